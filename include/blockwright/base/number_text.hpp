@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+
+namespace blockwright {
+
+/// The one way numbers become text. Never uses a locale; never prints "-0".
+
+/// `value` with exactly `decimals` places, e.g. fixed(12.345, 2) = "12.35". The exact value of the
+/// double is rounded, halves to even: fixed(2.5, 0) = "2".
+/// Requires: value is finite; decimals from 0 to 12.
+std::string fixed(double value, int decimals);
+
+/// As fixed(), without trailing zeros: trimmed(12.50, 3) = "12.5", trimmed(3.0, 3) = "3".
+std::string trimmed(double value, int decimals);
+
+/// The shortest text that reads back as exactly the same double ("0.1", "1e-09"); valid in JSON.
+/// Requires: value is finite.
+std::string exact(double value);
+
+/// Inches as a person reads a tape: to the nearest 1/16, e.g. inch_fraction(36.5) = "36 1/2".
+/// Requires: |inches| <= 1e15.
+std::string inch_fraction(double inches);
+
+}  // namespace blockwright

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// How much a finding about a body or a pattern matters.
+/// Note: worth reading. Warning: look before cutting. Error: this pattern must not be cut.
+enum class Severity { Note, Warning, Error };
+
+/// "note", "warning" or "error".
+std::string_view severity_name(Severity severity);
+
+/// A finding about the body or the pattern. Problems are values: they are collected and reported,
+/// never thrown, and the run goes on where sense remains.
+///
+/// `code` is a stable dotted name, e.g. "measure.doubtful"; each is explained with cause and cure in
+/// docs/problems.md and by `blockwright explain CODE`.
+struct Problem {
+  Severity severity = Severity::Note;
+  std::string code;
+  std::string where;    ///< the measurement, piece, edge or point concerned
+  std::string message;  ///< what is so, with value, limit and unit
+  std::string hint;     ///< what to do about it; may be empty
+
+  bool operator==(const Problem&) const = default;
+};
+
+using Problems = std::vector<Problem>;
+
+/// True if any problem is an Error.
+bool has_errors(const Problems& problems);
+
+/// One line for a person: "warning [code] where: message (hint)".
+std::string to_text(const Problem& problem);
+
+}  // namespace blockwright

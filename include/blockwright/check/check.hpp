@@ -1,0 +1,71 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "blockwright/measure/adjustment.hpp"
+#include "blockwright/measure/body.hpp"
+#include "blockwright/measure/ease.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+namespace blockwright {
+
+/// One measurement, taken again on the finished pieces with their darts closed.
+/// Lengths in mm on the whole body, the shoulder slope in degrees.
+struct MeasureBack {
+  MeasurementName name;
+  Source source;
+  double body = 0.0;        ///< taped or estimated
+  double ease = 0.0;        ///< as drawn
+  double adjustment = 0.0;  ///< what reconciling did; 0 for most
+  double pattern = 0.0;     ///< measured on the pieces
+  [[nodiscard]] double residual() const { return pattern - body - ease; }
+};
+
+struct DartMeasure {
+  std::string piece;
+  std::string name;
+  Angle angle;
+  double intake = 0.0;  ///< width of the mouth, mm
+};
+
+/// A length of the finished block, e.g. {"front.armhole", 203.4}.
+struct NamedLength {
+  std::string name;
+  double mm = 0.0;
+};
+
+/// What the checks found on one block.
+struct CheckReport {
+  Problems problems;
+  std::vector<MeasureBack> measure_back;
+  std::vector<DartMeasure> darts;
+  std::vector<NamedLength> lengths;
+};
+
+/// How far a measurement may come back off its tape, ease and adjustment: mm, or degrees.
+inline constexpr double kMeasureBackTolerance = 0.1;
+
+/// What a check looks at.
+struct CheckInput {
+  const Pattern& pattern;
+  const Body& body;
+  const Ease& ease;                ///< as drawn
+  const Adjustments& adjustments;
+};
+
+/// One check: reads, judges, changes nothing.
+struct Check {
+  std::string_view id;     ///< also the problem code, e.g. "check.seam"
+  std::string_view title;  ///< what must hold
+  Problems (*run)(const CheckInput&);
+};
+
+/// Every check, in the order of the report.
+const std::vector<Check>& all_checks();
+
+/// Runs all checks on a drafted block (pieces "front" and "back" with their darts open).
+CheckReport check_block(const CheckInput& input);
+
+}  // namespace blockwright

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "blockwright/measure/adjustment.hpp"
+#include "blockwright/measure/body.hpp"
+#include "blockwright/measure/ease.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+namespace blockwright {
+
+/// One point of the draft: where it lies, by which rule, and what closed it.
+struct DraftStep {
+  std::string piece;            ///< "front" or "back"
+  std::string point;            ///< trade name, e.g. "side neck point"
+  Point at;                     ///< mm from the piece's centre waist
+  /// How it is found with ruler and compass, in words; "{0}", "{1}" ... stand for `lengths`, so that
+  /// they can be told in the person's unit.
+  std::string rule;
+  std::vector<double> lengths;  ///< mm
+  std::string closed_by;        ///< the measurement or the rule of the draft that fixes it
+};
+
+/// Every named point in the order of drawing.
+using DraftLog = std::vector<DraftStep>;
+
+/// A drafted block: the half front and the half back, with darts open, and how they came about.
+struct DraftedBlock {
+  Pattern pattern;
+  DraftLog log;
+  /// The ease as drawn. Equal to the ease asked for, except for the side length, whose "ease" is
+  /// the underarm drop that the armhole asked for (negative).
+  Ease ease;
+  /// What the bounds of the draft did to measurements, one entry each; empty for most people.
+  Adjustments adjustments;
+};
+
+/// Drafts the front and back block from one consistent, complete body (see docs/method.md).
+///
+/// Guarantees: 1. the finished pieces give back every measurement that closes an unknown, plus its
+/// ease and its adjustment, within 0.01 mm; 2. side seams, shoulder seams and dart legs walk; 3. a
+/// small change of any measurement makes a small change of every point, except that a back waist
+/// dart over 35 mm becomes two.
+/// Requires: a body from fill_in(). Never fails on one: what contradicts is settled by bounds and
+/// told in `adjustments`.
+DraftedBlock draft_block(const Body& body, const Ease& ease);
+
+}  // namespace blockwright

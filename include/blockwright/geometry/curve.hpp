@@ -1,0 +1,52 @@
+#pragma once
+
+#include "blockwright/geometry/placement.hpp"
+#include "blockwright/geometry/point.hpp"
+
+#include <utility>
+#include <variant>
+
+namespace blockwright {
+
+/// A straight stroke from a to b.
+struct Segment {
+  Point a;
+  Point b;
+  bool operator==(const Segment&) const = default;
+};
+
+/// A cubic Bezier stroke from p0 to p3, leaving towards p1 and arriving from p2.
+struct CubicCurve {
+  Point p0, p1, p2, p3;
+  bool operator==(const CubicCurve&) const = default;
+};
+
+/// One stroke of a path. The parameter t runs from 0 (start) to 1 (end) and is not length.
+using Curve = std::variant<Segment, CubicCurve>;
+
+/// How closely arc lengths are computed unless a caller says otherwise, in millimetres: ten times
+/// below the 1e-9 mm that dart moves promise.
+inline constexpr double kLengthAccuracy = 1e-10;
+
+Point start_of(const Curve& curve);
+Point end_of(const Curve& curve);
+Point point_at(const Curve& curve, double t);
+/// d(point)/dt, in mm per unit of t; null only at a cusp, at an end whose handle is null, or where
+/// the curve is a single point.
+Vec derivative_at(const Curve& curve, double t);
+/// Unit tangent; at an end whose handle is null it is the limit direction. A single point has none:
+/// the null vector.
+Vec tangent_at(const Curve& curve, double t);
+/// Signed curvature in 1/mm, positive where the path turns anticlockwise; 0 where undefined.
+double curvature_at(const Curve& curve, double t);
+/// Arc length in mm, within `accuracy` by a proven bound, but never better than rounding (1e-15 of
+/// the control polygon). A cubic without a near-cusp costs one quadrature of 8 to 32 points.
+double length(const Curve& curve, double accuracy = kLengthAccuracy);
+/// The parameter at arc length s from the start; s is clamped to the curve. Within `accuracy` mm.
+double parameter_at_length(const Curve& curve, double s, double accuracy = kLengthAccuracy);
+/// The parts before and after t; they join exactly.
+std::pair<Curve, Curve> split_at(const Curve& curve, double t);
+Curve reversed(const Curve& curve);
+Curve placed(const Curve& curve, const Placement& placement);
+
+}  // namespace blockwright

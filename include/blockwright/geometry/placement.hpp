@@ -1,0 +1,28 @@
+#pragma once
+
+#include "blockwright/base/angle.hpp"
+#include "blockwright/geometry/point.hpp"
+
+namespace blockwright {
+
+/// A rigid placement of paper on a table: optional mirror in the y axis, then a turn about the
+/// origin, then a shift. Lengths and angles are kept (angles change sign when mirrored).
+class Placement {
+ public:
+  Placement() = default;
+  static Placement shift(Vec by);
+  static Placement turn(Angle by, Point about = {});
+  /// Mirrors left and right in the vertical line at `x`.
+  static Placement mirror(double x = 0.0);
+
+  [[nodiscard]] Point operator()(Point p) const;
+  [[nodiscard]] Vec operator()(Vec v) const;
+  [[nodiscard]] bool mirrors() const { return xx_ * yy_ - xy_ * yx_ < 0.0; }
+  /// The placement that does `this` first and `next` after it.
+  [[nodiscard]] Placement then(const Placement& next) const;
+
+ private:
+  double xx_ = 1.0, xy_ = 0.0, yx_ = 0.0, yy_ = 1.0, dx_ = 0.0, dy_ = 0.0;
+};
+
+}  // namespace blockwright

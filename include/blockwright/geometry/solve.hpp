@@ -1,0 +1,93 @@
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace blockwright {
+
+/// A place that was tried, and the value of the function there.
+struct Tried {
+  double x = 0.0;
+  double value = 0.0;
+};
+
+/// Two tried places on either side of a zero, drawn together by solve_between(). Not for other use.
+class Bracket {
+ public:
+  /// Requires: one value is positive, the other is not.
+  Bracket(Tried a, Tried b)
+      : newest_(a), other_(b), share_(a.value / (a.value - b.value)), halved_(width()) {}
+
+  [[nodiscard]] double width() const { return std::abs(other_.x - newest_.x); }
+  /// The distance of neighbouring doubles here, doubled.
+  [[nodiscard]] double rounding() const {
+    return 2.0 * std::numeric_limits<double>::epsilon() *
+           std::max(std::abs(newest_.x), std::abs(other_.x));
+  }
+  [[nodiscard]] double best() const {
+    return std::abs(newest_.value) < std::abs(other_.value) ? newest_.x : other_.x;
+  }
+  /// The place to try next, at least half of `accuracy` from either end.
+  [[nodiscard]] double next(double accuracy) const {
+    const double least = 0.5 * accuracy / width();
+    const double share = share_ > 0.0 && slow_steps_ < 3 ? share_ : 0.5;
+    return newest_.x + std::clamp(share, least, 1.0 - least) * (other_.x - newest_.x);
+  }
+  void narrow(Tried now) {
+    const bool same_side = (now.value > 0.0) == (newest_.value > 0.0);
+    const Tried left_out = same_side ? newest_ : other_;
+    if (!same_side) other_ = newest_;
+    newest_ = now;
+    share_ = promising_share(newest_, other_, left_out);
+    slow_steps_ = width() <= 0.5 * halved_ ? 0 : slow_steps_ + 1;
+    if (slow_steps_ == 0) halved_ = width();
+  }
+
+ private:
+  // How far on the way from a to b an inverse parabola through three places puts the zero; half way
+  // where their shape does not promise a good guess.
+  static double promising_share(Tried a, Tried b, Tried c) {
+    const double place = (a.x - b.x) / (c.x - b.x);
+    const double rise = (a.value - b.value) / (c.value - b.value);
+    if (!(rise * rise < place && (1.0 - rise) * (1.0 - rise) < 1.0 - place)) return 0.5;
+    return a.value / (b.value - a.value) * c.value / (b.value - c.value) +
+           (c.x - a.x) / (b.x - a.x) * a.value / (c.value - a.value) * b.value /
+               (c.value - b.value);
+  }
+
+  Tried newest_, other_;
+  double share_;
+  double halved_;  // the width when it was last seen to have halved
+  int slow_steps_ = 0;
+};
+
+/// Finds where `f` is zero between `low` and `high`, to within `accuracy` in the argument or to
+/// rounding, whichever is coarser. `f` has been evaluated at the result.
+///
+/// Requires: f is continuous; `low` may be the larger. If f has the same sign at both ends, the end
+/// where |f| is smaller is returned: the nearest that the bounds allow. Deterministic.
+/// Cost: about ten evaluations for a smooth f at any accuracy; the bracket halves at least every
+/// fourth step, so never more than 4 log2(|high - low| / accuracy) + 6.
+/// Source: T. R. Chandrupatla, "A new hybrid quadratic/bisection algorithm", Advances in
+/// Engineering Software 28 (1997), 145-149 (from memory); the bound on slow steps is ours.
+template <class F>
+double solve_between(F&& f, double low, double high, double accuracy) {
+  const Tried at_low{low, f(low)}, at_high{high, f(high)};
+  if (at_low.value == 0.0) return low;
+  if (at_high.value == 0.0) return high;
+  if ((at_low.value > 0.0) == (at_high.value > 0.0)) {
+    return std::abs(at_low.value) <= std::abs(at_high.value) ? low : high;
+  }
+  Bracket bracket(at_low, at_high);
+  for (;;) {
+    const double reachable = std::max(accuracy, bracket.rounding());
+    if (!(bracket.width() > reachable)) return bracket.best();
+    const double x = bracket.next(reachable);
+    const Tried now{x, f(x)};
+    if (now.value == 0.0) return x;
+    bracket.narrow(now);
+  }
+}
+
+}  // namespace blockwright

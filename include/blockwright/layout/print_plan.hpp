@@ -1,0 +1,77 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "blockwright/layout/paper.hpp"
+#include "blockwright/layout/sheet.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+namespace blockwright {
+
+/// What the pieces are dressed for.
+enum class CutStyle {
+  Toile,  ///< allowance at shoulder, side and centre-back opening; balance lines for the fitting
+  Card,   ///< net, holes at the dart points: the block that is kept
+  Net,    ///< the bare stitch lines
+};
+
+/// What the person wants on the paper.
+struct PrintOptions {
+  CutStyle cut = CutStyle::Toile;
+  double allowance = 20.0;  ///< mm at the seams that get one
+  Paper paper;
+  double margin = 10.0;     ///< mm at the paper's edge that stay empty; nothing is printed there
+  double overlap = 10.0;    ///< mm that neighbouring tiles share
+};
+
+/// Words that go on the paper besides the pieces.
+struct SheetNotes {
+  std::string client;                  ///< name as the client file has it; UTF-8
+  std::string session;                 ///< date of the session
+  std::string version;                 ///< of the program
+  std::vector<std::string> ease;       ///< one line each
+  std::vector<std::string> estimated;  ///< measurements that were not taped, with their doubt
+  std::vector<std::string> cautions;   ///< shown on the first page
+  bool inches = false;                 ///< print lengths in inches
+};
+
+/// The pieces with allowance, notches, grain and labels, laid side by side in true size.
+/// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
+Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes);
+
+/// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
+/// window of the sheet that it shows.
+struct Page {
+  std::string label;   ///< "map", "A1", "A2", "B1" ... row letter, column number
+  double width = 0.0;
+  double height = 0.0;
+  Sheet furniture;     ///< frame, label, crosses, test squares, map, texts: in page millimetres
+  std::optional<Box> window;  ///< the part of the sheet that shows, in sheet mm
+  Point window_at;     ///< where the window's lower left corner lies on the page
+};
+
+/// Pages that together carry one sheet.
+struct PrintPlan {
+  std::string title;
+  Sheet sheet;
+  std::vector<Page> pages;
+};
+
+/// Splits a sheet over pages: first a map page with test squares (100 mm and 4 in), piece list,
+/// notes and cautions, then the tiles, rows from the top (A, B ...), columns from the left (1, 2
+/// ...), blank ones left out. Landscape or portrait, whichever takes fewer pages. Tiles overlap by
+/// `overlap`, carry match crosses, their label, their neighbours' labels and a small test square.
+///
+/// Guarantees: 1. every point of every stroke lies in some window; 2. windows lie `margin` inside
+/// the paper; 3. neighbouring windows share exactly `overlap` mm of the sheet.
+PrintPlan tile(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
+               const Pattern& pattern);
+
+/// The sheet on one page: a large paper or a roll, with the test squares and notes beside the
+/// pieces. Throws UsageError "paper.too_small" if the sheet does not fit a sheet paper.
+PrintPlan one_page(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
+                   const Pattern& pattern);
+
+}  // namespace blockwright

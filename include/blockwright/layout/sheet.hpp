@@ -1,0 +1,74 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "blockwright/geometry/box.hpp"
+#include "blockwright/geometry/path.hpp"
+
+namespace blockwright {
+
+/// The layers a viewer can switch: each is one optional-content group in PDF and one class in SVG.
+enum class SheetLayer { Cut, Stitch, Marks, Text, Previous };
+inline constexpr std::size_t kSheetLayerCount = 5;
+/// "cut line", "stitch line", "marks and grain", "text", "previous version".
+std::string_view sheet_layer_name(SheetLayer layer);
+
+/// What a stroke is; writers choose width and dashes from it, never colour alone.
+enum class LineRole {
+  CutLine,
+  StitchLine,
+  FoldLine,
+  DartLeg,
+  BalanceLine,
+  Grainline,
+  Notch,
+  Hole,       ///< outline of a hole to punch, or a drill mark
+  TestSquare,
+  Frame,      ///< page furniture: frames, crosses, overlap guides
+};
+/// "cut-line", "stitch-line" ... as used for SVG classes.
+std::string_view line_role_name(LineRole role);
+
+/// Line width and dashes on paper, in mm. The same in every output.
+struct LineStyle {
+  double width = 0.3;
+  std::vector<double> dashes;  ///< on, off, ... ; empty for a solid line
+};
+LineStyle style_of(LineRole role);
+
+/// One drawn line, in mm on the sheet.
+struct Stroke {
+  SheetLayer layer = SheetLayer::Cut;
+  LineRole role = LineRole::CutLine;
+  std::string piece;  ///< the piece it belongs to; empty for furniture
+  std::string name;   ///< e.g. "armhole"
+  Path path;
+  bool closed = false;
+};
+
+enum class TextAnchor { Start, Middle, End };
+
+/// One line of text. `at` is on the baseline; `height` is the letters' nominal size in mm (the em);
+/// turned anticlockwise by `turn`.
+struct SheetText {
+  SheetLayer layer = SheetLayer::Text;
+  std::string piece;
+  std::string text;  ///< UTF-8
+  Point at;
+  double height = 4.0;
+  TextAnchor anchor = TextAnchor::Start;
+  Angle turn;
+};
+
+/// A drawing in true millimetres: origin at the lower left corner, x to the right, y up. It knows
+/// nothing of file formats.
+struct Sheet {
+  double width = 0.0;
+  double height = 0.0;
+  std::vector<Stroke> strokes;
+  std::vector<SheetText> texts;
+};
+
+}  // namespace blockwright

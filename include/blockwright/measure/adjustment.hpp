@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "blockwright/measure/measurement_name.hpp"
+
+namespace blockwright {
+
+/// What reconciling did to one measurement so that the set closes: the pattern carries the
+/// measurement plus its ease plus `by` (mm, or degrees for the shoulder slope).
+struct Adjustment {
+  MeasurementName name;
+  double by = 0.0;
+  std::string why;  ///< the bound that was met, in the words of the trade
+};
+
+using Adjustments = std::vector<Adjustment>;
+
+}  // namespace blockwright

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "blockwright/base/problem.hpp"
+#include "blockwright/measure/client.hpp"
+
+namespace blockwright {
+
+/// Where a body measurement comes from.
+enum class Source {
+  Taped,      ///< read from the tape in this session
+  Estimated,  ///< expected from what was taped, by the survey's statistics
+};
+
+/// One measurement of a filled-in body: mm, or degrees for the shoulder slope.
+struct BodyMeasurement {
+  double value = 0.0;
+  Source source = Source::Estimated;
+  /// Estimated: residual SD of the estimate. Taped: spread of the repeated readings (0 for one).
+  double doubt = 0.0;
+};
+
+/// A person in numbers after filling in. Every measurement of the catalogue has a value, except the
+/// ones that the survey does not hold and the draft derives by rule: FrontShoulderSlant,
+/// BackShoulderSlant and FrontBustWidth stay empty unless taped.
+struct Body {
+  PerMeasurement<BodyMeasurement> measurements;
+
+  [[nodiscard]] bool has(MeasurementName name) const { return measurements[name].has_value(); }
+  /// Requires: has(name).
+  [[nodiscard]] double operator[](MeasurementName name) const { return measurements[name]->value; }
+  [[nodiscard]] bool taped(MeasurementName name) const {
+    return has(name) && measurements[name]->source == Source::Taped;
+  }
+};
+
+/// Fills in what was not taped with the expected value given everything that was (normal regression
+/// on the 1988 survey of 2,208 women, src/measure/survey.cpp), and marks it estimated with its
+/// residual SD. Taped values are taken as they are.
+///
+/// Guarantees: (1) each estimate lies within the catalogue's limits; (2) where a draft would become
+/// absurd an estimate keeps its order to its neighbours, such as side neck to waist beyond side
+/// neck to bust point (src/measure/orderings.cpp); (3) linear in every taped value up to these
+/// bounds and continuous everywhere: a small change of the tape makes a small change of the body.
+/// AcrossFront follows AcrossBack less 25 mm, give or take 15 mm, and is evidence for it the same
+/// way. Cost: a few microseconds. Requires: the bust girth is taped.
+Body fill_in(const Session& session);
+
+/// Judges a tape session: readings that repeat badly ("measure.spread"), values that the other
+/// measurements make unlikely ("measure.doubtful" beyond 3 residual SD, "measure.retake" beyond
+/// 4.5), and orderings that hold on every body of the survey ("measure.order"). None is an Error.
+///
+/// The least likely value is named first and then left out of the evidence, so that one slip does
+/// not throw doubt on its neighbours. Values in the messages are in `unit`.
+/// Requires: `body` is fill_in(session).
+Problems judge(const Session& session, const Body& body, Unit unit = Unit::Cm);
+
+}  // namespace blockwright

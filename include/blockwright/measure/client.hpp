@@ -1,0 +1,67 @@
+#pragma once
+
+#include <array>
+#include <iosfwd>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "blockwright/base/problem.hpp"
+#include "blockwright/measure/measurement_name.hpp"
+
+namespace blockwright {
+
+/// The unit a client file is written in.
+enum class Unit { Cm, Inch };
+
+/// One measurement of one session: the readings in the order taken, in mm (degrees for an angle).
+struct Readings {
+  std::vector<double> values;
+  [[nodiscard]] double median() const;
+  [[nodiscard]] double spread() const;  ///< largest minus smallest
+};
+
+/// A value for each measurement that was given; mm, or degrees for the shoulder slope.
+template <class T>
+class PerMeasurement {
+ public:
+  [[nodiscard]] const std::optional<T>& operator[](MeasurementName name) const {
+    return values_[static_cast<std::size_t>(name)];
+  }
+  std::optional<T>& operator[](MeasurementName name) {
+    return values_[static_cast<std::size_t>(name)];
+  }
+
+ private:
+  std::array<std::optional<T>, kMeasurementCount> values_{};
+};
+
+/// One tape-measure session.
+struct Session {
+  std::string date;  ///< "2026-03-14"
+  std::string by;    ///< who held the tape; may be empty
+  PerMeasurement<Readings> tape;
+};
+
+/// One person, as her client file has it.
+struct Client {
+  std::string name;
+  Unit unit = Unit::Cm;
+  std::vector<Session> sessions;  ///< in order of date, oldest first
+  PerMeasurement<double> ease;    ///< overrides of the default ease, mm on the whole measurement
+};
+
+/// Reads a client file (format "blockwright-client-1", docs/formats.md). `file` names it in
+/// messages. Requires nothing of the content: whatever is wrong with it ends in an InputError that
+/// names file, place (line and column, or key), value, limit and cure.
+Client read_client(std::istream& in, std::string_view file);
+
+/// The session of that date, or the newest one if `date` is empty. Throws InputError, naming the
+/// dates there are, if there is none.
+const Session& session_of(const Client& client, std::string_view date, std::string_view file);
+
+/// The JSON Schema of client files, as published in docs/schema/client.schema.json.
+std::string client_schema();
+
+}  // namespace blockwright

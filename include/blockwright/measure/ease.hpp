@@ -1,0 +1,25 @@
+#pragma once
+
+#include "blockwright/measure/client.hpp"
+
+namespace blockwright {
+
+/// What is added to each measurement, in mm on the whole girth, width or length (degrees for the
+/// shoulder slope).
+class Ease {
+ public:
+  /// The defaults of a close-fitting toile, each with its source in src/measure/ease.cpp.
+  static Ease of_toile();
+  /// The defaults with the client's overrides.
+  static Ease of(const Client& client);
+
+  [[nodiscard]] double operator[](MeasurementName name) const {
+    return values_[static_cast<std::size_t>(name)];
+  }
+  void set(MeasurementName name, double ease) { values_[static_cast<std::size_t>(name)] = ease; }
+
+ private:
+  std::array<double, kMeasurementCount> values_{};
+};
+
+}  // namespace blockwright

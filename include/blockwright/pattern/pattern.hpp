@@ -1,0 +1,40 @@
+#pragma once
+
+#include "blockwright/base/problem.hpp"
+#include "blockwright/pattern/piece.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// Two edges that are sewn together. `ease_in` is how much longer the first is cut than the second,
+/// in mm, to be eased in.
+struct Seam {
+  std::string name;
+  std::string piece_a, edge_a;
+  std::string piece_b, edge_b;
+  double ease_in = 0.0;
+};
+
+/// Pieces and the seams that join them.
+struct Pattern {
+  std::vector<Piece> pieces;
+  std::vector<Seam> seams;
+
+  /// Throws std::logic_error if there is no such piece.
+  [[nodiscard]] const Piece& piece(std::string_view name) const;
+};
+
+/// How far the legs of a dart may differ, in mm.
+inline constexpr double kLegTolerance = 1e-9;
+/// How far leg ends, caps and joints may lie off their edge, in mm.
+inline constexpr double kOnEdgeTolerance = 1e-6;
+
+/// The first broken invariant of a piece (code "pattern.broken"), or nothing. Outlines are tested
+/// for crossings after flattening to 0.05 mm.
+std::optional<Problem> find_problem(const Piece& piece);
+
+}  // namespace blockwright

@@ -1,0 +1,128 @@
+#pragma once
+
+#include "blockwright/geometry/path.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// What an edge of a piece is for.
+enum class EdgeRole {
+  Seam,     ///< joined to another edge
+  Fold,     ///< lies on the fold of the cloth; never gets an allowance
+  Hem,      ///< a lower or free edge that is judged on the body: neckline, armhole, waist
+  Opening,  ///< an edge that opens to let the wearer in
+};
+
+/// "seam", "fold", "hem" or "opening".
+std::string_view edge_role_name(EdgeRole role);
+
+/// One named side of a piece, in the order of travel round it (anticlockwise). Where a dart opens
+/// on the edge, the path runs across the mouth by the dart's cap: leg end, cap, leg end.
+struct Edge {
+  std::string name;
+  EdgeRole role = EdgeRole::Seam;
+  Path path;
+};
+
+/// A named point of the trade: bust point, shoulder point, nape ...
+struct Landmark {
+  std::string name;
+  Point at;
+};
+
+/// A dart. The apex is the point that the cloth turns about (bust point or blade point); `point` is
+/// where the stitching ends, held back from the apex. The legs end on the named edge, in the order
+/// in which the edge meets them.
+///
+/// Invariants: both legs are equally long from the apex (1e-9 mm); the leg ends lie on the edge
+/// (1e-6 mm); `cap` lies on the edge between them; mouths on one edge do not overlap.
+struct Dart {
+  std::string name;
+  std::string edge;
+  Point apex;
+  Point point;
+  std::array<Point, 2> legs;
+  /// Where the folded dart's edge turns: the highest point of the mouth, on the stitch line.
+  Point cap;
+
+  /// Angle between the legs at the apex.
+  [[nodiscard]] Angle angle() const;
+  /// Width of the mouth, leg end to leg end, in mm.
+  [[nodiscard]] double intake() const { return distance(legs[0], legs[1]); }
+  /// Length of each leg from the apex, in mm.
+  [[nodiscard]] double leg() const { return distance(apex, legs[0]); }
+};
+
+/// A mark across an edge that must meet its mate when the seam is sewn.
+struct Notch {
+  std::string name;        ///< e.g. "armhole.front"
+  std::string edge;        ///< the edge it stands on
+  double along = 0.0;      ///< mm from the start of the edge's path
+  int count = 1;           ///< single or double notch
+  std::string mate_piece;  ///< piece and edge of the mate; empty if the mate is on no drafted piece
+  std::string mate_edge;
+};
+
+/// A line drawn on the piece to read the toile by: bust line, waist line, across-back line ...
+struct BalanceLine {
+  std::string name;
+  Path path;
+};
+
+/// How the piece is laid on the cloth.
+enum class CutOn {
+  Fold,  ///< cut 1 on the fold
+  Pair,  ///< cut 2, mirrored
+};
+
+/// One piece of a pattern, in its own frame: millimetres, origin at the centre waist, x from the
+/// centre to the side, y up.
+///
+/// Invariants (find_problem tells which is broken): the edges join into one closed outline that
+/// runs anticlockwise and never crosses itself; edges, darts, notches, balance lines and landmarks
+/// each have names of their own; darts and notches lie on their edges.
+struct Piece {
+  std::string name;  ///< "front", "back"
+  std::vector<Edge> edges;
+  std::vector<Dart> darts;
+  std::vector<Notch> notches;
+  std::vector<BalanceLine> balance_lines;
+  std::vector<Landmark> landmarks;
+  Segment grainline;
+  CutOn cut_on = CutOn::Fold;
+
+  /// Throws std::logic_error if there is no such edge, dart or landmark.
+  [[nodiscard]] const Edge& edge(std::string_view edge_name) const;
+  [[nodiscard]] const Dart& dart(std::string_view dart_name) const;
+  [[nodiscard]] Point landmark(std::string_view landmark_name) const;
+};
+
+/// The edge's stretches before, between and after its dart mouths, in order: what is sewn when the
+/// darts are closed. Always one more than the edge has darts; a stretch is empty where a mouth lies
+/// at the edge's end or two mouths touch.
+std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge);
+
+/// Length of the edge with its darts closed, in mm.
+double sewn_length(const Piece& piece, const Edge& edge);
+
+/// The whole outline, all edges in order, as one closed path (dart mouths bridged by their caps).
+Path flat_outline(const Piece& piece);
+
+/// The outline with each dart cut out to its apex: leg end, apex, leg end.
+Path sewing_outline(const Piece& piece);
+
+/// Where a folded dart's edge turns. The dart is folded towards the seam's `inner` side; the seam
+/// arrives at the inner leg end in direction `seam` (pointing into the mouth). The result lies on
+/// the dart's centre line, so that the cap follows the seam when the dart is pressed.
+/// For a seam square to the closed dart its distance from the apex is leg / cos(angle / 2).
+/// Where the seam runs so nearly along the leg that its fold never meets the centre line ahead of
+/// it, the middle of the mouth.
+/// Requires: both legs are equally long and not null.
+/// Source: plane geometry; check values in tests/reference.
+Point dart_cap(Point apex, Point inner_leg, Point outer_leg, Vec seam);
+
+}  // namespace blockwright

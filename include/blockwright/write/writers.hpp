@@ -1,0 +1,27 @@
+#pragma once
+
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+#include "blockwright/layout/print_plan.hpp"
+#include "blockwright/layout/sheet.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+namespace blockwright {
+
+/// Writes the sheet as one SVG 1.1 drawing: mm size, viewBox in mm, y downwards, one group per piece
+/// and layer, ids and classes that say what each path is, live text. No dates; the same sheet gives
+/// the same bytes.
+void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title);
+
+/// Writes the pages as one PDF 1.7: layers as optional-content groups, drawn once and shared by all
+/// pages, text embedded and searchable, print dialog preset to no scaling. No dates; the same plan
+/// gives the same bytes.
+void write_pdf(std::ostream& out, const PrintPlan& plan);
+
+/// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch lines
+/// in mm, y up, numbers in full precision.
+void write_pattern_json(std::ostream& out, const Pattern& pattern);
+
+}  // namespace blockwright

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+
+#include "blockwright/measure/measurement_name.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+namespace blockwright {
+
+/// Measures the block's pieces with their darts closed, as a tape would. All in mm, slopes as Angle.
+class BlockMeasures {
+ public:
+  /// Requires: `pattern` holds a drafted "front" and "back" and outlives this.
+  explicit BlockMeasures(const Pattern& pattern);
+
+  /// The whole measurement in mm (degrees for the slope); nothing for one that closes no unknown.
+  [[nodiscard]] std::optional<double> measured(MeasurementName name) const;
+
+  [[nodiscard]] double bust_line_front() const;
+  [[nodiscard]] double bust_line_back() const;
+  [[nodiscard]] Angle front_slope() const;
+  [[nodiscard]] Angle back_slope() const;
+  /// The front's shoulder point with the shoulder dart closed.
+  [[nodiscard]] Point closed_front_shoulder_point() const;
+  [[nodiscard]] double across_front_half() const;
+  [[nodiscard]] double armhole() const;
+  [[nodiscard]] double neckline() const;
+
+ private:
+  [[nodiscard]] double side_neck_to_waist() const;
+  [[nodiscard]] double upper_chest_half() const;
+
+  const Piece& front_;
+  const Piece& back_;
+};
+
+/// x on a piece's side edge at height y; the edge is a straight line.
+double side_at(const Piece& piece, double y);
+
+}  // namespace blockwright

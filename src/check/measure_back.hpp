@@ -1,0 +1,19 @@
+#pragma once
+
+#include <vector>
+
+#include "blockwright/check/check.hpp"
+
+namespace blockwright {
+
+/// Every measurement of the body that closes an unknown, taken again on the pieces. The slope is
+/// left out where slants close the shoulders, unless it was taped.
+std::vector<MeasureBack> measure_back(const CheckInput& input);
+
+/// check.measure_back: a measurement does not come back.
+Problems check_measure_back(const CheckInput& input);
+
+/// draft.limited: a bound changed a measurement.
+Problems check_limits(const CheckInput& input);
+
+}  // namespace blockwright

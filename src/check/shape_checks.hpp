@@ -1,0 +1,20 @@
+#pragma once
+
+#include "blockwright/check/check.hpp"
+
+namespace blockwright {
+
+/// pattern.broken: a piece's own invariants.
+Problems check_pieces(const CheckInput& input);
+/// check.seam: joined edges are equally long, less their ease-in; notches on them agree.
+Problems check_seams(const CheckInput& input);
+/// check.angle: square corners and smooth joined seams.
+Problems check_angles(const CheckInput& input);
+/// check.curve: necklines bend one way, armholes turn back at most once.
+Problems check_curves(const CheckInput& input);
+/// check.level: the bust line meets itself at the side seam.
+Problems check_levels(const CheckInput& input);
+/// check.armhole: the armhole's length against the armscye.
+Problems check_armhole(const CheckInput& input);
+
+}  // namespace blockwright

@@ -1,0 +1,48 @@
+#include <exception>
+#include <iostream>
+#include <string>
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/version.hpp"
+#include "commands.hpp"
+
+namespace {
+
+/// CLI11's own codes (100 and up) become 2; help and version are 0.
+int exit_code_of(const CLI::App& app, const CLI::ParseError& error) {
+  return app.exit(error, std::cout, std::cerr) == 0 ? 0 : 2;
+}
+
+int run(int argc, char** argv) {
+  CLI::App app{"Drafts a person's fitted bodice block from tape measurements and prints it at 1:1."};
+  app.name("blockwright");
+  app.set_version_flag("--version", "blockwright " + std::string(blockwright::version()));
+  app.require_subcommand(1);
+  app.footer("Exit codes: 0 all done; 1 a client failed or a check found an error; 2 could not "
+             "start.");
+  int exit_code = 0;
+  blockwright::add_draft(app, exit_code);
+  blockwright::add_schema(app, exit_code);
+  blockwright::add_explain(app, exit_code);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return exit_code_of(app, error);
+  }
+  return exit_code;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    return run(argc, argv);
+  } catch (const blockwright::Error& error) {
+    std::cerr << to_text(error.problem()) << '\n';
+    return 2;
+  } catch (const std::exception& error) {
+    std::cerr << "error [program.bug] " << error.what()
+              << " (please report it with the files that led to it)\n";
+    return 2;
+  }
+}

@@ -1,0 +1,42 @@
+#include "blockwright/draft/draft.hpp"
+
+#include "blocks.hpp"
+#include "neck_shoulder.hpp"
+#include "scye.hpp"
+#include "steps.hpp"
+#include "targets.hpp"
+
+namespace blockwright {
+namespace {
+
+std::vector<Seam> seams() {
+  return {
+      {"side", "front", "side", "back", "side", 0.0},
+      {"shoulder", "front", "shoulder", "back", "shoulder", 0.0},
+  };
+}
+
+Ease ease_as_drawn(const Ease& asked, double drop) {
+  Ease ease = asked;
+  ease.set(MeasurementName::SideLength, asked[MeasurementName::SideLength] - drop);
+  return ease;
+}
+
+}  // namespace
+
+DraftedBlock draft_block(const Body& body, const Ease& ease) {
+  Settlement settlement;
+  Targets targets = targets_for(body, ease, settlement);
+  const NeckAndShoulder upper = neck_and_shoulder(targets, settlement);
+  const Scye lower = scye(targets, upper, settlement);
+
+  DraftedBlock block;
+  block.pattern.pieces = {front_block(upper, lower), back_block(upper, lower)};
+  block.pattern.seams = seams();
+  block.log = steps(targets, upper, lower, block.pattern.pieces.front());
+  block.ease = ease_as_drawn(ease, lower.drop);
+  block.adjustments = settlement.adjustments();
+  return block;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,280 @@
+#include "scye.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/solve.hpp"
+#include "rules.hpp"
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+/// What stays the same while the underarm drops.
+struct Frame {
+  const Targets& t;
+  const NeckAndShoulder& upper;
+  Suppression suppression;
+  WaistEdge front_waist;
+  WaistEdge back_waist;
+  double bust_line = 0.0;
+  Point across_front_closed;
+  Point across_back;
+};
+
+/// A side seam from the side waist point through the bust line's end.
+Vec side_direction(const WaistEdge& waist, double bust_width, double bust_line) {
+  return unit(Vec{bust_width - waist.side_waist.x, bust_line});
+}
+
+double armpit_level(const Frame& f) {
+  const Vec side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
+  return f.front_waist.side_waist.y + f.t.side_length * side.y;
+}
+
+/// Height of the across-front line on the front with its shoulder dart closed.
+double across_front_level(const Frame& f) {
+  const double armpit = armpit_level(f);
+  const double room = std::max(f.upper.front_shoulder_point.y - armpit, 0.0);
+  return armpit + std::clamp(rules::kAcrossLevel * f.t.scye_depth,
+                             rules::kLeastAcrossLevel * room, rules::kMostAcrossLevel * room);
+}
+
+Frame frame(const Targets& t, const NeckAndShoulder& upper, double front_bust) {
+  Frame f{t, upper, suppression(t, front_bust), {}, {}, 0.0, {}, {}};
+  f.front_waist = front_waist(f.suppression, upper.bust_point, t.under_bust);
+  f.bust_line = upper.bust_point.y - f.front_waist.side_waist.y;
+  f.back_waist = back_waist(f.suppression, f.bust_line);
+  f.across_front_closed = {t.across_front, across_front_level(f)};
+  f.across_back = {t.across_back, upper.across_back_level};
+  return f;
+}
+
+/// Both armholes at one underarm drop, with the bust dart that goes with it.
+struct Drawn {
+  double drop = 0.0;
+  Angle bust_dart;
+  double armhole_width = 0.0;
+  double back_scye = 0.0;
+  Point across_front_closed, across_front, front_underarm, back_underarm, front_shoulder_point;
+  Path front_armhole, back_armhole;
+};
+
+/// The bust dart at which the across-front point, turned about the bust point, comes to stand at x.
+/// Where x is out of its reach the nearest dart is given.
+Angle dart_to_reach(Point bust_point, Point across_front, double x) {
+  const Vec arm = across_front - bust_point;
+  const double turn = std::acos(std::clamp((x - bust_point.x) / norm(arm), -1.0, 1.0));
+  return angle_of(arm) - Angle::radians(turn);
+}
+
+double reach(Point bust_point, Point across_front, Angle dart) {
+  return rotated_about(across_front, bust_point, -dart).x;
+}
+
+/// The bust dart that the cup asks for.
+Angle cup_dart(double cup) {
+  return std::clamp(Angle::degrees(rules::kCupDartDegreesPerMm * cup), rules::kLeastBustDart,
+                    rules::kMostBustDart);
+}
+
+/// The across-front half width from which the given dart reaches x.
+double across_front_that_reaches(Point bust_point, double level, Angle dart, double x) {
+  const double down = level - bust_point.y;
+  return bust_point.x +
+         (x - bust_point.x - down * std::sin(dart.radians())) / std::cos(dart.radians());
+}
+
+/// An across front that was only estimated gives way to the dart that the cup asks for, this far.
+double across_front_for_cup(const Frame& f, double x) {
+  const double estimated = f.across_front_closed.x;
+  if (f.t.across_front_is_taped) return estimated;
+  const double wished = across_front_that_reaches(f.upper.bust_point, f.across_front_closed.y,
+                                                  cup_dart(f.t.cup), x);
+  return std::clamp(wished, estimated - rules::kAcrossFrontGives, estimated);
+}
+
+/// Closes across front, armhole width and bust line on each other. The bust dart does it; where the
+/// cup asks for more the armhole becomes narrower down to `least_width`; where the dart's bounds are
+/// met the armhole width and last the across front give way.
+void close_bust_dart(const Frame& f, double least_width, Drawn& d) {
+  const Point bust = f.upper.bust_point;
+  const double most_width = rules::kMostArmholeWidth * f.t.armhole;
+  // Half the girth at the underarm, side seams slanting, less what the back takes.
+  const double round = d.front_underarm.x + d.back_underarm.x - f.across_back.x;
+  const double asked = std::clamp(f.t.upper_chest - f.t.across_back - f.t.across_front,
+                                  least_width, most_width);
+  Point across{across_front_for_cup(f, round - asked), f.across_front_closed.y};
+  const Angle by_tape = dart_to_reach(bust, across, round - asked);
+  const Angle at_narrowest = dart_to_reach(bust, across, round - least_width);
+  const Angle least = std::clamp(std::min(at_narrowest, cup_dart(f.t.cup)), rules::kLeastBustDart,
+                                 rules::kMostBustDart);
+  d.bust_dart = std::clamp(by_tape, least, rules::kMostBustDart);
+  d.armhole_width =
+      std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
+  across.x = across_front_that_reaches(bust, across.y, d.bust_dart, round - d.armhole_width);
+  d.across_front_closed = across;
+  d.across_front = rotated_about(across, bust, -d.bust_dart);
+  d.back_scye = d.back_underarm.x - f.across_back.x;
+}
+
+/// What an armhole passes through: points, and directions of travel from underarm to shoulder.
+struct ScyeLine {
+  Point underarm;
+  Vec along_underarm;  ///< square to the side seam
+  Point across;
+  Vec up;              ///< square to the across line
+  Point shoulder_point;
+  Vec into_shoulder;   ///< square to the shoulder
+};
+
+/// The turn to the right, in radians, from a to b.
+double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
+
+/// The armhole's heading at the across point. It runs straight up the piece, so that the across line
+/// is the narrowest; where the shoulder point lies too far in for that it leans to the centre, so
+/// that the upper armhole still bends one way, as far as the lower armhole allows.
+Vec heading_at_across(const ScyeLine& line) {
+  const Vec upper = line.shoulder_point - line.across;
+  const double out = right_turn(line.up, upper);
+  const double bend = right_turn(upper, line.into_shoulder);
+  const double lower = right_turn(line.across - line.underarm, line.up);
+  const double lean = std::min(0.0, out - rules::kUpperScyeEvenness * bend);
+  return rotated(line.up, Angle::radians(-std::max(lean, -rules::kMostScyeLean * lower)));
+}
+
+/// The upper armhole: a fair curve whose upper handle stops short of the corner of the end tangents,
+/// so that it bends one way wherever it can.
+CubicCurve upper_armhole(const ScyeLine& line, Vec heading) {
+  CubicCurve curve = fair_curve(line.across, heading, line.shoulder_point, line.into_shoulder);
+  const Vec chord = line.shoulder_point - line.across;
+  const double out = right_turn(heading, chord);
+  const double bend = right_turn(chord, line.into_shoulder);
+  if (bend <= 0.0) return curve;
+  const double corner = out > 0.0 ? std::sin(out) / std::sin(out + bend) : 0.0;
+  const double reach = std::max(rules::kLeastHandle, corner) * norm(chord);
+  const double handle = std::min(distance(curve.p2, curve.p3), reach);
+  curve.p2 = curve.p3 - handle * line.into_shoulder;
+  return curve;
+}
+
+/// From the underarm point, square to the side seam, through the across point, square into the
+/// shoulder.
+Path armhole(const ScyeLine& line) {
+  const Vec heading = heading_at_across(line);
+  Path path;
+  path.add(corner_curve(line.underarm, line.along_underarm, line.across, heading,
+                        rules::kUnderarmFullness, rules::kScyeFullness));
+  path.add(upper_armhole(line, heading));
+  return path;
+}
+
+Drawn draw(const Frame& f, double drop, double least_width) {
+  Drawn d;
+  d.drop = drop;
+  const double seam = f.t.side_length - drop;
+  const Vec front_side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
+  const Vec back_side = side_direction(f.back_waist, f.suppression.back_bust, f.bust_line);
+  d.front_underarm = f.front_waist.side_waist + seam * front_side;
+  d.back_underarm = f.back_waist.side_waist + seam * back_side;
+  close_bust_dart(f, least_width, d);
+  const Angle open = -d.bust_dart;
+  d.front_shoulder_point =
+      rotated_about(f.upper.front_shoulder_point, f.upper.bust_point, open);
+  d.front_armhole = armhole({d.front_underarm, left_of(front_side), d.across_front,
+                             rotated(Vec{0.0, 1.0}, open), d.front_shoulder_point,
+                             left_of(direction(open - f.upper.front_slope))});
+  const Vec back_shoulder =
+      rotated(direction(-f.upper.back_slope),
+              turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
+                           f.upper.dart_outer_leg - f.upper.blade_point));
+  d.back_armhole = armhole({d.back_underarm, left_of(back_side), f.across_back, Vec{0.0, 1.0},
+                            f.upper.back_shoulder_point, left_of(back_shoulder)});
+  return d;
+}
+
+double armhole_length(const Drawn& d) {
+  return length(d.front_armhole, rules::kSolved) + length(d.back_armhole, rules::kSolved);
+}
+
+double least_armhole_width(const Frame& f) { return rules::kLeastArmholeWidth * f.t.armhole; }
+
+/// The underarm drops until both armholes together are as long as asked, within its bounds and with
+/// the underarm point above the bust line. Where that is not enough the armhole becomes wider: a
+/// large arm in a short scye is a wide one.
+Drawn with_armhole_closed(const Frame& f) {
+  const Vec side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
+  const double room = f.t.side_length - (f.bust_line + rules::kUnderarmOverBustLine) / side.y;
+  const double most = std::min(rules::kMostDrop, room);
+  const double least = std::min(rules::kLeastDrop, room);
+  const double width = least_armhole_width(f);
+  const auto excess = [&](double drop, double least_width) {
+    return armhole_length(draw(f, drop, least_width)) - f.t.armhole;
+  };
+  if (excess(most, width) < 0.0) {
+    const double widest = rules::kMostArmholeWidth * f.t.armhole;
+    return draw(f, most, solve_between([&](double w) { return excess(most, w); }, width, widest,
+                                       rules::kSolved));
+  }
+  return draw(f, solve_between([&](double drop) { return excess(drop, width); }, least, most,
+                               rules::kSolved),
+              width);
+}
+
+/// The front's part of the bust, moved where the back's part of the armhole would otherwise be too
+/// narrow or too wide.
+double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
+  const double asked = front_share_of_bust(t);
+  const Frame f = frame(t, upper, asked);
+  const Drawn d = draw(f, rules::kUsualDrop, least_armhole_width(f));
+  const double kept = std::clamp(d.back_scye, rules::kLeastBackScye * d.armhole_width,
+                                 rules::kMostBackScye * d.armhole_width);
+  const double front = asked + d.back_scye - kept;
+  if (t.front_bust && front != asked) {
+    settlement.adjust(FrontBustWidth, 2.0 * (front - asked),
+                      "the side seam must fall under the arm");
+  }
+  return front;
+}
+
+void report(const Frame& f, const Drawn& d, Settlement& settlement) {
+  const auto tell = [&](MeasurementName name, double by, const char* why) {
+    if (std::abs(by) > 1e-3) settlement.adjust(name, by, why);
+  };
+  tell(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
+       f.t.across_front_is_taped ? "the bust dart stays within 3 to 34 degrees"
+                                 : "the estimate gives way to the dart that the cup asks for");
+  const double chest = f.t.across_back + d.across_front_closed.x + d.armhole_width;
+  tell(UpperChestGirth, 2.0 * (chest - f.t.upper_chest),
+       "bust dart and armhole width stay within their bounds");
+  tell(ArmscyeGirth, armhole_length(d) - f.t.armhole, "the underarm drops 5 to 40 mm below the armpit");
+  tell(SideLength, std::max(0.0, -d.drop), "the underarm must lie above the bust line");
+}
+
+}  // namespace
+
+Scye scye(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
+  const Frame f = frame(t, upper, settled_front_bust(t, upper, settlement));
+  const Drawn d = with_armhole_closed(f);
+  report(f, d, settlement);
+  Scye s;
+  s.suppression = f.suppression;
+  s.front_waist = f.front_waist;
+  s.back_waist = f.back_waist;
+  s.bust_line = f.bust_line;
+  s.drop = d.drop;
+  s.bust_dart = d.bust_dart;
+  s.across_front_closed = d.across_front_closed;
+  s.across_front = d.across_front;
+  s.across_back = f.across_back;
+  s.front_underarm = d.front_underarm;
+  s.back_underarm = d.back_underarm;
+  s.front_shoulder_point = d.front_shoulder_point;
+  s.front_armhole = d.front_armhole;
+  s.back_armhole = d.back_armhole;
+  return s;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,174 @@
+#include "steps.hpp"
+
+#include <cmath>
+
+#include "blockwright/base/number_text.hpp"
+
+namespace blockwright {
+namespace {
+
+/// Collects the steps of one piece.
+class Teller {
+ public:
+  Teller(DraftLog& log, std::string piece) : log_(log), piece_(std::move(piece)) {}
+  void tell(const std::string& point, Point at, const std::string& rule,
+            const std::vector<double>& lengths, const std::string& closed_by) {
+    log_.push_back({piece_, point, at, rule, lengths, closed_by});
+  }
+
+ private:
+  DraftLog& log_;
+  std::string piece_;
+};
+
+std::string degrees(Angle angle) { return fixed(angle.degrees(), 1) + " degrees"; }
+
+std::string shoulder_closer(bool slant, const char* slant_key) {
+  return slant ? std::string("shoulder_length and ") + slant_key
+               : "shoulder_length and shoulder_slope";
+}
+
+Point middle_of(const Curve& curve) { return point_at(curve, 0.5); }
+
+void tell_neckline(Teller& front, const CubicCurve& curve, double neck) {
+  front.tell("neckline", middle_of(curve),
+             "draw the neckline from the side neck point to the centre, square to the shoulder at "
+             "the top and to the centre line at the foot, through this point; it is {0} long and "
+             "front and back together must measure {1}",
+             {length(curve), neck}, "neck_base_girth");
+}
+
+void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n) {
+  front.tell("centre waist", {},
+             "draw a long upright line, the centre front; mark the centre waist on it and rule a "
+             "level line from it to the side",
+             {}, "the start");
+  front.tell("front neck point", n.front_neck_point, "go {0} up the centre front",
+             {t.front_length}, "front_waist_length");
+  front.tell("bust point", n.bust_point,
+             "rule a line {0} from the centre front and parallel to it; go {1} up it from the level "
+             "of the waist, and rule the level bust line through the point",
+             {n.bust_point.x, n.bust_point.y},
+             "bust_point_width; side_neck_to_waist less side_neck_to_bust_point");
+  front.tell("side neck point", n.front_side_neck,
+             "rule a line {0} from the centre front; set the compass to {1}, stand it on the bust "
+             "point and cross the line above",
+             {n.neck_width, t.neck_to_bust}, "neck_base_girth and side_neck_to_bust_point");
+  front.tell("shoulder point, dart closed", n.front_shoulder_point,
+             "compass {0} about the side neck point, compass {1} about the centre waist: they cross "
+             "outside; the shoulder slopes " + degrees(n.front_slope),
+             {t.shoulder, norm(n.front_shoulder_point - Point{})},
+             shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant"));
+  tell_neckline(front, n.front_neckline, t.neck);
+}
+
+void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, const Piece& piece) {
+  const Dart& dart = piece.dart("shoulder");
+  front.tell("across-front point, dart closed", s.across_front_closed,
+             "go {0} up from the waist and {1} out from the centre front",
+             {s.across_front_closed.y, s.across_front_closed.x}, "across_front");
+  front.tell("shoulder dart, inner leg", dart.legs[1],
+             "mark the middle of the shoulder and rule the leg to the bust point: {0}",
+             {dart.leg()}, "rule of the draft");
+  front.tell("shoulder dart, outer leg", dart.legs[0],
+             "open the dart by " + degrees(dart.angle()) +
+                 ": compass {0} about the bust point, {1} from the inner leg's end",
+             {dart.leg(), dart.intake()},
+             "bust_girth, upper_chest_girth, across_front and across_back");
+  front.tell("shoulder point", s.front_shoulder_point,
+             "turn the closed shoulder point with the dart: {0} from the bust point, {1} from the "
+             "outer leg's end",
+             {distance(s.front_shoulder_point, n.bust_point),
+              distance(s.front_shoulder_point, dart.legs[0])},
+             "the dart");
+  front.tell("across-front point", s.across_front,
+             "turn it with the dart: {0} from the bust point, {1} from the shoulder point",
+             {distance(s.across_front, n.bust_point),
+              distance(s.across_front, s.front_shoulder_point)},
+             "the dart");
+}
+
+void tell_waist_darts(Teller& teller, const WaistEdge& waist, const char* closed_by) {
+  for (const WaistDart& dart : waist.darts) {
+    teller.tell("waist dart", dart.apex,
+                "rule an upright line through this point, its apex; the legs end {0} either side of "
+                "it and are {1} long; the dart takes " + degrees(dart.angle),
+                {0.5 * distance(dart.inner_leg, dart.outer_leg), distance(dart.apex, dart.inner_leg)},
+                closed_by);
+  }
+}
+
+void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double bust_level,
+               Point underarm, double drop) {
+  teller.tell("side waist point", waist.side_waist,
+              "go {0} out from the centre and {1} up from the level of the waist (down if less than "
+              "nothing); curve the waist to it, square to the centre, to each dart leg and to the "
+              "side seam",
+              {waist.side_waist.x, waist.side_waist.y}, "waist_girth");
+  teller.tell("side of the bust line", {bust_width, bust_level},
+              "go {0} out from the centre on the bust line", {bust_width},
+              "bust_girth and the front's share of it");
+  teller.tell("underarm point", underarm,
+              "rule the side seam from the side waist point through the side of the bust line, {0} "
+              "long: the side length less an underarm drop of {1}",
+              {distance(waist.side_waist, underarm), drop}, "side_length and armscye_girth");
+}
+
+void tell_armhole(Teller& teller, const Path& armhole) {
+  teller.tell("armhole", middle_of(armhole.curves().front()),
+              "draw the armhole from the underarm point, square to the side seam, through this "
+              "point and the across point into the shoulder point, square to the shoulder; it is "
+              "{0} long",
+              {length(armhole)}, "armscye_girth");
+}
+
+void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
+  back.tell("centre waist", {},
+            "draw a long upright line, the centre back; mark the centre waist on it and rule a level "
+            "line from it to the side",
+            {}, "the start");
+  back.tell("nape", n.nape, "go {0} up the centre back", {t.back_length}, "back_waist_length");
+  back.tell("side neck point", n.back_side_neck, "go {0} out from the nape and {1} up",
+            {n.neck_width, n.back_side_neck.y - n.nape.y}, "neck_base_girth");
+  tell_neckline(back, n.back_neckline, t.neck);
+  back.tell("across-back point", {t.across_back, n.across_back_level},
+            "go {0} down from the nape, square out {1}",
+            {n.nape.y - n.across_back_level, t.across_back}, "scye_depth; across_back");
+  back.tell("blade point", n.blade_point, "half way along the across-back line: {0} from the centre",
+            {n.blade_point.x}, "rule of the draft");
+  back.tell("shoulder dart, inner leg", n.dart_inner_leg,
+            "half the shoulder, {0}, from the side neck point, sloping " + degrees(n.back_slope),
+            {0.5 * t.shoulder},
+            shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+  back.tell("shoulder dart, outer leg", n.dart_outer_leg,
+            "{0} from the blade point, {1} from the inner leg's end",
+            {distance(n.dart_outer_leg, n.blade_point), distance(n.dart_inner_leg, n.dart_outer_leg)},
+            "rule of the draft");
+  back.tell("shoulder point", n.back_shoulder_point,
+            "compass {0} about the outer leg's end, compass {1} about the centre waist",
+            {distance(n.back_shoulder_point, n.dart_outer_leg),
+             norm(n.back_shoulder_point - Point{})},
+            shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+}
+
+}  // namespace
+
+DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const Piece& front) {
+  DraftLog log;
+  Teller on_front(log, "front");
+  tell_front_upper(on_front, t, n);
+  tell_bust_dart(on_front, n, s, front);
+  tell_waist_darts(on_front, s.front_waist, "waist_girth and bust_girth");
+  tell_side(on_front, s.front_waist, s.suppression.front_bust, n.bust_point.y, s.front_underarm,
+            s.drop);
+  tell_armhole(on_front, s.front_armhole);
+  Teller on_back(log, "back");
+  tell_back_upper(on_back, t, n);
+  tell_waist_darts(on_back, s.back_waist, "waist_girth and bust_girth");
+  tell_side(on_back, s.back_waist, s.suppression.back_bust,
+            s.back_waist.side_waist.y + s.bust_line, s.back_underarm, s.drop);
+  tell_armhole(on_back, s.back_armhole);
+  return log;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,56 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "blockwright/base/angle.hpp"
+#include "blockwright/measure/adjustment.hpp"
+#include "blockwright/measure/body.hpp"
+#include "blockwright/measure/ease.hpp"
+
+namespace blockwright {
+
+/// Keeps the account of what bounds did to measurements while a draft is settled.
+class Settlement {
+ public:
+  /// Adds `by` (mm on the whole measurement; degrees for the slope) to what was done to `name`.
+  void adjust(MeasurementName name, double by, const std::string& why);
+  [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
+
+ private:
+  Adjustments adjustments_;
+};
+
+/// What the half pieces must measure: body plus ease, in mm on the half body, angles as Angle.
+struct Targets {
+  double neck = 0.0;          ///< half the neck base girth: back plus front neckline
+  double back_length = 0.0;   ///< nape to waist
+  double front_length = 0.0;  ///< front neck point to waist
+  double neck_to_bust = 0.0;  ///< side neck point to bust point
+  double under_bust = 0.0;    ///< bust point to waist
+  double bust_point_x = 0.0;  ///< half the bust point width
+  double shoulder = 0.0;      ///< shoulder length
+  std::optional<double> front_slant, back_slant;
+  Angle slope;                ///< finished shoulder slope where no slant closes it
+  bool slope_is_taped = false;
+  double across_back = 0.0;
+  double across_front = 0.0;
+  double upper_chest = 0.0;
+  double bust = 0.0;
+  double waist = 0.0;
+  double armhole = 0.0;       ///< front plus back armhole: not halved, one arm
+  double side_length = 0.0;   ///< armpit to waist on the body, before the underarm drop
+  double scye_depth = 0.0;    ///< nape to armpit level on the body
+  double cup = 0.0;           ///< bust less underbust on the whole body, without ease
+  std::optional<double> front_bust;
+  double front_bust_quarter = 0.0;  ///< a quarter of the bust girth with ease
+  bool across_front_is_taped = false;
+  bool over_bust_is_taped = false;
+  bool front_length_is_taped = false;
+};
+
+/// Body plus ease. Lengths that contradict each other so far that no bodice could be drawn are
+/// brought within bounds here.
+Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement);
+
+}  // namespace blockwright

@@ -1,0 +1,180 @@
+#include "waist.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/solve.hpp"
+#include "rules.hpp"
+
+namespace blockwright {
+namespace {
+
+Vec heading(double slope) { return {std::cos(slope), std::sin(slope)}; }
+
+/// A waist stretch between two points whose end slopes (radians from level) are given. The height
+/// difference of a stretch is chosen as its width times the tangent of the mean slope, so that the
+/// curve bends evenly and one way.
+CubicCurve stretch(Point from, double slope_from, Point to, double slope_to) {
+  return fair_curve(from, heading(slope_from), to, heading(slope_to));
+}
+
+double rise(double width, double slope_from, double slope_to) {
+  return width * std::tan(0.5 * (slope_from + slope_to));
+}
+
+double sewn(const WaistEdge& edge) {
+  double sum = 0.0;
+  for (const Path& path : edge.stretches) sum += length(path, rules::kSolved);
+  return sum;
+}
+
+/// A stretch without a dart from `from` to the side: level, then bent over its last part so that it
+/// meets the side seam square.
+Path undarted_stretch(Point from, double side_x, double side_slope) {
+  const double bend = std::min(rules::kUndartedBend, 0.8 * (side_x - from.x));
+  const Point level{side_x - bend, from.y};
+  Path path({Segment{from, level}});
+  path.add(stretch(level, 0.0, {side_x, from.y + rise(bend, 0.0, side_slope)}, side_slope));
+  return path;
+}
+
+/// The edge whose side waist point makes its one sewn stretch as long as asked.
+template <class EdgeAt>
+WaistEdge closed_by_side(const EdgeAt& edge_at, double asked) {
+  const auto excess = [&](double side_x) { return sewn(edge_at(side_x)) - asked; };
+  return edge_at(solve_between(excess, 0.8 * asked, 1.02 * asked, rules::kSolved));
+}
+
+/// The front waist at a dart angle: square to the centre front, to both legs and to the side seam.
+WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double angle) {
+  const double half = 0.5 * angle;
+  WaistDart dart{bust_point,
+                 bust_point + leg * Vec{-std::sin(half), -std::cos(half)},
+                 bust_point + leg * Vec{std::sin(half), -std::cos(half)},
+                 Angle::radians(angle)};
+  const double side_x = s.front_bust - s.side_run;
+  const double side_slope = -std::atan(s.side_run / leg);
+  const Point side{side_x, dart.outer_leg.y + rise(side_x - dart.outer_leg.x, half, side_slope)};
+  WaistEdge edge;
+  edge.side_waist = side;
+  edge.stretches = {Path({stretch({}, 0.0, dart.inner_leg, -half)}),
+                    Path({stretch(dart.outer_leg, half, side, side_slope)})};
+  edge.darts = {dart};
+  return edge;
+}
+
+/// The front waist without a dart: it dips under the bust point and runs on to the side.
+WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
+  const Point dip = bust_point - Vec{0.0, leg};
+  const double side_slope = -std::atan(s.side_run / leg);
+  return closed_by_side(
+      [&](double side_x) {
+        WaistEdge edge;
+        Path path({stretch({}, 0.0, dip, 0.0)});
+        path.add(undarted_stretch(dip, side_x, side_slope));
+        edge.side_waist = path.end();
+        edge.stretches = {path};
+        return edge;
+      },
+      s.front_waist);
+}
+
+WaistEdge undarted_back(const Suppression& s, double bust_line) {
+  const double side_slope = -std::atan(s.side_run / bust_line);
+  return closed_by_side(
+      [&](double side_x) {
+        WaistEdge edge;
+        edge.stretches = {undarted_stretch({}, side_x, side_slope)};
+        edge.side_waist = edge.stretches.front().end();
+        return edge;
+      },
+      s.back_waist);
+}
+
+std::vector<double> back_dart_places(double intake, double width) {
+  if (intake <= rules::kMostBackDart) return {rules::kOneBackDart * width};
+  return {rules::kFirstBackDart * width, rules::kSecondBackDart * width};
+}
+
+/// The back waist with its intake shared equally by the darts.
+WaistEdge back_waist_at(const Suppression& s, double bust_line, double intake,
+                        const std::vector<double>& places) {
+  const double side_x = s.back_bust - s.side_run;
+  const double side_slope = -std::atan(s.side_run / bust_line);
+  const double each = places.empty() ? 0.0 : intake / static_cast<double>(places.size());
+  WaistEdge edge;
+  Point at;
+  double slope = 0.0;
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const double apex_y = bust_line - rules::kBackDartLower -
+                          static_cast<double>(i) * rules::kOuterBackDartLower;
+    const double half = std::atan(0.5 * each / apex_y);
+    const double inner_x = places[i] - 0.5 * each;
+    const Point inner{inner_x, at.y + rise(inner_x - at.x, slope, -half)};
+    const Point outer{places[i] + 0.5 * each, inner.y};
+    const Point apex{places[i], apex_y};
+    edge.stretches.push_back(Path({stretch(at, slope, inner, -half)}));
+    edge.darts.push_back({apex, inner, outer, turn_between(inner - apex, outer - apex)});
+    at = outer;
+    slope = half;
+  }
+  edge.side_waist = {side_x, at.y + rise(side_x - at.x, slope, side_slope)};
+  edge.stretches.push_back(Path({stretch(at, slope, edge.side_waist, side_slope)}));
+  return edge;
+}
+
+}  // namespace
+
+double front_share_of_bust(const Targets& t) {
+  if (t.front_bust) return *t.front_bust;
+  const double more = rules::kFrontShareBase +
+                      rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
+  return t.front_bust_quarter +
+         std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
+}
+
+Suppression suppression(const Targets& t, double front_bust) {
+  const double all = t.bust - t.waist;
+  Suppression s;
+  s.front_bust = front_bust;
+  s.back_bust = t.bust - front_bust;
+  if (all <= 0.0) {
+    s.side_run = 0.5 * all;
+    s.front_waist = front_bust - s.side_run;
+  } else {
+    const double widest = 2.0 * t.under_bust * std::sin(0.5 * rules::kMostWaistDart.radians());
+    // Of the whole slant allowed from underarm to waist, the part below the bust line.
+    const double most_run = rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
+    s.side_run = std::min(rules::kSideShare * all, most_run);
+    s.front_waist = front_bust - s.side_run - std::min(rules::kFrontDartShare * all, widest);
+  }
+  s.back_waist = t.waist - s.front_waist;
+  return s;
+}
+
+WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
+  if (s.front_bust - s.side_run - s.front_waist < rules::kLeastDart) {
+    return undarted_front(s, bust_point, under_bust);
+  }
+  const auto excess = [&](double angle) {
+    return sewn(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
+  };
+  return front_waist_at(s, bust_point, under_bust, solve_between(excess, 0.0, 1.0, 1e-10));
+}
+
+WaistEdge back_waist(const Suppression& s, double bust_line) {
+  const double width = s.back_bust - s.side_run;
+  const double straight = width - s.back_waist;
+  if (straight < rules::kLeastDart) return undarted_back(s, bust_line);
+  const auto places = back_dart_places(straight, width);
+  const auto excess = [&](double intake) {
+    return sewn(back_waist_at(s, bust_line, intake, places)) - s.back_waist;
+  };
+  // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
+  const double intake =
+      solve_between(excess, 0.7 * straight, 1.3 * straight + 5.0, rules::kSolved);
+  return back_waist_at(s, bust_line, intake, places);
+}
+
+}  // namespace blockwright

@@ -1,0 +1,97 @@
+#include "blockwright/geometry/curve.hpp"
+
+#include "arc_length.hpp"
+
+namespace blockwright {
+namespace {
+
+Vec derivative(const CubicCurve& c, double t) {
+  const double u = 1.0 - t;
+  return 3.0 * u * u * (c.p1 - c.p0) + 6.0 * u * t * (c.p2 - c.p1) + 3.0 * t * t * (c.p3 - c.p2);
+}
+
+Vec second_derivative(const CubicCurve& c, double t) {
+  return 6.0 * (1.0 - t) * ((c.p2 - c.p1) - (c.p1 - c.p0)) +
+         6.0 * t * ((c.p3 - c.p2) - (c.p2 - c.p1));
+}
+
+}  // namespace
+
+Point start_of(const Curve& curve) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return s->a;
+  return std::get<CubicCurve>(curve).p0;
+}
+
+Point end_of(const Curve& curve) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return s->b;
+  return std::get<CubicCurve>(curve).p3;
+}
+
+Point point_at(const Curve& curve, double t) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return between(s->a, s->b, t);
+  const auto& c = std::get<CubicCurve>(curve);
+  const double u = 1.0 - t;
+  const double b0 = u * u * u, b1 = 3.0 * u * u * t, b2 = 3.0 * u * t * t, b3 = t * t * t;
+  return {b0 * c.p0.x + b1 * c.p1.x + b2 * c.p2.x + b3 * c.p3.x,
+          b0 * c.p0.y + b1 * c.p1.y + b2 * c.p2.y + b3 * c.p3.y};
+}
+
+Vec derivative_at(const Curve& curve, double t) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return s->b - s->a;
+  return derivative(std::get<CubicCurve>(curve), t);
+}
+
+Vec tangent_at(const Curve& curve, double t) {
+  const Vec d = derivative_at(curve, t);
+  if (norm(d) > 1e-12) return unit(d);
+  if (const auto* c = std::get_if<CubicCurve>(&curve)) {
+    const Vec second = second_derivative(*c, t);
+    if (norm(second) > 1e-12) return unit(t < 0.5 ? second : -second);
+    return unit(c->p3 - c->p0);
+  }
+  return {};
+}
+
+double curvature_at(const Curve& curve, double t) {
+  const auto* c = std::get_if<CubicCurve>(&curve);
+  if (c == nullptr) return 0.0;
+  const Vec d = derivative(*c, t);
+  const double speed = norm(d);
+  return speed > 1e-12 ? cross(d, second_derivative(*c, t)) / (speed * speed * speed) : 0.0;
+}
+
+double length(const Curve& curve, double accuracy) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return distance(s->a, s->b);
+  return arc_length(std::get<CubicCurve>(curve), 0.0, 1.0, accuracy);
+}
+
+double parameter_at_length(const Curve& curve, double s, double accuracy) {
+  return parameter_at_length(curve, s, length(curve, accuracy), accuracy);
+}
+
+std::pair<Curve, Curve> split_at(const Curve& curve, double t) {
+  if (const auto* s = std::get_if<Segment>(&curve)) {
+    const Point m = between(s->a, s->b, t);
+    return {Segment{s->a, m}, Segment{m, s->b}};
+  }
+  const auto& c = std::get<CubicCurve>(curve);
+  const Point a = between(c.p0, c.p1, t), b = between(c.p1, c.p2, t), d = between(c.p2, c.p3, t);
+  const Point ab = between(a, b, t), bd = between(b, d, t), m = between(ab, bd, t);
+  return {CubicCurve{c.p0, a, ab, m}, CubicCurve{m, bd, d, c.p3}};
+}
+
+Curve reversed(const Curve& curve) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return Segment{s->b, s->a};
+  const auto& c = std::get<CubicCurve>(curve);
+  return CubicCurve{c.p3, c.p2, c.p1, c.p0};
+}
+
+Curve placed(const Curve& curve, const Placement& placement) {
+  if (const auto* s = std::get_if<Segment>(&curve)) {
+    return Segment{placement(s->a), placement(s->b)};
+  }
+  const auto& c = std::get<CubicCurve>(curve);
+  return CubicCurve{placement(c.p0), placement(c.p1), placement(c.p2), placement(c.p3)};
+}
+
+}  // namespace blockwright

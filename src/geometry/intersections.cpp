@@ -1,0 +1,267 @@
+#include "blockwright/geometry/intersections.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/geometry/box.hpp"
+#include "blockwright/geometry/path_parts.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+// Two hits nearer than this are one point: far above rounding, far below anything drawn.
+constexpr double kSamePoint = 1e-6;
+// The same where the paths touch without crossing: there a hit is known only to the square root.
+constexpr double kSameTouch = 1e-3;
+// Pieces of nearly parallel curves are not split below this size, in mm.
+constexpr double kSmallest = 0.01;
+// Sine of the angle (6 degrees) above which two nearly straight pieces count as crossing plainly.
+constexpr double kPlainAngle = 0.1;
+// A piece whose handles leave its chord by less than this share of its length is nearly straight.
+constexpr double kNearlyStraight = 0.02;
+// Two cubics that share more points than this run along each other (Bezout's theorem).
+constexpr std::size_t kMostCrossings = 9;
+
+CubicCurve as_cubic(const Curve& curve) {
+  if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
+  const auto& s = std::get<Segment>(curve);
+  return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
+}
+
+// A stretch of a stroke with its own control points.
+struct Stretch {
+  CubicCurve curve;
+  double from = 0.0;
+  double to = 1.0;
+
+  [[nodiscard]] Box box() const {
+    Box b;
+    for (const Point p : {curve.p0, curve.p1, curve.p2, curve.p3}) b.include(p);
+    return b;
+  }
+  [[nodiscard]] double size() const { return std::max(box().width(), box().height()); }
+  [[nodiscard]] bool nearly_straight() const {
+    const Vec chord = curve.p3 - curve.p0;
+    const double limit = kNearlyStraight * dot(chord, chord);
+    return std::abs(cross(chord, curve.p1 - curve.p0)) <= limit &&
+           std::abs(cross(chord, curve.p2 - curve.p0)) <= limit &&
+           dot(chord, curve.p1 - curve.p0) >= 0.0 && dot(chord, curve.p3 - curve.p2) >= 0.0;
+  }
+  [[nodiscard]] std::pair<Stretch, Stretch> halves() const {
+    const auto [left, right] = split_at(Curve(curve), 0.5);
+    const double middle = 0.5 * (from + to);
+    return {{std::get<CubicCurve>(left), from, middle}, {std::get<CubicCurve>(right), middle, to}};
+  }
+};
+
+bool boxes_meet(const Box& a, const Box& b) {
+  const double slack = kCrossingTolerance;
+  return a.left <= b.right + slack && b.left <= a.right + slack && a.bottom <= b.top + slack &&
+         b.bottom <= a.top + slack;
+}
+
+bool cross_plainly(const Stretch& a, const Stretch& b) {
+  const Vec u = a.curve.p3 - a.curve.p0, v = b.curve.p3 - b.curve.p0;
+  return a.nearly_straight() && b.nearly_straight() &&
+         std::abs(cross(u, v)) > kPlainAngle * norm(u) * norm(v);
+}
+
+struct Parameters {
+  double s = 0.0;
+  double t = 0.0;
+};
+
+// One step towards the shared point: Newton's where the tangents differ, otherwise each point moves
+// to the foot of the other (Gauss-Newton with a little damping, which also settles on touches).
+Parameters step_towards(const Curve& a, const Curve& b, Parameters at) {
+  const Vec gap = point_at(b, at.t) - point_at(a, at.s);
+  const Vec u = derivative_at(a, at.s), v = derivative_at(b, at.t);
+  const double turn = cross(u, v);
+  if (std::abs(turn) > 1e-7 * norm(u) * norm(v)) {
+    return {at.s + cross(gap, v) / turn, at.t + cross(gap, u) / turn};
+  }
+  const double square = dot(u, u);
+  return {square > 0.0 ? at.s + dot(gap, u) / square : at.s, at.t};
+}
+
+// The shared point near a start, or nothing. Parameters stay on the strokes.
+std::optional<Parameters> refined(const Curve& a, const Curve& b, Parameters at) {
+  for (int step = 0; step < 60; ++step) {
+    const Parameters next = step_towards(a, b, at);
+    const Parameters kept = {std::clamp(next.s, 0.0, 1.0), std::clamp(next.t, 0.0, 1.0)};
+    const bool still = std::abs(kept.s - at.s) + std::abs(kept.t - at.t) < 1e-15;
+    at = kept;
+    if (still) break;
+  }
+  if (distance(point_at(a, at.s), point_at(b, at.t)) > kCrossingTolerance) return std::nullopt;
+  return at;
+}
+
+// Finds the shared points of two strokes by halving whatever may still meet.
+class StrokeMeeting {
+ public:
+  StrokeMeeting(const Curve& a, const Curve& b) : a_(a), b_(b) {}
+
+  std::vector<Parameters> find() {
+    const Stretch whole_a{as_cubic(a_)}, whole_b{as_cubic(b_)};
+    search(whole_a, whole_b);
+    if (run_together()) hits_.clear();
+    try_ends();
+    return hits_;
+  }
+
+ private:
+  [[nodiscard]] bool run_together() const { return hits_.size() > kMostCrossings; }
+
+  void search(const Stretch& a, const Stretch& b) {
+    if (run_together() || !boxes_meet(a.box(), b.box())) return;
+    if (cross_plainly(a, b) || std::max(a.size(), b.size()) <= kSmallest) {
+      keep(refined(a_, b_, {0.5 * (a.from + a.to), 0.5 * (b.from + b.to)}));
+      return;
+    }
+    if (a.size() >= b.size()) {
+      const auto [first, second] = a.halves();
+      search(first, b);
+      search(second, b);
+    } else {
+      const auto [first, second] = b.halves();
+      search(a, first);
+      search(a, second);
+    }
+  }
+
+  // Ends that lie on the other stroke: Newton may miss them by its last step, and of strokes that
+  // run along each other they are all that is reported.
+  void try_ends() {
+    for (const double s : {0.0, 1.0}) keep_if_met({s, foot(b_, point_at(a_, s))});
+    for (const double t : {0.0, 1.0}) keep_if_met({foot(a_, point_at(b_, t)), t});
+  }
+
+  static double foot(const Curve& curve, Point p) { return nearest(Path({curve}), p).place.t; }
+
+  void keep_if_met(Parameters at) {
+    if (distance(point_at(a_, at.s), point_at(b_, at.t)) <= kCrossingTolerance) keep(at);
+  }
+
+  void keep(std::optional<Parameters> hit) {
+    if (!hit) return;
+    for (const Parameters& other : hits_) {
+      if (is_same(*hit, other)) return;
+    }
+    hits_.push_back(*hit);
+  }
+
+  [[nodiscard]] bool is_same(const Parameters& one, const Parameters& other) const {
+    const double apart = distance(point_at(a_, one.s), point_at(a_, other.s));
+    if (apart <= kSamePoint) return true;
+    const double turn = cross(tangent_at(a_, one.s), tangent_at(b_, one.t));
+    return std::abs(turn) < kSameTouch && apart <= kSameTouch;
+  }
+
+  const Curve& a_;
+  const Curve& b_;
+  std::vector<Parameters> hits_;
+};
+
+Box control_box(const Curve& curve) { return Stretch{as_cubic(curve)}.box(); }
+
+// A joint belongs to two strokes: its hits on both are one point.
+template <class Crossing>
+std::vector<Crossing> without_repeats(const std::vector<Crossing>& sorted) {
+  std::vector<Crossing> kept;
+  for (const Crossing& crossing : sorted) {
+    const bool repeats = std::any_of(kept.begin(), kept.end(), [&](const Crossing& other) {
+      return distance(other.point, crossing.point) <= kSamePoint;
+    });
+    if (!repeats) kept.push_back(crossing);
+  }
+  return kept;
+}
+
+// Distances of a stroke's control points from a line, as a polynomial in Bernstein form.
+using Heights = std::array<double, 4>;
+
+bool near_zero(const Heights& h) {
+  return std::all_of(h.begin(), h.end(),
+                     [](double x) { return std::abs(x) <= kCrossingTolerance; });
+}
+
+std::pair<Heights, Heights> halved(const Heights& h) {
+  const double a = 0.5 * (h[0] + h[1]), b = 0.5 * (h[1] + h[2]), c = 0.5 * (h[2] + h[3]);
+  const double ab = 0.5 * (a + b), bc = 0.5 * (b + c), middle = 0.5 * (ab + bc);
+  return {{h[0], a, ab, middle}, {middle, bc, c, h[3]}};
+}
+
+// Stretches of the parameter on which the polynomial is zero to within the tolerance, ascending. A
+// stretch that goes on where the last one ended belongs to it: so does the far side of a touch.
+using Stretches = std::vector<std::pair<double, double>>;
+
+void find_zeros(const Heights& h, double from, double to, Stretches& zeros) {
+  const auto [low, high] = std::minmax_element(h.begin(), h.end());
+  if (*low > kCrossingTolerance || *high < -kCrossingTolerance) return;
+  if (to - from < 1e-13 || (near_zero(h) && to - from < 1e-3)) {
+    if (!zeros.empty() && zeros.back().second == from) {
+      zeros.back().second = to;
+    } else {
+      zeros.emplace_back(from, to);
+    }
+    return;
+  }
+  const auto [left, right] = halved(h);
+  const double middle = 0.5 * (from + to);
+  find_zeros(left, from, middle, zeros);
+  find_zeros(right, middle, to, zeros);
+}
+
+std::vector<double> line_parameters(const Curve& curve, Point through, Vec normal) {
+  const CubicCurve c = as_cubic(curve);
+  const Heights h = {dot(c.p0 - through, normal), dot(c.p1 - through, normal),
+                     dot(c.p2 - through, normal), dot(c.p3 - through, normal)};
+  if (near_zero(h)) return {0.0, 1.0};
+  Stretches zeros;
+  find_zeros(h, 0.0, 1.0, zeros);
+  std::vector<double> roots;
+  roots.reserve(zeros.size());
+  for (const auto& [from, to] : zeros) roots.push_back(0.5 * (from + to));
+  return roots;
+}
+
+}  // namespace
+
+std::vector<PathCrossing> intersections(const Path& a, const Path& b) {
+  std::vector<PathCrossing> found;
+  for (std::size_t i = 0; i < a.curves().size(); ++i) {
+    const Curve& here = a.curves()[i];
+    for (std::size_t j = 0; j < b.curves().size(); ++j) {
+      const Curve& there = b.curves()[j];
+      if (!boxes_meet(control_box(here), control_box(there))) continue;
+      for (const Parameters& hit : StrokeMeeting(here, there).find()) {
+        found.push_back({{i, hit.s}, {j, hit.t}, point_at(here, hit.s)});
+      }
+    }
+  }
+  std::sort(found.begin(), found.end(), [](const PathCrossing& x, const PathCrossing& y) {
+    return comes_before(x.on_a, y.on_a);
+  });
+  return without_repeats(found);
+}
+
+std::vector<LineCrossing> intersections(const Path& path, Point through, Vec direction) {
+  require(norm(direction) > 0.0, "a line needs a direction");
+  const Vec along = unit(direction);
+  std::vector<LineCrossing> found;
+  for (std::size_t i = 0; i < path.curves().size(); ++i) {
+    const Curve& curve = path.curves()[i];
+    for (const double t : line_parameters(curve, through, left_of(along))) {
+      const Point p = point_at(curve, t);
+      found.push_back({{i, t}, p, dot(p - through, along)});
+    }
+  }
+  return without_repeats(found);
+}
+
+}  // namespace blockwright

@@ -1,0 +1,248 @@
+#include "blockwright/geometry/path.hpp"
+
+#include "arc_length.hpp"
+#include "blockwright/base/error.hpp"
+#include "blockwright/geometry/solve.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+constexpr int kNearestSamples = 32;
+
+double squared_distance(const Curve& curve, double t, Point to) {
+  const Vec v = point_at(curve, t) - to;
+  return dot(v, v);
+}
+
+// Golden-section search down to where the distance no longer tells its places apart, then the zero
+// of its derivative.
+double refine_nearest(const Curve& curve, double low, double high, Point to) {
+  constexpr double kGolden = 0.6180339887498949;
+  double a = high - kGolden * (high - low);
+  double b = low + kGolden * (high - low);
+  double at_a = squared_distance(curve, a, to);
+  double at_b = squared_distance(curve, b, to);
+  for (int step = 0; step < 24; ++step) {
+    if (at_a <= at_b) {
+      high = b;
+      b = a;
+      at_b = at_a;
+      a = high - kGolden * (high - low);
+      at_a = squared_distance(curve, a, to);
+    } else {
+      low = a;
+      a = b;
+      at_a = at_b;
+      b = low + kGolden * (high - low);
+      at_b = squared_distance(curve, b, to);
+    }
+  }
+  const auto slope = [&](double t) {
+    return dot(point_at(curve, t) - to, derivative_at(curve, t));
+  };
+  return solve_between(slope, low, high, 1e-15);
+}
+
+double nearest_parameter(const Curve& curve, Point to) {
+  if (const auto* s = std::get_if<Segment>(&curve)) {
+    const Vec along = s->b - s->a;
+    const double square = dot(along, along);
+    return square > 0.0 ? std::clamp(dot(to - s->a, along) / square, 0.0, 1.0) : 0.0;
+  }
+  int best = 0;
+  double best_distance = std::numeric_limits<double>::infinity();
+  for (int i = 0; i <= kNearestSamples; ++i) {
+    const double d = squared_distance(curve, static_cast<double>(i) / kNearestSamples, to);
+    if (d < best_distance) {
+      best_distance = d;
+      best = i;
+    }
+  }
+  const double low = std::max(0, best - 1) / static_cast<double>(kNearestSamples);
+  const double high = std::min(kNearestSamples, best + 1) / static_cast<double>(kNearestSamples);
+  const double t = refine_nearest(curve, low, high, to);
+  double answer = t;
+  for (const double end : {0.0, 1.0}) {
+    if (squared_distance(curve, end, to) < squared_distance(curve, answer, to)) answer = end;
+  }
+  return answer;
+}
+
+double length_before(const Path& path, PathPlace place) {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < place.curve; ++i) sum += length(path.curves()[i]);
+  return sum + length(split_at(path.curves()[place.curve], place.t).first);
+}
+
+// The direction in which the strokes from `from` on set out; single points have none.
+Vec first_tangent(const Path& path, std::size_t from) {
+  for (std::size_t i = from; i < path.curves().size(); ++i) {
+    if (const Vec tangent = tangent_at(path.curves()[i], 0.0); tangent != Vec{}) return tangent;
+  }
+  return {};
+}
+
+// The direction in which the strokes up to `last` arrive.
+Vec last_tangent(const Path& path, std::size_t last) {
+  for (std::size_t i = last + 1; i > 0; --i) {
+    if (const Vec tangent = tangent_at(path.curves()[i - 1], 1.0); tangent != Vec{}) return tangent;
+  }
+  return {};
+}
+
+Curve part_of(const Curve& curve, double from, double to) {
+  const Curve before = to < 1.0 ? split_at(curve, to).first : curve;
+  return from > 0.0 ? split_at(before, from / to).second : before;
+}
+
+// Number of equal parameter steps after which the chord error is below the tolerance, from the
+// largest second difference of the control points (Wang's bound).
+int flattening_steps(const CubicCurve& c, double tolerance) {
+  const double bend =
+      std::max(norm((c.p2 - c.p1) - (c.p1 - c.p0)), norm((c.p3 - c.p2) - (c.p2 - c.p1)));
+  return std::max(1, static_cast<int>(std::ceil(std::sqrt(0.75 * bend / tolerance))));
+}
+
+}  // namespace
+
+Path::Path(std::vector<Curve> curves) {
+  for (const Curve& curve : curves) add(curve);
+}
+
+Path Path::through(const std::vector<Point>& points) {
+  require(points.size() >= 2, "a path needs two points");
+  Path path;
+  for (std::size_t i = 1; i < points.size(); ++i) path.add(Segment{points[i - 1], points[i]});
+  return path;
+}
+
+void Path::add(const Curve& curve) {
+  require(empty() || distance(end(), start_of(curve)) <= kJointTolerance,
+          "a stroke does not start where the path ends");
+  curves_.push_back(curve);
+}
+
+void Path::add(const Path& path) {
+  const std::size_t count = path.curves_.size();  // the path may be this one
+  for (std::size_t i = 0; i < count; ++i) add(Curve(path.curves_[i]));
+}
+
+Point Path::start() const {
+  require(!empty(), "an empty path has no start");
+  return start_of(curves_.front());
+}
+
+Point Path::end() const {
+  require(!empty(), "an empty path has no end");
+  return end_of(curves_.back());
+}
+
+double length(const Path& path, double accuracy) {
+  double sum = 0.0;
+  for (const Curve& curve : path.curves()) sum += length(curve, accuracy);
+  return sum;
+}
+
+PathPlace place_at_length(const Path& path, double s) {
+  require(!path.empty(), "an empty path has no places");
+  const auto& curves = path.curves();
+  for (std::size_t i = 0; i < curves.size(); ++i) {
+    const double here = length(curves[i]);
+    if (s <= here || i + 1 == curves.size()) {
+      return {i, parameter_at_length(curves[i], s, here, kLengthAccuracy)};
+    }
+    s -= here;
+  }
+  return {curves.size() - 1, 1.0};
+}
+
+Point point_at(const Path& path, PathPlace place) {
+  return point_at(path.curves().at(place.curve), place.t);
+}
+
+Point point_at_length(const Path& path, double s) {
+  return point_at(path, place_at_length(path, s));
+}
+
+Vec tangent_at_length(const Path& path, double s) {
+  const PathPlace place = place_at_length(path, s);
+  const Vec tangent = tangent_at(path.curves()[place.curve], place.t);
+  if (tangent != Vec{}) return tangent;
+  const Vec onward = first_tangent(path, place.curve);
+  return onward != Vec{} ? onward : last_tangent(path, place.curve);
+}
+
+Vec start_tangent(const Path& path) {
+  require(!path.empty(), "an empty path has no tangent");
+  return first_tangent(path, 0);
+}
+
+Vec end_tangent(const Path& path) {
+  require(!path.empty(), "an empty path has no tangent");
+  return last_tangent(path, path.curves().size() - 1);
+}
+
+Path sub_path(const Path& path, double from, double to) {
+  Path part;
+  double at = 0.0;
+  for (const Curve& curve : path.curves()) {
+    const double here = length(curve);
+    const double low = std::clamp(from - at, 0.0, here);
+    const double high = std::clamp(to - at, 0.0, here);
+    at += here;
+    if (high - low <= kLengthAccuracy) continue;
+    const double first = parameter_at_length(curve, low, here, kLengthAccuracy);
+    const double last = parameter_at_length(curve, high, here, kLengthAccuracy);
+    part.add(part_of(curve, first, last));
+  }
+  return part;
+}
+
+Path reversed(const Path& path) {
+  Path back;
+  for (auto it = path.curves().rbegin(); it != path.curves().rend(); ++it) back.add(reversed(*it));
+  return back;
+}
+
+Path placed(const Path& path, const Placement& placement) {
+  Path moved;
+  for (const Curve& curve : path.curves()) moved.add(placed(curve, placement));
+  return moved;
+}
+
+std::vector<Point> flattened(const Path& path, double tolerance) {
+  require(tolerance > 0.0, "a flattening tolerance must be positive");
+  std::vector<Point> points;
+  if (path.empty()) return points;
+  points.push_back(path.start());
+  for (const Curve& curve : path.curves()) {
+    if (const auto* c = std::get_if<CubicCurve>(&curve)) {
+      const int steps = flattening_steps(*c, tolerance);
+      for (int i = 1; i < steps; ++i) {
+        points.push_back(point_at(curve, static_cast<double>(i) / steps));
+      }
+    }
+    points.push_back(end_of(curve));
+  }
+  return points;
+}
+
+NearestOnPath nearest(const Path& path, Point to) {
+  require(!path.empty(), "an empty path has no nearest point");
+  NearestOnPath best;
+  best.distance = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < path.curves().size(); ++i) {
+    const double t = nearest_parameter(path.curves()[i], to);
+    const Point p = point_at(path.curves()[i], t);
+    if (distance(p, to) < best.distance) best = {{i, t}, p, distance(p, to), 0.0};
+  }
+  best.along = length_before(path, best.place);
+  return best;
+}
+
+}  // namespace blockwright

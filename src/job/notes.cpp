@@ -1,0 +1,89 @@
+#include "notes.hpp"
+
+#include <algorithm>
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/base/version.hpp"
+
+namespace blockwright {
+namespace {
+
+/// Common practice, no source.
+const std::vector<std::string>& cautions() {
+  static const std::vector<std::string> kCautions = {
+      "Print at 100 %, no scaling. Measure both test squares before you cut anything.",
+      "Sew a toile and fit it on the body before you cut good cloth.",
+      "The fitter's eye on the body is right where it disagrees with this paper.",
+  };
+  return kCautions;
+}
+
+std::vector<std::string> ease_lines(const BlockRun& run) {
+  std::vector<std::string> lines;
+  for (const MeasureBack& row : run.checks.measure_back) {
+    if (row.ease == 0.0 || row.name == MeasurementName::SideLength) continue;
+    const std::string sign = row.ease > 0.0 ? "+" : "";
+    lines.push_back(words_of(row.name) + " " + sign + value_text(row.name, row.ease, run.unit));
+  }
+  return lines;
+}
+
+std::vector<std::string> estimated_lines(const BlockRun& run) {
+  std::vector<std::string> lines;
+  for (const MeasureBack& row : run.checks.measure_back) {
+    if (row.source != Source::Estimated) continue;
+    const double doubt = run.body.measurements[row.name]->doubt;
+    lines.push_back(words_of(row.name) + " " + value_text(row.name, row.body, run.unit) + " ± " +
+                    value_text(row.name, doubt, run.unit));
+  }
+  return lines;
+}
+
+}  // namespace
+
+std::string cut_name(CutStyle cut) {
+  switch (cut) {
+    case CutStyle::Toile:
+      return "toile";
+    case CutStyle::Card:
+      return "card";
+    case CutStyle::Net:
+      return "net";
+  }
+  return "net";
+}
+
+std::string unit_name(Unit unit) { return unit == Unit::Cm ? "cm" : "in"; }
+
+std::string in_unit(double mm, Unit unit) {
+  return unit == Unit::Cm ? fixed(mm / 10.0, 1) : inch_fraction(mm / 25.4);
+}
+
+std::string words_of(MeasurementName name) {
+  std::string words(info(name).key);
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
+std::string value_text(MeasurementName name, double value, Unit unit) {
+  if (info(name).kind == MeasurementKind::Angle) return fixed(value, 1) + "°";
+  return in_unit(value, unit) + " " + unit_name(unit);
+}
+
+std::string title_of(const BlockRun& run, const PrintOptions& print) {
+  return run.client.name + ", bodice block, " + cut_name(print.cut) + ", " + run.session.date;
+}
+
+SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
+  SheetNotes notes;
+  notes.client = run.client.name;
+  notes.session = run.session.date;
+  notes.version = version();
+  notes.ease = ease_lines(run);
+  notes.estimated = estimated_lines(run);
+  notes.cautions = cautions();
+  notes.inches = run.unit == Unit::Inch;
+  return notes;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,127 @@
+#include <array>
+#include <string>
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/job/draft_job.hpp"
+
+namespace blockwright {
+namespace {
+
+struct Guide {
+  std::string_view code;
+  std::string_view cause;
+  std::string_view cure;
+};
+
+/// Kept in step with docs/problems.md and with the codes in the sources by a test.
+constexpr std::array kGuides = {
+    Guide{"check.angle", "A corner that should be square, or a joined seam that should be smooth, is not.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"check.armhole",
+          "The armhole would be shorter than the armscye plus 20 mm or longer than it plus 90 mm, "
+          "whatever the draft tries: armscye girth, side length, the length over the bust and the "
+          "shoulder slope contradict each other.",
+          "Take these measurements again with a waist tape tied on; the armscye runs over the "
+          "shoulder point and through the armpit with the arm hanging."},
+    Guide{"check.curve", "A neckline or an armhole bends back where it should run on.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"check.level", "The bust lines of front and back do not meet at the side seam.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"check.measure_back",
+          "A measurement, taken again on the finished pieces, does not come back within 0.1 mm.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"check.seam", "Two edges that are sewn together differ in length, or notches do not meet.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"client.date", "A session's date is not a calendar date.",
+          "Write the date as year-month-day, for example 2026-03-14."},
+    Guide{"client.duplicate", "A key stands twice in one object, or two sessions share a date.",
+          "Keep one of the two, or give the second session its own date."},
+    Guide{"client.fittings",
+          "The file holds corrections from a toile fitting, which this version does not apply.",
+          "Use a version that knows them; nothing is drafted without them, so that none is lost."},
+    Guide{"client.format", "The file does not say that it is a client file.",
+          "Write \"format\": \"blockwright-client-1\" as its first key."},
+    Guide{"client.key", "A key is not one that a client file knows; often a slip of the pen.",
+          "The message names the nearest key; docs/formats.md lists all."},
+    Guide{"client.missing", "Something that a client file must have is not there.",
+          "The message names it. A session needs at least the bust girth."},
+    Guide{"client.range",
+          "A value lies outside what bodies measure: a slipped decimal, inches in a cm file, or a "
+          "reading of another place.",
+          "The message gives the limits; read the tape again or mend the unit."},
+    Guide{"client.session", "There is no session of the date asked for.",
+          "The message lists the dates that there are."},
+    Guide{"client.size", "The file is too large or nested too deeply to be a client file.",
+          "Check that it is the right file."},
+    Guide{"client.syntax", "The file is not JSON.",
+          "Mend it at the line and column named: often a comma or a quote is missing."},
+    Guide{"client.text", "A text is empty, too long, or holds characters that no name has.",
+          "Write the name in plain letters of any script."},
+    Guide{"client.type", "A value is of the wrong kind, a text where a number should be, for example.",
+          "The message says what is expected; docs/formats.md shows examples."},
+    Guide{"client.unit", "The unit is not cm or in.", "Write \"unit\": \"cm\" or \"unit\": \"in\"."},
+    Guide{"draft.limited",
+          "Measurements contradict each other so far that a bound of the draft was met; the "
+          "measurement named does not come back in full.",
+          "Take the measurements named again. If they stay, trust them, cut the toile and look at "
+          "that place first."},
+    Guide{"explain.unknown", "There is no such problem code.", "The message lists the nearest codes."},
+    Guide{"file.read", "A file cannot be read.", "Check its name, its folder and your rights."},
+    Guide{"file.write", "A file cannot be written; the older file, if any, is untouched.",
+          "Check the folder, the free space and your rights, then run again."},
+    Guide{"job.format", "The file does not say that it is a job file.",
+          "Write \"format\": \"blockwright-job-1\"."},
+    Guide{"job.key", "A key of the job file is not an option of the command.",
+          "The message lists the keys."},
+    Guide{"job.syntax", "The job file is not JSON.", "Mend it at the place named."},
+    Guide{"job.type", "A value in the job file is of the wrong kind.",
+          "See docs/formats.md or `blockwright schema job`."},
+    Guide{"job.value", "An option has a value that is not known or out of range.",
+          "The message lists what can be used."},
+    Guide{"measure.doubtful",
+          "A measurement lies more than 3 residual standard deviations from what the others lead "
+          "to expect: about one woman in two hundred has such a body, a slipped tape is likelier.",
+          "Take it again before you cut."},
+    Guide{"measure.order", "Two measurements stand in an order that no surveyed body shows.",
+          "Take both again."},
+    Guide{"measure.retake",
+          "A measurement lies more than 4.5 residual standard deviations from what the others lead "
+          "to expect; no woman of the survey is so far off.",
+          "Take it again; the draft will not fit if it is a slip."},
+    Guide{"measure.spread", "Repeated readings of one measurement differ too much.",
+          "Take it again; the middle reading was used."},
+    Guide{"paper.too_small", "The paper cannot carry what should be printed on it.",
+          "Choose a larger paper, a roll, or tiled pages."},
+    Guide{"paper.unknown", "The paper's name is not known.",
+          "Use a4, a3, a2, a1, a0, letter, legal, tabloid, roll:WIDTH or WIDTHxHEIGHT in mm."},
+    Guide{"pattern.broken", "A piece is open, crosses itself, or its parts do not lie on its edges.",
+          "Do not cut. If the tape is right, report it with the client file."},
+    Guide{"program.bug", "The program broke one of its own rules.",
+          "Please report it with the files that led to it."},
+    Guide{"schema.unknown", "There is no schema of that name.", "Use client, job, pattern or report."},
+};
+
+/// Codes of the same family, for a code that is not known.
+std::string near(std::string_view code) {
+  const std::string family(code.substr(0, code.find('.')));
+  std::string same, all;
+  for (const Guide& guide : kGuides) {
+    std::string& list = guide.code.substr(0, guide.code.find('.')) == family ? same : all;
+    list += (list.empty() ? "" : ", ") + std::string(guide.code);
+  }
+  return same.empty() ? all : same;
+}
+
+}  // namespace
+
+std::string explanation_of(std::string_view code) {
+  for (const Guide& guide : kGuides) {
+    if (guide.code != code) continue;
+    return std::string(code) + "\n  cause: " + std::string(guide.cause) +
+           "\n  cure:  " + std::string(guide.cure) + "\n";
+  }
+  throw UsageError({Severity::Error, "explain.unknown", std::string(code),
+                    "there is no such problem code", "known are: " + near(code)});
+}
+
+}  // namespace blockwright

@@ -1,0 +1,94 @@
+#include "report_json.hpp"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+namespace blockwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// Far below what is drawn and far above what compilers differ by.
+double rounded(double value) {
+  constexpr double kSteps = 1e4;
+  const double r = std::round(value * kSteps) / kSteps;
+  return r == 0.0 ? 0.0 : r;
+}
+
+Json problem_list(const Problems& problems) {
+  Json list = Json::array();
+  for (const Problem& p : problems) {
+    list.push_back({{"severity", severity_name(p.severity)},
+                    {"code", p.code},
+                    {"where", p.where},
+                    {"message", p.message},
+                    {"hint", p.hint}});
+  }
+  return list;
+}
+
+Json measure_back_list(const BlockRun& run) {
+  Json list = Json::array();
+  for (const MeasureBack& m : run.checks.measure_back) {
+    const bool angle = info(m.name).kind == MeasurementKind::Angle;
+    const std::string unit = angle ? "_deg" : "_mm";
+    Json row = {{"name", info(m.name).key},
+                {"source", m.source == Source::Taped ? "taped" : "estimated"},
+                {"body" + unit, rounded(m.body)},
+                {"ease" + unit, rounded(m.ease)},
+                {"pattern" + unit, rounded(m.pattern)},
+                {"residual" + unit, rounded(m.residual())}};
+    if (m.adjustment != 0.0) row["adjusted" + unit] = rounded(m.adjustment);
+    if (m.source == Source::Estimated) {
+      row["doubt" + unit] = rounded(run.body.measurements[m.name]->doubt);
+    }
+    list.push_back(std::move(row));
+  }
+  return list;
+}
+
+Json dart_list(const BlockRun& run) {
+  Json list = Json::array();
+  for (const DartMeasure& d : run.checks.darts) {
+    list.push_back({{"piece", d.piece},
+                    {"name", d.name},
+                    {"angle_deg", rounded(d.angle.degrees())},
+                    {"intake_mm", rounded(d.intake)}});
+  }
+  return list;
+}
+
+Json length_map(const BlockRun& run) {
+  Json map = Json::object();
+  for (const NamedLength& l : run.checks.lengths) map[l.name] = rounded(l.mm);
+  return map;
+}
+
+std::string text_of(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace
+
+std::string report_json(const BlockRun& run) {
+  return text_of(Json{{"client", run.client.name},
+                      {"session", run.session.date},
+                      {"problems", problem_list(run.problems)},
+                      {"measure_back", measure_back_list(run)},
+                      {"darts", dart_list(run)},
+                      {"lengths", length_map(run)},
+                      {"files", run.files}});
+}
+
+std::string problems_json(const std::string& file, const Problems& problems) {
+  return text_of(Json{{"client", nullptr},
+                      {"session", nullptr},
+                      {"file", file},
+                      {"problems", problem_list(problems)},
+                      {"measure_back", Json::array()},
+                      {"darts", Json::array()},
+                      {"lengths", Json::object()},
+                      {"files", Json::array()}});
+}
+
+}  // namespace blockwright

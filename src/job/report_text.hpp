@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "block_run.hpp"
+#include "blockwright/layout/print_plan.hpp"
+
+namespace blockwright {
+
+/// The report as a table a maker can read, in her unit.
+std::string report_text(const BlockRun& run, const PrintOptions& print);
+
+}  // namespace blockwright

@@ -1,0 +1,169 @@
+#include <string>
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/job/draft_job.hpp"
+#include "blockwright/measure/client.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr const char* kJobSchema = R"({
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "title": "blockwright job file",
+  "description": "The options of a command as keys; what is given on the command line wins.",
+  "type": "object",
+  "required": ["format"],
+  "additionalProperties": false,
+  "properties": {
+    "format": { "const": "blockwright-job-1" },
+    "client": { "type": "string", "description": "Path of the client file." },
+    "session": { "type": "string", "description": "Date of the session; empty for the newest." },
+    "out": { "type": "string", "description": "Folder for the output." },
+    "write": { "type": "array", "items": { "enum": ["svg", "pdf", "json"] } },
+    "paper": { "type": "string", "pattern": "^(a[0-4]|letter|legal|tabloid|roll:[0-9.]+|[0-9.]+x[0-9.]+)$" },
+    "cut": { "enum": ["toile", "card", "net"] },
+    "unit": { "enum": ["", "cm", "in"] },
+    "report": { "enum": ["text", "json"] },
+    "allowance": { "type": "number", "minimum": 0, "maximum": 60, "description": "mm" },
+    "margin": { "type": "number", "minimum": 7, "maximum": 40, "description": "mm" },
+    "overlap": { "type": "number", "minimum": 0, "maximum": 40, "description": "mm" },
+    "steps": { "type": "boolean" }
+  }
+}
+)";
+
+constexpr const char* kPatternSchema = R"({
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "title": "blockwright pattern",
+  "description": "Stitch lines of the pieces in mm; each piece has its origin at the centre waist, x to the side, y up. Edges run anticlockwise round the piece.",
+  "type": "object",
+  "required": ["format", "unit", "pieces", "seams"],
+  "properties": {
+    "format": { "const": "blockwright-pattern-1" },
+    "unit": { "const": "mm" },
+    "pieces": { "type": "array", "items": { "$ref": "#/$defs/piece" } },
+    "seams": { "type": "array", "items": { "type": "object" } }
+  },
+  "$defs": {
+    "point": { "type": "array", "items": { "type": "number" }, "minItems": 2, "maxItems": 2 },
+    "path": {
+      "type": "array",
+      "items": {
+        "type": "array",
+        "prefixItems": [ { "enum": ["M", "L", "C"] } ],
+        "items": { "type": "number" },
+        "minItems": 3, "maxItems": 7
+      }
+    },
+    "piece": {
+      "type": "object",
+      "required": ["name", "edges", "darts", "landmarks", "notches", "grain"],
+      "properties": {
+        "name": { "type": "string" },
+        "edges": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "required": ["name", "role", "path"],
+            "properties": {
+              "name": { "type": "string" },
+              "role": { "enum": ["seam", "fold", "hem", "opening"] },
+              "path": { "$ref": "#/$defs/path" }
+            }
+          }
+        },
+        "darts": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "required": ["name", "edge", "apex", "point", "legs"],
+            "properties": {
+              "name": { "type": "string" },
+              "edge": { "type": "string" },
+              "apex": { "$ref": "#/$defs/point" },
+              "point": { "$ref": "#/$defs/point" },
+              "legs": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2 }
+            }
+          }
+        },
+        "landmarks": { "type": "object", "additionalProperties": { "$ref": "#/$defs/point" } },
+        "notches": { "type": "array" },
+        "grain": { "type": "array" }
+      }
+    }
+  }
+}
+)";
+
+constexpr const char* kReportSchema = R"({
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "title": "blockwright report",
+  "description": "What one run found. Lengths in mm, angles in degrees, rounded to 0.0001.",
+  "type": "object",
+  "required": ["client", "session", "problems", "measure_back", "darts", "lengths", "files"],
+  "properties": {
+    "client": { "type": ["string", "null"] },
+    "session": { "type": ["string", "null"] },
+    "file": { "type": "string", "description": "Only where no client could be read." },
+    "problems": {
+      "type": "array",
+      "items": {
+        "type": "object",
+        "required": ["severity", "code", "where", "message", "hint"],
+        "properties": {
+          "severity": { "enum": ["note", "warning", "error"] },
+          "code": { "type": "string" },
+          "where": { "type": "string" },
+          "message": { "type": "string" },
+          "hint": { "type": "string" }
+        }
+      }
+    },
+    "measure_back": {
+      "type": "array",
+      "items": {
+        "type": "object",
+        "required": ["name", "source"],
+        "properties": {
+          "name": { "type": "string" },
+          "source": { "enum": ["taped", "estimated"] },
+          "body_mm": { "type": "number" },
+          "ease_mm": { "type": "number" },
+          "pattern_mm": { "type": "number" },
+          "residual_mm": { "type": "number", "description": "pattern less body less ease" },
+          "adjusted_mm": { "type": "number", "description": "what reconciling did" },
+          "doubt_mm": { "type": "number", "description": "residual standard deviation of an estimate" }
+        }
+      }
+    },
+    "darts": {
+      "type": "array",
+      "items": {
+        "type": "object",
+        "required": ["piece", "name", "angle_deg", "intake_mm"],
+        "properties": {
+          "piece": { "type": "string" },
+          "name": { "type": "string" },
+          "angle_deg": { "type": "number" },
+          "intake_mm": { "type": "number" }
+        }
+      }
+    },
+    "lengths": { "type": "object", "additionalProperties": { "type": "number" } },
+    "files": { "type": "array", "items": { "type": "string" } }
+  }
+}
+)";
+
+}  // namespace
+
+std::string schema_named(std::string_view name) {
+  if (name == "client") return client_schema();
+  if (name == "job") return kJobSchema;
+  if (name == "pattern") return kPatternSchema;
+  if (name == "report") return kReportSchema;
+  throw UsageError({Severity::Error, "schema.unknown", std::string(name),
+                    "there is no schema of that name", "use client, job, pattern or report"});
+}
+
+}  // namespace blockwright

@@ -1,0 +1,12 @@
+#pragma once
+
+#include <string>
+
+#include "block_run.hpp"
+
+namespace blockwright {
+
+/// The draft log as numbered instructions for pencil, ruler and compass, in the person's unit.
+std::string steps_text(const BlockRun& run);
+
+}  // namespace blockwright

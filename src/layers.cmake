@@ -1,0 +1,21 @@
+# Layers, lowest first, and what each may include: other layers, and third-party libraries (in .cpp
+# files and private headers only). Read by src/CMakeLists.txt and by tests/layers/look_down_only.cmake.
+set(LAYERS base geometry measure pattern draft check layout write job)
+set(base_MAY_USE)
+set(geometry_MAY_USE base)
+set(measure_MAY_USE base)
+set(pattern_MAY_USE base geometry)
+set(draft_MAY_USE base geometry measure pattern)
+set(check_MAY_USE base geometry measure pattern)
+set(layout_MAY_USE base geometry pattern)
+set(write_MAY_USE base geometry pattern layout)
+set(job_MAY_USE base geometry measure pattern draft check layout write)
+set(cli_MAY_USE base job)
+
+set(base_THIRD_PARTY fmt)
+set(measure_THIRD_PARTY fmt nlohmann)
+set(check_THIRD_PARTY fmt)
+set(layout_THIRD_PARTY fmt polyclipping)
+set(write_THIRD_PARTY fmt nlohmann qpdf harfbuzz)
+set(job_THIRD_PARTY fmt nlohmann posix)
+set(cli_THIRD_PARTY fmt CLI11)

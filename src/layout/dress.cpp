@@ -1,0 +1,158 @@
+#include "dress.hpp"
+
+#include <algorithm>
+
+#include "drawing.hpp"
+#include "marks.hpp"
+#include "notch_marks.hpp"
+#include "piece_texts.hpp"
+#include "words.hpp"
+
+#include "blockwright/layout/cut_line.hpp"
+
+namespace blockwright {
+namespace {
+
+// Holes of a card: wide enough for a pencil's point. Common practice, no source.
+constexpr double kHoleRadius = 2.0;
+constexpr double kHoleCross = 8.0;
+// Marks of a toile: a cross where a dart's stitching ends, a ringed cross at the bust point.
+constexpr double kDartPointCross = 6.0;
+constexpr double kBustPointCross = 12.0;
+constexpr double kBustPointRing = 3.0;
+constexpr double kArrowHead = 6.0;
+constexpr const char* kBustPoint = "bust_point";
+
+Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
+  std::vector<Path> edges;
+  std::vector<double> widths;
+  for (const Edge& edge : piece.edges) {
+    edges.push_back(edge.path);
+    widths.push_back(allowance_at(edge, options));
+  }
+  return cut_line(edges, widths);
+}
+
+void draw_edges(const Piece& piece, Drawing& drawing) {
+  for (const Edge& edge : piece.edges) {
+    const bool fold = edge.role == EdgeRole::Fold;
+    drawing.line(SheetLayer::Stitch, fold ? LineRole::FoldLine : LineRole::StitchLine, edge.name,
+                 edge.path);
+  }
+}
+
+// Dashes start at the dart point, so that the point is drawn.
+void draw_darts(const Piece& piece, Drawing& drawing) {
+  for (const Dart& dart : piece.darts) {
+    for (const Point end : dart.legs) {
+      drawing.line(SheetLayer::Stitch, LineRole::DartLeg, dart.name,
+                   Path::through({dart.point, end}));
+    }
+  }
+}
+
+void draw_notches(const Piece& piece, const Path& cut, Drawing& drawing) {
+  const auto draw = [&](const std::string& name, const std::vector<Path>& marks) {
+    for (const Path& mark : marks) drawing.line(SheetLayer::Marks, LineRole::Notch, name, mark);
+  };
+  for (const Notch& notch : piece.notches) draw(notch.name, notch_marks(piece, notch, cut));
+  for (const Dart& dart : piece.darts) draw(dart.name, leg_notches(dart, cut));
+}
+
+void draw_grain(const Piece& piece, Drawing& drawing) {
+  const Segment& grain = piece.grainline;
+  if (grain.a == grain.b) return;
+  const auto draw = [&](const Path& path) {
+    drawing.line(SheetLayer::Marks, LineRole::Grainline, "grain", path);
+  };
+  draw(Path({grain}));
+  draw(arrow_head(grain.b, grain.b - grain.a, kArrowHead));
+  draw(arrow_head(grain.a, grain.a - grain.b, kArrowHead));
+}
+
+// The bracket that says "this edge on the fold": an arrow beside the edge, its ends turned back to
+// it with a head on the edge. Common practice, no source.
+void draw_fold_bracket(const Edge& edge, Drawing& drawing) {
+  const double whole = length(edge.path);
+  const auto on_edge = [&](double share) { return point_at_length(edge.path, share * whole); };
+  const auto inward = [&](double share) {
+    return left_of(tangent_at_length(edge.path, share * whole));
+  };
+  const Point a = on_edge(kBracketFrom), b = on_edge(kBracketTo);
+  const Vec in_a = inward(kBracketFrom), in_b = inward(kBracketTo);
+  const auto draw = [&](const Path& path) {
+    drawing.line(SheetLayer::Marks, LineRole::Grainline, "fold", path);
+  };
+  draw(Path::through({a, a + kBracketDepth * in_a, b + kBracketDepth * in_b, b}));
+  draw(arrow_head(a, -in_a, kArrowHead));
+  draw(arrow_head(b, -in_b, kArrowHead));
+}
+
+void draw_fold_brackets(const Piece& piece, Drawing& drawing) {
+  for (const Edge& edge : piece.edges) {
+    if (edge.role == EdgeRole::Fold) draw_fold_bracket(edge, drawing);
+  }
+}
+
+void draw_cross(const std::string& name, Point at, double size, Drawing& drawing) {
+  for (const Path& stroke : cross_mark(at, size)) {
+    drawing.line(SheetLayer::Marks, LineRole::Hole, name, stroke);
+  }
+}
+
+void draw_hole(const std::string& name, Point at, double radius, Drawing& drawing) {
+  drawing.closed(SheetLayer::Marks, LineRole::Hole, name, circle(at, radius));
+}
+
+const Landmark* bust_point_of(const Piece& piece) {
+  const auto it = std::find_if(piece.landmarks.begin(), piece.landmarks.end(),
+                               [](const Landmark& l) { return l.name == kBustPoint; });
+  return it == piece.landmarks.end() ? nullptr : &*it;
+}
+
+void draw_toile_marks(const Piece& piece, Drawing& drawing) {
+  for (const Dart& dart : piece.darts) draw_cross(dart.name, dart.point, kDartPointCross, drawing);
+  if (const Landmark* bust = bust_point_of(piece)) {
+    draw_cross(bust->name, bust->at, kBustPointCross, drawing);
+    draw_hole(bust->name, bust->at, kBustPointRing, drawing);
+  }
+  for (const BalanceLine& line : piece.balance_lines) {
+    drawing.line(SheetLayer::Marks, LineRole::BalanceLine, line.name, line.path);
+  }
+}
+
+void draw_card_holes(const Piece& piece, Drawing& drawing) {
+  const auto punch = [&](const std::string& name, Point at) {
+    draw_hole(name, at, kHoleRadius, drawing);
+    draw_cross(name, at, kHoleCross, drawing);
+  };
+  for (const Dart& dart : piece.darts) punch(dart.name, dart.point);
+  if (const Landmark* bust = bust_point_of(piece)) punch(bust->name, bust->at);
+}
+
+Box box_of(const Sheet& drawing) {
+  Box box;
+  for (const Stroke& stroke : drawing.strokes) box.include(blockwright::box_of(stroke.path));
+  return box;
+}
+
+}  // namespace
+
+DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes) {
+  DressedPiece dressed;
+  Drawing drawing(dressed.drawing, piece.name);
+  const Path cut = outline_to_cut(piece, options);
+  drawing.closed(SheetLayer::Cut, LineRole::CutLine, "cut", cut);
+  if (options.cut == CutStyle::Toile) draw_edges(piece, drawing);
+  draw_darts(piece, drawing);
+  draw_notches(piece, cut, drawing);
+  draw_grain(piece, drawing);
+  draw_fold_brackets(piece, drawing);
+  if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
+  if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
+  set_piece_texts(piece, options, notes, dressed.drawing);
+  dressed.box = box_of(dressed.drawing);
+  return dressed;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,64 @@
+#include "ink.hpp"
+
+#include <algorithm>
+
+#include "text_placer.hpp"
+
+namespace blockwright {
+namespace {
+
+// Half the widest line and the error of flattened curves together stay below this, in mm.
+constexpr double kReach = 0.5;
+constexpr double kInkFlattening = 0.2;
+
+Box widened(const Box& box) {
+  return {box.left - kReach, box.bottom - kReach, box.right + kReach, box.top + kReach};
+}
+
+bool share_a_point(const Box& a, const Box& b) {
+  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
+}
+
+// True if all corners of the box lie on one side of the endless line through a and b.
+bool all_on_one_side(const Box& box, Point a, Point b) {
+  const Vec along = b - a;
+  int left = 0, right = 0;
+  for (const Point corner : {Point{box.left, box.bottom}, Point{box.right, box.bottom},
+                             Point{box.right, box.top}, Point{box.left, box.top}}) {
+    const double side = cross(along, corner - a);
+    left += side > 0.0 ? 1 : 0;
+    right += side < 0.0 ? 1 : 0;
+  }
+  return left == 4 || right == 4;
+}
+
+}  // namespace
+
+Ink::Ink(const Sheet& sheet) {
+  for (const Stroke& stroke : sheet.strokes) {
+    auto points = flattened(stroke.path, kInkFlattening);
+    if (stroke.closed && !points.empty()) points.push_back(points.front());
+    for (std::size_t i = 1; i < points.size(); ++i) chords_.push_back({points[i - 1], points[i]});
+    box_.include(widened(box_of(stroke.path)));
+  }
+  for (const SheetText& text : sheet.texts) {
+    for (const Box& box : boxes_of(text)) {
+      text_boxes_.push_back(box);
+      box_.include(box);
+    }
+  }
+}
+
+bool Ink::touches(const Box& window) const {
+  const Box reach = widened(window);
+  const bool line = std::any_of(chords_.begin(), chords_.end(), [&](const Chord& chord) {
+    Box box;
+    box.include(chord.a);
+    box.include(chord.b);
+    return share_a_point(box, reach) && !all_on_one_side(reach, chord.a, chord.b);
+  });
+  return line || std::any_of(text_boxes_.begin(), text_boxes_.end(),
+                             [&](const Box& box) { return share_a_point(box, window); });
+}
+
+}  // namespace blockwright

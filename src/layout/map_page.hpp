@@ -1,0 +1,14 @@
+#pragma once
+
+#include <vector>
+
+#include "tiling.hpp"
+
+namespace blockwright {
+
+/// The first page: whose pattern it is, the test squares, a miniature of the whole with the pages'
+/// labels, pieces, ease, estimates and cautions. What has no room goes on to "map 2", "map 3" ...
+std::vector<Page> map_pages(const Tiling& tiling, const Sheet& sheet, const Pattern& pattern,
+                            const PrintOptions& options, const SheetNotes& notes);
+
+}  // namespace blockwright

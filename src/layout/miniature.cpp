@@ -1,0 +1,116 @@
+#include "miniature.hpp"
+
+#include <algorithm>
+#include <map>
+
+#include "free_space.hpp"
+#include "marks.hpp"
+#include "text_measure.hpp"
+#include "text_placer.hpp"
+#include "words.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kLabelText = 5.0;
+constexpr double kPieceText = 3.4;
+constexpr double kSmallestText = 1.8;
+constexpr double kCell = 1.0;
+
+Box all_windows(const Tiling& tiling) {
+  Box box;
+  for (const Tile& tile : tiling.tiles) box.include(tile.window);
+  return box;
+}
+
+// Sheet millimetres to the page's, smaller by `scale`.
+struct Reduction {
+  double scale;
+  Point sheet_corner, page_corner;
+
+  [[nodiscard]] Point operator()(Point p) const {
+    return page_corner + scale * (p - sheet_corner);
+  }
+  [[nodiscard]] Box operator()(const Box& box) const {
+    Box small;
+    small.include((*this)(Point{box.left, box.bottom}));
+    small.include((*this)(Point{box.right, box.top}));
+    return small;
+  }
+  [[nodiscard]] Curve operator()(const Curve& curve) const {
+    const Reduction& map = *this;
+    if (const auto* s = std::get_if<Segment>(&curve)) return Segment{map(s->a), map(s->b)};
+    const auto& c = std::get<CubicCurve>(curve);
+    return CubicCurve{map(c.p0), map(c.p1), map(c.p2), map(c.p3)};
+  }
+  [[nodiscard]] Path operator()(const Path& path) const {
+    Path small;
+    for (const Curve& curve : path.curves()) small.add((*this)(curve));
+    return small;
+  }
+};
+
+Reduction reduction_into(const Box& whole, const Box& frame) {
+  const double scale = std::min(frame.width() / whole.width(), frame.height() / whole.height());
+  return {scale, {whole.left, whole.top}, {frame.left, frame.top}};
+}
+
+// Draws the pieces' cut lines; returns the box of each piece, by name.
+std::map<std::string, Box> draw_pieces(Drawing& drawing, FreeSpace& space, const Sheet& sheet,
+                                       const Reduction& reduce) {
+  std::map<std::string, Box> pieces;
+  for (const Stroke& stroke : sheet.strokes) {
+    if (stroke.role != LineRole::CutLine) continue;
+    const Path small = reduce(stroke.path);
+    drawing.closed(SheetLayer::Cut, LineRole::CutLine, stroke.piece, small);
+    space.take(small);
+    pieces[stroke.piece].include(box_of(small));
+  }
+  return pieces;
+}
+
+Point middle_of(const Box& box) {
+  return {0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)};
+}
+
+// A word as near to `wish` as there is room inside `within`, smaller if need be.
+void set_word(Sheet& page, FreeSpace& space, const std::string& word, double height,
+              const Box& within, Point wish) {
+  for (double size = height; size >= kSmallestText; size *= 0.8) {
+    const double wide = text_width(word, size), high = (kLettersAbove + kLettersBelow) * size;
+    const auto found = space.find(wide + 1.0, high + 1.0, wish);
+    if (!found || !within.overlaps(*found)) continue;
+    Drawing(page).text(word, {found->left + 0.5, found->bottom + 0.5 + kLettersBelow * size}, size,
+                       TextAnchor::Start);
+    space.take(*found);
+    return;
+  }
+}
+
+}  // namespace
+
+double miniature_height(const Tiling& tiling, double width, double most) {
+  const Box whole = all_windows(tiling);
+  return std::min(most, whole.height() * width / whole.width());
+}
+
+void draw_miniature(Sheet& page, const Tiling& tiling, const Sheet& sheet, const Box& frame) {
+  const Reduction reduce = reduction_into(all_windows(tiling), frame);
+  FreeSpace space(frame, kCell);
+  Drawing drawing(page);
+  const auto pieces = draw_pieces(drawing, space, sheet, reduce);
+  for (const Tile& tile : tiling.tiles) {
+    const Path window = rectangle(reduce(tile.window));
+    drawing.closed(SheetLayer::Marks, LineRole::Frame, tile_label(tile), window);
+    space.take(window);
+  }
+  for (const Tile& tile : tiling.tiles) {
+    const Box window = reduce(tile.window);
+    set_word(page, space, tile_label(tile), kLabelText, window, middle_of(window));
+  }
+  for (const auto& [name, box] : pieces) {
+    set_word(page, space, title_of(name), kPieceText, box, middle_of(box));
+  }
+}
+
+}  // namespace blockwright

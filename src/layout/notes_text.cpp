@@ -1,0 +1,73 @@
+#include "notes_text.hpp"
+
+#include "text_measure.hpp"
+#include "words.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kTitle = 6.0;
+constexpr double kSubtitle = 3.6;
+constexpr double kHeading = 4.0;
+constexpr double kBody = 3.2;
+constexpr double kBeforeHeading = 3.0;
+constexpr double kBeforeBody = 0.6;
+
+void add_section(std::vector<Paragraph>& text, const std::string& heading,
+                 const std::vector<std::string>& lines) {
+  if (lines.empty()) return;
+  text.push_back({heading, kHeading, kBeforeHeading, true});
+  for (const std::string& line : lines) text.push_back({line, kBody, kBeforeBody, false});
+}
+
+std::vector<std::string> piece_list(const Pattern& pattern, const PrintOptions& options,
+                                    const SheetNotes& notes) {
+  std::vector<std::string> lines;
+  for (const Piece& piece : pattern.pieces) {
+    lines.push_back(title_of(piece.name) + ": " + std::string(cut_instruction(piece.cut_on)));
+  }
+  lines.push_back(title_of(allowance_text(options, notes.inches)));
+  return lines;
+}
+
+std::vector<std::string> joining_lines() {
+  return {"Rows are A, B \u2026 from the top, columns 1, 2 \u2026 from the left; blank pages are left "
+          "out.",
+          "Where a page joins one above it or to its left, cut its edge off along the frame and lay "
+          "it over that page, so that the crosses meet."};
+}
+
+}  // namespace
+
+std::string heading_text(const SheetNotes& notes) { return on_one_line(notes.client); }
+
+std::string subtitle_text(const PrintOptions& options, const SheetNotes& notes) {
+  std::string text = title_of(cut_style_name(options.cut)) + ", session " + notes.session;
+  if (!notes.version.empty()) text += ", blockwright " + notes.version;
+  return on_one_line(text);
+}
+
+std::string plan_title(const PrintOptions& options, const SheetNotes& notes) {
+  return heading_text(notes) + ", " + subtitle_text(options, notes);
+}
+
+void draw_title(Drawing& drawing, const Box& frame, const std::string& title,
+                const std::string& subtitle) {
+  drawing.text(shortened(title, kTitle, frame.width()), {frame.left, frame.top - kTitle}, kTitle,
+               TextAnchor::Start);
+  drawing.text(shortened(subtitle, kSubtitle, frame.width()),
+               {frame.left, frame.top - kTitle - 6.0}, kSubtitle, TextAnchor::Start);
+}
+
+std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOptions& options,
+                                       const SheetNotes& notes, bool joining) {
+  std::vector<Paragraph> text;
+  add_section(text, "Look at these before you cut", notes.cautions);
+  add_section(text, "Pieces", piece_list(pattern, options, notes));
+  if (joining) add_section(text, "Joining the pages", joining_lines());
+  add_section(text, "Ease", notes.ease);
+  add_section(text, "Estimated, not taped", notes.estimated);
+  return text;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "drawing.hpp"
+#include "text_flow.hpp"
+
+#include "blockwright/layout/print_plan.hpp"
+
+namespace blockwright {
+
+/// What the first page says about the pattern: whose it is, of which session, how it is cut.
+std::string heading_text(const SheetNotes& notes);
+std::string subtitle_text(const PrintOptions& options, const SheetNotes& notes);
+
+std::string plan_title(const PrintOptions& options, const SheetNotes& notes);
+
+/// Sets the two lines of a page's heading at the top of a frame, shortened to its width. They take
+/// kTitleRoom mm of it.
+inline constexpr double kTitleRoom = 16.0;
+void draw_title(Drawing& drawing, const Box& frame, const std::string& title,
+                const std::string& subtitle);
+
+/// Cautions, piece list, allowance, ease, and what was estimated; `joining` adds how to put the
+/// pages together.
+std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOptions& options,
+                                       const SheetNotes& notes, bool joining);
+
+}  // namespace blockwright

@@ -1,0 +1,150 @@
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "drawing.hpp"
+#include "ink.hpp"
+#include "notes_text.hpp"
+#include "test_squares.hpp"
+#include "text_flow.hpp"
+#include "text_measure.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/layout/print_plan.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kGap = 15.0;  // clear paper between pieces, squares and text, mm
+// Notes get at least this much of the strip, in mm: its height beside, its width below the pieces.
+constexpr double kLeastNotes = 80.0;
+constexpr std::size_t kMostColumns = 4;
+constexpr std::array<double, 5> kScales = {1.0, 0.9, 0.8, 0.7, 0.6};
+constexpr double kMoreText = 3.0;
+
+enum class StripAt { Beside, Below };
+
+// One way to put pieces and strip on a page.
+struct Arrangement {
+  double width = 0.0;
+  double height = 0.0;
+  StripAt strip = StripAt::Beside;
+};
+
+// What pieces and strip need, margins included.
+Arrangement needed(const Box& ink, double margin, StripAt strip) {
+  const double rim = 2.0 * margin;
+  const double titled = kTitleRoom + kInchSquare;
+  if (strip == StripAt::Beside) {
+    return {ink.width() + kGap + kInchSquare + rim,
+            std::max(ink.height(), titled + kGap + kLeastNotes) + rim, strip};
+  }
+  return {std::max(ink.width(), kInchSquare + kGap + kLeastNotes) + rim,
+          ink.height() + kGap + titled + rim, strip};
+}
+
+void consider(std::optional<Arrangement>& best, Arrangement candidate) {
+  const double area = candidate.width * candidate.height;
+  if (!best || area < best->width * best->height) best = candidate;
+}
+
+// A roll takes the pieces upright or along it, whichever is shorter; a sheet keeps its size.
+std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, double margin) {
+  std::optional<Arrangement> best;
+  for (const StripAt strip : {StripAt::Beside, StripAt::Below}) {
+    const Arrangement need = needed(ink, margin, strip);
+    const double w = paper.width, h = paper.height;
+    if (paper.is_roll()) {
+      if (need.width <= w) consider(best, {w, need.height, strip});
+      if (need.height <= w) consider(best, {need.width, w, strip});
+    } else {
+      if (need.width <= w && need.height <= h) consider(best, {w, h, strip});
+      if (need.width <= h && need.height <= w) consider(best, {h, w, strip});
+    }
+  }
+  return best;
+}
+
+[[noreturn]] void refuse(const Paper& paper, const Box& ink, double margin) {
+  const Arrangement need = needed(ink, margin, StripAt::Below);
+  throw UsageError({Severity::Error, "paper.too_small", "--paper",
+                    "the pieces with their test squares need " + fixed(need.width, 0) + " x " +
+                        fixed(need.height, 0) + " mm on one page; '" + paper.name +
+                        "' is smaller",
+                    "choose a larger paper or a roll, or print on tiled pages"});
+}
+
+// Where notes run: under the squares, then to their right.
+std::vector<Box> note_frames(const Box& strip) {
+  const double squares_right = strip.left + kInchSquare;
+  std::vector<Box> frames = columns_in(
+      {strip.left, strip.bottom, squares_right, strip.top - kInchSquare - kGap}, 1);
+  const Box right = {squares_right + kGap, strip.bottom, strip.right, strip.top};
+  for (const Box& column : columns_in(right, kMostColumns)) frames.push_back(column);
+  return frames;
+}
+
+Sheet poured(const std::vector<Box>& frames, TextFlow& flow) {
+  Sheet sheet;
+  Drawing drawing(sheet);
+  for (const Box& frame : frames) flow.pour(drawing, frame);
+  return sheet;
+}
+
+// Notes as large as they fit; if even the smallest do not, the last line says how many are left.
+Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraphs) {
+  for (const double scale : kScales) {
+    TextFlow flow(paragraphs, scale);
+    Sheet notes = poured(frames, flow);
+    if (flow.done()) return notes;
+  }
+  const Box& last = frames.back();
+  const Point foot = {last.left, last.bottom + 1.0};
+  frames.back().bottom += 2.0 * kMoreText;
+  TextFlow flow(paragraphs, kScales.back());
+  Sheet notes = poured(frames, flow);
+  Drawing(notes).text("\u2026 and " + std::to_string(flow.left()) + " more: see the report", foot,
+                      kMoreText, TextAnchor::Start);
+  return notes;
+}
+
+Box strip_of(const Arrangement& page, const Box& ink, double margin) {
+  const Box inside = {margin, margin, page.width - margin, page.height - margin};
+  if (page.strip == StripAt::Beside) {
+    return {inside.left + ink.width() + kGap, inside.bottom, inside.right, inside.top};
+  }
+  return {inside.left, inside.bottom, inside.right, inside.top - ink.height() - kGap};
+}
+
+Page page_of(const Arrangement& arrangement, const Box& ink, double margin) {
+  Page page;
+  page.label = "sheet";
+  page.width = page.furniture.width = arrangement.width;
+  page.height = page.furniture.height = arrangement.height;
+  page.window = ink;
+  page.window_at = {margin, arrangement.height - margin - ink.height()};
+  return page;
+}
+
+}  // namespace
+
+PrintPlan one_page(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
+                   const Pattern& pattern) {
+  const Box ink = Ink(sheet).box();
+  require(!ink.empty(), "nothing to print");
+  const auto arrangement = arrangement_on(options.paper, ink, options.margin);
+  if (!arrangement) refuse(options.paper, ink, options.margin);
+  Page page = page_of(*arrangement, ink, options.margin);
+  Box strip = strip_of(*arrangement, ink, options.margin);
+  Drawing drawing(page.furniture);
+  draw_title(drawing, strip, heading_text(notes), subtitle_text(options, notes));
+  strip.top -= kTitleRoom;
+  draw_test_squares(drawing, {strip.left, strip.top - kInchSquare});
+  add(page.furniture,
+      set_notes(note_frames(strip), note_paragraphs(pattern, options, notes, false)));
+  return {plan_title(options, notes), sheet, {std::move(page)}};
+}
+
+}  // namespace blockwright

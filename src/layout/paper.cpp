@@ -1,0 +1,75 @@
+#include "blockwright/layout/paper.hpp"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <optional>
+
+#include "blockwright/base/error.hpp"
+
+namespace blockwright {
+namespace {
+
+// Portrait sizes in mm. ISO 216 (a4 ... a0) and ANSI/ASME Y14.1 (letter, legal, tabloid: 8.5 x 11,
+// 8.5 x 14 and 11 x 17 in), both from memory.
+struct NamedPaper {
+  std::string_view name;
+  double width;
+  double height;
+};
+constexpr double kInch = 25.4;
+constexpr std::array<NamedPaper, 8> kNamedPapers = {{
+    {"a4", 210.0, 297.0},
+    {"a3", 297.0, 420.0},
+    {"a2", 420.0, 594.0},
+    {"a1", 594.0, 841.0},
+    {"a0", 841.0, 1189.0},
+    {"letter", 8.5 * kInch, 11.0 * kInch},
+    {"legal", 8.5 * kInch, 14.0 * kInch},
+    {"tabloid", 11.0 * kInch, 17.0 * kInch},
+}};
+constexpr std::string_view kRollPrefix = "roll:";
+constexpr double kSmallestSide = 100.0;
+constexpr double kLargestSide = 5000.0;
+
+std::optional<double> side_from(std::string_view text) {
+  double value = 0.0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value,
+                                            std::chars_format::fixed);
+  const bool whole = error == std::errc{} && end == text.data() + text.size();
+  if (!whole || !std::isfinite(value)) return std::nullopt;
+  if (value < kSmallestSide || value > kLargestSide) return std::nullopt;
+  return value;
+}
+
+std::optional<Paper> roll_from(std::string_view name) {
+  if (!name.starts_with(kRollPrefix)) return std::nullopt;
+  const auto width = side_from(name.substr(kRollPrefix.size()));
+  if (!width) return std::nullopt;
+  return Paper{std::string(name), *width, 0.0};
+}
+
+std::optional<Paper> sheet_from(std::string_view name) {
+  const auto x = name.find('x');
+  if (x == std::string_view::npos) return std::nullopt;
+  const auto width = side_from(name.substr(0, x));
+  const auto height = side_from(name.substr(x + 1));
+  if (!width || !height) return std::nullopt;
+  return Paper{std::string(name), *width, *height};
+}
+
+}  // namespace
+
+Paper paper_named(std::string_view name) {
+  for (const NamedPaper& paper : kNamedPapers) {
+    if (paper.name == name) return {std::string(name), paper.width, paper.height};
+  }
+  if (auto roll = roll_from(name)) return *roll;
+  if (auto sheet = sheet_from(name)) return *sheet;
+  throw UsageError({Severity::Error, "paper.unknown", "--paper",
+                    "'" + std::string(name) + "' is not a paper size",
+                    "use a4 a3 a2 a1 a0 letter legal tabloid, roll:WIDTH or WIDTHxHEIGHT in mm, "
+                    "each side from 100 to 5000"});
+}
+
+}  // namespace blockwright

@@ -1,0 +1,128 @@
+#include "piece_texts.hpp"
+
+#include <array>
+
+#include "text_measure.hpp"
+#include "text_placer.hpp"
+#include "words.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kCell = 1.0;
+// Heights of the letters, in mm, at full size.
+constexpr double kTitle = 9.0;
+constexpr double kName = 5.0;
+constexpr double kBody = 3.6;
+constexpr double kSmall = 3.0;
+constexpr double kAlongLine = 3.2;
+// The label is tried at these sizes and widths until it fits.
+constexpr std::array<double, 4> kScales = {1.0, 0.85, 0.7, 0.6};
+constexpr std::array<double, 3> kWidths = {100.0, 75.0, 55.0};
+constexpr std::size_t kMostEstimateLines = 4;
+// Clear paper round the label, in mm: much where there is room, else little.
+constexpr double kWideMargin = 8.0;
+constexpr double kNarrowMargin = 2.5;
+
+using Lines = std::vector<TextPlacer::Line>;
+
+FreeSpace space_inside(const Piece& piece, const Sheet& drawing) {
+  const Path outline = flat_outline(piece);
+  FreeSpace space(box_of(outline), kCell);
+  space.take_outside(outline);
+  for (const Stroke& stroke : drawing.strokes) space.take(stroke.path);
+  return space;
+}
+
+void add_wrapped(Lines& lines, const std::string& text, double height, double room,
+                 std::size_t most) {
+  auto parts = wrapped(on_one_line(text), height, room);
+  if (parts.size() > most) {
+    parts.resize(most);
+    parts.back() = shortened(parts.back() + " \u2026", height, room);
+  }
+  for (auto& part : parts) lines.push_back({std::move(part), height});
+}
+
+// How much of the label is wanted.
+enum class Detail { All, NoEstimates, Short };
+
+Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
+                  Detail detail, double scale, double width) {
+  Lines lines;
+  lines.push_back({shortened(title_of(piece.name), kTitle * scale, width), kTitle * scale});
+  lines.push_back({shortened(on_one_line(notes.client), kName * scale, width), kName * scale});
+  const double body = kBody * scale, small = kSmall * scale;
+  lines.push_back({shortened("session " + on_one_line(notes.session), body, width), body});
+  lines.push_back({std::string(cut_instruction(piece.cut_on)), body});
+  if (detail == Detail::Short) return lines;
+  const std::string style(cut_style_name(options.cut));
+  add_wrapped(lines, style + ", " + allowance_text(piece, options, notes.inches), small, width, 4);
+  if (detail == Detail::All && !notes.estimated.empty()) {
+    add_wrapped(lines, "estimated: " + listed(notes.estimated), small, width, kMostEstimateLines);
+  }
+  return lines;
+}
+
+// The whole label with air round it, or with little, at one size after another; then less of it.
+void set_label(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
+               TextPlacer& placer, Point wish) {
+  for (const Detail detail : {Detail::All, Detail::NoEstimates, Detail::Short}) {
+    for (const double scale : kScales) {
+      for (const double width : kWidths) {
+        const Lines lines = label_lines(piece, options, notes, detail, scale, width * scale);
+        if (placer.block(lines, wish, kWideMargin * scale)) return;
+        if (placer.block(lines, wish, kNarrowMargin)) return;
+      }
+    }
+  }
+  placer.block({{title_of(piece.name), kBody}}, wish, 0.0);
+}
+
+void set_edge_texts(const Piece& piece, TextPlacer& placer) {
+  for (const Edge& edge : piece.edges) {
+    if (edge.role == EdgeRole::Fold) {
+      placer.beside(edge.path, plain_name(edge.name) + " \u2013 place on the fold", kAlongLine);
+    }
+    if (edge.role == EdgeRole::Opening) {
+      placer.beside(edge.path, plain_name(edge.name) + " \u2013 opening", kAlongLine);
+    }
+  }
+}
+
+void set_line_texts(const Piece& piece, const PrintOptions& options, TextPlacer& placer) {
+  if (piece.grainline.a != piece.grainline.b) {
+    placer.beside(Path({piece.grainline}), "grain", kAlongLine);
+  }
+  if (options.cut != CutStyle::Toile) return;
+  for (const BalanceLine& line : piece.balance_lines) {
+    placer.beside(line.path, plain_name(line.name), kAlongLine);
+  }
+}
+
+void set_bust_point_text(const Piece& piece, TextPlacer& placer) {
+  for (const Landmark& landmark : piece.landmarks) {
+    if (landmark.name != "bust_point") continue;
+    placer.block({{plain_name(landmark.name), kAlongLine}}, landmark.at, 1.0);
+  }
+}
+
+// Where the label reads best: the middle of the piece, a little below its waist-to-top half.
+Point label_wish(const Piece& piece) {
+  const Box box = box_of(flat_outline(piece));
+  return {box.left + 0.5 * box.width(), box.bottom + 0.45 * box.height()};
+}
+
+}  // namespace
+
+void set_piece_texts(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
+                     Sheet& drawing) {
+  FreeSpace space = space_inside(piece, drawing);
+  TextPlacer placer(drawing, piece.name, space);
+  set_edge_texts(piece, placer);
+  set_line_texts(piece, options, placer);
+  if (options.cut != CutStyle::Net) set_bust_point_text(piece, placer);
+  set_label(piece, options, notes, placer, label_wish(piece));
+}
+
+}  // namespace blockwright

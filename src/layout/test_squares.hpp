@@ -1,0 +1,22 @@
+#pragma once
+
+#include "drawing.hpp"
+
+#include "blockwright/geometry/point.hpp"
+
+namespace blockwright {
+
+/// The squares of the first page, in mm: one for either tape.
+inline constexpr double kMetricSquare = 100.0;
+inline constexpr double kInchSquare = 4.0 * 25.4;
+/// The square of every page.
+inline constexpr double kSmallSquare = 20.0;
+
+/// Draws the 4 in square with its lower left corner at `at` and the 100 mm square in its middle,
+/// with what to do about them inside.
+void draw_test_squares(Drawing& drawing, Point at);
+
+/// Draws the small square of a page with the page's label inside.
+void draw_small_square(Drawing& drawing, Point at, const std::string& label);
+
+}  // namespace blockwright

@@ -1,0 +1,80 @@
+#include "text_flow.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "text_measure.hpp"
+#include "text_placer.hpp"
+
+namespace blockwright {
+namespace {
+
+// From baseline to baseline, in shares of the letters' height.
+constexpr double kLineStep = 1.35;
+
+std::string rejoined(const std::vector<std::string>& lines, std::size_t from) {
+  std::string text;
+  for (std::size_t i = from; i < lines.size(); ++i) text += (text.empty() ? "" : " ") + lines[i];
+  return text;
+}
+
+}  // namespace
+
+std::vector<Box> columns_in(const Box& frame, std::size_t most) {
+  const double room = (frame.width() + kGutter) / (kNarrowestColumn + kGutter);
+  if (frame.height() < kShortestColumn || room < 1.0) return {};
+  const double count = std::min(std::floor(room), static_cast<double>(most));
+  const double width = (frame.width() - (count - 1.0) * kGutter) / count;
+  std::vector<Box> columns;
+  for (double left = frame.left; left + width <= frame.right + 1e-6; left += width + kGutter) {
+    columns.push_back({left, frame.bottom, left + width, frame.top});
+  }
+  return columns;
+}
+
+TextFlow::TextFlow(std::vector<Paragraph> paragraphs, double scale)
+    : paragraphs_(std::move(paragraphs)) {
+  for (Paragraph& paragraph : paragraphs_) {
+    paragraph.text = on_one_line(paragraph.text);
+    paragraph.height *= scale;
+    paragraph.before *= scale;
+  }
+}
+
+// A heading needs room for itself and the first line of what follows.
+bool TextFlow::fits_here(double room, const std::vector<std::string>& lines, double width) const {
+  const Paragraph& here = paragraphs_[next_];
+  double needed = kLineStep * here.height;
+  if (here.heading && next_ + 1 < paragraphs_.size()) {
+    const Paragraph& after = paragraphs_[next_ + 1];
+    const auto count = static_cast<double>(lines.size());
+    needed = count * kLineStep * here.height + after.before + kLineStep * after.height;
+  }
+  return needed <= room && width > 0.0;
+}
+
+double TextFlow::pour(Drawing& drawing, const Box& frame) {
+  double y = frame.top;
+  while (!done()) {
+    Paragraph& paragraph = paragraphs_[next_];
+    const auto lines = wrapped(paragraph.text, paragraph.height, frame.width());
+    if (y < frame.top) y -= paragraph.before;
+    if (!fits_here(y - frame.bottom, lines, frame.width())) break;
+    const double step = kLineStep * paragraph.height;
+    std::size_t set = 0;
+    for (; set < lines.size() && y - step >= frame.bottom; ++set) {
+      y -= step;
+      drawing.text(lines[set], {frame.left, y + (kLettersBelow + 0.09) * paragraph.height},
+                   paragraph.height, TextAnchor::Start);
+    }
+    if (set < lines.size()) {
+      paragraph.text = rejoined(lines, set);
+      paragraph.before = 0.0;
+      break;
+    }
+    ++next_;
+  }
+  return frame.top - y;
+}
+
+}  // namespace blockwright

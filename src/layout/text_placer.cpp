@@ -1,0 +1,133 @@
+#include "text_placer.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "text_measure.hpp"
+
+namespace blockwright {
+namespace {
+
+// Clear paper between a line and the letters beside it, in mm.
+constexpr double kGap = 1.2;
+// From baseline to baseline, in shares of the letters' height.
+constexpr double kLineStep = 1.3;
+// Places tried along a line, from its middle outwards, as shares of its length.
+constexpr double kPlaceStep = 0.04;
+
+// How far along its own direction a text begins before its anchor point.
+double lead_of(const SheetText& text, double width) {
+  switch (text.anchor) {
+    case TextAnchor::Start:
+      return 0.0;
+    case TextAnchor::Middle:
+      return 0.5 * width;
+    case TextAnchor::End:
+      return width;
+  }
+  return 0.0;
+}
+
+// The direction in which text along a line is read: to the right, or upwards where it is steep.
+Vec reading_direction(Vec along) {
+  const double steep = 1e-6;
+  const bool backwards = along.x < -steep || (std::abs(along.x) <= steep && along.y < 0.0);
+  return backwards ? -along : along;
+}
+
+// A text beside a line at a share of its length, above it or below as it is read.
+SheetText beside_line(const Path& line, double share, bool above, const std::string& text,
+                      double height) {
+  const double along = share * length(line, 1e-3);
+  const Vec reading = reading_direction(tangent_at_length(line, along));
+  const double aside = above ? kGap + kLettersBelow * height : -(kGap + kLettersAbove * height);
+  SheetText set;
+  set.text = text;
+  set.at = point_at_length(line, along) + aside * left_of(reading);
+  set.height = height;
+  set.anchor = TextAnchor::Middle;
+  set.turn = angle_of(reading);
+  return set;
+}
+
+double width_of(const std::vector<TextPlacer::Line>& lines) {
+  double width = 0.0;
+  for (const auto& line : lines) width = std::max(width, text_width(line.text, line.height));
+  return width;
+}
+
+double height_of(const std::vector<TextPlacer::Line>& lines) {
+  double height = 0.0;
+  for (const auto& line : lines) height += kLineStep * line.height;
+  return height;
+}
+
+}  // namespace
+
+std::vector<Box> boxes_of(const SheetText& text) {
+  const double width = text_width(text.text, text.height);
+  const Vec along = direction(text.turn), up = left_of(along);
+  const Point start = text.at - lead_of(text, width) * along;
+  const int parts = std::max(1, static_cast<int>(std::ceil(width / text.height)));
+  std::vector<Box> boxes;
+  for (int i = 0; i < parts; ++i) {
+    Box box;
+    for (const int end : {i, i + 1}) {
+      const Point foot = start + (width * end / parts) * along;
+      box.include(foot + kLettersAbove * text.height * up);
+      box.include(foot - kLettersBelow * text.height * up);
+    }
+    boxes.push_back(box);
+  }
+  return boxes;
+}
+
+bool TextPlacer::fits(const SheetText& text) const {
+  const auto boxes = boxes_of(text);
+  return std::all_of(boxes.begin(), boxes.end(),
+                     [&](const Box& box) { return space_.is_free(box); });
+}
+
+void TextPlacer::set(SheetText text) {
+  for (const Box& box : boxes_of(text)) space_.take(box);
+  text.piece = piece_;
+  sheet_.texts.push_back(std::move(text));
+}
+
+bool TextPlacer::beside(const Path& line, const std::string& text, double height) {
+  for (double away = 0.0; away < 0.5; away += kPlaceStep) {
+    for (const double share : {0.5 - away, 0.5 + away}) {
+      for (const bool above : {true, false}) {
+        const SheetText candidate = beside_line(line, share, above, text, height);
+        if (!fits(candidate)) continue;
+        set(candidate);
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+void TextPlacer::set_beside(const Path& line, double share, const std::string& text,
+                            double height) {
+  const Vec along = tangent_at_length(line, share * length(line, 1e-3));
+  set(beside_line(line, share, reading_direction(along) == along, text, height));
+}
+
+bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin) {
+  const auto found = space_.find(width_of(lines) + 2.0 * margin,
+                                 height_of(lines) + 2.0 * margin, wish);
+  if (!found) return false;
+  Point at = {found->left + margin, found->top - margin};
+  for (const Line& line : lines) {
+    at.y -= kLineStep * line.height;
+    const double up = 0.5 * (kLineStep - kLettersAbove - kLettersBelow) + kLettersBelow;
+    sheet_.texts.push_back({SheetLayer::Text, piece_, line.text,
+                            {at.x, at.y + up * line.height}, line.height, TextAnchor::Start, {}});
+  }
+  space_.take(*found);
+  return true;
+}
+
+}  // namespace blockwright

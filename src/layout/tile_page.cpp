@@ -1,0 +1,172 @@
+#include "tile_page.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "drawing.hpp"
+#include "free_space.hpp"
+#include "marks.hpp"
+#include "test_squares.hpp"
+#include "text_measure.hpp"
+#include "text_placer.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kCell = 2.0;
+constexpr double kFooterText = 2.8;
+constexpr double kNeighbourText = 3.0;
+constexpr double kCrossSize = 8.0;
+constexpr double kRingRadius = 1.8;
+// A cross takes this share of the overlap at most; below kSmallestCross mm there is none.
+constexpr double kCrossShare = 0.8;
+constexpr double kSmallestCross = 2.0;
+constexpr double kRoundSquare = 2.0;  // clear paper round the small square, mm
+constexpr const char* kScaleAdvice = "print at 100 %, no scaling";
+
+// One side of a window, as seen from inside.
+struct Neighbour {
+  int row_step;
+  int column_step;
+};
+constexpr std::array<Neighbour, 4> kNeighbours = {{{-1, 0}, {1, 0}, {0, -1}, {0, 1}}};
+
+// Furniture is placed in sheet coordinates, where the drawing is, and moved to the page at the end.
+class TilePage {
+ public:
+  TilePage(const Tiling& tiling, const Tile& tile, const Sheet& sheet, const PrintOptions& options)
+      : tiling_(tiling),
+        tile_(tile),
+        overlap_(options.overlap),
+        space_(tile.window, kCell),
+        drawing_(furniture_) {
+    for (const Stroke& stroke : sheet.strokes) {
+      if (box_of(stroke.path).overlaps(grown(tile.window))) space_.take(stroke.path);
+    }
+    for (const SheetText& text : sheet.texts) {
+      for (const Box& box : boxes_of(text)) space_.take(box);
+    }
+  }
+
+  Sheet draw() {
+    drawing_.closed(SheetLayer::Marks, LineRole::Frame, "frame", rectangle(tile_.window));
+    draw_crosses();
+    draw_square();
+    for (const Neighbour& side : kNeighbours) name_neighbour(side);
+    return std::move(furniture_);
+  }
+
+ private:
+  static Box grown(const Box& box) {
+    return {box.left - 1.0, box.bottom - 1.0, box.right + 1.0, box.top + 1.0};
+  }
+
+  [[nodiscard]] const Tile* neighbour(const Neighbour& side) const {
+    return tiling_.find(tile_.row + side.row_step, tile_.column + side.column_step);
+  }
+
+  // Crosses stand in the middle of each overlap, at its middle and near its ends; the neighbour
+  // draws the same ones.
+  void draw_crosses() {
+    const Box& w = tile_.window;
+    const double in = 0.5 * overlap_;
+    const double middle_x = 0.5 * (w.left + w.right), middle_y = 0.5 * (w.bottom + w.top);
+    for (const Neighbour& side : kNeighbours) {
+      if (neighbour(side) == nullptr) continue;
+      for (const double along : {w.left + in, middle_x, w.right - in}) {
+        if (side.row_step != 0) draw_cross({along, side.row_step < 0 ? w.top - in : w.bottom + in});
+      }
+      for (const double along : {w.bottom + in, middle_y, w.top - in}) {
+        if (side.column_step != 0) {
+          draw_cross({side.column_step < 0 ? w.left + in : w.right - in, along});
+        }
+      }
+    }
+  }
+
+  void draw_cross(Point at) {
+    const double size = std::min(kCrossSize, kCrossShare * overlap_);
+    const bool drawn = std::any_of(crosses_.begin(), crosses_.end(),
+                                   [&](Point other) { return distance(other, at) < 1e-6; });
+    if (drawn || size < kSmallestCross) return;
+    crosses_.push_back(at);
+    for (const Path& stroke : cross_mark(at, size)) {
+      drawing_.line(SheetLayer::Marks, LineRole::Frame, "match cross", stroke);
+    }
+    drawing_.closed(SheetLayer::Marks, LineRole::Frame, "match cross",
+                    circle(at, std::min(kRingRadius, 0.3 * size)));
+    space_.take(square_at(at - Vec{0.5 * size, 0.5 * size}, size));
+  }
+
+  // In the upper left of the page where there is room, else in the corner itself.
+  void draw_square() {
+    const Box& w = tile_.window;
+    const double room = kSmallSquare + 2.0 * kRoundSquare;
+    const Point corner = {w.left + overlap_ + 0.5 * room, w.top - overlap_ - 0.5 * room};
+    const auto found = space_.find(room, room, corner);
+    const Point at = found ? Point{found->left + kRoundSquare, found->bottom + kRoundSquare}
+                           : corner - Vec{0.5 * kSmallSquare, 0.5 * kSmallSquare};
+    draw_small_square(drawing_, at, tile_label(tile_));
+    space_.take(square_at(at, kSmallSquare));
+  }
+
+  void name_neighbour(const Neighbour& side) {
+    const Tile* other = neighbour(side);
+    if (other == nullptr) return;
+    const Path edge = inner_edge(side);
+    const std::string text = "joins " + tile_label(*other);
+    TextPlacer placer(furniture_, {}, space_);
+    if (!placer.beside(edge, text, kNeighbourText)) {
+      placer.set_beside(edge, 0.25, text, kNeighbourText);
+    }
+  }
+
+  // The side of the window, run so that the page lies to its left.
+  [[nodiscard]] Path inner_edge(const Neighbour& side) const {
+    const Box& w = tile_.window;
+    if (side.row_step < 0) return Path::through({{w.right, w.top}, {w.left, w.top}});
+    if (side.row_step > 0) return Path::through({{w.left, w.bottom}, {w.right, w.bottom}});
+    if (side.column_step < 0) return Path::through({{w.left, w.top}, {w.left, w.bottom}});
+    return Path::through({{w.right, w.bottom}, {w.right, w.top}});
+  }
+
+  const Tiling& tiling_;
+  const Tile& tile_;
+  double overlap_;
+  FreeSpace space_;
+  Sheet furniture_;
+  Drawing drawing_;
+  std::vector<Point> crosses_;
+};
+
+void write_footer(Page& page, const PrintOptions& options, const SheetNotes& notes) {
+  Drawing drawing(page.furniture);
+  const double left = options.margin, right = page.width - options.margin;
+  const double baseline = options.margin + 1.0;
+  const double advice = text_width(kScaleAdvice, kFooterText);
+  const std::string whose =
+      page.label + "   " + on_one_line(notes.client) + ", session " + on_one_line(notes.session);
+  drawing.text(shortened(whose, kFooterText, right - left - advice - 5.0), {left, baseline},
+               kFooterText, TextAnchor::Start);
+  drawing.text(kScaleAdvice, {right, baseline}, kFooterText, TextAnchor::End);
+}
+
+}  // namespace
+
+Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet,
+               const PrintOptions& options, const SheetNotes& notes) {
+  Page page;
+  page.label = tile_label(tile);
+  page.width = tiling.page_width;
+  page.height = tiling.page_height;
+  page.window = tile.window;
+  page.window_at = tiling.window_at;
+  const Vec to_page = tiling.window_at - Point{tile.window.left, tile.window.bottom};
+  page.furniture = shifted(TilePage(tiling, tile, sheet, options).draw(), to_page);
+  page.furniture.width = page.width;
+  page.furniture.height = page.height;
+  write_footer(page, options, notes);
+  return page;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,135 @@
+#include "tiling.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+
+namespace blockwright {
+namespace {
+
+// Below this side the test squares of the first page do not fit, in mm.
+constexpr double kSmallestPaper = 150.0;
+// Where the grid is tried, as shares of the room left over: the middle first. Never quite at an end,
+// where the drawing would run along the frame.
+constexpr std::array<double, 7> kShifts = {0.5, 0.3, 0.7, 0.1, 0.9, 0.04, 0.96};
+// Rounding must not cost a page.
+constexpr double kSlack = 1e-6;
+
+struct PageSize {
+  double width;
+  double height;
+};
+
+void require_usable(const PrintOptions& options) {
+  const Paper& paper = options.paper;
+  const double smaller = paper.is_roll() ? paper.width : std::min(paper.width, paper.height);
+  if (smaller >= kSmallestPaper) return;
+  throw UsageError({Severity::Error, "paper.too_small", "--paper",
+                    "'" + paper.name + "' is " + trimmed(smaller, 1) +
+                        " mm on its shorter side; the test squares need " +
+                        trimmed(kSmallestPaper, 0) + " mm",
+                    "choose a larger paper"});
+}
+
+// A roll is as long as the drawing needs.
+std::vector<PageSize> page_sizes(const Ink& ink, const PrintOptions& options) {
+  const Paper& paper = options.paper;
+  if (!paper.is_roll()) {
+    return {{std::min(paper.width, paper.height), std::max(paper.width, paper.height)},
+            {std::max(paper.width, paper.height), std::min(paper.width, paper.height)}};
+  }
+  const double rim = 2.0 * options.margin;
+  return {{paper.width, std::max(kSmallestPaper, ink.box().height() + rim + kFooter)},
+          {std::max(kSmallestPaper, ink.box().width() + rim), paper.width}};
+}
+
+int windows_for(double extent, double window, double overlap) {
+  return std::max(1, static_cast<int>(std::ceil((extent - overlap - kSlack) / (window - overlap))));
+}
+
+double covered_by(int windows, double window, double overlap) {
+  return windows * window - (windows - 1) * overlap;
+}
+
+// The grid on one page size, ready to be moved over the sheet.
+struct Grid {
+  double width, height, overlap;  // of one window
+  int rows, columns;
+
+  [[nodiscard]] Box window(double left, double top, int row, int column) const {
+    const double x = left + column * (width - overlap);
+    const double y = top - row * (height - overlap);
+    return {x, y - height, x + width, y};
+  }
+
+  [[nodiscard]] std::vector<Tile> tiles(const Ink& ink, double left, double top) const {
+    std::vector<Tile> kept;
+    for (int row = 0; row < rows; ++row) {
+      for (int column = 0; column < columns; ++column) {
+        const Box box = window(left, top, row, column);
+        if (ink.touches(box)) kept.push_back({row, column, box});
+      }
+    }
+    return kept;
+  }
+};
+
+std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
+  const double over_x = covered_by(grid.columns, grid.width, grid.overlap) - ink.box().width();
+  const double over_y = covered_by(grid.rows, grid.height, grid.overlap) - ink.box().height();
+  std::vector<Tile> best;
+  for (const double share_y : kShifts) {
+    for (const double share_x : kShifts) {
+      auto tiles = grid.tiles(ink, ink.box().left - share_x * over_x,
+                              ink.box().top + share_y * over_y);
+      if (best.empty() || tiles.size() < best.size()) best = std::move(tiles);
+    }
+  }
+  return best;
+}
+
+Tiling tiling_on(PageSize page, const Ink& ink, const PrintOptions& options) {
+  const double width = page.width - 2.0 * options.margin;
+  const double height = page.height - 2.0 * options.margin - kFooter;
+  require(options.overlap >= 0.0 && std::min(width, height) > 2.0 * options.overlap,
+          "margins and overlap leave no room on the paper");
+  const Grid grid{width, height, options.overlap,
+                  windows_for(ink.box().height(), height, options.overlap),
+                  windows_for(ink.box().width(), width, options.overlap)};
+  return {page.width, page.height, {options.margin, options.margin + kFooter},
+          fewest_tiles(grid, ink)};
+}
+
+}  // namespace
+
+const Tile* Tiling::find(int row, int column) const {
+  const auto it = std::find_if(tiles.begin(), tiles.end(), [&](const Tile& tile) {
+    return tile.row == row && tile.column == column;
+  });
+  return it == tiles.end() ? nullptr : &*it;
+}
+
+Tiling choose_tiling(const Ink& ink, const PrintOptions& options) {
+  require_usable(options);
+  require(!ink.box().empty(), "nothing to print");
+  std::optional<Tiling> best;
+  for (const PageSize page : page_sizes(ink, options)) {
+    Tiling tiling = tiling_on(page, ink, options);
+    if (!best || tiling.tiles.size() < best->tiles.size()) best = std::move(tiling);
+  }
+  return *best;
+}
+
+std::string tile_label(const Tile& tile) {
+  std::string row;
+  for (int n = tile.row + 1; n > 0; n = (n - 1) / 26) {
+    row.insert(row.begin(), static_cast<char>('A' + (n - 1) % 26));
+  }
+  return row + std::to_string(tile.column + 1);
+}
+
+}  // namespace blockwright

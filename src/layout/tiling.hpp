@@ -1,0 +1,39 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "ink.hpp"
+
+#include "blockwright/layout/print_plan.hpp"
+
+namespace blockwright {
+
+/// One page's window on the sheet. Rows count from the top, columns from the left, both from 0.
+struct Tile {
+  int row = 0;
+  int column = 0;
+  Box window;
+};
+
+/// How a sheet is split over pages of one size.
+struct Tiling {
+  double page_width = 0.0;
+  double page_height = 0.0;
+  Point window_at;          ///< lower left corner of the window on each page
+  std::vector<Tile> tiles;  ///< row by row; blank ones are left out
+
+  [[nodiscard]] const Tile* find(int row, int column) const;
+};
+
+/// Room kept at the foot of each page, above the margin, for its line of text, in mm.
+inline constexpr double kFooter = 6.0;
+
+/// The tiling with the fewest pages: portrait or landscape, the grid moved where that leaves tiles
+/// blank. Throws UsageError "paper.too_small" for papers on which the first page cannot stand.
+Tiling choose_tiling(const Ink& ink, const PrintOptions& options);
+
+/// "A1": row letter (AA after Z), column number.
+std::string tile_label(const Tile& tile);
+
+}  // namespace blockwright

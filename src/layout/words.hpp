@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "blockwright/layout/print_plan.hpp"
+
+namespace blockwright {
+
+/// The words on the paper, in one place.
+
+/// "side_neck_point" -> "side neck point".
+std::string plain_name(std::string_view name);
+/// "front" -> "Front".
+std::string title_of(std::string_view name);
+/// "cut 1 on the fold", "cut 2, a pair".
+std::string_view cut_instruction(CutOn cut_on);
+/// "toile", "card", "net".
+std::string_view cut_style_name(CutStyle cut);
+/// A length as the person reads it: "2 cm", "13/16 in".
+std::string length_text(double mm, bool inches);
+/// What the cut line adds on this piece: "seam allowance 2 cm at shoulder, side; none at ..."
+std::string allowance_text(const Piece& piece, const PrintOptions& options, bool inches);
+/// The same without naming edges, for the whole pattern.
+std::string allowance_text(const PrintOptions& options, bool inches);
+/// "a, b and c".
+std::string listed(const std::vector<std::string>& items);
+
+/// The allowance of an edge, in mm: none on a card or net, else the option's at seams and openings.
+/// A toile's neckline, armhole and waist are judged on the body and stay bare.
+double allowance_at(const Edge& edge, const PrintOptions& options);
+
+}  // namespace blockwright

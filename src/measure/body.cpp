@@ -1,0 +1,62 @@
+#include "blockwright/measure/body.hpp"
+
+#include "orderings.hpp"
+#include "regression.hpp"
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+void take_taped(Body& body, const Session& session) {
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    const auto& readings = session.tape[entry.name];
+    if (!readings) continue;
+    body.measurements[entry.name] = {
+        .value = readings->median(), .source = Source::Taped, .doubt = readings->spread()};
+  }
+}
+
+// Requires: `body` holds the taped values alone.
+Regression learnt_from(const Body& body) {
+  Regression regression;
+  for (const SurveyVariable& variable : survey_variables()) {
+    if (body.has(variable.name)) regression.learn(variable.name, body[variable.name]);
+  }
+  return regression;
+}
+
+double within_limits(MeasurementName name, double value) {
+  return std::clamp(value, info(name).least, info(name).most);
+}
+
+void estimate_the_rest(Body& body, const Regression& regression) {
+  for (const SurveyVariable& variable : survey_variables()) {
+    if (body.has(variable.name)) continue;
+    const Expectation expected = regression.expected(variable.name);
+    body.measurements[variable.name] = {.value = within_limits(variable.name, expected.value),
+                                        .source = Source::Estimated,
+                                        .doubt = expected.sd};
+  }
+}
+
+void keep_estimates_within_limits(Body& body) {
+  for (const SurveyVariable& variable : survey_variables()) {
+    if (body.taped(variable.name)) continue;
+    double& value = body.measurements[variable.name]->value;
+    value = within_limits(variable.name, value);
+  }
+}
+
+}  // namespace
+
+Body fill_in(const Session& session) {
+  Body body;
+  take_taped(body, session);
+  estimate_the_rest(body, learnt_from(body));
+  keep_order(body);
+  keep_estimates_within_limits(body);
+  return body;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <array>
+#include <span>
+#include <string_view>
+
+namespace blockwright {
+
+/// The words of a client file, as the reader and the schema both use them.
+inline constexpr std::string_view kClientFormat = "blockwright-client-1";
+
+inline constexpr std::array<std::string_view, 7> kClientKeys{
+    "format", "name", "unit", "sessions", "ease", "fittings", "$schema"};
+inline constexpr std::array<std::string_view, 3> kSessionKeys{"date", "by", "tape"};
+
+/// Characters that a name may have.
+inline constexpr std::size_t kMostTextLength = 100;
+/// Readings that one measurement of one session may have.
+inline constexpr std::size_t kMostReadings = 20;
+/// The most that an ease may be, either way; common practice, no source: no block has more.
+inline constexpr double kMostEase = 200.0;      // mm
+inline constexpr double kMostSlopeEase = 15.0;  // degrees
+
+/// The keys of the catalogue, in its order.
+std::span<const std::string_view> measurement_keys();
+
+}  // namespace blockwright

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "json_document.hpp"
+#include "json_tokens.hpp"
+
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// Fills a document from its text.
+class JsonBuilder {
+ public:
+  explicit JsonBuilder(JsonDocument& document) : document_(document), cursor_(document.text_) {}
+
+  /// Throws InputError, see JsonDocument.
+  void build();
+
+  // What the parser reports, in order.
+  void scalar(JsonValue value);
+  void key(std::string key);
+  void open(JsonKind kind);
+  void close();
+  [[noreturn]] void not_json();
+  [[noreturn]] void number_too_large();
+
+ private:
+  std::size_t add(JsonValue value);
+  void refuse_second(const std::string& key) const;
+  [[nodiscard]] std::string path_now() const;
+  [[nodiscard]] std::string where_now() const;
+
+  JsonDocument& document_;
+  TokenCursor cursor_;
+  std::vector<std::size_t> open_;  // lists and objects not closed yet, outermost first
+  std::string key_;
+  std::size_t key_begin_ = 0;
+};
+
+}  // namespace blockwright

@@ -1,0 +1,69 @@
+#pragma once
+
+#include <iosfwd>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+enum class JsonKind { Null, Boolean, Number, Text, List, Object };
+
+/// One value of a JSON file, with its place: the bytes [begin, end) of the file's text.
+struct JsonValue {
+  JsonKind kind = JsonKind::Null;
+  std::size_t begin = 0;
+  std::size_t end = 0;
+  std::string key{};          ///< of a member of an object
+  std::size_t key_begin = 0;  ///< where that key stands
+  std::string text{};         ///< of a Text
+  double number = 0.0;        ///< of a Number
+  std::size_t parent = 0;     ///< the root is its own parent
+  std::vector<std::size_t> children{};
+};
+
+/// A JSON file whose values know where they stand, so that a message can point at them. Reading
+/// refuses (InputError) what is not JSON ("client.syntax"), a key given twice in one object
+/// ("client.duplicate"), a number too large for a double ("client.range"), and files over 1 MiB,
+/// nested deeper than 16 or of more than 10,000 values ("client.size"). Reading never recurses.
+class JsonDocument {
+ public:
+  /// `file` names the file in messages. A UTF-8 byte order mark is skipped.
+  static JsonDocument read(std::istream& in, std::string_view file);
+
+  [[nodiscard]] const JsonValue& root() const { return values_.front(); }
+  [[nodiscard]] const JsonValue& child(const JsonValue& value, std::size_t index) const {
+    return values_[value.children[index]];
+  }
+  /// The member of that key; nullptr if there is none.
+  [[nodiscard]] const JsonValue* member(const JsonValue& object, std::string_view key) const;
+
+  /// "client.json:7:42 sessions[0].tape.bust_girth"
+  [[nodiscard]] std::string where(const JsonValue& value) const;
+  /// The same, pointing at the value's key.
+  [[nodiscard]] std::string where_key(const JsonValue& value) const;
+  /// "client.json:7"
+  [[nodiscard]] std::string line_of(const JsonValue& value) const;
+  /// The value as the file has it, cut to what a message can show.
+  [[nodiscard]] std::string as_written(const JsonValue& value) const;
+  /// "the text "36 1/2"", "the number 5", "null", "a list"
+  [[nodiscard]] std::string described(const JsonValue& value) const;
+  /// "bust_girth", or "sessions[0]" for an element of a list.
+  [[nodiscard]] std::string name_of(const JsonValue& value) const;
+
+ private:
+  friend class JsonBuilder;
+  [[nodiscard]] std::string index_in(const JsonValue& list, const JsonValue& element) const;
+  [[nodiscard]] std::string path_of(const JsonValue& value) const;
+  [[nodiscard]] std::string place_of(std::size_t at) const;
+  [[nodiscard]] std::string where_at(std::size_t at, const std::string& path) const;
+
+  std::string file_;
+  std::string text_;
+  std::vector<JsonValue> values_;
+};
+
+/// "a number", "a text", "a list" ...
+std::string_view kind_name(JsonKind kind);
+
+}  // namespace blockwright

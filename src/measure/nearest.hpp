@@ -1,0 +1,17 @@
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace blockwright {
+
+/// The known word that a mistyped one most likely means: the same but for case and hyphens, one
+/// that begins with it, or the one fewest letters away (at most a third of its letters). Empty if
+/// none is near.
+std::string_view nearest(std::string_view word, std::span<const std::string_view> known);
+
+/// "did you mean "bust_girth"?", or the known words if none is near.
+std::string did_you_mean(std::string_view word, std::span<const std::string_view> known);
+
+}  // namespace blockwright

@@ -1,0 +1,140 @@
+// The statistics of the 1988 survey of US Army women, n = 2,208 (Gordon et al. 1989,
+// NATICK/TR-89/044, a work of the US Government, public domain), reduced to this catalogue.
+//
+// How the table was made: mean and covariance of the survey's variables (cm) were computed from its
+// rows and carried over to the catalogue by linear combination:
+//   side neck to waist  neck to bust point + bust point height - waist height: a straight line
+//   under
+//                       the bust point, not measured in one
+//   side length         armpit height - waist height
+//   waist to hip        waist height - hip height
+//   shoulder slope      asin((side neck height - acromion height) / shoulder length), linearised at
+//                       the means; its SD so is 3.83 degrees, 3.85 on the rows; the mean is the
+//                       rows'
+// Means and SDs are in mm, of the slope in degrees; the correlations are rounded to 5 decimals.
+// The waist is the natural indentation, the upper arm girth was taken at the armpit, and the bust
+// point width with a caliper, straight from point to point.
+#include "survey.hpp"
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+// Across front is not in the survey. ASTM D5585-95 has across chest 25 mm less than across back
+// (from memory, unverified); that a person differs from this rule by 15 mm (SD) is our judgement.
+constexpr double kAcrossFrontLess = 25.0;
+constexpr double kAcrossFrontScatter = 15.0;
+constexpr std::size_t kSurveyed = kSurveySize - 1;
+constexpr std::size_t kPairs = kSurveyed * (kSurveyed + 1) / 2;
+
+constexpr std::array<SurveyVariable, kSurveyed> kVariables{{
+    {BustGirth, 907.08, 63.517},
+    {UpperChestGirth, 887.04, 53.226},
+    {UnderbustGirth, 769.67, 50.984},
+    {WaistGirth, 725.52, 63.028},
+    {HipGirth, 966.89, 60.183},
+    {NeckBaseGirth, 346.17, 16.330},
+    {ArmscyeGirth, 371.31, 23.054},
+    {UpperArmGirth, 291.57, 24.439},
+    {ShoulderLength, 144.65, 10.827},
+    {ShoulderSlope, 25.74, 3.830},
+    {BackWaistLength, 367.31, 25.045},
+    {FrontWaistLength, 311.71, 23.483},
+    {SideNeckToBustPoint, 267.97, 22.291},
+    {SideNeckToWaist, 385.83, 24.470},
+    {BustPointWidth, 184.81, 16.192},
+    {AcrossBack, 376.16, 24.071},
+    {SideLength, 177.11, 21.484},
+    {ScyeDepth, 185.73, 14.394},
+    {WaistToHip, 218.18, 24.288},
+    {Stature, 1629.37, 63.604},
+}};
+
+constexpr std::size_t kAcrossBackIndex = 15;
+static_assert(kVariables[kAcrossBackIndex].name == AcrossBack);
+
+// The lower triangle of the correlations, row by row in the order above.
+constexpr std::array<double, kPairs> kCorrelations{
+    {1.00000,  0.90126,  1.00000,  0.87484,  0.87075,  1.00000,  0.86300,  0.83381,  0.86252,
+     1.00000,  0.70743,  0.71389,  0.67921,  0.73994,  1.00000,  0.59779,  0.64840,  0.58964,
+     0.61753,  0.54551,  1.00000,  0.76754,  0.80888,  0.76586,  0.76349,  0.69411,  0.64319,
+     1.00000,  0.80048,  0.82463,  0.76296,  0.81758,  0.74311,  0.60223,  0.82496,  1.00000,
+     0.07410,  0.15951,  0.07591,  0.03864,  0.11294,  0.11884,  0.00513,  0.04739,  1.00000,
+     -0.18164, -0.15104, -0.19238, -0.17959, -0.09815, -0.01466, -0.21159, -0.10127, 0.31063,
+     1.00000,  0.14319,  0.13749,  0.17387,  0.07346,  0.17551,  0.19133,  0.18450,  0.04073,
+     0.25210,  0.04974,  1.00000,  0.16145,  0.17450,  0.20535,  0.06210,  0.14950,  0.07672,
+     0.20206,  0.07046,  0.18262,  0.03601,  0.76298,  1.00000,  0.63628,  0.53801,  0.49302,
+     0.54235,  0.51474,  0.40047,  0.53062,  0.52307,  0.22566,  -0.01441, 0.20769,  0.23534,
+     1.00000,  0.34793,  0.33223,  0.33931,  0.21866,  0.27810,  0.22979,  0.33045,  0.20815,
+     0.24618,  -0.07404, 0.71483,  0.83256,  0.41452,  1.00000,  0.53414,  0.44109,  0.45789,
+     0.43854,  0.36765,  0.34038,  0.38059,  0.38843,  0.09566,  -0.06107, 0.06754,  0.10788,
+     0.40296,  0.23697,  1.00000,  0.52150,  0.61709,  0.49487,  0.48384,  0.44889,  0.48861,
+     0.46573,  0.45741,  0.46464,  0.00121,  0.22431,  0.14938,  0.38680,  0.24254,  0.23776,
+     1.00000,  -0.06739, -0.08336, -0.01326, -0.14592, -0.05364, -0.04102, -0.02782, -0.16690,
+     -0.01986, -0.22735, 0.73729,  0.75655,  0.02491,  0.74576,  -0.01969, -0.04119, 1.00000,
+     0.37956,  0.37387,  0.36356,  0.38636,  0.42079,  0.39128,  0.41544,  0.36907,  0.38302,
+     0.24595,  0.51170,  0.19112,  0.37344,  0.22716,  0.17034,  0.36796,  -0.03735, 1.00000,
+     0.13068,  0.15602,  0.17426,  0.13710,  0.31183,  0.17770,  0.21845,  0.16227,  0.09165,
+     0.00483,  -0.14164, -0.20480, 0.14289,  -0.19937, 0.06517,  0.13634,  -0.29419, 0.22439,
+     1.00000,  0.22234,  0.28809,  0.26638,  0.18830,  0.36083,  0.38907,  0.35841,  0.15000,
+     0.34493,  0.00420,  0.47727,  0.38542,  0.28226,  0.43504,  0.20556,  0.33677,  0.28528,
+     0.39556,  0.37929,  1.00000}};
+
+constexpr double correlation(std::size_t i, std::size_t j) {
+  return i < j ? correlation(j, i) : kCorrelations[i * (i + 1) / 2 + j];
+}
+
+// Across front varies with across back, about its own rule's scatter.
+constexpr void add_across_front(SurveyMatrix& covariance) {
+  constexpr double scatter = kAcrossFrontScatter / kVariables[kAcrossBackIndex].unit;
+  for (std::size_t i = 0; i < kSurveyed; ++i) {
+    covariance[i][kSurveyed] = covariance[kSurveyed][i] = covariance[i][kAcrossBackIndex];
+  }
+  covariance[kSurveyed][kSurveyed] = 1.0 + scatter * scatter;
+}
+
+constexpr SurveyMatrix make_covariance() {
+  SurveyMatrix covariance{};
+  for (std::size_t i = 0; i < kSurveyed; ++i) {
+    for (std::size_t j = 0; j < kSurveyed; ++j) covariance[i][j] = correlation(i, j);
+  }
+  add_across_front(covariance);
+  return covariance;
+}
+
+constexpr std::array<SurveyVariable, kSurveySize> make_variables() {
+  std::array<SurveyVariable, kSurveySize> all{};
+  for (std::size_t i = 0; i < kSurveyed; ++i) all[i] = kVariables[i];
+  const SurveyVariable& back = kVariables[kAcrossBackIndex];
+  all[kSurveyed] = {AcrossFront, back.mean - kAcrossFrontLess, back.unit};
+  return all;
+}
+
+constexpr std::array<SurveyVariable, kSurveySize> kAllVariables = make_variables();
+constexpr SurveyMatrix kCovariance = make_covariance();
+
+constexpr std::array<std::size_t, kMeasurementCount> make_places() {
+  std::array<std::size_t, kMeasurementCount> places{};
+  places.fill(kSurveySize);
+  for (std::size_t i = 0; i < kSurveySize; ++i) {
+    places[static_cast<std::size_t>(kAllVariables[i].name)] = i;
+  }
+  return places;
+}
+
+constexpr std::array<std::size_t, kMeasurementCount> kPlaces = make_places();
+
+}  // namespace
+
+const std::array<SurveyVariable, kSurveySize>& survey_variables() { return kAllVariables; }
+
+const SurveyMatrix& survey_covariance() { return kCovariance; }
+
+std::optional<std::size_t> survey_place(MeasurementName name) {
+  const std::size_t place = kPlaces[static_cast<std::size_t>(name)];
+  if (place == kSurveySize) return std::nullopt;
+  return place;
+}
+
+}  // namespace blockwright

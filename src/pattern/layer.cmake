@@ -1,0 +1,4 @@
+add_layer(pattern
+  HEADERS piece.hpp pattern.hpp
+  SOURCES piece.cpp pattern.cpp
+  USES base geometry)

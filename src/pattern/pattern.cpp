@@ -1,0 +1,171 @@
+#include "blockwright/pattern/pattern.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/geometry/outline.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <string_view>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+constexpr double kFlatteningForCrossings = 0.05;
+
+Problem broken(const Piece& piece, const std::string& where, std::string message) {
+  return {Severity::Error, "pattern.broken", piece.name + (where.empty() ? "" : "." + where),
+          std::move(message), "do not cut this pattern; please report it with the client file"};
+}
+
+template <class Items>
+std::optional<Problem> find_shared_name(const Piece& piece, const Items& items, const char* what) {
+  std::set<std::string_view> names;
+  for (const auto& item : items) {
+    if (names.insert(item.name).second) continue;
+    return broken(piece, item.name, std::string("two ") + what + " share a name");
+  }
+  return std::nullopt;
+}
+
+std::optional<Problem> find_naming_problem(const Piece& piece) {
+  if (auto problem = find_shared_name(piece, piece.edges, "edges")) return problem;
+  if (auto problem = find_shared_name(piece, piece.darts, "darts")) return problem;
+  if (auto problem = find_shared_name(piece, piece.notches, "notches")) return problem;
+  if (auto problem = find_shared_name(piece, piece.balance_lines, "balance lines")) return problem;
+  return find_shared_name(piece, piece.landmarks, "landmarks");
+}
+
+bool is_finite(Point p) { return std::isfinite(p.x) && std::isfinite(p.y); }
+
+bool is_finite(const Curve& curve) {
+  if (const auto* s = std::get_if<Segment>(&curve)) return is_finite(s->a) && is_finite(s->b);
+  const auto& c = std::get<CubicCurve>(curve);
+  return is_finite(c.p0) && is_finite(c.p1) && is_finite(c.p2) && is_finite(c.p3);
+}
+
+std::optional<Problem> find_edge_problem(const Piece& piece, const Edge& edge) {
+  if (edge.path.empty()) return broken(piece, edge.name, "the edge is empty");
+  for (const Curve& curve : edge.path.curves()) {
+    if (!is_finite(curve)) return broken(piece, edge.name, "a coordinate is not a number");
+  }
+  return std::nullopt;
+}
+
+std::optional<Problem> find_outline_problem(const Piece& piece) {
+  if (piece.edges.empty()) return broken(piece, "", "the piece has no edges");
+  for (const Edge& edge : piece.edges) {
+    if (auto problem = find_edge_problem(piece, edge)) return problem;
+  }
+  for (std::size_t i = 0; i < piece.edges.size(); ++i) {
+    const Edge& here = piece.edges[i];
+    const Edge& next = piece.edges[(i + 1) % piece.edges.size()];
+    const double gap = distance(here.path.end(), next.path.start());
+    if (gap > kJointTolerance) {
+      return broken(piece, here.name, "the outline is open by " + fixed(gap, 9) + " mm");
+    }
+  }
+  const Path outline = flat_outline(piece);
+  if (const auto crossing = find_crossing(outline, kFlatteningForCrossings)) {
+    return broken(piece, "",
+                  "the outline crosses itself at x " + fixed(crossing->x, 1) + " y " +
+                      fixed(crossing->y, 1) + " mm");
+  }
+  if (signed_area(outline) <= 0.0) return broken(piece, "", "the outline runs clockwise");
+  return std::nullopt;
+}
+
+const Edge* edge_named(const Piece& piece, const std::string& name) {
+  for (const Edge& edge : piece.edges) {
+    if (edge.name == name) return &edge;
+  }
+  return nullptr;
+}
+
+std::optional<Problem> find_leg_problem(const Piece& piece, const Dart& dart) {
+  for (const Point p : {dart.apex, dart.point, dart.legs[0], dart.legs[1], dart.cap}) {
+    if (!is_finite(p)) return broken(piece, dart.name, "a coordinate is not a number");
+  }
+  const double a = distance(dart.apex, dart.legs[0]);
+  const double b = distance(dart.apex, dart.legs[1]);
+  if (std::abs(a - b) <= kLegTolerance) return std::nullopt;
+  return broken(piece, dart.name, "the legs differ by " + fixed(std::abs(a - b), 9) + " mm");
+}
+
+std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) {
+  const Edge* edge = edge_named(piece, dart.edge);
+  if (edge == nullptr) return broken(piece, dart.name, "there is no edge '" + dart.edge + "'");
+  double along = 0.0;
+  for (const Point p : {dart.legs[0], dart.cap, dart.legs[1]}) {
+    const NearestOnPath on = nearest(edge->path, p);
+    if (on.distance > kOnEdgeTolerance) {
+      return broken(piece, dart.name,
+                    "the mouth lies " + fixed(on.distance, 6) + " mm off its edge");
+    }
+    if (on.along < along - kOnEdgeTolerance) {
+      return broken(piece, dart.name, "leg, cap and leg do not follow each other along the edge");
+    }
+    along = on.along;
+  }
+  return std::nullopt;
+}
+
+double mouth_start(const Path& path, const Dart& dart) { return nearest(path, dart.legs[0]).along; }
+double mouth_end(const Path& path, const Dart& dart) { return nearest(path, dart.legs[1]).along; }
+
+// Requires: each dart for itself is sound.
+std::optional<Problem> find_overlap(const Piece& piece, const Dart& a, const Dart& b) {
+  if (a.edge != b.edge) return std::nullopt;
+  const Path& path = piece.edge(a.edge).path;
+  const double a_is_before = mouth_start(path, b) - mouth_end(path, a);
+  const double b_is_before = mouth_start(path, a) - mouth_end(path, b);
+  if (std::max(a_is_before, b_is_before) >= -kOnEdgeTolerance) return std::nullopt;
+  return broken(piece, b.name, "its mouth overlaps that of dart '" + a.name + "'");
+}
+
+std::optional<Problem> find_dart_problem(const Piece& piece) {
+  for (const Dart& dart : piece.darts) {
+    if (auto problem = find_leg_problem(piece, dart)) return problem;
+    if (auto problem = find_mouth_problem(piece, dart)) return problem;
+  }
+  for (std::size_t i = 0; i < piece.darts.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (auto problem = find_overlap(piece, piece.darts[j], piece.darts[i])) return problem;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch) {
+  const Edge* edge = edge_named(piece, notch.edge);
+  if (edge == nullptr) return broken(piece, notch.name, "there is no edge '" + notch.edge + "'");
+  if (!std::isfinite(notch.along)) return broken(piece, notch.name, "its place is not a number");
+  const double whole = length(edge->path);
+  if (notch.along >= 0.0 && notch.along <= whole + kOnEdgeTolerance) return std::nullopt;
+  return broken(piece, notch.name,
+                "the notch stands at " + fixed(notch.along, 3) + " mm on an edge of " +
+                    fixed(whole, 3) + " mm");
+}
+
+}  // namespace
+
+const Piece& Pattern::piece(std::string_view name) const {
+  const auto it =
+      std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.name == name; });
+  require(it != pieces.end(), "no such piece");
+  return *it;
+}
+
+std::optional<Problem> find_problem(const Piece& piece) {
+  if (auto problem = find_naming_problem(piece)) return problem;
+  if (auto problem = find_outline_problem(piece)) return problem;
+  if (auto problem = find_dart_problem(piece)) return problem;
+  for (const Notch& notch : piece.notches) {
+    if (auto problem = find_notch_problem(piece, notch)) return problem;
+  }
+  return std::nullopt;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,120 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/write/writers.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <ostream>
+
+// The layout of the text is made by hand, one edge, dart, notch, line or seam to a line, so that a
+// person can read a pattern and a comparison of two files shows what moved. Only the quoting of
+// names is left to the JSON library.
+namespace blockwright {
+namespace {
+
+std::string json_string(std::string_view text) {
+  return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+}
+
+std::string pair_text(Point p) { return '[' + exact(p.x) + ", " + exact(p.y) + ']'; }
+
+std::string coordinates(std::initializer_list<Point> points) {
+  std::string text;
+  for (const Point p : points) text += ", " + exact(p.x) + ", " + exact(p.y);
+  return text;
+}
+
+std::string stroke_text(const Curve& curve) {
+  if (const auto* line = std::get_if<Segment>(&curve))
+    return "[\"L\"" + coordinates({line->b}) + ']';
+  const auto& cubic = std::get<CubicCurve>(curve);
+  return "[\"C\"" + coordinates({cubic.p1, cubic.p2, cubic.p3}) + ']';
+}
+
+std::string path_text(const Path& path) {
+  if (path.empty()) return "[]";
+  std::string text = "[[\"M\"" + coordinates({path.start()}) + ']';
+  for (const Curve& curve : path.curves()) text += ", " + stroke_text(curve);
+  return text + ']';
+}
+
+std::string edge_text(const Edge& edge) {
+  return "{\"name\": " + json_string(edge.name) +
+         ", \"role\": " + json_string(edge_role_name(edge.role)) +
+         ", \"path\": " + path_text(edge.path) + '}';
+}
+
+std::string dart_text(const Dart& dart) {
+  return "{\"name\": " + json_string(dart.name) + ", \"edge\": " + json_string(dart.edge) +
+         ", \"apex\": " + pair_text(dart.apex) + ", \"point\": " + pair_text(dart.point) +
+         ", \"legs\": [" + pair_text(dart.legs[0]) + ", " + pair_text(dart.legs[1]) +
+         "], \"cap\": " + pair_text(dart.cap) + '}';
+}
+
+std::string notch_text(const Piece& piece, const Notch& notch) {
+  const Point at = point_at_length(piece.edge(notch.edge).path, notch.along);
+  return "{\"name\": " + json_string(notch.name) + ", \"edge\": " + json_string(notch.edge) +
+         ", \"along\": " + exact(notch.along) + ", \"at\": " + pair_text(at) +
+         ", \"count\": " + std::to_string(notch.count) +
+         ", \"mate_piece\": " + json_string(notch.mate_piece) +
+         ", \"mate_edge\": " + json_string(notch.mate_edge) + '}';
+}
+
+std::string balance_line_text(const BalanceLine& line) {
+  return "{\"name\": " + json_string(line.name) + ", \"path\": " + path_text(line.path) + '}';
+}
+
+std::string landmark_text(const Landmark& landmark) {
+  return json_string(landmark.name) + ": " + pair_text(landmark.at);
+}
+
+std::string seam_text(const Seam& seam) {
+  return "{\"name\": " + json_string(seam.name) + ", \"piece_a\": " + json_string(seam.piece_a) +
+         ", \"edge_a\": " + json_string(seam.edge_a) +
+         ", \"piece_b\": " + json_string(seam.piece_b) +
+         ", \"edge_b\": " + json_string(seam.edge_b) + ", \"ease_in\": " + exact(seam.ease_in) +
+         '}';
+}
+
+std::string_view cut_on_name(CutOn cut_on) { return cut_on == CutOn::Fold ? "fold" : "pair"; }
+
+/// The items' texts between brackets, each on its own line.
+template <class Items, class ToText>
+std::string block(std::string_view brackets, int indent, const Items& items, ToText&& to_text) {
+  if (items.empty()) return std::string(brackets);
+  const std::string margin(static_cast<std::size_t>(indent), ' ');
+  std::string text(1, brackets[0]);
+  std::string_view separator = "\n";
+  for (const auto& item : items) {
+    text += separator;
+    text += margin + "  " + to_text(item);
+    separator = ",\n";
+  }
+  return text + '\n' + margin + brackets[1];
+}
+
+std::string piece_text(const Piece& piece) {
+  constexpr int kIndent = 6;
+  const auto list = [&](const auto& items, auto&& to_text) {
+    return block("[]", kIndent, items, to_text);
+  };
+  return "{\n      \"name\": " + json_string(piece.name) +
+         ",\n      \"cut_on\": " + json_string(cut_on_name(piece.cut_on)) +
+         ",\n      \"edges\": " + list(piece.edges, edge_text) +
+         ",\n      \"darts\": " + list(piece.darts, dart_text) +
+         ",\n      \"landmarks\": " + block("{}", kIndent, piece.landmarks, landmark_text) +
+         ",\n      \"notches\": " +
+         list(piece.notches, [&](const Notch& notch) { return notch_text(piece, notch); }) +
+         ",\n      \"balance_lines\": " + list(piece.balance_lines, balance_line_text) +
+         ",\n      \"grain\": [" + pair_text(piece.grainline.a) + ", " +
+         pair_text(piece.grainline.b) + "]\n    }";
+}
+
+}  // namespace
+
+void write_pattern_json(std::ostream& out, const Pattern& pattern) {
+  out << "{\n  \"format\": \"blockwright-pattern-1\",\n  \"unit\": \"mm\",\n  \"pieces\": "
+      << block("[]", 2, pattern.pieces, piece_text)
+      << ",\n  \"seams\": " << block("[]", 2, pattern.seams, seam_text) << "\n}\n";
+}
+
+}  // namespace blockwright

@@ -1,0 +1,54 @@
+#pragma once
+
+#include "pdf_objects.hpp"
+#include "typeface.hpp"
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace blockwright::writing {
+
+/// A glyph as a PDF text operator shows it. Lengths are in em.
+struct PdfGlyph {
+  unsigned code = 0;
+  double width = 0.0;    ///< how far the viewer moves on by itself
+  double advance = 0.0;  ///< how far it should move on
+  double dx = 0.0;
+  double dy = 0.0;
+};
+
+/// A typeface embedded in a document: two-byte codes are handed out as glyphs are used, and only
+/// the used glyphs go into the file, with a table that turns codes back into letters for searching.
+class PdfFont {
+ public:
+  explicit PdfFont(Typeface typeface) : typeface_(std::move(typeface)) {}
+
+  [[nodiscard]] const Typeface& typeface() const { return typeface_; }
+  [[nodiscard]] bool used() const { return !by_code_.empty(); }
+  std::vector<PdfGlyph> set(std::u32string_view letters, TextDirection direction);
+  /// The font object with all that belongs to it. Requires: used(), and nothing is set afterwards.
+  [[nodiscard]] PdfId add_to(PdfObjects& objects) const;
+
+ private:
+  struct Shown {
+    unsigned glyph = 0;
+    std::u32string letters;
+  };
+  unsigned code_of(const ShapedGlyph& glyph);
+  [[nodiscard]] double width_of(unsigned glyph) const;
+  [[nodiscard]] std::set<unsigned> glyphs() const;
+  [[nodiscard]] std::string tagged_name() const;
+  [[nodiscard]] PdfId add_descriptor(PdfObjects& objects, const FontSubset& subset) const;
+  [[nodiscard]] PdfId add_descendant(PdfObjects& objects) const;
+  [[nodiscard]] std::string widths() const;
+  [[nodiscard]] std::string code_to_glyph(const FontSubset& subset) const;
+  [[nodiscard]] std::string code_to_letters() const;
+
+  Typeface typeface_;
+  std::map<unsigned, Shown> by_code_;
+  std::map<std::pair<unsigned, std::u32string>, unsigned> codes_;
+};
+
+}  // namespace blockwright::writing

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "blockwright/geometry/box.hpp"
+#include "blockwright/layout/sheet.hpp"
+#include "pdf_content.hpp"
+#include "pdf_objects.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright::writing {
+
+/// One layer of the sheet in the document.
+struct PdfLayer {
+  std::string group_name;  ///< of its optional-content group in the page resources, "L0"
+  PdfId group = 0;
+  std::string form_name;      ///< of its drawing in the page resources, "S0"
+  std::optional<PdfId> form;  ///< the drawing, in sheet mm; none if the layer is empty
+};
+
+/// Adds an optional-content group for every sheet layer, in order, and the drawing of each layer
+/// that has one. `extent` is the part of the sheet that pages may show; the drawings use the fonts
+/// of `resources`.
+///
+/// The groups carry no usage entries: viewers that act on those ignore the person's own switching.
+std::vector<PdfLayer> add_layers(PdfObjects& objects, PdfFonts& fonts, const Sheet& sheet,
+                                 const Box& extent, PdfId resources);
+
+/// The catalog's /OCProperties: all groups in order, the previous version off.
+std::string layer_properties(const std::vector<PdfLayer>& layers);
+
+}  // namespace blockwright::writing

@@ -1,0 +1,171 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/write/writers.hpp"
+#include "clean_text.hpp"
+#include "stroke_look.hpp"
+#include "svg_ids.hpp"
+#include "svg_path.hpp"
+
+#include <algorithm>
+#include <ostream>
+
+namespace blockwright {
+namespace {
+
+using namespace writing;
+
+constexpr int kAngleDecimals = 4;
+
+std::string_view short_name(SheetLayer layer) {
+  constexpr std::string_view kNames[] = {"cut", "stitch", "marks", "text", "previous"};
+  static_assert(std::size(kNames) == kSheetLayerCount);
+  return kNames[static_cast<std::size_t>(layer)];
+}
+
+std::string_view anchor_name(TextAnchor anchor) {
+  switch (anchor) {
+    case TextAnchor::Start:
+      return "start";
+    case TextAnchor::Middle:
+      return "middle";
+    case TextAnchor::End:
+      return "end";
+  }
+  return "start";
+}
+
+/// Pieces in the order in which the sheet first names them; the empty name is the sheet's own
+/// marks.
+std::vector<std::string> piece_names(const Sheet& sheet) {
+  std::vector<std::string> names;
+  const auto note = [&](const std::string& name) {
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  };
+  for (const Stroke& stroke : sheet.strokes) note(stroke.piece);
+  for (const SheetText& text : sheet.texts) note(text.piece);
+  return names;
+}
+
+/// What one group holds, in drawing order.
+struct GroupContent {
+  std::vector<const Stroke*> strokes;
+  std::vector<const SheetText*> texts;
+  [[nodiscard]] bool empty() const { return strokes.empty() && texts.empty(); }
+};
+
+GroupContent content_of(const Sheet& sheet, const std::string& piece, SheetLayer layer) {
+  const auto belongs = [&](const auto& item) { return item.piece == piece && item.layer == layer; };
+  GroupContent content;
+  for (const Stroke& stroke : sheet.strokes) {
+    if (belongs(stroke) && !stroke.path.empty()) content.strokes.push_back(&stroke);
+  }
+  for (const SheetText& text : sheet.texts) {
+    if (belongs(text)) content.texts.push_back(&text);
+  }
+  return content;
+}
+
+std::string grey_text(double grey) {
+  const std::string percent = trimmed(100.0 * grey, 0) + '%';
+  return "rgb(" + percent + ',' + percent + ',' + percent + ')';
+}
+
+/// Width, dashes and colour as attributes, not as a style sheet: cutters and drawing programs that
+/// ignore style sheets still see them.
+std::string look_attributes(const StrokeLook& look) {
+  std::string text = " stroke-width=\"" + svg_number(look.width) + '"';
+  if (!look.dashes.empty()) {
+    text += " stroke-dasharray=\"";
+    for (const double dash : look.dashes) text += svg_number(dash) + ' ';
+    text.back() = '"';
+  }
+  if (look.grey > 0.0) text += " stroke=\"" + grey_text(look.grey) + '"';
+  return text;
+}
+
+class SvgDrawing {
+ public:
+  SvgDrawing(std::ostream& out, const Sheet& sheet) : out_(out), sheet_(sheet) {}
+
+  void write(const std::string& title) {
+    begin(title);
+    for (const std::string& piece : piece_names(sheet_)) write_piece(piece);
+    out_ << "</g>\n</svg>\n";
+  }
+
+ private:
+  void begin(const std::string& title) {
+    const std::string width = svg_number(sheet_.width);
+    const std::string height = svg_number(sheet_.height);
+    out_ << "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+         << "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"" << width
+         << "mm\" height=\"" << height << "mm\" viewBox=\"0 0 " << width << ' ' << height << "\">\n"
+         << "<title>" << xml_text(title) << "</title>\n"
+         << "<g fill=\"none\" stroke=\"black\" font-family=\"'DejaVu Sans', sans-serif\">\n";
+  }
+
+  void write_piece(const std::string& piece) {
+    const std::string part = piece_part(piece);
+    out_ << "<g id=\"" << ids_.unique(part) << "\" class=\"" << (piece.empty() ? "sheet" : "piece")
+         << "\">\n";
+    if (!piece.empty()) out_ << "<title>" << xml_text(piece) << "</title>\n";
+    for (const SheetLayer layer : kAllLayers) {
+      const GroupContent content = content_of(sheet_, piece, layer);
+      if (!content.empty()) write_layer(part, layer, content);
+    }
+    out_ << "</g>\n";
+  }
+
+  static std::string piece_part(const std::string& piece) {
+    if (piece.empty()) return "sheet";
+    std::string part = id_part(piece);
+    return part.empty() ? "piece" : part;
+  }
+
+  void write_layer(const std::string& piece_part, SheetLayer layer, const GroupContent& content) {
+    out_ << "<g id=\"" << ids_.unique(piece_part, short_name(layer)) << "\" class=\""
+         << short_name(layer) << '"' << (shown_at_first(layer) ? "" : " display=\"none\"") << ">\n";
+    for (const Stroke* stroke : content.strokes) write_stroke(piece_part, *stroke);
+    for (const SheetText* text : content.texts) write_text(*text);
+    out_ << "</g>\n";
+  }
+
+  void write_stroke(const std::string& piece_part, const Stroke& stroke) {
+    const std::string_view name =
+        stroke.name.empty() ? line_role_name(stroke.role) : std::string_view(stroke.name);
+    out_ << "<path id=\"" << ids_.unique(piece_part, id_part(name), short_name(stroke.layer))
+         << "\" class=\"" << line_role_name(stroke.role) << '"' << look_attributes(look_of(stroke))
+         << " d=\"" << svg_path_data(stroke.path, stroke.closed, sheet_.height) << '"';
+    if (stroke.name.empty()) {
+      out_ << "/>\n";
+    } else {
+      out_ << "><title>" << xml_text(stroke.name) << "</title></path>\n";
+    }
+  }
+
+  void write_text(const SheetText& text) {
+    const std::string x = svg_number(text.at.x);
+    const std::string y = svg_number(sheet_.height - text.at.y);
+    out_ << "<text x=\"" << x << "\" y=\"" << y << "\" font-size=\"" << svg_number(text.height)
+         << "\" fill=\"black\" stroke=\"none\"";
+    if (text.anchor != TextAnchor::Start) {
+      out_ << " text-anchor=\"" << anchor_name(text.anchor) << '"';
+    }
+    if (text.turn != Angle{}) {
+      out_ << " transform=\"rotate(" << trimmed(-text.turn.degrees(), kAngleDecimals) << ' ' << x
+           << ' ' << y << ")\"";
+    }
+    out_ << '>' << xml_text(text.text) << "</text>\n";
+  }
+
+  std::ostream& out_;
+  const Sheet& sheet_;
+  SvgIds ids_;
+};
+
+}  // namespace
+
+void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title) {
+  SvgDrawing(out, sheet).write(title);
+}
+
+}  // namespace blockwright

@@ -1,0 +1,3 @@
+add_layer_tests(base
+  SOURCES length_test.cpp number_text_test.cpp problem_test.cpp
+  LINKS blockwright::base)

@@ -1,0 +1,71 @@
+#include "free_space.hpp"
+
+#include "marks.hpp"
+
+#include "blockwright/geometry/outline.hpp"
+#include "support/random.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace blockwright;
+
+TEST_CASE("an empty area is free where it is wished, and only inside") {
+  const FreeSpace space({0, 0, 100, 50}, 1.0);
+  CHECK(space.is_free({0, 0, 100, 50}));
+  CHECK(!space.is_free({90, 10, 101, 20}));
+  const auto found = space.find(20, 10, {50, 25});
+  REQUIRE(found);
+  CHECK(found->left == Approx(40.0).margin(1.0));
+  CHECK(found->bottom == Approx(20.0).margin(1.0));
+  CHECK(!space.find(101, 10, {50, 25}));
+}
+
+TEST_CASE("what is found is free of everything taken") {
+  Random random(41);
+  int found_in_all = 0;
+  for (int i = 0; i < 60; ++i) {
+    FreeSpace space({0, 0, 120, 80}, 1.0);
+    std::vector<Path> lines;
+    for (int k = 0; k < 6; ++k) {
+      const Point a = {random.between(0, 120), random.between(0, 80)};
+      lines.push_back(Path::through({a, {random.between(0, 120), random.between(0, 80)}}));
+      space.take(lines.back());
+    }
+    const auto found =
+        space.find(18.0, 9.0, {random.between(0, 120), random.between(0, 80)});
+    if (!found) continue;
+    ++found_in_all;
+    CHECK(space.is_free({found->left + 0.01, found->bottom + 0.01, found->right - 0.01,
+                         found->top - 0.01}));
+    for (const Path& line : lines) {
+      for (double s = 0.0; s < length(line); s += 0.3) {
+        const Point p = point_at_length(line, s);
+        CHECK(!(p.x > found->left && p.x < found->right && p.y > found->bottom &&
+                p.y < found->top));
+      }
+    }
+  }
+  CHECK(found_in_all > 20);
+}
+
+TEST_CASE("outside an outline nothing is free") {
+  const Path round = circle({50, 50}, 40);
+  FreeSpace space({0, 0, 100, 100}, 1.0);
+  space.take_outside(round);
+  Random random(42);
+  for (int i = 0; i < 2000; ++i) {
+    const Point p = {random.between(0, 100), random.between(0, 100)};
+    const bool free = space.is_free({p.x, p.y, p.x, p.y});
+    if (free) CHECK(contains(round, p, 0.01));
+    if (distance(p, {50, 50}) < 38.0) CHECK(free);
+  }
+}
+
+TEST_CASE("the nearest free place to the wish is taken") {
+  FreeSpace space({0, 0, 100, 100}, 1.0);
+  space.take(Box{0, 0, 60, 100});
+  const auto found = space.find(10, 10, {50, 50});
+  REQUIRE(found);
+  CHECK(found->left == Approx(61.0));
+  CHECK(0.5 * (found->bottom + found->top) == Approx(50.0).margin(1.0));
+}

@@ -1,0 +1,277 @@
+#include "blockwright/layout/print_plan.hpp"
+
+#include "sheet_reading.hpp"
+
+#include "blockwright/geometry/intersections.hpp"
+#include "blockwright/geometry/outline.hpp"
+#include "support/sample_pattern.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <map>
+#include <string>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+PrintOptions options_for(CutStyle cut) {
+  PrintOptions options;
+  options.cut = cut;
+  options.paper = paper_named("a4");
+  return options;
+}
+
+SheetNotes sample_notes() {
+  SheetNotes notes;
+  notes.client = "Ondine Marsh";
+  notes.session = "2026-03-14";
+  notes.version = "0.1.0";
+  notes.ease = {"bust girth 5 cm"};
+  notes.estimated = {"scye depth (± 1.1 cm)", "front shoulder slant (± 1.2 cm)"};
+  return notes;
+}
+
+Sheet toile_sheet() {
+  return lay_out(sample_pattern(), options_for(CutStyle::Toile), sample_notes());
+}
+
+const Stroke& cut_stroke(const Sheet& sheet, const std::string& piece) {
+  const auto found = strokes_of(sheet, LineRole::CutLine, piece);
+  REQUIRE(found.size() == 1);
+  return *found.front();
+}
+
+// How far a piece was moved from its own frame to the sheet: its centre-line stroke tells.
+Vec shift_of(const Sheet& sheet, const Piece& piece) {
+  const auto dart = strokes_named(sheet, piece.darts.front().name);
+  for (const Stroke* stroke : dart) {
+    if (stroke->piece == piece.name && stroke->role == LineRole::DartLeg) {
+      return stroke->path.start() - piece.darts.front().point;
+    }
+  }
+  FAIL("no dart leg drawn");
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("pieces stand apart, inside the margin, on a sheet no larger than they need") {
+  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    std::map<std::string, Box> boxes;
+    Box all;
+    for (const Stroke& stroke : sheet.strokes) {
+      boxes[stroke.piece].include(box_of(stroke.path));
+      all.include(box_of(stroke.path));
+    }
+    REQUIRE(boxes.size() == 2);
+    CHECK(boxes.at("back").left - boxes.at("front").right >= 10.0);
+    CHECK(all.left == Approx(10.0));
+    CHECK(all.bottom == Approx(10.0));
+    CHECK(sheet.width - all.right == Approx(10.0));
+    CHECK(sheet.height - all.top == Approx(10.0));
+  }
+}
+
+TEST_CASE("the grain stays upright and keeps its length") {
+  const Sheet sheet = toile_sheet();
+  for (const Piece& piece : sample_pattern().pieces) {
+    for (const Stroke* stroke : strokes_of(sheet, LineRole::Grainline, piece.name)) {
+      if (stroke->name != "grain" || stroke->path.curves().size() != 1) continue;
+      CHECK(stroke->path.start().x == Approx(stroke->path.end().x));
+      CHECK(length(stroke->path) == Approx(distance(piece.grainline.a, piece.grainline.b)));
+    }
+  }
+}
+
+TEST_CASE("one closed cut line a piece, and nothing is drawn outside it") {
+  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    for (const Piece& piece : sample_pattern().pieces) {
+      const Stroke& outline = cut_stroke(sheet, piece.name);
+      CHECK(outline.closed);
+      CHECK(!find_crossing(outline.path, 0.01));
+      for (const Stroke& stroke : sheet.strokes) {
+        if (stroke.piece != piece.name) continue;
+        for (const Point p : flattened(stroke.path, 0.5)) {
+          INFO(stroke.name);
+          CHECK((contains(outline.path, p, 0.01) || nearest(outline.path, p).distance < 0.02));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("card and net are cut on the stitch line") {
+  for (const CutStyle cut : {CutStyle::Card, CutStyle::Net}) {
+    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    for (const Piece& piece : sample_pattern().pieces) {
+      const Path expected = placed(flat_outline(piece), Placement::shift(shift_of(sheet, piece)));
+      for (const Point p : flattened(cut_stroke(sheet, piece.name).path, 0.1)) {
+        CHECK(nearest(expected, p).distance < 1e-9);
+      }
+    }
+    CHECK(strokes_of(sheet, LineRole::StitchLine).empty());
+  }
+}
+
+TEST_CASE("the toile shows stitch lines, fold, balance lines with their names, and the bust point") {
+  const Sheet sheet = toile_sheet();
+  CHECK(strokes_of(sheet, LineRole::StitchLine, "front").size() == 5);
+  CHECK(strokes_of(sheet, LineRole::FoldLine, "front").size() == 1);
+  CHECK(strokes_of(sheet, LineRole::StitchLine, "back").size() == 6);
+  CHECK(strokes_of(sheet, LineRole::BalanceLine).size() == 6);
+  for (const char* word : {"bust line", "waist line", "across back line", "across front line",
+                           "bust point", "place on the fold", "opening", "grain"}) {
+    INFO(word);
+    CHECK(all_text(sheet).find(word) != std::string::npos);
+  }
+  const auto bust = strokes_named(sheet, "bust_point");
+  REQUIRE(bust.size() == 3);
+  const Point apex =
+      sample_front().landmark("bust_point") + shift_of(sheet, sample_front());
+  for (const Stroke* stroke : bust) {
+    const Box box = box_of(stroke->path);
+    CHECK(0.5 * (box.left + box.right) == Approx(apex.x));
+    CHECK(0.5 * (box.bottom + box.top) == Approx(apex.y));
+  }
+}
+
+TEST_CASE("dart legs run to the dart point, which lies short of the apex") {
+  const Sheet sheet = toile_sheet();
+  const Piece front = sample_front();
+  const Vec by = shift_of(sheet, front);
+  for (const Dart& dart : front.darts) {
+    int legs = 0;
+    for (const Stroke* stroke : strokes_of(sheet, LineRole::DartLeg, "front")) {
+      if (stroke->name != dart.name) continue;
+      CHECK(distance(stroke->path.start(), dart.point + by) < 1e-9);
+      CHECK(distance(stroke->path.end(), dart.legs[legs == 0 ? 0 : 1] + by) < 1e-9);
+      ++legs;
+    }
+    CHECK(legs == 2);
+  }
+}
+
+TEST_CASE("notches stand square to the stitch line, 4 mm deep, from the cut line inwards") {
+  const Sheet sheet = toile_sheet();
+  for (const Piece& piece : sample_pattern().pieces) {
+    const Vec by = shift_of(sheet, piece);
+    const Path cut = cut_stroke(sheet, piece.name).path;
+    for (const Notch& notch : piece.notches) {
+      INFO(piece.name << " " << notch.name);
+      const Edge& edge = piece.edge(notch.edge);
+      const double allowance = edge.role == EdgeRole::Seam ? 20.0 : 0.0;
+      std::vector<const Stroke*> marks;
+      for (const Stroke* stroke : strokes_named(sheet, notch.name)) {
+        if (stroke->piece == piece.name) marks.push_back(stroke);
+      }
+      REQUIRE(static_cast<int>(marks.size()) == notch.count);
+      Vec middle;
+      for (const Stroke* mark : marks) {
+        const Path stitch = placed(edge.path, Placement::shift(by));
+        CHECK(length(mark->path) == Approx(4.0));
+        CHECK(nearest(cut, mark->path.start()).distance < 0.02);
+        const NearestOnPath foot = nearest(stitch, mark->path.start());
+        CHECK(foot.distance == Approx(allowance).margin(0.02));
+        const Vec seam = tangent_at_length(stitch, foot.along);
+        CHECK(std::abs(dot(unit(mark->path.end() - mark->path.start()), seam)) < 1e-3);
+        middle = middle + (1.0 / notch.count) * Vec{foot.along, 0.0};
+      }
+      CHECK(middle.x == Approx(notch.along).margin(0.1));
+    }
+  }
+}
+
+TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
+  const Sheet sheet = toile_sheet();
+  for (const Piece& piece : sample_pattern().pieces) {
+    const Path cut = cut_stroke(sheet, piece.name).path;
+    for (const Dart& dart : piece.darts) {
+      int notches = 0;
+      for (const Stroke* stroke : strokes_named(sheet, dart.name)) {
+        if (stroke->piece != piece.name || stroke->role != LineRole::Notch) continue;
+        CHECK(nearest(cut, stroke->path.start()).distance < 1e-6);
+        ++notches;
+      }
+      CHECK(notches == 2);
+    }
+  }
+}
+
+TEST_CASE("the card has a hole at each dart point and at the bust point") {
+  const Sheet sheet = lay_out(sample_pattern(), options_for(CutStyle::Card), sample_notes());
+  int holes = 0;
+  for (const Stroke* stroke : strokes_of(sheet, LineRole::Hole)) {
+    if (!stroke->closed) continue;
+    CHECK(box_of(stroke->path).width() == Approx(4.0));
+    ++holes;
+  }
+  CHECK(holes == 2 + 1 + 3);
+  CHECK(strokes_of(sheet, LineRole::BalanceLine).empty());
+}
+
+TEST_CASE("every piece says what it is, whose, of when, and how to cut it") {
+  const std::map<CutStyle, std::string> styles = {
+      {CutStyle::Toile, "toile, seam allowance 2 cm"},
+      {CutStyle::Card, "card, no seam allowance"},
+      {CutStyle::Net, "net, no seam allowance"}};
+  for (const auto& [cut, words] : styles) {
+    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    const std::string text = all_text(sheet);
+    for (const std::string& said :
+         {std::string("Front"), std::string("Back"), std::string("Ondine Marsh"),
+          std::string("session 2026-03-14"), std::string("cut 1 on the fold"),
+          std::string("cut 2, a pair"), words, std::string("estimated: scye depth")}) {
+      INFO(said);
+      CHECK(text.find(said) != std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("lengths are printed in the person's unit") {
+  SheetNotes notes = sample_notes();
+  notes.inches = true;
+  PrintOptions options = options_for(CutStyle::Toile);
+  options.allowance = 19.05;
+  CHECK(all_text(lay_out(sample_pattern(), options, notes)).find("seam allowance 3/4 in") !=
+        std::string::npos);
+}
+
+TEST_CASE("texts stand free: on no line, on no other text, inside the stitch lines") {
+  SheetNotes long_notes = sample_notes();
+  long_notes.client = std::string(300, 'W');
+  for (int i = 0; i < 40; ++i) long_notes.estimated.push_back("measurement " + std::to_string(i));
+  for (const SheetNotes& notes : {sample_notes(), long_notes}) {
+    for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+      for (const double size : {0.35, 0.6, 0.8, 1.0, 1.3}) {
+        const Pattern pattern = scaled(sample_pattern(), size);
+        const Sheet sheet = lay_out(pattern, options_for(cut), notes);
+        INFO("size " << size);
+        CHECK(text_in_the_way(sheet) == "");
+        for (const Piece& piece : pattern.pieces) {
+          const Path outline = placed(flat_outline(piece), Placement::shift(shift_of(sheet, piece)));
+          bool titled = false;
+          for (const SheetText& text : sheet.texts) {
+            if (text.piece != piece.name) continue;
+            titled = titled || text.text == (piece.name == "front" ? "Front" : "Back");
+            CHECK(contains(outline, room_of(text).start(), 0.1));
+            CHECK(intersections(outline, room_of(text)).empty());
+          }
+          CHECK(titled);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("a name too long for the piece is shortened with an ellipsis") {
+  SheetNotes notes = sample_notes();
+  notes.client = std::string(300, 'n');
+  const std::string text = all_text(lay_out(sample_pattern(), options_for(CutStyle::Card), notes));
+  CHECK(text.find("nnnn…") != std::string::npos);
+  CHECK(text.find(notes.client) == std::string::npos);
+}

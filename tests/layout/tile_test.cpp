@@ -1,0 +1,369 @@
+#include "sheet_reading.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/layout/print_plan.hpp"
+#include "support/sample_pattern.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <sstream>
+#include <string>
+#include <vector>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+PrintOptions options_for(const std::string& paper, CutStyle cut = CutStyle::Toile) {
+  PrintOptions options;
+  options.cut = cut;
+  options.paper = paper_named(paper);
+  return options;
+}
+
+SheetNotes sample_notes() {
+  SheetNotes notes;
+  notes.client = "Łucja Wiśniewska";
+  notes.session = "2026-03-14";
+  notes.version = "0.1.0";
+  notes.ease = {"bust girth 5 cm", "waist girth 2.5 cm"};
+  notes.estimated = {"scye depth (± 1.1 cm)"};
+  notes.cautions = {"The waist girth was read twice, 3 cm apart."};
+  return notes;
+}
+
+SheetNotes long_notes() {
+  SheetNotes notes = sample_notes();
+  notes.client = std::string(300, 'W');
+  for (int i = 0; i < 60; ++i) {
+    const std::string n = std::to_string(i);
+    notes.ease.push_back("easeline" + n + " 2 cm");
+    notes.estimated.push_back("estimate" + n + " (± 1.2 cm), from the regressions");
+    notes.cautions.push_back("caution" + n + ": take this one again before you cut, in a good light");
+  }
+  return notes;
+}
+
+PrintPlan plan_for(const PrintOptions& options, const SheetNotes& notes, double size = 1.0) {
+  const Pattern pattern = scaled(sample_pattern(), size);
+  return tile(lay_out(pattern, options, notes), options, notes, pattern);
+}
+
+const std::vector<std::string> kPapers = {"a4", "a3",   "a2",      "letter",  "legal",
+                                          "a1", "a0", "tabloid", "150x150", "180x400"};
+
+std::vector<Page> tile_pages(const PrintPlan& plan) {
+  std::vector<Page> pages;
+  for (const Page& page : plan.pages) {
+    if (page.window) pages.push_back(page);
+  }
+  return pages;
+}
+
+bool in(const Box& box, Point p) {
+  const double slack = 1e-9;
+  return p.x >= box.left - slack && p.x <= box.right + slack && p.y >= box.bottom - slack &&
+         p.y <= box.top + slack;
+}
+
+bool in_some_window(const std::vector<Page>& pages, Point p) {
+  return std::any_of(pages.begin(), pages.end(),
+                     [&](const Page& page) { return in(*page.window, p); });
+}
+
+bool shows_something(const Sheet& sheet, const Box& window) {
+  for (const Stroke& stroke : sheet.strokes) {
+    for (double s = 0.0, whole = length(stroke.path, 1e-3); s <= whole; s += 0.5) {
+      const Point p = point_at_length(stroke.path, s);
+      if (p.x > window.left - 0.6 && p.x < window.right + 0.6 && p.y > window.bottom - 0.6 &&
+          p.y < window.top + 0.6) {
+        return true;
+      }
+    }
+  }
+  return std::any_of(sheet.texts.begin(), sheet.texts.end(), [&](const SheetText& text) {
+    return box_of(room_of(text)).overlaps(window);
+  });
+}
+
+struct Place {
+  int row, column;
+};
+
+Place place_of(const std::string& label) {
+  return {label.front() - 'A', std::stoi(label.substr(1)) - 1};
+}
+
+const Page* page_at(const std::vector<Page>& pages, int row, int column) {
+  for (const Page& page : pages) {
+    const Place place = place_of(page.label);
+    if (place.row == row && place.column == column) return &page;
+  }
+  return nullptr;
+}
+
+std::vector<Point> crosses_on_sheet(const Page& page) {
+  std::vector<Point> middles;
+  for (const Stroke* stroke : strokes_named(page.furniture, "match cross")) {
+    const Box box = box_of(stroke->path);
+    const Point middle = {0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)};
+    middles.push_back(middle + (Point{page.window->left, page.window->bottom} - page.window_at));
+  }
+  return middles;
+}
+
+}  // namespace
+
+TEST_CASE("every point of every line lies in a window") {
+  for (const std::string& paper : kPapers) {
+    INFO(paper);
+    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    const auto pages = tile_pages(plan);
+    int asked = 0;
+    for (const Stroke& stroke : plan.sheet.strokes) {
+      for (const Point p : flattened(stroke.path, 0.01)) {
+        ++asked;
+        REQUIRE(in_some_window(pages, p));
+      }
+    }
+    for (const SheetText& text : plan.sheet.texts) {
+      for (const Point p : flattened(room_of(text), 0.1)) REQUIRE(in_some_window(pages, p));
+    }
+    CHECK(asked > 500);
+  }
+}
+
+TEST_CASE("windows lie inside the margins, are equal, and share exactly the overlap") {
+  for (const std::string& paper : kPapers) {
+    for (const double overlap : {10.0, 15.0, 0.0}) {
+      INFO(paper << " overlap " << overlap);
+      PrintOptions options = options_for(paper);
+      options.overlap = overlap;
+      options.margin = overlap == 15.0 ? 12.0 : 10.0;
+      const auto pages = tile_pages(plan_for(options, sample_notes()));
+      const Box& first = *pages.front().window;
+      for (const Page& page : pages) {
+        const Box& w = *page.window;
+        CHECK(page.window_at.x >= options.margin);
+        CHECK(page.window_at.y >= options.margin);
+        CHECK(page.window_at.x + w.width() <= page.width - options.margin + 1e-9);
+        CHECK(page.window_at.y + w.height() <= page.height - options.margin + 1e-9);
+        CHECK(w.width() == Approx(first.width()));
+        CHECK(w.height() == Approx(first.height()));
+        const Place at = place_of(page.label);
+        if (const Page* right = page_at(pages, at.row, at.column + 1)) {
+          CHECK(w.right - right->window->left == Approx(overlap).margin(1e-9));
+          CHECK(w.top == Approx(right->window->top));
+        }
+        if (const Page* below = page_at(pages, at.row + 1, at.column)) {
+          CHECK(below->window->top - w.bottom == Approx(overlap).margin(1e-9));
+          CHECK(w.left == Approx(below->window->left));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("pages have the paper's size, one way round or the other") {
+  for (const std::string& paper : kPapers) {
+    const PrintOptions options = options_for(paper);
+    for (const Page& page : plan_for(options, sample_notes()).pages) {
+      CHECK(std::min(page.width, page.height) ==
+            Approx(std::min(options.paper.width, options.paper.height)));
+      CHECK(std::max(page.width, page.height) ==
+            Approx(std::max(options.paper.width, options.paper.height)));
+    }
+  }
+}
+
+TEST_CASE("no page is blank, labels are unique and in reading order") {
+  for (const std::string& paper : kPapers) {
+    for (const double size : {0.6, 1.0, 1.3}) {
+      INFO(paper << " size " << size);
+      const PrintPlan plan = plan_for(options_for(paper), sample_notes(), size);
+      CHECK(plan.pages.front().label == "map");
+      CHECK(!plan.pages.front().window);
+      std::string before;
+      for (const Page& page : tile_pages(plan)) {
+        CHECK(shows_something(plan.sheet, *page.window));
+        CHECK(before < page.label);
+        before = page.label;
+      }
+    }
+  }
+}
+
+TEST_CASE("no more pages than the plain grid over the pieces takes, either way round") {
+  for (const std::string& paper : kPapers) {
+    const PrintOptions options = options_for(paper);
+    const PrintPlan plan = plan_for(options, sample_notes());
+    const Box ink = drawn_box(plan.sheet);
+    const auto plain = [&](double w, double h) {
+      const double across = w - 20.0 - 10.0, up = h - 20.0 - 6.0 - 10.0;
+      return std::ceil((ink.width() + 1.0 - 10.0) / across) *
+             std::ceil((ink.height() + 1.0 - 10.0) / up);
+    };
+    const double w = options.paper.width, h = options.paper.height;
+    CHECK(static_cast<double>(tile_pages(plan).size()) <= std::min(plain(w, h), plain(h, w)));
+  }
+}
+
+TEST_CASE("furniture stays inside the margins, and its texts stand free of one another") {
+  for (const std::string& paper : kPapers) {
+    for (const SheetNotes& notes : {sample_notes(), long_notes()}) {
+      for (const Page& page : plan_for(options_for(paper), notes).pages) {
+        INFO(paper << " page " << page.label);
+        const Box box = drawn_box(page.furniture);
+        CHECK(box.left >= 10.0 - 1e-6);
+        CHECK(box.bottom >= 10.0 - 1e-6);
+        CHECK(box.right <= page.width - 10.0 + 1e-6);
+        CHECK(box.top <= page.height - 10.0 + 1e-6);
+        CHECK(text_in_the_way(page.furniture) == "");
+      }
+    }
+  }
+}
+
+TEST_CASE("page furniture stands where the drawing leaves room") {
+  for (const std::string paper : {"a4", "letter", "a3"}) {
+    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    for (const Page& page : tile_pages(plan)) {
+      INFO(paper << " page " << page.label);
+      const Placement to_page =
+          Placement::shift(page.window_at - Point{page.window->left, page.window->bottom});
+      for (const SheetText& text : page.furniture.texts) {
+        for (const Stroke& stroke : plan.sheet.strokes) {
+          CHECK(!(runs_through(placed(stroke.path, to_page), text) &&
+                  in(Box{page.window_at.x, page.window_at.y, page.width - 10.0,
+                         page.height - 10.0},
+                     text.at)));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("the first page has the squares of 100 mm and 4 in, every tile one of 20 mm") {
+  for (const std::string& paper : kPapers) {
+    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    const auto squares = strokes_of(plan.pages.front().furniture, LineRole::TestSquare);
+    REQUIRE(squares.size() == 2);
+    CHECK(std::any_of(squares.begin(), squares.end(),
+                      [](const Stroke* s) { return is_square(*s, 100.0); }));
+    CHECK(std::any_of(squares.begin(), squares.end(),
+                      [](const Stroke* s) { return is_square(*s, 101.6); }));
+    for (const Page& page : tile_pages(plan)) {
+      const auto small = strokes_of(page.furniture, LineRole::TestSquare);
+      REQUIRE(small.size() == 1);
+      CHECK(is_square(*small.front(), 20.0));
+      CHECK(all_text(page.furniture).find(page.label + "\n") != std::string::npos);
+      CHECK(all_text(page.furniture).find("print at 100 %, no scaling") != std::string::npos);
+      CHECK(all_text(page.furniture).find("Łucja Wiśniewska") != std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("neighbours name each other and share their crosses") {
+  for (const std::string paper : {"a4", "letter", "a3", "150x150"}) {
+    const auto pages = tile_pages(plan_for(options_for(paper), sample_notes()));
+    int joints = 0;
+    for (const Page& page : pages) {
+      const Place at = place_of(page.label);
+      for (const auto& [row, column] : std::vector<std::pair<int, int>>{{0, 1}, {1, 0}}) {
+        const Page* other = page_at(pages, at.row + row, at.column + column);
+        if (other == nullptr) continue;
+        INFO(paper << " " << page.label << " and " << other->label);
+        ++joints;
+        CHECK(all_text(page.furniture).find("joins " + other->label) != std::string::npos);
+        CHECK(all_text(other->furniture).find("joins " + page.label) != std::string::npos);
+        std::set<std::pair<long, long>> shared;
+        const auto theirs = crosses_on_sheet(*other);
+        for (const Point mine : crosses_on_sheet(page)) {
+          for (const Point p : theirs) {
+            if (distance(mine, p) < 1e-9) {
+              shared.insert({std::lround(mine.x), std::lround(mine.y)});
+            }
+          }
+        }
+        CHECK(shared.size() == 3);
+      }
+    }
+    CHECK(joints > 0);
+  }
+}
+
+TEST_CASE("the map says whose pattern it is and what to know before cutting") {
+  const PrintPlan plan = plan_for(options_for("a4"), sample_notes());
+  const std::string text = all_text(plan.pages.front().furniture);
+  for (const char* said :
+       {"Łucja Wiśniewska", "session 2026-03-14", "blockwright 0.1.0", "Front: cut 1 on the fold",
+        "Back: cut 2, a pair", "Seam allowance 2 cm", "bust girth 5 cm", "scye depth (± 1.1 cm)",
+        "The waist girth was read twice, 3 cm apart.", "A1", "inner square: 100 mm",
+        "outer square: 4 in"}) {
+    INFO(said);
+    CHECK(text.find(said) != std::string::npos);
+  }
+  for (const Page& page : tile_pages(plan)) CHECK(text.find(page.label + "\n") != std::string::npos);
+}
+
+TEST_CASE("long lists go on to further map pages and lose nothing") {
+  for (const std::string paper : {"a4", "letter", "150x150"}) {
+    const PrintPlan plan = plan_for(options_for(paper), long_notes());
+    std::string words;
+    std::size_t maps = 0;
+    for (const Page& page : plan.pages) {
+      if (page.window) continue;
+      ++maps;
+      CHECK(page.label == (maps == 1 ? "map" : "map " + std::to_string(maps)));
+      words += all_text(page.furniture);
+    }
+    CHECK(maps > 1);
+    for (int i = 0; i < 60; ++i) {
+      for (const std::string word : {"easeline", "estimate", "caution"}) {
+        CHECK(words.find(word + std::to_string(i)) != std::string::npos);
+      }
+    }
+  }
+}
+
+TEST_CASE("a paper too small for the test squares is refused with its size") {
+  for (const std::string paper : {"149x300", "120x120", "300x149"}) {
+    try {
+      plan_for(options_for(paper), sample_notes());
+      FAIL(paper << " was accepted");
+    } catch (const UsageError& error) {
+      CHECK(error.problem().code == "paper.too_small");
+      CHECK(error.problem().message.find(paper) != std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("a roll carries the pieces in strips of its width") {
+  const PrintPlan plan = plan_for(options_for("roll:297"), sample_notes());
+  const auto pages = tile_pages(plan);
+  CHECK(pages.size() <= 3);
+  for (const Page& page : pages) CHECK(std::min(page.width, page.height) >= 297.0 - 1e-9);
+  for (const Stroke& stroke : plan.sheet.strokes) {
+    for (const Point p : flattened(stroke.path, 0.1)) REQUIRE(in_some_window(pages, p));
+  }
+}
+
+TEST_CASE("the same pattern gives the same plan") {
+  const PrintPlan one = plan_for(options_for("a4"), sample_notes());
+  const PrintPlan two = plan_for(options_for("a4"), sample_notes());
+  REQUIRE(one.pages.size() == two.pages.size());
+  CHECK(one.title == two.title);
+  for (std::size_t i = 0; i < one.pages.size(); ++i) {
+    const Sheet &a = one.pages[i].furniture, &b = two.pages[i].furniture;
+    REQUIRE(a.strokes.size() == b.strokes.size());
+    for (std::size_t k = 0; k < a.strokes.size(); ++k) {
+      CHECK(a.strokes[k].path == b.strokes[k].path);
+    }
+    CHECK(all_text(a) == all_text(b));
+  }
+}

@@ -1,0 +1,132 @@
+#include "blockwright/measure/client.hpp"
+
+#include "client_text.hpp"
+
+#include <catch2/catch.hpp>
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+double taped(const Client& client, MeasurementName name) {
+  const auto& readings = client.sessions.front().tape[name];
+  REQUIRE(readings.has_value());
+  return readings->median();
+}
+
+TEST_CASE("a client file is read with every part in its place") {
+  const Client client = client_of(R"({
+    "format": "blockwright-client-1",
+    "name": "Ondine Marsh",
+    "unit": "cm",
+    "sessions": [
+      { "date": "2026-03-14", "by": "R.",
+        "tape": { "bust_girth": 92.5, "waist_girth": [74.0, 74.5, 74.0], "shoulder_slope": 24 } }
+    ],
+    "ease": { "bust_girth": 6.5, "waist_girth": 0, "shoulder_slope": -2.5 },
+    "fittings": []
+  })");
+  CHECK(client.name == "Ondine Marsh");
+  CHECK(client.unit == Unit::Cm);
+  REQUIRE(client.sessions.size() == 1);
+  const Session& session = client.sessions.front();
+  CHECK(session.date == "2026-03-14");
+  CHECK(session.by == "R.");
+  CHECK(session.tape[BustGirth]->values == std::vector<double>{925.0});
+  CHECK(session.tape[WaistGirth]->values == std::vector<double>{740.0, 745.0, 740.0});
+  CHECK(session.tape[ShoulderSlope]->values == std::vector<double>{24.0});
+  CHECK_FALSE(session.tape[HipGirth].has_value());
+  CHECK(client.ease[BustGirth] == 65.0);
+  CHECK(client.ease[WaistGirth] == 0.0);
+  CHECK(client.ease[ShoulderSlope] == -2.5);
+  CHECK_FALSE(client.ease[HipGirth].has_value());
+}
+
+TEST_CASE("round values in cm come out as round values in mm") {
+  CHECK(taped(client_of(client_text(R"("bust_girth": 92)")), BustGirth) == 920.0);
+  CHECK(taped(client_of(client_text(R"("bust_girth": 92.0)")), BustGirth) == 920.0);
+  CHECK(taped(client_of(client_text(R"("bust_girth": 9.2e1)")), BustGirth) == 920.0);
+  CHECK(taped(client_of(client_text(R"("bust_girth": 60)")), BustGirth) == 600.0);
+  CHECK(taped(client_of(client_text(R"("bust_girth": 160)")), BustGirth) == 1600.0);
+}
+
+// An inch is 25.4 mm exactly (international inch, 1959).
+TEST_CASE("inches may be numbers or fractions; the slope stays in degrees") {
+  const Client client = client_of(client_text(
+      R"("bust_girth": "36 1/2", "waist_girth": 28.25, "hip_girth": "38", "shoulder_length": "4 7/8",
+         "neck_base_girth": ["13 1/2", 13.75], "shoulder_slope": 22.5)",
+      "in"));
+  CHECK(client.unit == Unit::Inch);
+  CHECK(taped(client, BustGirth) == Approx(36.5 * 25.4).epsilon(1e-14));
+  CHECK(taped(client, WaistGirth) == Approx(28.25 * 25.4).epsilon(1e-14));
+  CHECK(taped(client, HipGirth) == Approx(38 * 25.4).epsilon(1e-14));
+  CHECK(taped(client, ShoulderLength) == Approx(4.875 * 25.4).epsilon(1e-14));
+  CHECK(taped(client, NeckBaseGirth) == Approx(13.625 * 25.4).epsilon(1e-14));
+  CHECK(taped(client, ShoulderSlope) == 22.5);
+}
+
+TEST_CASE("ease in an inch file may be a fraction, and less than nothing") {
+  const Client client = client_of(
+      R"({"format": "blockwright-client-1", "name": "O", "unit": "in",
+          "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 36}}],
+          "ease": {"bust_girth": "1/2", "waist_girth": "-1 1/4", "hip_girth": -1}})");
+  CHECK(client.ease[BustGirth] == Approx(12.7));
+  CHECK(client.ease[WaistGirth] == Approx(-31.75));
+  CHECK(client.ease[HipGirth] == Approx(-25.4));
+}
+
+TEST_CASE("the median of repeated readings is the middle one, or the mean of the middle two") {
+  CHECK(Readings{{74.0}}.median() == 74.0);
+  CHECK(Readings{{75.0, 74.0, 90.0}}.median() == 75.0);
+  CHECK(Readings{{76.0, 74.0, 90.0, 75.0}}.median() == 75.5);
+}
+
+TEST_CASE("the spread of repeated readings is the largest less the smallest") {
+  CHECK(Readings{{74.0}}.spread() == 0.0);
+  CHECK(Readings{{75.0, 74.0, 90.0}}.spread() == 16.0);
+}
+
+Client of_two_sessions() {
+  return client_of(R"({"format": "blockwright-client-1", "name": "O", "unit": "cm", "sessions": [
+    {"date": "2026-03-14", "tape": {"bust_girth": 93}},
+    {"date": "2024-02-29", "tape": {"bust_girth": 91}}]})");
+}
+
+TEST_CASE("sessions are sorted by date; the newest is chosen unless a date is given") {
+  const Client client = of_two_sessions();
+  REQUIRE(client.sessions.size() == 2);
+  CHECK(client.sessions.front().date == "2024-02-29");
+  CHECK(session_of(client, "", "o.json").tape[BustGirth]->median() == 930.0);
+  CHECK(session_of(client, "2024-02-29", "o.json").tape[BustGirth]->median() == 910.0);
+}
+
+TEST_CASE("a date without a session is refused with the dates there are") {
+  const Client client = of_two_sessions();
+  try {
+    session_of(client, "2025-01-01", "o.json");
+    FAIL("the date was taken");
+  } catch (const InputError& error) {
+    CHECK(error.problem().code == "client.session");
+    CHECK(error.problem().where == "o.json");
+    CHECK(error.problem().message.find("2025-01-01") != std::string::npos);
+    CHECK(error.problem().hint.find("2024-02-29, 2026-03-14") != std::string::npos);
+  }
+}
+
+TEST_CASE("a byte order mark and a name in any script are taken") {
+  const std::string text =
+      R"({"format": "blockwright-client-1", "name": "Зофья Łęcka Αλεξάνδρα", "unit": "cm",
+          "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92.5}}]})";
+  CHECK(client_of("\xEF\xBB\xBF" + text).name == "Зофья Łęcka Αλεξάνδρα");
+}
+
+TEST_CASE("a name is kept as it is, markup and paths included") {
+  const Client client = client_of(
+      R"({"format": "blockwright-client-1", "name": "<script> ../\"x\"", "unit": "cm",
+          "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92.5}}]})");
+  CHECK(client.name == "<script> ../\"x\"");
+}
+
+}  // namespace
+}  // namespace blockwright

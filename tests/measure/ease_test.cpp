@@ -1,0 +1,71 @@
+#include "blockwright/measure/ease.hpp"
+
+#include <catch2/catch.hpp>
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+// Published spans on the whole girth of a woven fitted garment: bust 38 to 100 mm, waist 19 to
+// 50 mm (a university costume text, two sewing sites, a textbook from memory).
+TEST_CASE("the defaults for bust and waist lie inside the published spans") {
+  const Ease ease = Ease::of_toile();
+  CHECK(ease[BustGirth] >= 38.0);
+  CHECK(ease[BustGirth] <= 100.0);
+  CHECK(ease[WaistGirth] >= 19.0);
+  CHECK(ease[WaistGirth] <= 50.0);
+}
+
+// A textbook's close-fitting block: 5 mm on each half of the back (from memory).
+// The armhole is 20 to 90 mm longer than the body's armscye (textbook blocks, from memory).
+// Back waist length 0 to 6 mm: common practice, no source.
+TEST_CASE("the other defaults lie where practice has them") {
+  const Ease ease = Ease::of_toile();
+  CHECK(ease[AcrossBack] == 10.0);
+  CHECK(ease[AcrossFront] > 0.0);
+  CHECK(ease[AcrossFront] <= ease[AcrossBack]);
+  CHECK(ease[ArmscyeGirth] >= 20.0);
+  CHECK(ease[ArmscyeGirth] <= 90.0);
+  CHECK(ease[BackWaistLength] >= 0.0);
+  CHECK(ease[BackWaistLength] <= 6.0);
+}
+
+TEST_CASE("lengths that hang from the shoulder are eased, the bust point keeping its waist") {
+  const Ease ease = Ease::of_toile();
+  CHECK(ease[SideNeckToBustPoint] == ease[SideNeckToWaist]);
+  CHECK(ease[FrontShoulderSlant] > ease[SideNeckToWaist]);
+  CHECK(ease[BackShoulderSlant] > ease[FrontShoulderSlant]);
+}
+
+// Slopes of the survey run from 12 to 40 degrees; the finished shoulder must have 8 to 36.
+TEST_CASE("the eased slope stays between 8 and 36 degrees on the survey's slopes") {
+  const double slope_ease = Ease::of_toile()[ShoulderSlope];
+  CHECK(12.0 + slope_ease >= 8.0);
+  CHECK(40.0 + slope_ease <= 36.0);
+}
+
+TEST_CASE("what does not close the draft, and what must not give, has no ease") {
+  const Ease ease = Ease::of_toile();
+  for (const MeasurementName name :
+       {UnderbustGirth, HipGirth, NeckBaseGirth, UpperArmGirth, ShoulderLength, FrontWaistLength,
+        BustPointWidth, SideLength, ScyeDepth, FrontBustWidth, WaistToHip, Stature}) {
+    INFO(info(name).key);
+    CHECK(ease[name] == 0.0);
+  }
+}
+
+TEST_CASE("a client's ease takes the place of the default and of nothing else") {
+  Client client;
+  client.ease[BustGirth] = 80.0;
+  client.ease[HipGirth] = 55.0;
+  client.ease[WaistGirth] = 0.0;
+  const Ease ease = Ease::of(client);
+  CHECK(ease[BustGirth] == 80.0);
+  CHECK(ease[HipGirth] == 55.0);
+  CHECK(ease[WaistGirth] == 0.0);
+  CHECK(ease[AcrossBack] == Ease::of_toile()[AcrossBack]);
+}
+
+}  // namespace
+}  // namespace blockwright

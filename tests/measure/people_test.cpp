@@ -1,0 +1,81 @@
+// The generated people stand in for the survey in the tests of every layer: they must be like it.
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+double mean_of(const std::vector<Session>& people, MeasurementName name) {
+  double sum = 0.0;
+  for (const Session& person : people) sum += person.tape[name]->median();
+  return sum / static_cast<double>(people.size());
+}
+
+double covariance_of(const std::vector<Session>& people, MeasurementName a, MeasurementName b) {
+  const double mean_a = mean_of(people, a);
+  const double mean_b = mean_of(people, b);
+  double sum = 0.0;
+  for (const Session& person : people) {
+    sum += (person.tape[a]->median() - mean_a) * (person.tape[b]->median() - mean_b);
+  }
+  return sum / static_cast<double>(people.size() - 1);
+}
+
+double correlation_of(const std::vector<Session>& people, MeasurementName a, MeasurementName b) {
+  return covariance_of(people, a, b) /
+         std::sqrt(covariance_of(people, a, a) * covariance_of(people, b, b));
+}
+
+// 1988 survey (Gordon et al. 1989, NATICK/TR-89/044), mean and SD in mm, slope in degrees.
+TEST_CASE("generated people have the survey's means, SDs and correlations") {
+  const auto people = survey_people(4000, 1);
+  REQUIRE(people.size() == 4000);
+  CHECK(mean_of(people, BustGirth) == Approx(907.1).margin(4.0));
+  CHECK(std::sqrt(covariance_of(people, BustGirth, BustGirth)) == Approx(63.5).margin(2.5));
+  CHECK(mean_of(people, ShoulderSlope) == Approx(25.74).margin(0.25));
+  CHECK(std::sqrt(covariance_of(people, ShoulderSlope, ShoulderSlope)) ==
+        Approx(3.85).margin(0.15));
+  CHECK(correlation_of(people, BustGirth, UpperChestGirth) == Approx(0.901).margin(0.01));
+  CHECK(correlation_of(people, BackWaistLength, FrontWaistLength) == Approx(0.763).margin(0.025));
+  CHECK(correlation_of(people, ShoulderLength, ShoulderSlope) == Approx(0.311).margin(0.05));
+}
+
+// Shares on the survey's rows: upper chest over bust 23 %, hip under bust 10 %.
+TEST_CASE("generated people are as varied as the survey's") {
+  const auto people = survey_people(4000, 2);
+  int high_chest = 0;
+  int small_hip = 0;
+  for (const Session& person : people) {
+    const double bust = person.tape[BustGirth]->median();
+    high_chest += person.tape[UpperChestGirth]->median() > bust ? 1 : 0;
+    small_hip += person.tape[HipGirth]->median() < bust ? 1 : 0;
+  }
+  CHECK(high_chest / 4000.0 == Approx(0.23).margin(0.03));
+  CHECK(small_hip / 4000.0 == Approx(0.10).margin(0.02));
+}
+
+TEST_CASE("the same seed gives the same people, another seed others, all readable by the limits") {
+  const auto people = survey_people(500, 7);
+  const auto again = survey_people(500, 7);
+  const auto others = survey_people(500, 8);
+  int different = 0;
+  for (std::size_t i = 0; i < people.size(); ++i) {
+    for (const MeasurementInfo& entry : measurement_catalogue()) {
+      const auto& readings = people[i].tape[entry.name];
+      if (!readings) continue;
+      CHECK(readings->values == again[i].tape[entry.name]->values);
+      CHECK(readings->median() >= entry.least);
+      CHECK(readings->median() <= entry.most);
+      different += readings->values == others[i].tape[entry.name]->values ? 0 : 1;
+    }
+  }
+  CHECK(different > 5000);
+}
+
+}  // namespace
+}  // namespace blockwright

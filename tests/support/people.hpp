@@ -1,0 +1,20 @@
+#pragma once
+
+#include "blockwright/measure/client.hpp"
+
+#include <vector>
+
+namespace blockwright {
+
+/// People drawn from the means and covariances of the 1988 survey (normal distribution), the tape
+/// read to 1 mm and the shoulder slope to half a degree: all measurements but the two shoulder
+/// slants and the front bust width. The same seed gives the same people on every machine.
+std::vector<Session> survey_people(int count, unsigned seed);
+
+/// A session that holds the bust girth alone.
+Session bust_only(double bust_mm);
+
+/// One reading of one measurement, mm or degrees.
+void tape(Session& session, MeasurementName name, double value);
+
+}  // namespace blockwright

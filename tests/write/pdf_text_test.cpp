@@ -1,0 +1,115 @@
+#include "support/picture.hpp"
+#include "write/drawings.hpp"
+#include "write/pdf_reading.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+using namespace blockwright_tests;
+
+namespace {
+
+PrintPlan plan_of_text(const std::string& text) {
+  return whole_plan({300, 30, {}, {label({10, 10}, text)}});
+}
+
+/// What a reader finds in the file, without the line and page end.
+std::string extracted(const PdfFile& file) {
+  const ToolResult text = run_tool("pdftotext -layout " + file.path() + " -");
+  REQUIRE(text.exit_code == 0);
+  std::string found = text.output;
+  while (!found.empty() && (found.back() == '\n' || found.back() == '\f')) found.pop_back();
+  found.erase(0, found.find_first_not_of(" \n"));
+  return found;
+}
+
+bool cjk_font_is_installed() {
+  return std::filesystem::exists("/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf") ||
+         std::filesystem::exists("/usr/share/fonts/opentype/noto/NotoSansCJK-Regular.ttc");
+}
+
+}  // namespace
+
+TEST_CASE("text can be searched in Polish, Greek, Cyrillic and with ligatures and kerning") {
+  const std::string text =
+      GENERATE("Zażółć gęślą jaźń ŁÓDŹ", "Εμπρός, Ονδίνη, στήθος", "Перёд, линия груди, Ґ Ѓ Љ",
+               "office fi ffl AVATAR To. Ty", "½ × 36 1/2 in ≈ 927 mm — ±0.1°",
+               "naïve Ñandú Ærø Þór", "(brackets) \\ <angle> [square] {x}");
+  CHECK(extracted(PdfFile(plan_of_text(text))) == text);
+}
+
+TEST_CASE("right-to-left words are shaped and can be searched") {
+  const std::string text = GENERATE("שלום עולם", "مرحبا");
+  const std::string found = extracted(PdfFile(plan_of_text(text)));
+  CHECK(found.find(text) != std::string::npos);
+}
+
+TEST_CASE("all fonts are embedded as subsets with a table for searching") {
+  const PdfFile file(sample_plan());
+  const std::string fonts = run_tool("pdffonts " + file.path()).output;
+  INFO(fonts);
+  CHECK(fonts.find("+DejaVuSans") != std::string::npos);
+  CHECK(fonts.find("CID TrueType") != std::string::npos);
+  CHECK(fonts.find("Identity-H") != std::string::npos);
+  CHECK(fonts.find("yes yes yes") != std::string::npos);
+  CHECK(fonts.find(" no ") == std::string::npos);
+}
+
+// The private use area: no font of this kind has letters there.
+TEST_CASE("a letter that no font has is drawn as a box and can still be searched") {
+  const std::string missing = "\xEE\x80\x80";  // U+E000
+  const PdfFile file(plan_of_text("a" + missing + "b"));
+  CHECK(extracted(file) == "a" + missing + "b");
+  const PdfFile alone(plan_of_text(missing));
+  CHECK(page_picture(alone.path(), 1, 150, 30).ink() > 0.5);
+}
+
+TEST_CASE("Chinese, Japanese and Korean letters come from a font of the machine, or as boxes") {
+  const std::string text = "日本語の名前";
+  const PdfFile file(plan_of_text(text));
+  CHECK(extracted(file) == text);
+  CHECK(page_picture(file.path(), 1, 150, 30).ink() > 1.0);
+  const std::string fonts = run_tool("pdffonts " + file.path()).output;
+  const bool set_in_builtin = fonts.find("+DejaVuSans") != std::string::npos;
+  CHECK(set_in_builtin != cjk_font_is_installed());
+}
+
+// An em of 5 mm; the width of "HHHH" is four times 1540 of 2048 units in the built-in font's own
+// table, so the anchors differ by known amounts.
+TEST_CASE("text starts, is centred or ends where its anchor says, in true size") {
+  const double width = 4 * 5.0 * 1540.0 / 2048.0;
+  const auto centre_of = [](TextAnchor anchor) {
+    SheetText text = label({50, 10}, "HHHH");
+    text.anchor = anchor;
+    const PdfFile file(whole_plan({100, 30, {}, {text}}));
+    return page_picture(file.path(), 1, 600, 30).dark_centre({0, 0, 100, 30}).x;
+  };
+  CHECK(centre_of(TextAnchor::Start) == Approx(50 + width / 2).margin(0.05));
+  CHECK(centre_of(TextAnchor::Middle) == Approx(50).margin(0.05));
+  CHECK(centre_of(TextAnchor::End) == Approx(50 - width / 2).margin(0.05));
+}
+
+TEST_CASE("a mark over a letter moves no letter after it") {
+  const auto centre_of_last = [](const std::string& text) {
+    const PdfFile file(plan_of_text(text));
+    return page_picture(file.path(), 1, 600, 30).dark_centre({20, 5, 60, 25});
+  };
+  const std::string x_with_hat = "x\xCC\x82";  // no letter of its own in Unicode: U+0302 is placed
+  const Point plain = centre_of_last("Hxx    H");
+  const Point marked = centre_of_last("H" + x_with_hat + x_with_hat + "    H");
+  CHECK(distance(plain, marked) < 0.01);
+  CHECK(extracted(PdfFile(plan_of_text(x_with_hat))) == x_with_hat);
+}
+
+TEST_CASE("text is turned anticlockwise about its place") {
+  SheetText text = label({50, 50}, "HHHH");
+  text.anchor = TextAnchor::Start;
+  text.turn = Angle::degrees(90);
+  const PdfFile file(whole_plan({100, 100, {}, {text}}));
+  const Picture picture = page_picture(file.path(), 1, 150, 100);
+  const Point centre = picture.dark_centre({0, 0, 100, 100});
+  CHECK(centre.y > 54.0);  // reads upwards
+  CHECK(centre.x < 50.0);  // letters stand to the left of the baseline
+  CHECK(centre.x > 45.0);
+}
