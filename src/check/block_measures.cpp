@@ -43,8 +43,7 @@ double BlockMeasures::bust_line_front() const {
 }
 
 double BlockMeasures::bust_line_back() const {
-  const double over_waist =
-      front_.landmark("bust_point").y - front_.landmark("side_waist_point").y;
+  const double over_waist = front_.landmark("bust_point").y - front_.landmark("side_waist_point").y;
   return side_at(back_, back_.landmark("side_waist_point").y + over_waist);
 }
 
@@ -72,15 +71,15 @@ double BlockMeasures::neckline() const {
 double BlockMeasures::side_neck_to_waist() const {
   const Point bust = front_.landmark("bust_point");
   const double to_bust = distance(front_.landmark("side_neck_point"), bust);
-  const double below = has_waist_dart(front_) ? front_.dart("waist").leg()
-                                              : bust.y - waist_under(front_, bust.x);
+  const double below =
+      has_waist_dart(front_) ? front_.dart("waist").leg() : bust.y - waist_under(front_, bust.x);
   return to_bust + below;
 }
 
 double BlockMeasures::upper_chest_half() const {
-  const double scyes =
-      front_.landmark("underarm_point").x - front_.landmark("across_front_point").x +
-      back_.landmark("underarm_point").x - back_.landmark("across_back_point").x;
+  const double scyes = front_.landmark("underarm_point").x -
+                       front_.landmark("across_front_point").x +
+                       back_.landmark("underarm_point").x - back_.landmark("across_back_point").x;
   return back_.landmark("across_back_point").x + across_front_half() + scyes;
 }
 
@@ -92,8 +91,8 @@ std::optional<double> BlockMeasures::measured(MeasurementName name) const {
     case UpperChestGirth:
       return 2.0 * upper_chest_half();
     case WaistGirth:
-      return 2.0 * (sewn_length(front_, front_.edge("waist")) +
-                    sewn_length(back_, back_.edge("waist")));
+      return 2.0 *
+             (sewn_length(front_, front_.edge("waist")) + sewn_length(back_, back_.edge("waist")));
     case NeckBaseGirth:
       return 2.0 * neckline();
     case ArmscyeGirth:

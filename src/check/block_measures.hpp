@@ -1,13 +1,14 @@
 #pragma once
 
-#include <optional>
-
 #include "blockwright/measure/measurement_name.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <optional>
+
 namespace blockwright {
 
-/// Measures the block's pieces with their darts closed, as a tape would. All in mm, slopes as Angle.
+/// Measures the block's pieces with their darts closed, as a tape would. All in mm, slopes as
+/// Angle.
 class BlockMeasures {
  public:
   /// Requires: `pattern` holds a drafted "front" and "back" and outlives this.

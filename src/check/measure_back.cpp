@@ -1,10 +1,10 @@
 #include "measure_back.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
+
+#include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/check/check.hpp"
+
+#include <vector>
 
 namespace blockwright {
 

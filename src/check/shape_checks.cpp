@@ -1,19 +1,19 @@
 #include "shape_checks.hpp"
 
-#include <cmath>
-
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
+
+#include <cmath>
 
 namespace blockwright {
 namespace {
 
-constexpr double kSeamTolerance = 0.1;   // mm
-constexpr double kSquare = 1.0;          // degrees
-constexpr double kSmooth = 3.0;          // degrees
+constexpr double kSeamTolerance = 0.1;  // mm
+constexpr double kSquare = 1.0;         // degrees
+constexpr double kSmooth = 3.0;         // degrees
 /// A neckline under a steep shoulder gives up this much of its right angle at most; the joined seam
 /// stays smooth.
-constexpr double kStraight = 1e-6;       // 1/mm: a bend of a kilometre's radius is straight
+constexpr double kStraight = 1e-6;  // 1/mm: a bend of a kilometre's radius is straight
 /// Published band for a block's armhole over the body's armscye (docs/sources.md).
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
@@ -28,8 +28,7 @@ double degrees_between(Vec a, Vec b) { return std::abs(turn_between(a, b).degree
 
 /// Interior angle at the corner where `edge` ends and the next edge of the outline begins.
 double corner(const Piece& piece, std::string_view edge, std::string_view next) {
-  return degrees_between(-end_tangent(piece.edge(edge).path),
-                         start_tangent(piece.edge(next).path));
+  return degrees_between(-end_tangent(piece.edge(edge).path), start_tangent(piece.edge(next).path));
 }
 
 void expect(Problems& problems, const char* where, double got, double wanted, double tolerance) {
@@ -87,8 +86,8 @@ Problems check_seams(const CheckInput& input) {
   for (const Seam& seam : input.pattern.seams) {
     const Piece& a = input.pattern.piece(seam.piece_a);
     const Piece& b = input.pattern.piece(seam.piece_b);
-    const double gap = sewn_length(a, a.edge(seam.edge_a)) -
-                       sewn_length(b, b.edge(seam.edge_b)) - seam.ease_in;
+    const double gap =
+        sewn_length(a, a.edge(seam.edge_a)) - sewn_length(b, b.edge(seam.edge_b)) - seam.ease_in;
     if (std::abs(gap) > kSeamTolerance) {
       problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
     }
@@ -120,7 +119,8 @@ Problems check_angles(const CheckInput& input) {
          corner(front, "shoulder", "neckline") + corner(back, "shoulder", "neckline"), 180.0,
          kSmooth);
   expect(problems, "armhole at the closed shoulder",
-         corner(front, "armhole", "shoulder") + corner(back, "armhole", "shoulder"), 180.0, kSmooth);
+         corner(front, "armhole", "shoulder") + corner(back, "armhole", "shoulder"), 180.0,
+         kSmooth);
   expect(problems, "armhole at the closed side",
          corner(front, "side", "armhole") + corner(back, "side", "armhole"), 180.0, kSmooth);
   expect(problems, "waist at the closed side",
@@ -156,8 +156,8 @@ Problems check_levels(const CheckInput& input) {
   }
   const double gap = over_waist[0] - over_waist[1];
   if (std::abs(gap) > kSeamTolerance) {
-    problems.push_back(off("check.level", "side", "the bust lines of front and back miss", gap,
-                           " mm"));
+    problems.push_back(
+        off("check.level", "side", "the bust lines of front and back miss", gap, " mm"));
   }
   return problems;
 }

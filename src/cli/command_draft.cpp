@@ -1,9 +1,9 @@
-#include <iostream>
-#include <memory>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/draft_job.hpp"
 #include "commands.hpp"
+
+#include <iostream>
+#include <memory>
 
 namespace blockwright {
 namespace {
@@ -58,7 +58,8 @@ void add_draft(CLI::App& app, int& exit_code) {
   CLI::App* command = app.add_subcommand(
       "draft", "Draft the front and back block from a client's newest tape session");
   command->add_option("CLIENT", job.client, "Client file (see docs/formats.md)");
-  command->add_option("--session", job.session, "Date of the session, e.g. 2026-03-14; default: the newest");
+  command->add_option("--session", job.session,
+                      "Date of the session, e.g. 2026-03-14; default: the newest");
   command->add_option("--out", job.out, "Folder for the output; default: the current one");
   command->add_option("--write", job.write, "What to write: svg,pdf,json; default: svg,pdf")
       ->delimiter(',');
@@ -68,7 +69,8 @@ void add_draft(CLI::App& app, int& exit_code) {
   command->add_option("--cut", job.cut,
                       "toile (allowance at shoulder, side and opening), card (net, with holes) or "
                       "net; default: toile");
-  command->add_option("--unit", job.unit, "cm or in for the report and the paper; default: as the client file");
+  command->add_option("--unit", job.unit,
+                      "cm or in for the report and the paper; default: as the client file");
   command->add_option("--report", job.report, "text or json; default: text");
   command->add_option("--allowance", job.allowance, "Seam allowance of a toile in mm; default: 20");
   command->add_option("--margin", job.margin, "Unprinted edge of the paper in mm; default: 10");

@@ -1,9 +1,9 @@
+#include "blockwright/job/draft_job.hpp"
+#include "commands.hpp"
+
 #include <iostream>
 #include <memory>
 #include <string>
-
-#include "blockwright/job/draft_job.hpp"
-#include "commands.hpp"
 
 namespace blockwright {
 

@@ -1,10 +1,10 @@
-#include <exception>
-#include <iostream>
-#include <string>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/version.hpp"
 #include "commands.hpp"
+
+#include <exception>
+#include <iostream>
+#include <string>
 
 namespace {
 
@@ -14,12 +14,14 @@ int exit_code_of(const CLI::App& app, const CLI::ParseError& error) {
 }
 
 int run(int argc, char** argv) {
-  CLI::App app{"Drafts a person's fitted bodice block from tape measurements and prints it at 1:1."};
+  CLI::App app{
+      "Drafts a person's fitted bodice block from tape measurements and prints it at 1:1."};
   app.name("blockwright");
   app.set_version_flag("--version", "blockwright " + std::string(blockwright::version()));
   app.require_subcommand(1);
-  app.footer("Exit codes: 0 all done; 1 a client failed or a check found an error; 2 could not "
-             "start.");
+  app.footer(
+      "Exit codes: 0 all done; 1 a client failed or a check found an error; 2 could not "
+      "start.");
   int exit_code = 0;
   blockwright::add_draft(app, exit_code);
   blockwright::add_schema(app, exit_code);

@@ -1,8 +1,8 @@
 #include "blocks.hpp"
 
-#include <algorithm>
-
 #include "rules.hpp"
+
+#include <algorithm>
 
 namespace blockwright {
 

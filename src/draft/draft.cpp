@@ -6,6 +6,8 @@
 #include "steps.hpp"
 #include "targets.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
@@ -18,7 +20,7 @@ std::vector<Seam> seams() {
 
 Ease ease_as_drawn(const Ease& asked, double drop) {
   Ease ease = asked;
-  ease.set(MeasurementName::SideLength, asked[MeasurementName::SideLength] - drop);
+  ease.set(MeasurementName::SideLength, asked[MeasurementName::SideLength] - std::max(drop, 0.0));
   return ease;
 }
 

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <string>
-
 #include "blockwright/pattern/piece.hpp"
 #include "waist.hpp"
+
+#include <string>
 
 namespace blockwright {
 

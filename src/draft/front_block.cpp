@@ -7,10 +7,9 @@ namespace {
 
 Dart bust_dart(const NeckAndShoulder& upper, const Scye& scye) {
   const Vec along = direction(-upper.front_slope);
-  const Point inner = upper.front_side_neck + rules::kShoulderDartPlace *
-                                                  distance(upper.front_side_neck,
-                                                           upper.front_shoulder_point) *
-                                                  along;
+  const Point inner = upper.front_side_neck +
+                      rules::kShoulderDartPlace *
+                          distance(upper.front_side_neck, upper.front_shoulder_point) * along;
   const Point outer = rotated_about(inner, upper.bust_point, -scye.bust_dart);
   return shoulder_dart("shoulder", upper.bust_point, inner, outer, along,
                        rules::kHoldBackFrontShoulder);

@@ -1,11 +1,11 @@
 #include "neck_shoulder.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
+
+#include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -60,8 +60,8 @@ BackShoulder back_shoulder(Point side_neck, Angle slope, double shoulder, Point 
           rotated_about(side_neck + shoulder * down, blade, open)};
 }
 
-/// Blade point: on the across-back line, half way out to the armhole. The line lies at a share of the
-/// scye depth above the armpit, kept well between armpit and shoulder point.
+/// Blade point: on the across-back line, half way out to the armhole. The line lies at a share of
+/// the scye depth above the armpit, kept well between armpit and shoulder point.
 Point blade_point(const Targets& t, double closed_shoulder_point_y) {
   const double armpit = t.back_length - t.scye_depth;
   const double room = std::max(closed_shoulder_point_y - armpit, 0.0);
@@ -82,8 +82,8 @@ Angle back_slope_from_slant(const Targets& t, Point side_neck, double slant) {
     return norm(back_shoulder(side_neck, slope, t.shoulder, blade).shoulder_point - Point{}) -
            slant;
   };
-  return Angle::radians(solve_between(beyond, rules::kLeastSlope.radians(),
-                                      rules::kMostSlope.radians(), 1e-12));
+  return Angle::radians(
+      solve_between(beyond, rules::kLeastSlope.radians(), rules::kMostSlope.radians(), 1e-12));
 }
 
 struct Slopes {
@@ -97,8 +97,8 @@ Slopes shoulder_slopes(const Targets& t, double neck_width) {
   const Angle slope = bounded_slope(t.slope);
   Slopes s{slope + rules::kFrontSlopesMore, slope - rules::kFrontSlopesMore};
   if (t.front_slant) {
-    s.front = bounded_slope(
-        slope_from_slant(front_side_neck(t, neck_width), t.shoulder, *t.front_slant));
+    s.front =
+        bounded_slope(slope_from_slant(front_side_neck(t, neck_width), t.shoulder, *t.front_slant));
   }
   if (t.back_slant) {
     s.back = back_slope_from_slant(t, back_side_neck(t, neck_width), *t.back_slant);
@@ -126,10 +126,9 @@ Necklines necklines(const Targets& t, double neck_width, Slopes slopes) {
   const Vec into_back =
       -direction(Angle::radians(0.5 * std::numbers::pi - slopes.back.radians() - given_up));
   const Vec to_centre{-1.0, 0.0};
-  return {corner_curve(front, into_front, {0.0, t.front_length}, to_centre,
-                       rules::kNecklineFullness),
-          corner_curve(back, into_back, {0.0, t.back_length}, to_centre,
-                       rules::kNecklineFullness)};
+  return {
+      corner_curve(front, into_front, {0.0, t.front_length}, to_centre, rules::kNecklineFullness),
+      corner_curve(back, into_back, {0.0, t.back_length}, to_centre, rules::kNecklineFullness)};
 }
 
 double neckline_length(const Targets& t, double neck_width) {
@@ -144,8 +143,8 @@ double neck_width(const Targets& t) {
                        2.0 * rules::kMostNeckWidth * t.neck, rules::kSolved);
 }
 
-/// The front neck depth that the two front lengths ask for must be a neck's. What is estimated gives
-/// way first: the length over the bust, else the centre front length.
+/// The front neck depth that the two front lengths ask for must be a neck's. What is estimated
+/// gives way first: the length over the bust, else the centre front length.
 Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) {
   // Half the neck girth is about 2.8 widths, near enough for the height of the side neck point.
   const double width = asked.neck / 2.8;

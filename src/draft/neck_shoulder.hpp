@@ -19,12 +19,12 @@ struct NeckAndShoulder {
   // back
   Point nape;
   Point back_side_neck;
-  Angle back_slope;            ///< of the closed shoulder
+  Angle back_slope;  ///< of the closed shoulder
   Point blade_point;
-  Point dart_inner_leg;        ///< back shoulder dart, leg end nearer the neck
+  Point dart_inner_leg;  ///< back shoulder dart, leg end nearer the neck
   Point dart_outer_leg;
-  Point back_shoulder_point;   ///< dart open
-  CubicCurve back_neckline;    ///< side neck point to nape
+  Point back_shoulder_point;  ///< dart open
+  CubicCurve back_neckline;   ///< side neck point to nape
   double across_back_level = 0.0;
 };
 

@@ -48,9 +48,9 @@ inline constexpr double kAcrossLevel = 0.4;
 inline constexpr double kLeastAcrossLevel = 0.35;
 inline constexpr double kMostAcrossLevel = 0.60;
 
-/// The across points lie at most this far outside the shoulder points: the shoulder end stands nearer
-/// the arm than the across-back line (Baldt 1916 has half an inch); a wider taped across back or
-/// front contradicts shoulder length and slope.
+/// The across points lie at most this far outside the shoulder points: the shoulder end stands
+/// nearer the arm than the across-back line (Baldt 1916 has half an inch); a wider taped across
+/// back or front contradicts shoulder length and slope.
 inline constexpr double kMostAcrossBeyondShoulder = 0.0;
 
 // --- bust ------------------------------------------------------------------------------------
@@ -68,9 +68,9 @@ inline constexpr double kMostFrontShare = 35.0;
 /// Bounds of the shoulder (bust) dart.
 inline constexpr Angle kLeastBustDart = Angle::degrees(3.0);
 inline constexpr Angle kMostBustDart = Angle::degrees(34.0);
-/// Bust dart that the cup asks for, per mm of bust less underbust: the average woman's 137 mm asks for
-/// 10 degrees. Where the upper chest alone would leave less, an estimated across front and then the
-/// armhole width give way. Our rule; see docs/method.md.
+/// Bust dart that the cup asks for, per mm of bust less underbust: the average woman's 137 mm asks
+/// for 10 degrees. Where the upper chest alone would leave less, an estimated across front and then
+/// the armhole width give way. Our rule; see docs/method.md.
 inline constexpr double kCupDartDegreesPerMm = 0.075;
 /// How far an estimated half across front gives way: the doubt of that estimate.
 inline constexpr double kAcrossFrontGives = 12.0;
@@ -79,12 +79,14 @@ inline constexpr double kAcrossFrontGives = 12.0;
 /// Armhole width, of the armhole length.
 inline constexpr double kLeastArmholeWidth = 0.19;
 inline constexpr double kMostArmholeWidth = 0.31;
+/// The across-front point stays this far above the underarm point when it turns with the dart.
+inline constexpr double kLeastScyeDepth = 25.0;
 /// The back's part of the armhole width.
 inline constexpr double kLeastBackScye = 0.42;
 inline constexpr double kMostBackScye = 0.52;
-/// How far the lower armhole's handles reach to the corner of its end tangents (a quarter ellipse has
-/// 0.5523): fuller along the underarm than up the armhole, so that it is round under the arm. Our
-/// choice, by eye.
+/// How far the lower armhole's handles reach to the corner of its end tangents (a quarter ellipse
+/// has 0.5523): fuller along the underarm than up the armhole, so that it is round under the arm.
+/// Our choice, by eye.
 inline constexpr double kUnderarmFullness = 0.86;
 inline constexpr double kScyeFullness = 0.46;
 /// The upper armhole bends at the across point at least this share of what it bends at the shoulder
@@ -109,7 +111,7 @@ inline constexpr double kSideShare = 0.15;
 inline constexpr double kFrontDartShare = 0.35;
 /// Slant of a side seam from underarm to waist.
 inline constexpr double kMostSideSlant = 35.0;
-/// Widest front waist dart.
+/// Widest waist dart. What darts of this angle cannot take goes to the side seams.
 inline constexpr Angle kMostWaistDart = Angle::degrees(24.0);
 /// A back waist dart wider than this becomes two.
 inline constexpr double kMostBackDart = 35.0;

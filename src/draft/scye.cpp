@@ -1,11 +1,11 @@
 #include "scye.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
+
+#include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -38,8 +38,8 @@ double armpit_level(const Frame& f) {
 double across_front_level(const Frame& f) {
   const double armpit = armpit_level(f);
   const double room = std::max(f.upper.front_shoulder_point.y - armpit, 0.0);
-  return armpit + std::clamp(rules::kAcrossLevel * f.t.scye_depth,
-                             rules::kLeastAcrossLevel * room, rules::kMostAcrossLevel * room);
+  return armpit + std::clamp(rules::kAcrossLevel * f.t.scye_depth, rules::kLeastAcrossLevel * room,
+                             rules::kMostAcrossLevel * room);
 }
 
 Frame frame(const Targets& t, const NeckAndShoulder& upper, double front_bust) {
@@ -87,33 +87,43 @@ double across_front_that_reaches(Point bust_point, double level, Angle dart, dou
          (x - bust_point.x - down * std::sin(dart.radians())) / std::cos(dart.radians());
 }
 
+/// The widest bust dart: within its bound, and such that the across-front point, turned with the
+/// dart, stays above the underarm point.
+Angle widest_dart(Point bust_point, Point across_front, Point underarm) {
+  const Vec arm = across_front - bust_point;
+  const double least_up = underarm.y + rules::kLeastScyeDepth - bust_point.y;
+  const double turned = std::asin(std::clamp(least_up / norm(arm), -1.0, 1.0));
+  return std::clamp(angle_of(arm) - Angle::radians(turned), rules::kLeastBustDart,
+                    rules::kMostBustDart);
+}
+
 /// An across front that was only estimated gives way to the dart that the cup asks for, this far.
 double across_front_for_cup(const Frame& f, double x) {
   const double estimated = f.across_front_closed.x;
   if (f.t.across_front_is_taped) return estimated;
-  const double wished = across_front_that_reaches(f.upper.bust_point, f.across_front_closed.y,
-                                                  cup_dart(f.t.cup), x);
+  const double wished =
+      across_front_that_reaches(f.upper.bust_point, f.across_front_closed.y, cup_dart(f.t.cup), x);
   return std::clamp(wished, estimated - rules::kAcrossFrontGives, estimated);
 }
 
 /// Closes across front, armhole width and bust line on each other. The bust dart does it; where the
-/// cup asks for more the armhole becomes narrower down to `least_width`; where the dart's bounds are
-/// met the armhole width and last the across front give way.
+/// cup asks for more the armhole becomes narrower down to `least_width`; where the dart's bounds
+/// are met the armhole width and last the across front give way.
 void close_bust_dart(const Frame& f, double least_width, Drawn& d) {
   const Point bust = f.upper.bust_point;
   const double most_width = rules::kMostArmholeWidth * f.t.armhole;
   // Half the girth at the underarm, side seams slanting, less what the back takes.
   const double round = d.front_underarm.x + d.back_underarm.x - f.across_back.x;
-  const double asked = std::clamp(f.t.upper_chest - f.t.across_back - f.t.across_front,
-                                  least_width, most_width);
+  const double asked =
+      std::clamp(f.t.upper_chest - f.t.across_back - f.t.across_front, least_width, most_width);
   Point across{across_front_for_cup(f, round - asked), f.across_front_closed.y};
   const Angle by_tape = dart_to_reach(bust, across, round - asked);
   const Angle at_narrowest = dart_to_reach(bust, across, round - least_width);
-  const Angle least = std::clamp(std::min(at_narrowest, cup_dart(f.t.cup)), rules::kLeastBustDart,
-                                 rules::kMostBustDart);
-  d.bust_dart = std::clamp(by_tape, least, rules::kMostBustDart);
-  d.armhole_width =
-      std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
+  const Angle most = widest_dart(bust, across, d.front_underarm);
+  const Angle least =
+      std::clamp(std::min(at_narrowest, cup_dart(f.t.cup)), rules::kLeastBustDart, most);
+  d.bust_dart = std::clamp(by_tape, least, most);
+  d.armhole_width = std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
   across.x = across_front_that_reaches(bust, across.y, d.bust_dart, round - d.armhole_width);
   d.across_front_closed = across;
   d.across_front = rotated_about(across, bust, -d.bust_dart);
@@ -125,17 +135,17 @@ struct ScyeLine {
   Point underarm;
   Vec along_underarm;  ///< square to the side seam
   Point across;
-  Vec up;              ///< square to the across line
+  Vec up;  ///< square to the across line
   Point shoulder_point;
-  Vec into_shoulder;   ///< square to the shoulder
+  Vec into_shoulder;  ///< square to the shoulder
 };
 
 /// The turn to the right, in radians, from a to b.
 double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
 
-/// The armhole's heading at the across point. It runs straight up the piece, so that the across line
-/// is the narrowest; where the shoulder point lies too far in for that it leans to the centre, so
-/// that the upper armhole still bends one way, as far as the lower armhole allows.
+/// The armhole's heading at the across point. It runs straight up the piece, so that the across
+/// line is the narrowest; where the shoulder point lies too far in for that it leans to the centre,
+/// so that the upper armhole still bends one way, as far as the lower armhole allows.
 Vec heading_at_across(const ScyeLine& line) {
   const Vec upper = line.shoulder_point - line.across;
   const double out = right_turn(line.up, upper);
@@ -145,8 +155,8 @@ Vec heading_at_across(const ScyeLine& line) {
   return rotated(line.up, Angle::radians(-std::max(lean, -rules::kMostScyeLean * lower)));
 }
 
-/// The upper armhole: a fair curve whose upper handle stops short of the corner of the end tangents,
-/// so that it bends one way wherever it can.
+/// The upper armhole: a fair curve whose upper handle stops short of the corner of the end
+/// tangents, so that it bends one way wherever it can.
 CubicCurve upper_armhole(const ScyeLine& line, Vec heading) {
   CubicCurve curve = fair_curve(line.across, heading, line.shoulder_point, line.into_shoulder);
   const Vec chord = line.shoulder_point - line.across;
@@ -181,15 +191,13 @@ Drawn draw(const Frame& f, double drop, double least_width) {
   d.back_underarm = f.back_waist.side_waist + seam * back_side;
   close_bust_dart(f, least_width, d);
   const Angle open = -d.bust_dart;
-  d.front_shoulder_point =
-      rotated_about(f.upper.front_shoulder_point, f.upper.bust_point, open);
-  d.front_armhole = armhole({d.front_underarm, left_of(front_side), d.across_front,
-                             rotated(Vec{0.0, 1.0}, open), d.front_shoulder_point,
-                             left_of(direction(open - f.upper.front_slope))});
-  const Vec back_shoulder =
-      rotated(direction(-f.upper.back_slope),
-              turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
-                           f.upper.dart_outer_leg - f.upper.blade_point));
+  d.front_shoulder_point = rotated_about(f.upper.front_shoulder_point, f.upper.bust_point, open);
+  d.front_armhole =
+      armhole({d.front_underarm, left_of(front_side), d.across_front, rotated(Vec{0.0, 1.0}, open),
+               d.front_shoulder_point, left_of(direction(open - f.upper.front_slope))});
+  const Vec back_shoulder = rotated(direction(-f.upper.back_slope),
+                                    turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
+                                                 f.upper.dart_outer_leg - f.upper.blade_point));
   d.back_armhole = armhole({d.back_underarm, left_of(back_side), f.across_back, Vec{0.0, 1.0},
                             f.upper.back_shoulder_point, left_of(back_shoulder)});
   return d;
@@ -215,12 +223,14 @@ Drawn with_armhole_closed(const Frame& f) {
   };
   if (excess(most, width) < 0.0) {
     const double widest = rules::kMostArmholeWidth * f.t.armhole;
-    return draw(f, most, solve_between([&](double w) { return excess(most, w); }, width, widest,
-                                       rules::kSolved));
+    return draw(
+        f, most,
+        solve_between([&](double w) { return excess(most, w); }, width, widest, rules::kSolved));
   }
-  return draw(f, solve_between([&](double drop) { return excess(drop, width); }, least, most,
-                               rules::kSolved),
-              width);
+  return draw(
+      f,
+      solve_between([&](double drop) { return excess(drop, width); }, least, most, rules::kSolved),
+      width);
 }
 
 /// The front's part of the bust, moved where the back's part of the armhole would otherwise be too
@@ -249,7 +259,8 @@ void report(const Frame& f, const Drawn& d, Settlement& settlement) {
   const double chest = f.t.across_back + d.across_front_closed.x + d.armhole_width;
   tell(UpperChestGirth, 2.0 * (chest - f.t.upper_chest),
        "bust dart and armhole width stay within their bounds");
-  tell(ArmscyeGirth, armhole_length(d) - f.t.armhole, "the underarm drops 5 to 40 mm below the armpit");
+  tell(ArmscyeGirth, armhole_length(d) - f.t.armhole,
+       "the underarm drops 5 to 40 mm below the armpit");
   tell(SideLength, std::max(0.0, -d.drop), "the underarm must lie above the bust line");
 }
 

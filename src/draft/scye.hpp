@@ -12,16 +12,16 @@ struct Scye {
   Suppression suppression;
   WaistEdge front_waist;
   WaistEdge back_waist;
-  double bust_line = 0.0;         ///< height over the side waist point, both pieces, level
-  double drop = 0.0;              ///< underarm point below the armpit, along the side seam
-  Angle bust_dart;                ///< the front shoulder dart
-  Point across_front_closed;      ///< across-front point with the shoulder dart closed
-  Point across_front;             ///< ... open
+  double bust_line = 0.0;     ///< height over the side waist point, both pieces, level
+  double drop = 0.0;          ///< underarm point below the armpit, along the side seam
+  Angle bust_dart;            ///< the front shoulder dart
+  Point across_front_closed;  ///< across-front point with the shoulder dart closed
+  Point across_front;         ///< ... open
   Point across_back;
   Point front_underarm;
   Point back_underarm;
-  Point front_shoulder_point;     ///< shoulder dart open
-  Path front_armhole;             ///< underarm point to shoulder point
+  Point front_shoulder_point;  ///< shoulder dart open
+  Path front_armhole;          ///< underarm point to shoulder point
   Path back_armhole;
 };
 

@@ -1,8 +1,8 @@
 #include "steps.hpp"
 
-#include <cmath>
-
 #include "blockwright/base/number_text.hpp"
+
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -43,22 +43,25 @@ void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n)
              "draw a long upright line, the centre front; mark the centre waist on it and rule a "
              "level line from it to the side",
              {}, "the start");
-  front.tell("front neck point", n.front_neck_point, "go {0} up the centre front",
-             {t.front_length}, "front_waist_length");
-  front.tell("bust point", n.bust_point,
-             "rule a line {0} from the centre front and parallel to it; go {1} up it from the level "
-             "of the waist, and rule the level bust line through the point",
-             {n.bust_point.x, n.bust_point.y},
-             "bust_point_width; side_neck_to_waist less side_neck_to_bust_point");
+  front.tell("front neck point", n.front_neck_point, "go {0} up the centre front", {t.front_length},
+             "front_waist_length");
+  front.tell(
+      "bust point", n.bust_point,
+      "rule a line {0} from the centre front and parallel to it; go {1} up it from the level "
+      "of the waist, and rule the level bust line through the point",
+      {n.bust_point.x, n.bust_point.y},
+      "bust_point_width; side_neck_to_waist less side_neck_to_bust_point");
   front.tell("side neck point", n.front_side_neck,
              "rule a line {0} from the centre front; set the compass to {1}, stand it on the bust "
              "point and cross the line above",
              {n.neck_width, t.neck_to_bust}, "neck_base_girth and side_neck_to_bust_point");
-  front.tell("shoulder point, dart closed", n.front_shoulder_point,
-             "compass {0} about the side neck point, compass {1} about the centre waist: they cross "
-             "outside; the shoulder slopes " + degrees(n.front_slope),
-             {t.shoulder, norm(n.front_shoulder_point - Point{})},
-             shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant"));
+  front.tell(
+      "shoulder point, dart closed", n.front_shoulder_point,
+      "compass {0} about the side neck point, compass {1} about the centre waist: they cross "
+      "outside; the shoulder slopes " +
+          degrees(n.front_slope),
+      {t.shoulder, norm(n.front_shoulder_point - Point{})},
+      shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant"));
   tell_neckline(front, n.front_neckline, t.neck);
 }
 
@@ -81,30 +84,33 @@ void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, cons
              {distance(s.front_shoulder_point, n.bust_point),
               distance(s.front_shoulder_point, dart.legs[0])},
              "the dart");
-  front.tell("across-front point", s.across_front,
-             "turn it with the dart: {0} from the bust point, {1} from the shoulder point",
-             {distance(s.across_front, n.bust_point),
-              distance(s.across_front, s.front_shoulder_point)},
-             "the dart");
+  front.tell(
+      "across-front point", s.across_front,
+      "turn it with the dart: {0} from the bust point, {1} from the shoulder point",
+      {distance(s.across_front, n.bust_point), distance(s.across_front, s.front_shoulder_point)},
+      "the dart");
 }
 
 void tell_waist_darts(Teller& teller, const WaistEdge& waist, const char* closed_by) {
   for (const WaistDart& dart : waist.darts) {
-    teller.tell("waist dart", dart.apex,
-                "rule an upright line through this point, its apex; the legs end {0} either side of "
-                "it and are {1} long; the dart takes " + degrees(dart.angle),
-                {0.5 * distance(dart.inner_leg, dart.outer_leg), distance(dart.apex, dart.inner_leg)},
-                closed_by);
+    teller.tell(
+        "waist dart", dart.apex,
+        "rule an upright line through this point, its apex; the legs end {0} either side of "
+        "it and are {1} long; the dart takes " +
+            degrees(dart.angle),
+        {0.5 * distance(dart.inner_leg, dart.outer_leg), distance(dart.apex, dart.inner_leg)},
+        closed_by);
   }
 }
 
 void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double bust_level,
                Point underarm, double drop) {
-  teller.tell("side waist point", waist.side_waist,
-              "go {0} out from the centre and {1} up from the level of the waist (down if less than "
-              "nothing); curve the waist to it, square to the centre, to each dart leg and to the "
-              "side seam",
-              {waist.side_waist.x, waist.side_waist.y}, "waist_girth");
+  teller.tell(
+      "side waist point", waist.side_waist,
+      "go {0} out from the centre and {1} up from the level of the waist (down if less than "
+      "nothing); curve the waist to it, square to the centre, to each dart leg and to the "
+      "side seam",
+      {waist.side_waist.x, waist.side_waist.y}, "waist_girth");
   teller.tell("side of the bust line", {bust_width, bust_level},
               "go {0} out from the centre on the bust line", {bust_width},
               "bust_girth and the front's share of it");
@@ -123,10 +129,11 @@ void tell_armhole(Teller& teller, const Path& armhole) {
 }
 
 void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
-  back.tell("centre waist", {},
-            "draw a long upright line, the centre back; mark the centre waist on it and rule a level "
-            "line from it to the side",
-            {}, "the start");
+  back.tell(
+      "centre waist", {},
+      "draw a long upright line, the centre back; mark the centre waist on it and rule a level "
+      "line from it to the side",
+      {}, "the start");
   back.tell("nape", n.nape, "go {0} up the centre back", {t.back_length}, "back_waist_length");
   back.tell("side neck point", n.back_side_neck, "go {0} out from the nape and {1} up",
             {n.neck_width, n.back_side_neck.y - n.nape.y}, "neck_base_girth");
@@ -134,21 +141,22 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
   back.tell("across-back point", {t.across_back, n.across_back_level},
             "go {0} down from the nape, square out {1}",
             {n.nape.y - n.across_back_level, t.across_back}, "scye_depth; across_back");
-  back.tell("blade point", n.blade_point, "half way along the across-back line: {0} from the centre",
-            {n.blade_point.x}, "rule of the draft");
+  back.tell("blade point", n.blade_point,
+            "half way along the across-back line: {0} from the centre", {n.blade_point.x},
+            "rule of the draft");
   back.tell("shoulder dart, inner leg", n.dart_inner_leg,
             "half the shoulder, {0}, from the side neck point, sloping " + degrees(n.back_slope),
-            {0.5 * t.shoulder},
-            shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
-  back.tell("shoulder dart, outer leg", n.dart_outer_leg,
-            "{0} from the blade point, {1} from the inner leg's end",
-            {distance(n.dart_outer_leg, n.blade_point), distance(n.dart_inner_leg, n.dart_outer_leg)},
-            "rule of the draft");
-  back.tell("shoulder point", n.back_shoulder_point,
-            "compass {0} about the outer leg's end, compass {1} about the centre waist",
-            {distance(n.back_shoulder_point, n.dart_outer_leg),
-             norm(n.back_shoulder_point - Point{})},
-            shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+            {0.5 * t.shoulder}, shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+  back.tell(
+      "shoulder dart, outer leg", n.dart_outer_leg,
+      "{0} from the blade point, {1} from the inner leg's end",
+      {distance(n.dart_outer_leg, n.blade_point), distance(n.dart_inner_leg, n.dart_outer_leg)},
+      "rule of the draft");
+  back.tell(
+      "shoulder point", n.back_shoulder_point,
+      "compass {0} about the outer leg's end, compass {1} about the centre waist",
+      {distance(n.back_shoulder_point, n.dart_outer_leg), norm(n.back_shoulder_point - Point{})},
+      shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
 }
 
 }  // namespace
@@ -165,8 +173,8 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const 
   Teller on_back(log, "back");
   tell_back_upper(on_back, t, n);
   tell_waist_darts(on_back, s.back_waist, "waist_girth and bust_girth");
-  tell_side(on_back, s.back_waist, s.suppression.back_bust,
-            s.back_waist.side_waist.y + s.bust_line, s.back_underarm, s.drop);
+  tell_side(on_back, s.back_waist, s.suppression.back_bust, s.back_waist.side_waist.y + s.bust_line,
+            s.back_underarm, s.drop);
   tell_armhole(on_back, s.back_armhole);
   return log;
 }

@@ -1,9 +1,9 @@
 #include "targets.hpp"
 
+#include "rules.hpp"
+
 #include <algorithm>
 #include <cmath>
-
-#include "rules.hpp"
 
 namespace blockwright {
 namespace {

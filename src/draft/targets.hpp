@@ -1,12 +1,12 @@
 #pragma once
 
-#include <optional>
-#include <string>
-
 #include "blockwright/base/angle.hpp"
 #include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
+
+#include <optional>
+#include <string>
 
 namespace blockwright {
 
@@ -31,17 +31,17 @@ struct Targets {
   double bust_point_x = 0.0;  ///< half the bust point width
   double shoulder = 0.0;      ///< shoulder length
   std::optional<double> front_slant, back_slant;
-  Angle slope;                ///< finished shoulder slope where no slant closes it
+  Angle slope;  ///< finished shoulder slope where no slant closes it
   bool slope_is_taped = false;
   double across_back = 0.0;
   double across_front = 0.0;
   double upper_chest = 0.0;
   double bust = 0.0;
   double waist = 0.0;
-  double armhole = 0.0;       ///< front plus back armhole: not halved, one arm
-  double side_length = 0.0;   ///< armpit to waist on the body, before the underarm drop
-  double scye_depth = 0.0;    ///< nape to armpit level on the body
-  double cup = 0.0;           ///< bust less underbust on the whole body, without ease
+  double armhole = 0.0;      ///< front plus back armhole: not halved, one arm
+  double side_length = 0.0;  ///< armpit to waist on the body, before the underarm drop
+  double scye_depth = 0.0;   ///< nape to armpit level on the body
+  double cup = 0.0;          ///< bust less underbust on the whole body, without ease
   std::optional<double> front_bust;
   double front_bust_quarter = 0.0;  ///< a quarter of the bust girth with ease
   bool across_front_is_taped = false;

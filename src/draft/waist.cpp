@@ -1,14 +1,17 @@
 #include "waist.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace blockwright {
 namespace {
+
+/// Passes until side seam and side waist point agree; each gains two digits.
+constexpr int kSidePasses = 6;
 
 Vec heading(double slope) { return {std::cos(slope), std::sin(slope)}; }
 
@@ -49,13 +52,17 @@ WaistEdge closed_by_side(const EdgeAt& edge_at, double asked) {
 /// The front waist at a dart angle: square to the centre front, to both legs and to the side seam.
 WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double angle) {
   const double half = 0.5 * angle;
-  WaistDart dart{bust_point,
-                 bust_point + leg * Vec{-std::sin(half), -std::cos(half)},
-                 bust_point + leg * Vec{std::sin(half), -std::cos(half)},
-                 Angle::radians(angle)};
+  WaistDart dart{bust_point, bust_point + leg * Vec{-std::sin(half), -std::cos(half)},
+                 bust_point + leg * Vec{std::sin(half), -std::cos(half)}, Angle::radians(angle)};
   const double side_x = s.front_bust - s.side_run;
-  const double side_slope = -std::atan(s.side_run / leg);
-  const Point side{side_x, dart.outer_leg.y + rise(side_x - dart.outer_leg.x, half, side_slope)};
+  const double width = side_x - dart.outer_leg.x;
+  // The side seam's slope and the side waist point's height depend on each other a little.
+  double side_slope = -std::atan(s.side_run / leg);
+  Point side;
+  for (int pass = 0; pass < kSidePasses; ++pass) {
+    side = {side_x, dart.outer_leg.y + rise(width, half, side_slope)};
+    side_slope = -std::atan(s.side_run / (bust_point.y - side.y));
+  }
   WaistEdge edge;
   edge.side_waist = side;
   edge.stretches = {Path({stretch({}, 0.0, dart.inner_leg, -half)}),
@@ -67,7 +74,10 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
 /// The front waist without a dart: it dips under the bust point and runs on to the side.
 WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
   const Point dip = bust_point - Vec{0.0, leg};
-  const double side_slope = -std::atan(s.side_run / leg);
+  double side_slope = -std::atan(s.side_run / leg);
+  for (int pass = 0; pass < kSidePasses; ++pass) {
+    side_slope = -std::atan(s.side_run / (leg - rise(rules::kUndartedBend, 0.0, side_slope)));
+  }
   return closed_by_side(
       [&](double side_x) {
         WaistEdge edge;
@@ -92,22 +102,23 @@ WaistEdge undarted_back(const Suppression& s, double bust_line) {
       s.back_waist);
 }
 
-std::vector<double> back_dart_places(double intake, double width) {
-  if (intake <= rules::kMostBackDart) return {rules::kOneBackDart * width};
-  return {rules::kFirstBackDart * width, rules::kSecondBackDart * width};
-}
+/// Height of the bust line over the side waist point, and on the back's centre.
+struct BackLevels {
+  double over_side_waist;
+  double bust_line;
+};
 
 /// The back waist with its intake shared equally by the darts.
-WaistEdge back_waist_at(const Suppression& s, double bust_line, double intake,
+WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double intake,
                         const std::vector<double>& places) {
   const double side_x = s.back_bust - s.side_run;
-  const double side_slope = -std::atan(s.side_run / bust_line);
+  const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
   const double each = places.empty() ? 0.0 : intake / static_cast<double>(places.size());
   WaistEdge edge;
   Point at;
   double slope = 0.0;
   for (std::size_t i = 0; i < places.size(); ++i) {
-    const double apex_y = bust_line - rules::kBackDartLower -
+    const double apex_y = levels.bust_line - rules::kBackDartLower -
                           static_cast<double>(i) * rules::kOuterBackDartLower;
     const double half = std::atan(0.5 * each / apex_y);
     const double inner_x = places[i] - 0.5 * each;
@@ -124,14 +135,18 @@ WaistEdge back_waist_at(const Suppression& s, double bust_line, double intake,
   return edge;
 }
 
+/// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
+double widest_dart(double leg) {
+  return 2.0 * leg * std::sin(0.5 * rules::kMostWaistDart.radians());
+}
+
 }  // namespace
 
 double front_share_of_bust(const Targets& t) {
   if (t.front_bust) return *t.front_bust;
-  const double more = rules::kFrontShareBase +
-                      rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
-  return t.front_bust_quarter +
-         std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
+  const double more =
+      rules::kFrontShareBase + rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
+  return t.front_bust_quarter + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
 }
 
 Suppression suppression(const Targets& t, double front_bust) {
@@ -143,38 +158,53 @@ Suppression suppression(const Targets& t, double front_bust) {
     s.side_run = 0.5 * all;
     s.front_waist = front_bust - s.side_run;
   } else {
-    const double widest = 2.0 * t.under_bust * std::sin(0.5 * rules::kMostWaistDart.radians());
     // Of the whole slant allowed from underarm to waist, the part below the bust line.
-    const double most_run = rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
-    s.side_run = std::min(rules::kSideShare * all, most_run);
-    s.front_waist = front_bust - s.side_run - std::min(rules::kFrontDartShare * all, widest);
+    const double most_run =
+        rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
+    const double front = std::min(rules::kFrontDartShare * all, widest_dart(t.under_bust));
+    const double run = std::min(rules::kSideShare * all, most_run);
+    const double back = std::min(all - front - 2.0 * run,
+                                 2.0 * widest_dart(t.under_bust - rules::kOuterBackDartLower));
+    s.side_run = 0.5 * (all - front - back);
+    s.front_waist = front_bust - s.side_run - front;
   }
   s.back_waist = t.waist - s.front_waist;
   return s;
 }
 
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
-  if (s.front_bust - s.side_run - s.front_waist < rules::kLeastDart) {
-    return undarted_front(s, bust_point, under_bust);
-  }
+  const double straight = s.front_bust - s.side_run - s.front_waist;
+  if (straight < rules::kLeastDart) return undarted_front(s, bust_point, under_bust);
   const auto excess = [&](double angle) {
     return sewn(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
   };
-  return front_waist_at(s, bust_point, under_bust, solve_between(excess, 0.0, 1.0, 1e-10));
+  // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
+  const double near = 2.0 * std::asin(std::min(0.5 * straight / under_bust, 1.0));
+  const double angle = solve_between(excess, 0.6 * near, 1.3 * near + 0.2, 1e-10);
+  return front_waist_at(s, bust_point, under_bust, angle);
 }
 
 WaistEdge back_waist(const Suppression& s, double bust_line) {
   const double width = s.back_bust - s.side_run;
   const double straight = width - s.back_waist;
   if (straight < rules::kLeastDart) return undarted_back(s, bust_line);
-  const auto places = back_dart_places(straight, width);
-  const auto excess = [&](double intake) {
-    return sewn(back_waist_at(s, bust_line, intake, places)) - s.back_waist;
+  const auto closed = [&](const BackLevels& levels, const std::vector<double>& places) {
+    const auto excess = [&](double intake) {
+      return sewn(back_waist_at(s, levels, intake, places)) - s.back_waist;
+    };
+    // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
+    const double intake =
+        solve_between(excess, 0.7 * straight, 1.3 * straight + 15.0, rules::kSolved);
+    return back_waist_at(s, levels, intake, places);
   };
-  // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
-  const double intake =
-      solve_between(excess, 0.7 * straight, 1.3 * straight + 5.0, rules::kSolved);
-  return back_waist_at(s, bust_line, intake, places);
+  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
+  const std::vector<double> one{rules::kOneBackDart * width};
+  const WaistEdge first = closed({bust_line, bust_line}, one);
+  const BackLevels levels{bust_line, bust_line + first.side_waist.y};
+  const WaistEdge single = closed(levels, one);
+  const WaistDart& dart = single.darts.front();
+  if (distance(dart.inner_leg, dart.outer_leg) <= rules::kMostBackDart) return single;
+  return closed(levels, {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
 }
 
 }  // namespace blockwright

@@ -1,15 +1,15 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/geometry/path.hpp"
 #include "targets.hpp"
+
+#include <vector>
 
 namespace blockwright {
 
 /// How the difference between bust line and waist is shared out, in mm on the half body.
 struct Suppression {
-  double front_bust = 0.0;   ///< the front's part of the bust line
+  double front_bust = 0.0;  ///< the front's part of the bust line
   double back_bust = 0.0;
   double side_run = 0.0;     ///< each side edge, bust line to waist; negative flares out
   double front_waist = 0.0;  ///< the front's part of the waist, sewn
@@ -26,7 +26,7 @@ struct WaistDart {
 
 /// A waist edge from the centre waist to the side waist point, with its darts.
 struct WaistEdge {
-  std::vector<WaistDart> darts;    ///< from centre to side
+  std::vector<WaistDart> darts;  ///< from centre to side
   std::vector<Path> stretches;   ///< what is sewn: one more than darts
   Point side_waist;
 };

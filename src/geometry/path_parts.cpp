@@ -21,7 +21,8 @@ bool goes_straight_on(const Curve& before, const Curve& after) {
   const auto* second = std::get_if<Segment>(&after);
   if (first == nullptr || second == nullptr) return false;
   const Vec u = first->b - first->a, whole = second->b - first->a;
-  return dot(u, second->b - second->a) > 0.0 && std::abs(cross(u, whole)) <= kStraight * norm(whole);
+  return dot(u, second->b - second->a) > 0.0 &&
+         std::abs(cross(u, whole)) <= kStraight * norm(whole);
 }
 
 }  // namespace

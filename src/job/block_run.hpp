@@ -1,11 +1,11 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include "blockwright/check/check.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/measure/client.hpp"
+
+#include <string>
+#include <vector>
 
 namespace blockwright {
 

@@ -1,15 +1,14 @@
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
+#include "blockwright/base/error.hpp"
+#include "blockwright/job/file_store.hpp"
 
 #include <cerrno>
 #include <cstring>
+#include <fcntl.h>
 #include <filesystem>
 #include <string>
+#include <sys/stat.h>
 #include <system_error>
-
-#include "blockwright/base/error.hpp"
-#include "blockwright/job/file_store.hpp"
+#include <unistd.h>
 
 namespace blockwright {
 namespace {
@@ -96,8 +95,8 @@ std::string DiskFiles::read(const std::string& path) {
 void DiskFiles::write(const std::string& path, const std::string& bytes) {
   make_folder_of(path);
   const std::string beside = path + ".part-" + std::to_string(::getpid());
-  Descriptor file(
-      ::open(beside.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW | O_CLOEXEC, kOwnerAndGroup));
+  Descriptor file(::open(beside.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW | O_CLOEXEC,
+                         kOwnerAndGroup));
   const char* hint = "check the free space and that you may write there; nothing was changed";
   if (file.get() < 0) {
     fail("file.write", path, "the file cannot be made: " + reason(errno), hint);

@@ -1,9 +1,9 @@
 #include "notes.hpp"
 
-#include <algorithm>
-
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/version.hpp"
+
+#include <algorithm>
 
 namespace blockwright {
 namespace {

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <string>
-
 #include "block_run.hpp"
 #include "blockwright/layout/print_plan.hpp"
+
+#include <string>
 
 namespace blockwright {
 

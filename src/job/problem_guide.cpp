@@ -1,8 +1,8 @@
-#include <array>
-#include <string>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/draft_job.hpp"
+
+#include <array>
+#include <string>
 
 namespace blockwright {
 namespace {
@@ -15,7 +15,8 @@ struct Guide {
 
 /// Kept in step with docs/problems.md and with the codes in the sources by a test.
 constexpr std::array kGuides = {
-    Guide{"check.angle", "A corner that should be square, or a joined seam that should be smooth, is not.",
+    Guide{"check.angle",
+          "A corner that should be square, or a joined seam that should be smooth, is not.",
           "This is a fault of the program: do not cut, and report it with the client file."},
     Guide{"check.armhole",
           "The armhole would be shorter than the armscye plus 20 mm or longer than it plus 90 mm, "
@@ -30,7 +31,8 @@ constexpr std::array kGuides = {
     Guide{"check.measure_back",
           "A measurement, taken again on the finished pieces, does not come back within 0.1 mm.",
           "This is a fault of the program: do not cut, and report it with the client file."},
-    Guide{"check.seam", "Two edges that are sewn together differ in length, or notches do not meet.",
+    Guide{"check.seam",
+          "Two edges that are sewn together differ in length, or notches do not meet.",
           "This is a fault of the program: do not cut, and report it with the client file."},
     Guide{"client.date", "A session's date is not a calendar date.",
           "Write the date as year-month-day, for example 2026-03-14."},
@@ -57,15 +59,18 @@ constexpr std::array kGuides = {
           "Mend it at the line and column named: often a comma or a quote is missing."},
     Guide{"client.text", "A text is empty, too long, or holds characters that no name has.",
           "Write the name in plain letters of any script."},
-    Guide{"client.type", "A value is of the wrong kind, a text where a number should be, for example.",
+    Guide{"client.type",
+          "A value is of the wrong kind, a text where a number should be, for example.",
           "The message says what is expected; docs/formats.md shows examples."},
-    Guide{"client.unit", "The unit is not cm or in.", "Write \"unit\": \"cm\" or \"unit\": \"in\"."},
+    Guide{"client.unit", "The unit is not cm or in.",
+          "Write \"unit\": \"cm\" or \"unit\": \"in\"."},
     Guide{"draft.limited",
           "Measurements contradict each other so far that a bound of the draft was met; the "
           "measurement named does not come back in full.",
           "Take the measurements named again. If they stay, trust them, cut the toile and look at "
           "that place first."},
-    Guide{"explain.unknown", "There is no such problem code.", "The message lists the nearest codes."},
+    Guide{"explain.unknown", "There is no such problem code.",
+          "The message lists the nearest codes."},
     Guide{"file.read", "A file cannot be read.", "Check its name, its folder and your rights."},
     Guide{"file.write", "A file cannot be written; the older file, if any, is untouched.",
           "Check the folder, the free space and your rights, then run again."},
@@ -94,11 +99,13 @@ constexpr std::array kGuides = {
           "Choose a larger paper, a roll, or tiled pages."},
     Guide{"paper.unknown", "The paper's name is not known.",
           "Use a4, a3, a2, a1, a0, letter, legal, tabloid, roll:WIDTH or WIDTHxHEIGHT in mm."},
-    Guide{"pattern.broken", "A piece is open, crosses itself, or its parts do not lie on its edges.",
+    Guide{"pattern.broken",
+          "A piece is open, crosses itself, or its parts do not lie on its edges.",
           "Do not cut. If the tape is right, report it with the client file."},
     Guide{"program.bug", "The program broke one of its own rules.",
           "Please report it with the files that led to it."},
-    Guide{"schema.unknown", "There is no schema of that name.", "Use client, job, pattern or report."},
+    Guide{"schema.unknown", "There is no schema of that name.",
+          "Use client, job, pattern or report."},
 };
 
 /// Codes of the same family, for a code that is not known.

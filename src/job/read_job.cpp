@@ -1,9 +1,10 @@
-#include <functional>
-#include <map>
-#include <nlohmann/json.hpp>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/draft_job.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <functional>
+#include <map>
 
 namespace blockwright {
 namespace {

@@ -1,7 +1,8 @@
 #include "report_json.hpp"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
+
+#include <cmath>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <string>
-
 #include "block_run.hpp"
+
+#include <string>
 
 namespace blockwright {
 

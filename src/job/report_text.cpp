@@ -1,9 +1,9 @@
 #include "report_text.hpp"
 
-#include <fmt/format.h>
-
 #include "blockwright/base/number_text.hpp"
 #include "notes.hpp"
+
+#include <fmt/format.h>
 
 namespace blockwright {
 namespace {
@@ -17,8 +17,8 @@ std::string number(MeasurementName name, double value, Unit unit) {
 std::string row(const std::string& name, const std::string& body, const std::string& ease,
                 const std::string& pattern, const std::string& difference,
                 const std::string& remark) {
-  std::string line = fmt::format("  {:<26}{:>10}{:>10}{:>10}{:>12}", name, body, ease, pattern,
-                                 difference);
+  std::string line =
+      fmt::format("  {:<26}{:>10}{:>10}{:>10}{:>12}", name, body, ease, pattern, difference);
   if (!remark.empty()) line += "  " + remark;
   return line + "\n";
 }

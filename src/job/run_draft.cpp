@@ -1,7 +1,3 @@
-#include <algorithm>
-#include <sstream>
-#include <utility>
-
 #include "block_run.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/draft_job.hpp"
@@ -12,6 +8,10 @@
 #include "report_text.hpp"
 #include "safe_name.hpp"
 #include "steps_text.hpp"
+
+#include <algorithm>
+#include <sstream>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -127,8 +127,8 @@ std::vector<OutputFile> drawn_files(const DraftJob& job, const Wishes& wishes,
   if (wishes.json) {
     std::ostringstream json;
     write_pattern_json(json, run.block.pattern);
-    outputs.push_back({joined_path(job.out, safe_stem(job.client) + "-pattern.json"),
-                       std::move(json).str()});
+    outputs.push_back(
+        {joined_path(job.out, safe_stem(job.client) + "-pattern.json"), std::move(json).str()});
   }
   return outputs;
 }

@@ -19,7 +19,8 @@ std::string safe_stem(const std::string& path) {
   std::string stem = slash == std::string::npos ? path : path.substr(slash + 1);
   const std::size_t dot = stem.find_last_of('.');
   if (dot != std::string::npos && dot > 0) stem.erase(dot);
-  std::replace_if(stem.begin(), stem.end(), [](char c) { return !is_plain(c); }, '-');
+  std::replace_if(
+      stem.begin(), stem.end(), [](char c) { return !is_plain(c); }, '-');
   stem.erase(0, std::min(stem.find_first_not_of("."), stem.size()));
   stem = stem.substr(0, kLongestStem);
   const bool empty = stem.find_first_not_of("-") == std::string::npos;

@@ -1,8 +1,8 @@
-#include <string>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/draft_job.hpp"
 #include "blockwright/measure/client.hpp"
+
+#include <string>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,8 @@
 #include "steps_text.hpp"
 
-#include <fmt/format.h>
-
 #include "notes.hpp"
+
+#include <fmt/format.h>
 
 namespace blockwright {
 namespace {

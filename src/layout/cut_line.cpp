@@ -1,16 +1,15 @@
 #include "blockwright/layout/cut_line.hpp"
 
-#include <algorithm>
-#include <cmath>
-#include <optional>
-
-#include "positive_union.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/offset.hpp"
 #include "blockwright/geometry/outline.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "positive_union.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -20,8 +19,8 @@ namespace {
 struct Side {
   Path edge;
   double width = 0.0;
-  Path beside;   // the offset alone
-  Path reach;    // the offset, led on straight at both ends
+  Path beside;         // the offset alone
+  Path reach;          // the offset, led on straight at both ends
   PathPlace from, to;  // what of `reach` is used
 
   [[nodiscard]] bool bare() const { return width == 0.0; }
@@ -106,7 +105,8 @@ Path close_before_bare(Side& side, const Path& neighbour) {
 // The same at the corner before `side`: returns what leads from the corner to the cut line.
 Path open_after_bare(const Path& neighbour, Side& side) {
   const Vec along = start_tangent(side.edge);
-  const Path image = mirror_image(reversed(neighbour), along, right_of(along), kMitreLimit * side.width);
+  const Path image =
+      mirror_image(reversed(neighbour), along, right_of(along), kMitreLimit * side.width);
   if (!image.empty()) {
     if (const auto hit = meeting_with(side, image)) {
       side.from = hit->on_b;
@@ -174,6 +174,8 @@ Path joined(const std::vector<Path>& edges) {
 
 Path cut_line(const std::vector<Path>& edges, const std::vector<double>& widths) {
   require(edges.size() == widths.size() && !edges.empty(), "an allowance for each edge");
+  require(std::all_of(widths.begin(), widths.end(), [](double w) { return w >= 0.0; }),
+          "an allowance may not be negative");
   if (std::all_of(widths.begin(), widths.end(), [](double w) { return w == 0.0; })) {
     return joined(edges);
   }

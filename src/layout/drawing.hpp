@@ -1,8 +1,9 @@
 #pragma once
 
-#include <string>
-
 #include "blockwright/layout/sheet.hpp"
+
+#include <string>
+#include <utility>
 
 namespace blockwright {
 

@@ -1,14 +1,13 @@
 #include "dress.hpp"
 
-#include <algorithm>
-
+#include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
 #include "marks.hpp"
 #include "notch_marks.hpp"
 #include "piece_texts.hpp"
 #include "words.hpp"
 
-#include "blockwright/layout/cut_line.hpp"
+#include <algorithm>
 
 namespace blockwright {
 namespace {

@@ -1,15 +1,15 @@
 #pragma once
 
-#include <optional>
-#include <vector>
-
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/path.hpp"
 
+#include <optional>
+#include <vector>
+
 namespace blockwright {
 
-/// Where on a drawing there is room for a text or a mark: a grid of small cells, each free or taken.
-/// Cells that anything touches are taken, so what is found free is free.
+/// Where on a drawing there is room for a text or a mark: a grid of small cells, each free or
+/// taken. Cells that anything touches are taken, so what is found free is free.
 class FreeSpace {
  public:
   /// All cells inside `area` are free; everything outside it is taken. Requires: cell > 0.

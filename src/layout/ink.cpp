@@ -1,8 +1,8 @@
 #include "ink.hpp"
 
-#include <algorithm>
-
 #include "text_placer.hpp"
+
+#include <algorithm>
 
 namespace blockwright {
 namespace {

@@ -1,14 +1,13 @@
+#include "blockwright/layout/print_plan.hpp"
 #include "drawing.hpp"
 #include "dress.hpp"
-
-#include "blockwright/layout/print_plan.hpp"
 
 namespace blockwright {
 namespace {
 
 // Clear paper round and between pieces, in mm.
 constexpr double kSheetMargin = 10.0;
-constexpr double kBetweenPieces = 15.0;
+constexpr double kBetweenPieces = 10.0;
 
 }  // namespace
 

@@ -1,14 +1,14 @@
 #include "map_page.hpp"
 
-#include <algorithm>
-#include <array>
-
 #include "drawing.hpp"
 #include "miniature.hpp"
 #include "notes_text.hpp"
 #include "test_squares.hpp"
 #include "text_flow.hpp"
 #include "text_measure.hpp"
+
+#include <algorithm>
+#include <array>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "tiling.hpp"
+
+#include <vector>
 
 namespace blockwright {
 

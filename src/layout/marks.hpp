@@ -1,9 +1,9 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/path.hpp"
+
+#include <vector>
 
 namespace blockwright {
 

@@ -1,13 +1,13 @@
 #include "miniature.hpp"
 
-#include <algorithm>
-#include <map>
-
 #include "free_space.hpp"
 #include "marks.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
+
+#include <algorithm>
+#include <map>
 
 namespace blockwright {
 namespace {
@@ -28,9 +28,7 @@ struct Reduction {
   double scale;
   Point sheet_corner, page_corner;
 
-  [[nodiscard]] Point operator()(Point p) const {
-    return page_corner + scale * (p - sheet_corner);
-  }
+  [[nodiscard]] Point operator()(Point p) const { return page_corner + scale * (p - sheet_corner); }
   [[nodiscard]] Box operator()(const Box& box) const {
     Box small;
     small.include((*this)(Point{box.left, box.bottom}));

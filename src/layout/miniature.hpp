@@ -1,9 +1,8 @@
 #pragma once
 
+#include "blockwright/geometry/box.hpp"
 #include "drawing.hpp"
 #include "tiling.hpp"
-
-#include "blockwright/geometry/box.hpp"
 
 namespace blockwright {
 

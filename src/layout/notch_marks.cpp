@@ -1,9 +1,9 @@
 #include "notch_marks.hpp"
 
+#include "blockwright/geometry/intersections.hpp"
+
 #include <cmath>
 #include <limits>
-
-#include "blockwright/geometry/intersections.hpp"
 
 namespace blockwright {
 namespace {
@@ -14,8 +14,8 @@ constexpr double kDoubleNotchStep = 5.0;
 // The stitch line of a bare edge is its cut line to within this, in mm.
 constexpr double kOnEdge = 0.02;
 
-// From the cut line, met from `on` along `outward`, straight back by the depth of a notch. On a bare
-// edge the cut line is met at once.
+// From the cut line, met from `on` along `outward`, straight back by the depth of a notch. On a
+// bare edge the cut line is met at once.
 Path notch_from(Point on, Vec outward, const Path& cut) {
   double out = std::numeric_limits<double>::infinity();
   for (const LineCrossing& hit : intersections(cut, on, outward)) {

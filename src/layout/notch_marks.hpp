@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/pattern/piece.hpp"
+
+#include <vector>
 
 namespace blockwright {
 

@@ -31,10 +31,11 @@ std::vector<std::string> piece_list(const Pattern& pattern, const PrintOptions& 
 }
 
 std::vector<std::string> joining_lines() {
-  return {"Rows are A, B \u2026 from the top, columns 1, 2 \u2026 from the left; blank pages are left "
-          "out.",
-          "Where a page joins one above it or to its left, cut its edge off along the frame and lay "
-          "it over that page, so that the crosses meet."};
+  return {
+      "Rows are A, B \u2026 from the top, columns 1, 2 \u2026 from the left; blank pages are left "
+      "out.",
+      "Where a page joins one above it or to its left, cut its edge off along the frame and lay "
+      "it over that page, so that the crosses meet."};
 }
 
 }  // namespace

@@ -1,12 +1,11 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
+#include "blockwright/layout/print_plan.hpp"
 #include "drawing.hpp"
 #include "text_flow.hpp"
 
-#include "blockwright/layout/print_plan.hpp"
+#include <string>
+#include <vector>
 
 namespace blockwright {
 

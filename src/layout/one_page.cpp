@@ -1,8 +1,6 @@
-#include <algorithm>
-#include <array>
-#include <optional>
-#include <vector>
-
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/layout/print_plan.hpp"
 #include "drawing.hpp"
 #include "ink.hpp"
 #include "notes_text.hpp"
@@ -10,9 +8,10 @@
 #include "text_flow.hpp"
 #include "text_measure.hpp"
 
-#include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/layout/print_plan.hpp"
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <vector>
 
 namespace blockwright {
 namespace {
@@ -71,16 +70,15 @@ std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, do
   const Arrangement need = needed(ink, margin, StripAt::Below);
   throw UsageError({Severity::Error, "paper.too_small", "--paper",
                     "the pieces with their test squares need " + fixed(need.width, 0) + " x " +
-                        fixed(need.height, 0) + " mm on one page; '" + paper.name +
-                        "' is smaller",
+                        fixed(need.height, 0) + " mm on one page; '" + paper.name + "' is smaller",
                     "choose a larger paper or a roll, or print on tiled pages"});
 }
 
 // Where notes run: under the squares, then to their right.
 std::vector<Box> note_frames(const Box& strip) {
   const double squares_right = strip.left + kInchSquare;
-  std::vector<Box> frames = columns_in(
-      {strip.left, strip.bottom, squares_right, strip.top - kInchSquare - kGap}, 1);
+  std::vector<Box> frames =
+      columns_in({strip.left, strip.bottom, squares_right, strip.top - kInchSquare - kGap}, 1);
   const Box right = {squares_right + kGap, strip.bottom, strip.right, strip.top};
   for (const Box& column : columns_in(right, kMostColumns)) frames.push_back(column);
   return frames;

@@ -1,11 +1,11 @@
 #include "blockwright/layout/paper.hpp"
 
+#include "blockwright/base/error.hpp"
+
 #include <array>
 #include <charconv>
 #include <cmath>
 #include <optional>
-
-#include "blockwright/base/error.hpp"
 
 namespace blockwright {
 namespace {
@@ -34,8 +34,8 @@ constexpr double kLargestSide = 5000.0;
 
 std::optional<double> side_from(std::string_view text) {
   double value = 0.0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value,
-                                            std::chars_format::fixed);
+  const auto [end, error] =
+      std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
   const bool whole = error == std::errc{} && end == text.data() + text.size();
   if (!whole || !std::isfinite(value)) return std::nullopt;
   if (value < kSmallestSide || value > kLargestSide) return std::nullopt;

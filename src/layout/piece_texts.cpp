@@ -1,10 +1,10 @@
 #include "piece_texts.hpp"
 
-#include <array>
-
 #include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
+
+#include <array>
 
 namespace blockwright {
 namespace {

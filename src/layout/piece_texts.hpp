@@ -12,8 +12,9 @@ inline constexpr double kBracketDepth = 8.0;
 
 /// Sets a piece's texts into its drawing, where its lines leave room: names of balance lines, fold
 /// and opening along their edges, the bust point, and the label: what it is, whose, of which
-/// session, how to cut it. Texts stay inside the stitch lines and never touch one another or a line.
-/// Where room is short the label becomes smaller, then shorter; it always says which piece it is.
+/// session, how to cut it. Texts stay inside the stitch lines and never touch one another or a
+/// line. Where room is short the label becomes smaller, then shorter; it always says which piece it
+/// is.
 void set_piece_texts(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
                      Sheet& drawing);
 

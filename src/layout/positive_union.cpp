@@ -1,11 +1,11 @@
 #include "positive_union.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "blockwright/base/error.hpp"
 
 #include <polyclipping/clipper.hpp>
+
+#include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {

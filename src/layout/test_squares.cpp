@@ -29,8 +29,8 @@ void draw_test_squares(Drawing& drawing, Point at) {
   TextFlow flow({{"Measure before you cut", 5.0, 0.0, true},
                  {"inner square: 100 mm", kSizeText, 3.0, false},
                  {"outer square: 4 in", kSizeText, 0.0, false},
-                 {"from the middle of one line to the middle of the other, across and upwards.", 3.2,
-                  1.0, false},
+                 {"from the middle of one line to the middle of the other, across and upwards.",
+                  3.2, 1.0, false},
                  {"If they differ, print again at 100 %, with no scaling and no \u201cfit to "
                   "page\u201d.",
                   3.2, 3.0, false}},
@@ -40,7 +40,8 @@ void draw_test_squares(Drawing& drawing, Point at) {
 
 void draw_small_square(Drawing& drawing, Point at, const std::string& label) {
   draw_square(drawing, "test square 20 mm", square_at(at, kSmallSquare));
-  const double height = std::min(kLabelText, kLabelText * kLabelRoom / text_width(label, kLabelText));
+  const double height =
+      std::min(kLabelText, kLabelText * kLabelRoom / text_width(label, kLabelText));
   const double middle = at.x + 0.5 * kSmallSquare;
   drawing.text(label, {middle, at.y + 8.5}, height, TextAnchor::Middle);
   drawing.text("20 mm", {middle, at.y + 2.5}, kSmallSizeText, TextAnchor::Middle);

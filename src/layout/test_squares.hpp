@@ -1,8 +1,7 @@
 #pragma once
 
-#include "drawing.hpp"
-
 #include "blockwright/geometry/point.hpp"
+#include "drawing.hpp"
 
 namespace blockwright {
 

@@ -1,10 +1,10 @@
 #include "text_flow.hpp"
 
-#include <algorithm>
-#include <cmath>
-
 #include "text_measure.hpp"
 #include "text_placer.hpp"
+
+#include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {

@@ -1,20 +1,19 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
+#include "blockwright/geometry/box.hpp"
 #include "drawing.hpp"
 
-#include "blockwright/geometry/box.hpp"
+#include <string>
+#include <vector>
 
 namespace blockwright {
 
 /// A paragraph of running text.
 struct Paragraph {
   std::string text;
-  double height = 3.2;    ///< of the letters, mm
-  double before = 0.0;    ///< clear paper above it, mm
-  bool heading = false;   ///< stays together with what follows
+  double height = 3.2;   ///< of the letters, mm
+  double before = 0.0;   ///< clear paper above it, mm
+  bool heading = false;  ///< stays together with what follows
 };
 
 /// Clear paper between columns of text, in mm.
@@ -34,8 +33,8 @@ class TextFlow {
   TextFlow(std::vector<Paragraph> paragraphs, double scale);
 
   [[nodiscard]] bool done() const { return next_ == paragraphs_.size(); }
-  /// Sets as much of what is left as fits, from the top; what does not fit waits for the next frame.
-  /// A frame of full height always takes at least one line. Returns the height used.
+  /// Sets as much of what is left as fits, from the top; what does not fit waits for the next
+  /// frame. A frame of full height always takes at least one line. Returns the height used.
   double pour(Drawing& drawing, const Box& frame);
   /// How many paragraphs, whole or in part, are still to be set.
   [[nodiscard]] std::size_t left() const { return paragraphs_.size() - next_; }

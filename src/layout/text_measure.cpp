@@ -10,12 +10,11 @@ constexpr std::string_view kEllipsis = "\u2026";
 // Advance widths of DejaVu Sans 2.37 for the characters 32 to 126, in thousandths of the em,
 // rounded up. Read from the font's own hmtx table.
 constexpr std::array<int, 95> kAsciiAdvance = {
-    318, 401, 460, 838, 637, 951, 780, 275, 391, 391, 500, 838, 318, 361, 318, 337,
-    637, 637, 637, 637, 637, 637, 637, 637, 637, 637, 337, 337, 838, 838, 838, 531,
-    1000, 685, 687, 699, 771, 632, 576, 775, 752, 295, 295, 656, 558, 863, 749, 788,
-    604, 788, 695, 635, 611, 732, 685, 989, 686, 611, 686, 391, 337, 391, 838, 500,
-    500, 613, 635, 550, 635, 616, 353, 635, 634, 278, 278, 580, 278, 975, 634, 612,
-    635, 635, 412, 521, 393, 634, 592, 818, 592, 592, 525, 637, 337, 637, 838};
+    318, 401, 460, 838, 637, 951, 780, 275, 391, 391, 500, 838, 318, 361,  318, 337, 637, 637, 637,
+    637, 637, 637, 637, 637, 637, 637, 337, 337, 838, 838, 838, 531, 1000, 685, 687, 699, 771, 632,
+    576, 775, 752, 295, 295, 656, 558, 863, 749, 788, 604, 788, 695, 635,  611, 732, 685, 989, 686,
+    611, 686, 391, 337, 391, 838, 500, 500, 613, 635, 550, 635, 616, 353,  635, 634, 278, 278, 580,
+    278, 975, 634, 612, 635, 635, 412, 521, 393, 634, 592, 818, 592, 592,  525, 637, 337, 637, 838};
 constexpr double kLatinAndGreek = 0.8;
 constexpr double kCyrillic = 0.9;
 constexpr double kWide = 1.0;
@@ -62,7 +61,8 @@ std::string_view without_end_spaces(std::string_view text) {
   return text;
 }
 
-// Bytes of the next line: up to the last space that fits, else as many letters as fit, at least one.
+// Bytes of the next line: up to the last space that fits, else as many letters as fit, at least
+// one.
 std::size_t next_break(std::string_view text, double height, double room) {
   const std::size_t fits = fitting(text, height, room);
   if (fits == text.size()) return fits;

@@ -1,10 +1,10 @@
 #include "text_placer.hpp"
 
+#include "text_measure.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-
-#include "text_measure.hpp"
 
 namespace blockwright {
 namespace {
@@ -116,15 +116,20 @@ void TextPlacer::set_beside(const Path& line, double share, const std::string& t
 }
 
 bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin) {
-  const auto found = space_.find(width_of(lines) + 2.0 * margin,
-                                 height_of(lines) + 2.0 * margin, wish);
+  const auto found =
+      space_.find(width_of(lines) + 2.0 * margin, height_of(lines) + 2.0 * margin, wish);
   if (!found) return false;
   Point at = {found->left + margin, found->top - margin};
   for (const Line& line : lines) {
     at.y -= kLineStep * line.height;
     const double up = 0.5 * (kLineStep - kLettersAbove - kLettersBelow) + kLettersBelow;
-    sheet_.texts.push_back({SheetLayer::Text, piece_, line.text,
-                            {at.x, at.y + up * line.height}, line.height, TextAnchor::Start, {}});
+    sheet_.texts.push_back({SheetLayer::Text,
+                            piece_,
+                            line.text,
+                            {at.x, at.y + up * line.height},
+                            line.height,
+                            TextAnchor::Start,
+                            {}});
   }
   space_.take(*found);
   return true;

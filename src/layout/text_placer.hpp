@@ -1,12 +1,11 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
+#include "blockwright/geometry/box.hpp"
 #include "drawing.hpp"
 #include "free_space.hpp"
 
-#include "blockwright/geometry/box.hpp"
+#include <string>
+#include <vector>
 
 namespace blockwright {
 

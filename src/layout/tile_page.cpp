@@ -1,14 +1,14 @@
 #include "tile_page.hpp"
 
-#include <algorithm>
-#include <array>
-
 #include "drawing.hpp"
 #include "free_space.hpp"
 #include "marks.hpp"
 #include "test_squares.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
+
+#include <algorithm>
+#include <array>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,7 @@
 #pragma once
 
-#include "tiling.hpp"
-
 #include "blockwright/layout/print_plan.hpp"
+#include "tiling.hpp"
 
 namespace blockwright {
 

@@ -1,20 +1,20 @@
 #include "tiling.hpp"
 
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
-
-#include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
 
 namespace blockwright {
 namespace {
 
 // Below this side the test squares of the first page do not fit, in mm.
 constexpr double kSmallestPaper = 150.0;
-// Where the grid is tried, as shares of the room left over: the middle first. Never quite at an end,
-// where the drawing would run along the frame.
+// Where the grid is tried, as shares of the room left over: the middle first. Never quite at an
+// end, where the drawing would run along the frame.
 constexpr std::array<double, 7> kShifts = {0.5, 0.3, 0.7, 0.1, 0.9, 0.04, 0.96};
 // Rounding must not cost a page.
 constexpr double kSlack = 1e-6;
@@ -84,8 +84,8 @@ std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
   std::vector<Tile> best;
   for (const double share_y : kShifts) {
     for (const double share_x : kShifts) {
-      auto tiles = grid.tiles(ink, ink.box().left - share_x * over_x,
-                              ink.box().top + share_y * over_y);
+      auto tiles =
+          grid.tiles(ink, ink.box().left - share_x * over_x, ink.box().top + share_y * over_y);
       if (best.empty() || tiles.size() < best.size()) best = std::move(tiles);
     }
   }
@@ -100,8 +100,8 @@ Tiling tiling_on(PageSize page, const Ink& ink, const PrintOptions& options) {
   const Grid grid{width, height, options.overlap,
                   windows_for(ink.box().height(), height, options.overlap),
                   windows_for(ink.box().width(), width, options.overlap)};
-  return {page.width, page.height, {options.margin, options.margin + kFooter},
-          fewest_tiles(grid, ink)};
+  return {
+      page.width, page.height, {options.margin, options.margin + kFooter}, fewest_tiles(grid, ink)};
 }
 
 }  // namespace

@@ -1,11 +1,10 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
+#include "blockwright/layout/print_plan.hpp"
 #include "ink.hpp"
 
-#include "blockwright/layout/print_plan.hpp"
+#include <string>
+#include <vector>
 
 namespace blockwright {
 

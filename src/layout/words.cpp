@@ -1,15 +1,16 @@
 #include "words.hpp"
 
-#include <algorithm>
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
 #include "blockwright/base/number_text.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
-std::vector<std::string> edges_with(const Piece& piece, const PrintOptions& options, bool allowance) {
+std::vector<std::string> edges_with(const Piece& piece, const PrintOptions& options,
+                                    bool allowance) {
   std::vector<std::string> names;
   for (const Edge& edge : piece.edges) {
     if (edge.role == EdgeRole::Fold) continue;

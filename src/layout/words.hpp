@@ -1,10 +1,10 @@
 #pragma once
 
+#include "blockwright/layout/print_plan.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "blockwright/layout/print_plan.hpp"
 
 namespace blockwright {
 

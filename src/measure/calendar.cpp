@@ -9,9 +9,9 @@ namespace {
 
 constexpr int kFirstYear = 1900;
 constexpr int kLastYear = 2199;
+constexpr std::string_view kForm = "0000-00-00";
 
 bool has_form(std::string_view text) {
-  constexpr std::string_view kForm = "0000-00-00";
   return std::ranges::equal(
       text, kForm, [](char c, char form) { return form == '-' ? c == '-' : c >= '0' && c <= '9'; });
 }

@@ -78,6 +78,9 @@ std::vector<MeasurementName> evidence_of(const Body& body) {
   return evidence;
 }
 
+// Two deviations that differ by less are the same but for rounding.
+constexpr double kClearly = 1.0 + 1e-9;
+
 struct Suspect {
   std::size_t index = 0;
   Expectation expected;
@@ -87,7 +90,6 @@ struct Suspect {
 // The value that all others make least likely. Two values alone contradict each other equally: then
 // the later one of the catalogue is suspected, so never the bust girth.
 Suspect least_likely(const std::vector<MeasurementName>& evidence, const Body& body) {
-  constexpr double kClearly = 1.0 + 1e-9;
   Regression regression;
   for (const MeasurementName name : evidence) regression.learn(name, body[name]);
   Suspect worst;

@@ -3,9 +3,9 @@
 //
 // How the table was made: mean and covariance of the survey's variables (cm) were computed from its
 // rows and carried over to the catalogue by linear combination:
-//   side neck to waist  neck to bust point + bust point height - waist height: a straight line
-//   under
-//                       the bust point, not measured in one
+//   side neck to waist  neck to bust point + bust point height - waist height, plus 4 mm: the tape
+//                       spans a hollow about 30 mm deep under the bust, sqrt(118^2 + 30^2) - 118.
+//                       The depth is ours: it brings the front neckline near the survey's share
 //   side length         armpit height - waist height
 //   waist to hip        waist height - hip height
 //   shoulder slope      asin((side neck height - acromion height) / shoulder length), linearised at
@@ -42,7 +42,7 @@ constexpr std::array<SurveyVariable, kSurveyed> kVariables{{
     {BackWaistLength, 367.31, 25.045},
     {FrontWaistLength, 311.71, 23.483},
     {SideNeckToBustPoint, 267.97, 22.291},
-    {SideNeckToWaist, 385.83, 24.470},
+    {SideNeckToWaist, 389.83, 24.470},
     {BustPointWidth, 184.81, 16.192},
     {AcrossBack, 376.16, 24.071},
     {SideLength, 177.11, 21.484},

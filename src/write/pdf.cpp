@@ -24,6 +24,11 @@ constexpr int kPageDecimals = 4;  // of a point: 0.00004 mm
 // Lines on the border of what pages show are drawn with their full width.
 constexpr double kBleed = 5.0;
 
+// A scaled print is a wrong pattern, so the print dialog starts at no scaling, on the paper that
+// fits the page, and on one side of it, for tiles are cut and joined. ISO 32000-1:2008, 12.2.
+constexpr std::string_view kPrintDialog =
+    "/PrintScaling /None /PickTrayByPDFSize true /Duplex /Simplex";
+
 /// How many points one unit of the page is: 1, or more on very large pages.
 double user_unit(const Page& page) {
   const double points = std::max(page.width, page.height) * kPointsPerMm;
@@ -83,7 +88,8 @@ std::string page_resources(const std::vector<PdfLayer>& layers, const std::strin
          ">> >>";
 }
 
-/// The document in the making; each part adds its objects once.
+/// The document in the making; each part adds its objects once. Objects are numbered as they are
+/// added, so no two may be added within one expression: compilers differ in what they do first.
 class PdfDocument {
  public:
   explicit PdfDocument(const PrintPlan& plan) : plan_(plan) {}
@@ -92,7 +98,9 @@ class PdfDocument {
     layers_ = add_layers(objects_, fonts_, plan_.sheet, visible_extent(plan_), form_resources_);
     add_pages();
     add_resources();
-    objects_.write(out, add_catalog(), add_info(objects_, plan_.title));
+    const PdfId catalog = add_catalog();
+    const PdfId info = add_info(objects_, plan_.title);
+    objects_.write(out, catalog, info);
   }
 
  private:
@@ -115,15 +123,13 @@ class PdfDocument {
   }
 
   PdfId add_catalog() {
-    // A scaled print is a wrong pattern, so the print dialog starts at no scaling, on the paper
-    // that fits the page, and on one side of it: tiles are cut and joined.
-    return objects_.add(
-        "<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en) /Outlines " +
-        pdf_ref(add_outline(objects_, plan_.pages, page_ids_)) + " /PageLabels " +
-        page_labels(plan_.pages) + " /OCProperties " + layer_properties(layers_) + " /Metadata " +
-        pdf_ref(add_xmp(objects_, plan_.title)) +
-        " /ViewerPreferences << /PrintScaling /None /PickTrayByPDFSize true /Duplex /Simplex"
-        " /DisplayDocTitle true >> >>");
+    const PdfId outline = add_outline(objects_, plan_.pages, page_ids_);
+    const PdfId xmp = add_xmp(objects_, plan_.title);
+    return objects_.add("<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en)" +
+                        " /Outlines " + pdf_ref(outline) + " /PageLabels " +
+                        page_labels(plan_.pages) + " /OCProperties " + layer_properties(layers_) +
+                        " /Metadata " + pdf_ref(xmp) + " /ViewerPreferences << " +
+                        std::string(kPrintDialog) + " /DisplayDocTitle true >> >>");
   }
 
   const PrintPlan& plan_;

@@ -211,6 +211,24 @@ TEST_CASE("a fair curve keeps its ends and directions for all directions there a
   }
 }
 
+TEST_CASE("handles are as long as the source's formula says") {
+  // Shares of the chord for the turns at the near and the far end, worked out apart from the code.
+  struct Handle {
+    double near_degrees, far_degrees, share;
+  };
+  for (const Handle& known : {Handle{0, 0, 0.333333333333}, Handle{90, 90, 0.666666666667},
+                              Handle{60, 30, 0.367386823748}, Handle{30, 60, 0.423405273190},
+                              Handle{90, 0, 0.503724001567}, Handle{0, 90, 0.393813658148},
+                              Handle{45, -45, 0.390524291751}, Handle{20, -70, 0.326137622825},
+                              Handle{-70, 20, 0.493647995800}}) {
+    CAPTURE(known.near_degrees, known.far_degrees);
+    const CubicCurve leaving = fair_over_chord(known.near_degrees, known.far_degrees);
+    const CubicCurve arriving = fair_over_chord(known.far_degrees, known.near_degrees);
+    CHECK(distance(leaving.p0, leaving.p1) == Approx(known.share).epsilon(1e-11));
+    CHECK(distance(arriving.p3, arriving.p2) == Approx(known.share).epsilon(1e-11));
+  }
+}
+
 TEST_CASE("equal turns at both ends make a symmetric fair curve") {
   for (double turn = 0.0; turn <= 150.0; turn += 7.5) {
     const CubicCurve curve = fair_over_chord(turn, turn);

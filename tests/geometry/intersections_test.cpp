@@ -91,8 +91,7 @@ TEST_CASE("a crossing planted in two curves is found to a nanometre") {
     const Vec u = tangent_at(Curve(a), s), v = tangent_at(Curve(b), t);
     if (std::abs(cross(u, v)) < 0.2) continue;
     const Point planted = point_at(Curve(a), s);
-    const auto found =
-        intersections(Path({a}), moved(b, point_at(Curve(b), t), planted));
+    const auto found = intersections(Path({a}), moved(b, point_at(Curve(b), t), planted));
     CHECK(nearest_of(found, planted) < 1e-8);
   }
 }
@@ -144,7 +143,8 @@ TEST_CASE("a joint of two strokes counts once") {
 }
 
 TEST_CASE("strokes that run along each other give the ends of the shared stretch") {
-  const auto lines = intersections(Path::through({{0, 0}, {10, 0}}), Path::through({{4, 0}, {14, 0}}));
+  const auto lines =
+      intersections(Path::through({{0, 0}, {10, 0}}), Path::through({{4, 0}, {14, 0}}));
   REQUIRE(lines.size() == 2);
   CHECK(lines[0].point.x == Approx(4.0));
   CHECK(lines[1].point.x == Approx(10.0));

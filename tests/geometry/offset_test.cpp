@@ -85,8 +85,7 @@ TEST_CASE("an offset keeps its distance from fair curves, within the tolerance a
     ++tried;
     const Path beside = offset(Path({curve}), by);
     for (const Point p : samples(beside, 15)) {
-      CHECK(nearest(Path({curve}), p).distance ==
-            Approx(std::abs(by)).margin(kOffsetTolerance));
+      CHECK(nearest(Path({curve}), p).distance == Approx(std::abs(by)).margin(kOffsetTolerance));
     }
   }
   CHECK(tried > 100);

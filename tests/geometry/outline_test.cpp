@@ -150,6 +150,16 @@ TEST_CASE("an outline that touches itself counts as crossing") {
   }
 }
 
+TEST_CASE("sides along each other are found however they lie, in spite of rounding") {
+  const Path pressed = Path::through(
+      closed({{0, 0}, {90, 0}, {90, 50}, {60, 50}, {60, 0}, {40, 0}, {40, 50}, {0, 50}}));
+  for (int degrees = 0; degrees < 360; ++degrees) {
+    const Placement turn = Placement::turn(Angle::degrees(degrees), {300.0, 700.0});
+    CAPTURE(degrees);
+    CHECK(find_crossing(placed(pressed, turn), 0.1));
+  }
+}
+
 TEST_CASE("strokes of no length do not count") {
   CHECK_FALSE(find_crossing(
       Path::through({{0, 0}, {10, 0}, {10, 0}, {10, 10}, {0, 10}, {0, 10}, {0, 0}, {0, 0}}), 0.1));

@@ -25,8 +25,7 @@ TEST_CASE("the part between two places has the length between them, on one strok
     const double whole = length(path);
     const double low = random.between(0.0, 0.5 * whole);
     const double high = low + random.between(1.0, 0.5 * whole);
-    const Path part =
-        part_between(path, place_at_length(path, low), place_at_length(path, high));
+    const Path part = part_between(path, place_at_length(path, low), place_at_length(path, high));
     CHECK(length(part) == Approx(high - low).margin(1e-6));
     CHECK(distance(part.start(), point_at_length(path, low)) < 1e-7);
     CHECK(distance(part.end(), point_at_length(path, high)) < 1e-7);

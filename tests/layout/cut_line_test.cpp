@@ -1,10 +1,9 @@
 #include "blockwright/layout/cut_line.hpp"
 
-#include "geos_area.hpp"
-
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/offset.hpp"
 #include "blockwright/geometry/outline.hpp"
+#include "geos_area.hpp"
 #include "support/random.hpp"
 #include "support/sample_pattern.hpp"
 
@@ -176,15 +175,14 @@ TEST_CASE("the sample pieces' allowance is right to 0.1 mm away from the corners
   for (const Piece& piece : sample_pattern().pieces) {
     const Path cut = toile_cut_line(piece);
     for (const Edge& edge : piece.edges) {
-      const double expected = edge.role == EdgeRole::Seam || edge.role == EdgeRole::Opening
-                                  ? kAllowance
-                                  : 0.0;
+      const double expected =
+          edge.role == EdgeRole::Seam || edge.role == EdgeRole::Opening ? kAllowance : 0.0;
       const double whole = length(edge.path);
       for (double s = 45.0; s < whole - 45.0; s += 1.0) {
         const Point on = point_at_length(edge.path, s);
         // The cap of a dart has corners of its own: a mitre there is farther off.
-        const bool at_dart = std::any_of(
-            piece.darts.begin(), piece.darts.end(), [&](const Dart& dart) {
+        const bool at_dart =
+            std::any_of(piece.darts.begin(), piece.darts.end(), [&](const Dart& dart) {
               return dart.edge == edge.name && distance(on, dart.cap) < dart.intake() + 10.0;
             });
         INFO(piece.name << "." << edge.name << " at " << s);

@@ -1,8 +1,7 @@
 #include "free_space.hpp"
 
-#include "marks.hpp"
-
 #include "blockwright/geometry/outline.hpp"
+#include "marks.hpp"
 #include "support/random.hpp"
 
 #include <catch2/catch.hpp>
@@ -31,17 +30,16 @@ TEST_CASE("what is found is free of everything taken") {
       lines.push_back(Path::through({a, {random.between(0, 120), random.between(0, 80)}}));
       space.take(lines.back());
     }
-    const auto found =
-        space.find(18.0, 9.0, {random.between(0, 120), random.between(0, 80)});
+    const auto found = space.find(18.0, 9.0, {random.between(0, 120), random.between(0, 80)});
     if (!found) continue;
     ++found_in_all;
-    CHECK(space.is_free({found->left + 0.01, found->bottom + 0.01, found->right - 0.01,
-                         found->top - 0.01}));
+    CHECK(space.is_free(
+        {found->left + 0.01, found->bottom + 0.01, found->right - 0.01, found->top - 0.01}));
     for (const Path& line : lines) {
       for (double s = 0.0; s < length(line); s += 0.3) {
         const Point p = point_at_length(line, s);
-        CHECK(!(p.x > found->left && p.x < found->right && p.y > found->bottom &&
-                p.y < found->top));
+        CHECK(
+            !(p.x > found->left && p.x < found->right && p.y > found->bottom && p.y < found->top));
       }
     }
   }

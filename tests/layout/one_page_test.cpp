@@ -1,7 +1,6 @@
-#include "sheet_reading.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/layout/print_plan.hpp"
+#include "sheet_reading.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>

@@ -19,8 +19,9 @@ struct Known {
 
 TEST_CASE("the named papers have their standard sizes") {
   // ISO 216, and 8.5 x 11, 8.5 x 14 and 11 x 17 in (ANSI/ASME Y14.1); both from memory.
-  const Known known[] = {{"a4", 210, 297},     {"a3", 297, 420},       {"a2", 420, 594},
-                         {"a1", 594, 841},     {"a0", 841, 1189},      {"letter", 215.9, 279.4},
+  const Known known[] = {{"a4", 210, 297},        {"a3", 297, 420},
+                         {"a2", 420, 594},        {"a1", 594, 841},
+                         {"a0", 841, 1189},       {"letter", 215.9, 279.4},
                          {"legal", 215.9, 355.6}, {"tabloid", 279.4, 431.8}};
   for (const Known& paper : known) {
     const Paper found = paper_named(paper.name);
@@ -48,9 +49,9 @@ TEST_CASE("rolls and own sizes are read in millimetres") {
 }
 
 TEST_CASE("anything else is a usage error that says what is possible") {
-  for (const char* name : {"", "a5", "A4", "roll", "roll:", "roll:99", "roll:x", "roll:5001", "99x200",
-                           "200x", "x200", "200x300x400", "200 x 300", "nanxnan", "1e3x200", "-200x300",
-                           "200x+300", "0x1p9x200", "200,5x300"}) {
+  for (const char* name : {"", "a5", "A4", "roll", "roll:", "roll:99", "roll:x", "roll:5001",
+                           "99x200", "200x", "x200", "200x300x400", "200 x 300", "nanxnan",
+                           "1e3x200", "-200x300", "200x+300", "0x1p9x200", "200,5x300"}) {
     INFO(name);
     try {
       paper_named(name);

@@ -2,7 +2,6 @@
 
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
-
 #include "text_measure.hpp"
 
 #include <algorithm>

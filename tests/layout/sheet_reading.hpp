@@ -10,8 +10,8 @@ namespace blockwright_tests {
 
 using namespace blockwright;
 
-/// The room that a text takes on the paper, as a closed outline (turned with it): an em below 1 from
-/// descender to the top of accented capitals, as wide as the layer reckons.
+/// The room that a text takes on the paper, as a closed outline (turned with it): an em below 1
+/// from descender to the top of accented capitals, as wide as the layer reckons.
 Path room_of(const SheetText& text);
 /// True if the two closed outlines share a point.
 bool touch(const Path& a, const Path& b);

@@ -1,7 +1,6 @@
 #include "text_measure.hpp"
 
 #include <catch2/catch.hpp>
-
 #include <hb-ot.h>
 #include <hb.h>
 
@@ -69,7 +68,8 @@ TEST_CASE("a shortened text fits, ends in an ellipsis and never cuts a letter in
 }
 
 TEST_CASE("wrapped lines fit and lose no letter") {
-  const std::string text = "Measure the squares before you cut, antidisestablishmentarianism aside.";
+  const std::string text =
+      "Measure the squares before you cut, antidisestablishmentarianism aside.";
   for (const double room : {20.0, 35.0, 60.0, 500.0}) {
     std::string joined;
     for (const std::string& line : wrapped(text, 3.0, room)) {

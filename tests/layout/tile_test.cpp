@@ -1,7 +1,6 @@
-#include "sheet_reading.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/layout/print_plan.hpp"
+#include "sheet_reading.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>
@@ -44,7 +43,8 @@ SheetNotes long_notes() {
     const std::string n = std::to_string(i);
     notes.ease.push_back("easeline" + n + " 2 cm");
     notes.estimated.push_back("estimate" + n + " (± 1.2 cm), from the regressions");
-    notes.cautions.push_back("caution" + n + ": take this one again before you cut, in a good light");
+    notes.cautions.push_back("caution" + n +
+                             ": take this one again before you cut, in a good light");
   }
   return notes;
 }
@@ -54,7 +54,7 @@ PrintPlan plan_for(const PrintOptions& options, const SheetNotes& notes, double 
   return tile(lay_out(pattern, options, notes), options, notes, pattern);
 }
 
-const std::vector<std::string> kPapers = {"a4", "a3",   "a2",      "letter",  "legal",
+const std::vector<std::string> kPapers = {"a4", "a3", "a2",      "letter",  "legal",
                                           "a1", "a0", "tabloid", "150x150", "180x400"};
 
 std::vector<Page> tile_pages(const PrintPlan& plan) {
@@ -86,9 +86,8 @@ bool shows_something(const Sheet& sheet, const Box& window) {
       }
     }
   }
-  return std::any_of(sheet.texts.begin(), sheet.texts.end(), [&](const SheetText& text) {
-    return box_of(room_of(text)).overlaps(window);
-  });
+  return std::any_of(sheet.texts.begin(), sheet.texts.end(),
+                     [&](const SheetText& text) { return box_of(room_of(text)).overlaps(window); });
 }
 
 struct Place {
@@ -239,8 +238,7 @@ TEST_CASE("page furniture stands where the drawing leaves room") {
       for (const SheetText& text : page.furniture.texts) {
         for (const Stroke& stroke : plan.sheet.strokes) {
           CHECK(!(runs_through(placed(stroke.path, to_page), text) &&
-                  in(Box{page.window_at.x, page.window_at.y, page.width - 10.0,
-                         page.height - 10.0},
+                  in(Box{page.window_at.x, page.window_at.y, page.width - 10.0, page.height - 10.0},
                      text.at)));
         }
       }
@@ -308,7 +306,8 @@ TEST_CASE("the map says whose pattern it is and what to know before cutting") {
     INFO(said);
     CHECK(text.find(said) != std::string::npos);
   }
-  for (const Page& page : tile_pages(plan)) CHECK(text.find(page.label + "\n") != std::string::npos);
+  for (const Page& page : tile_pages(plan))
+    CHECK(text.find(page.label + "\n") != std::string::npos);
 }
 
 TEST_CASE("long lists go on to further map pages and lose nothing") {

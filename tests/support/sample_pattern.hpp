@@ -1,12 +1,12 @@
 #pragma once
 
-#include <cmath>
-#include <string>
-#include <vector>
-
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/pattern/pattern.hpp"
+
+#include <cmath>
+#include <string>
+#include <vector>
 
 namespace blockwright_tests {
 
@@ -69,15 +69,14 @@ inline Piece sample_front() {
   add_mouth(shoulder_path, shoulder);
   shoulder_path.add(Segment{shoulder.legs[1], side_neck});
 
-  piece.edges = {
-      {"waist", EdgeRole::Hem, waist_path},
-      {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
-      {"armhole", EdgeRole::Hem,
-       sample_armhole(underarm, {203.0, 245.0}, shoulder_point, left_of(outer_down))},
-      {"shoulder", EdgeRole::Seam, shoulder_path},
-      {"neckline", EdgeRole::Hem,
-       Path({corner_curve(side_neck, right_of(down), front_neck, {-1.0, 0.0}, 0.6)})},
-      {"centre_front", EdgeRole::Fold, Path::through({front_neck, {0.0, 0.0}})}};
+  piece.edges = {{"waist", EdgeRole::Hem, waist_path},
+                 {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
+                 {"armhole", EdgeRole::Hem,
+                  sample_armhole(underarm, {203.0, 245.0}, shoulder_point, left_of(outer_down))},
+                 {"shoulder", EdgeRole::Seam, shoulder_path},
+                 {"neckline", EdgeRole::Hem,
+                  Path({corner_curve(side_neck, right_of(down), front_neck, {-1.0, 0.0}, 0.6)})},
+                 {"centre_front", EdgeRole::Fold, Path::through({front_neck, {0.0, 0.0}})}};
   piece.darts = {shoulder, waist};
   piece.notches = {{"armhole.front", "armhole", 95.0, 1, "", ""},
                    {"side.match", "side", 90.0, 1, "back", "side"}};
@@ -107,8 +106,8 @@ inline Piece sample_back() {
   const Point shoulder_point = outer + 74.0 * outer_down;
 
   Dart shoulder = sample_dart("shoulder", "shoulder", blade, outer, open, 10.0, false, down);
-  Dart first = sample_dart("waist_1", "waist", {70.0, 150.0}, {60.0, 1.0}, Angle::degrees(7.5),
-                           0.0, true, {1.0, 0.0});
+  Dart first = sample_dart("waist_1", "waist", {70.0, 150.0}, {60.0, 1.0}, Angle::degrees(7.5), 0.0,
+                           true, {1.0, 0.0});
   Dart second = sample_dart("waist_2", "waist", {140.0, 150.0}, {131.0, 3.0}, Angle::degrees(7.0),
                             0.0, true, {1.0, 0.0});
   Path waist_path = Path::through({{0.0, 0.0}, first.legs[0]});
@@ -120,15 +119,14 @@ inline Piece sample_back() {
   add_mouth(shoulder_path, shoulder);
   shoulder_path.add(Segment{shoulder.legs[1], side_neck});
 
-  piece.edges = {
-      {"waist", EdgeRole::Hem, waist_path},
-      {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
-      {"armhole", EdgeRole::Hem,
-       sample_armhole(underarm, {188.0, 262.0}, shoulder_point, left_of(outer_down))},
-      {"shoulder", EdgeRole::Seam, shoulder_path},
-      {"neckline", EdgeRole::Hem,
-       Path({corner_curve(side_neck, right_of(down), nape, {-1.0, 0.0}, 0.6)})},
-      {"centre_back", EdgeRole::Opening, Path::through({nape, {0.0, 0.0}})}};
+  piece.edges = {{"waist", EdgeRole::Hem, waist_path},
+                 {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
+                 {"armhole", EdgeRole::Hem,
+                  sample_armhole(underarm, {188.0, 262.0}, shoulder_point, left_of(outer_down))},
+                 {"shoulder", EdgeRole::Seam, shoulder_path},
+                 {"neckline", EdgeRole::Hem,
+                  Path({corner_curve(side_neck, right_of(down), nape, {-1.0, 0.0}, 0.6)})},
+                 {"centre_back", EdgeRole::Opening, Path::through({nape, {0.0, 0.0}})}};
   piece.darts = {shoulder, first, second};
   piece.notches = {{"armhole.back", "armhole", 100.0, 2, "", ""},
                    {"side.match", "side", 90.0, 1, "front", "side"}};
@@ -159,7 +157,8 @@ inline Path scaled(const Path& path, double by) {
       result.add(Segment{scaled(s->a, by), scaled(s->b, by)});
     } else {
       const auto& c = std::get<CubicCurve>(curve);
-      result.add(CubicCurve{scaled(c.p0, by), scaled(c.p1, by), scaled(c.p2, by), scaled(c.p3, by)});
+      result.add(
+          CubicCurve{scaled(c.p0, by), scaled(c.p1, by), scaled(c.p2, by), scaled(c.p3, by)});
     }
   }
   return result;

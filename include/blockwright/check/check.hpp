@@ -1,13 +1,13 @@
 #pragma once
 
-#include <string>
-#include <string_view>
-#include <vector>
-
 #include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
 #include "blockwright/pattern/pattern.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace blockwright {
 
@@ -51,7 +51,7 @@ inline constexpr double kMeasureBackTolerance = 0.1;
 struct CheckInput {
   const Pattern& pattern;
   const Body& body;
-  const Ease& ease;                ///< as drawn
+  const Ease& ease;  ///< as drawn
   const Adjustments& adjustments;
 };
 

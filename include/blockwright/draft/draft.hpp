@@ -1,22 +1,22 @@
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <string>
+#include <vector>
+
 namespace blockwright {
 
 /// One point of the draft: where it lies, by which rule, and what closed it.
 struct DraftStep {
-  std::string piece;            ///< "front" or "back"
-  std::string point;            ///< trade name, e.g. "side neck point"
-  Point at;                     ///< mm from the piece's centre waist
-  /// How it is found with ruler and compass, in words; "{0}", "{1}" ... stand for `lengths`, so that
-  /// they can be told in the person's unit.
+  std::string piece;  ///< "front" or "back"
+  std::string point;  ///< trade name, e.g. "side neck point"
+  Point at;           ///< mm from the piece's centre waist
+  /// How it is found with ruler and compass, in words; "{0}", "{1}" ... stand for `lengths`, so
+  /// that they can be told in the person's unit.
   std::string rule;
   std::vector<double> lengths;  ///< mm
   std::string closed_by;        ///< the measurement or the rule of the draft that fixes it

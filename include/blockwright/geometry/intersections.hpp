@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/geometry/path.hpp"
+
+#include <vector>
 
 namespace blockwright {
 

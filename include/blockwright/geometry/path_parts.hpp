@@ -15,8 +15,8 @@ Path part_before(const Path& path, PathPlace place);
 Path part_after(const Path& path, PathPlace place);
 Path part_between(const Path& path, PathPlace from, PathPlace to);
 
-/// The path with its start or its end moved, the rest unchanged (a cubic's nearest handle moves too).
-/// Meant for rounding errors.
+/// The path with its start or its end moved, the rest unchanged (a cubic's nearest handle moves
+/// too). Meant for rounding errors.
 Path starting_at(const Path& path, Point start);
 
 Path ending_at(const Path& path, Point end);

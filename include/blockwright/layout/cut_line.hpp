@@ -1,8 +1,8 @@
 #pragma once
 
-#include <vector>
-
 #include "blockwright/geometry/path.hpp"
+
+#include <vector>
 
 namespace blockwright {
 
@@ -11,7 +11,8 @@ namespace blockwright {
 /// `edges` follow one another round the outline, anticlockwise, each starting where the one before
 /// ended; `widths` holds the allowance of each in mm, 0 for none. Edges with no allowance are taken
 /// over as they are. Corners:
-/// - between an edge with and one without allowance, the end of the allowance is the mirror image of
+/// - between an edge with and one without allowance, the end of the allowance is the mirror image
+/// of
 ///   the bare edge in the stitch line: pressed open or turned under, it lies on that edge;
 /// - between two edges with allowance, the cut lines are mitred;
 /// - where either would reach further than kMitreLimit widths from the corner, or there is nothing

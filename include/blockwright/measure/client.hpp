@@ -1,14 +1,14 @@
 #pragma once
 
+#include "blockwright/base/problem.hpp"
+#include "blockwright/measure/measurement_name.hpp"
+
 #include <array>
 #include <iosfwd>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "blockwright/base/problem.hpp"
-#include "blockwright/measure/measurement_name.hpp"
 
 namespace blockwright {
 

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "blockwright/base/length.hpp"
+
 #include <array>
 #include <optional>
 #include <string_view>
-
-#include "blockwright/base/length.hpp"
 
 namespace blockwright {
 
@@ -45,10 +45,10 @@ enum class MeasurementKind { Girth, Length, Angle };
 /// What the catalogue says of one measurement.
 struct MeasurementInfo {
   MeasurementName name;
-  std::string_view key;        ///< "bust_girth"
-  std::string_view iso_term;   ///< the ISO 8559-1 name, or the trade's where ISO has none
-  std::string_view how;        ///< how to take it, one or two sentences
-  std::string_view closes;     ///< the unknown of the draft that it closes
+  std::string_view key;       ///< "bust_girth"
+  std::string_view iso_term;  ///< the ISO 8559-1 name, or the trade's where ISO has none
+  std::string_view how;       ///< how to take it, one or two sentences
+  std::string_view closes;    ///< the unknown of the draft that it closes
   MeasurementKind kind;
   /// Readings outside are refused as slips: in mm, or degrees for an angle.
   double least;

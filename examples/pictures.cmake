@@ -1,0 +1,34 @@
+# Draws the pictures of docs/pictures again from the demo client.
+#
+#   cmake -D ROOT=<checkout> -D WORK=<scratch folder> -D BLOCKWRIGHT=<program> -D PICTURES=<program>
+#         [-D UPDATE=ON] -P examples/pictures.cmake
+#
+# Fails if one differs from what is published, or with UPDATE=ON puts the new ones in its place.
+cmake_minimum_required(VERSION 3.25)
+set(CLIENT ${ROOT}/examples/wardrobe/ondine-marsh.json)
+set(DRAWN ${WORK}/pictures)
+set(PUBLISHED ${ROOT}/docs/pictures)
+file(REMOVE_RECURSE ${DRAWN})
+file(MAKE_DIRECTORY ${DRAWN})
+execute_process(COMMAND ${BLOCKWRIGHT} draft ${CLIENT} --cut toile --write svg --out ${DRAWN}
+                OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
+file(RENAME ${DRAWN}/ondine-marsh-toile.svg ${DRAWN}/block.svg)
+execute_process(COMMAND ${PICTURES} ${CLIENT} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
+
+file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
+list(LENGTH names count)
+if(count LESS 7)
+  message(FATAL_ERROR "Only ${count} pictures were drawn.")
+endif()
+foreach(name IN LISTS names)
+  if(UPDATE)
+    file(COPY_FILE ${DRAWN}/${name} ${PUBLISHED}/${name})
+    continue()
+  endif()
+  execute_process(COMMAND ${CMAKE_COMMAND} -E compare_files ${DRAWN}/${name} ${PUBLISHED}/${name}
+                  RESULT_VARIABLE differs)
+  if(differs)
+    message(FATAL_ERROR "docs/pictures/${name} is not what the program draws. Look at "
+                        "${DRAWN}/${name}; if it is right, run this script with -D UPDATE=ON.")
+  endif()
+endforeach()

@@ -1,0 +1,91 @@
+// Hand-picked bodies at the edge of what the tape meets, and sets with most of the tape missing.
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <random>
+
+using namespace blockwright;
+using enum MeasurementName;
+
+namespace {
+
+void must_draft(const Session& session) {
+  const CheckedBlock checked = checked_block(session);
+  CHECK(errors_of(checked.report) == "");
+}
+
+}  // namespace
+
+TEST_CASE("The bust girth alone drafts, from 71 to 140 cm") {
+  for (double bust = 710.0; bust <= 1400.0; bust += 5.0) {
+    INFO("bust " << bust << " mm");
+    must_draft(bust_only(bust));
+  }
+}
+
+TEST_CASE("A waist larger than the bust drafts and comes back") {
+  for (const double waist : {900.0, 950.0, 1000.0, 1040.0, 1100.0, 1200.0}) {
+    INFO("waist " << waist << " mm");
+    Session session = bust_only(1000.0);
+    tape(session, WaistGirth, waist);
+    const CheckedBlock checked = checked_block(session);
+    CHECK(errors_of(checked.report) == "");
+    CHECK(row_of(checked.report, WaistGirth)->residual() == Approx(0.0).margin(0.1));
+  }
+}
+
+TEST_CASE("Shoulders from square to steep draft") {
+  for (double slope = 10.0; slope <= 40.0; slope += 1.0) {
+    INFO("slope " << slope << " degrees");
+    Session session = bust_only(920.0);
+    tape(session, ShoulderSlope, slope);
+    must_draft(session);
+  }
+}
+
+TEST_CASE("Very long and very short bodices draft") {
+  for (const double back : {300.0, 330.0, 370.0, 420.0, 460.0}) {
+    INFO("back waist length " << back << " mm");
+    Session session = bust_only(900.0);
+    tape(session, BackWaistLength, back);
+    must_draft(session);
+  }
+}
+
+TEST_CASE("Flat and very full busts draft") {
+  for (const double underbust : {700.0, 760.0, 820.0, 880.0, 930.0}) {
+    INFO("underbust " << underbust << " mm");
+    Session session = bust_only(980.0);
+    tape(session, UnderbustGirth, underbust);
+    tape(session, UpperChestGirth, 0.5 * (980.0 + underbust) + 20.0);
+    must_draft(session);
+  }
+}
+
+TEST_CASE("Any part of a session drafts: 1,000 random subsets") {
+  std::mt19937_64 random(7);
+  int drafted = 0;
+  for (const Session& whole : survey_people(1000, 424242)) {
+    Session part = bust_only(whole.tape[BustGirth]->median());
+    for (const MeasurementInfo& entry : measurement_catalogue()) {
+      if (whole.tape[entry.name] && random() % 2 == 0) {
+        part.tape[entry.name] = whole.tape[entry.name];
+      }
+    }
+    if (errors_of(checked_block(part).report).empty()) ++drafted;
+  }
+  CHECK(drafted >= 995);
+}
+
+TEST_CASE("Slants close the shoulders where they are taped") {
+  Session session = bust_only(920.0);
+  tape(session, FrontShoulderSlant, 385.0);
+  tape(session, BackShoulderSlant, 390.0);
+  const CheckedBlock checked = checked_block(session);
+  CHECK(errors_of(checked.report) == "");
+  CHECK(row_of(checked.report, FrontShoulderSlant)->residual() == Approx(0.0).margin(0.1));
+  CHECK(row_of(checked.report, BackShoulderSlant)->residual() == Approx(0.0).margin(0.1));
+  CHECK(row_of(checked.report, ShoulderSlope) == nullptr);
+}

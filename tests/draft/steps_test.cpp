@@ -1,0 +1,60 @@
+// The draft log: every named point of the pieces is told, at its place, with what closed it.
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace blockwright;
+
+namespace {
+
+bool is_told(const DraftLog& log, const std::string& piece, Point at) {
+  return std::any_of(log.begin(), log.end(), [&](const DraftStep& step) {
+    return step.piece == piece && distance(step.at, at) < 1e-9;
+  });
+}
+
+}  // namespace
+
+TEST_CASE("Every landmark and every dart's apex is told where the piece has it") {
+  const CheckedBlock checked = checked_block(survey_people(1, 3).front());
+  for (const Piece& piece : checked.block.pattern.pieces) {
+    for (const Landmark& landmark : piece.landmarks) {
+      INFO(piece.name << " " << landmark.name);
+      CHECK(is_told(checked.block.log, piece.name, landmark.at));
+    }
+    for (const Dart& dart : piece.darts) CHECK(is_told(checked.block.log, piece.name, dart.apex));
+  }
+}
+
+TEST_CASE("Every step has a rule, names its closer and uses each of its lengths") {
+  const CheckedBlock checked = checked_block(bust_only(900.0));
+  CHECK(checked.block.log.size() > 25);
+  for (const DraftStep& step : checked.block.log) {
+    INFO(step.piece << " " << step.point);
+    CHECK_FALSE(step.rule.empty());
+    CHECK_FALSE(step.closed_by.empty());
+    for (std::size_t i = 0; i < step.lengths.size(); ++i) {
+      CHECK(step.rule.find("{" + std::to_string(i) + "}") != std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("With compass and ruler the steps arrive at the same points") {
+  // The bust point to side neck point tape, and both compass circles of the front shoulder point.
+  const CheckedBlock checked = checked_block(survey_people(1, 9).front());
+  const Piece& front = checked.block.pattern.piece("front");
+  for (const DraftStep& step : checked.block.log) {
+    if (step.piece != "front") continue;
+    if (step.point == "side neck point") {
+      CHECK(step.at.x == Approx(step.lengths[0]).margin(1e-9));
+      CHECK(distance(step.at, front.landmark("bust_point")) == Approx(step.lengths[1]));
+    }
+    if (step.point == "shoulder point, dart closed") {
+      CHECK(distance(step.at, front.landmark("side_neck_point")) == Approx(step.lengths[0]));
+      CHECK(norm(step.at - Point{}) == Approx(step.lengths[1]));
+    }
+  }
+}
