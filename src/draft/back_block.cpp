@@ -12,8 +12,8 @@ Piece back_block(const NeckAndShoulder& upper, const Scye& scye) {
       shoulder_dart("shoulder", upper.blade_point, upper.dart_inner_leg, upper.dart_outer_leg,
                     direction(-upper.back_slope), rules::kHoldBackBackShoulder);
   const WaistWithDarts waist =
-      waist_with_darts(scye.back_waist, "waist", rules::kHoldBackBackWaist);
-  const Point side_waist = scye.back_waist.side_waist;
+      waist_with_darts(scye.waists.back, "waist", rules::kHoldBackBackWaist);
+  const Point side_waist = scye.waists.back.side_waist;
   piece.edges = {
       {"waist", EdgeRole::Hem, waist.path},
       {"side", EdgeRole::Seam, Path({Segment{side_waist, scye.back_underarm}})},
@@ -25,8 +25,8 @@ Piece back_block(const NeckAndShoulder& upper, const Scye& scye) {
   };
   piece.darts = {dart};
   piece.darts.insert(piece.darts.end(), waist.darts.begin(), waist.darts.end());
-  const double bust_level = side_waist.y + scye.bust_line;
-  const Point bust_line_end{scye.suppression.back_bust, bust_level};
+  const double bust_level = side_waist.y + scye.waists.bust_line;
+  const Point bust_line_end{scye.waists.suppression.back_bust, bust_level};
   piece.balance_lines = {
       {"bust_line", Path({Segment{{0.0, bust_level}, bust_line_end}})},
       {"across_back_line", Path({Segment{{0.0, upper.across_back_level}, scye.across_back}})},

@@ -32,8 +32,8 @@ Piece front_block(const NeckAndShoulder& upper, const Scye& scye) {
   piece.cut_on = CutOn::Fold;
   const Dart dart = bust_dart(upper, scye);
   const WaistWithDarts waist =
-      waist_with_darts(scye.front_waist, "waist", rules::kHoldBackFrontWaist);
-  const Point side_waist = scye.front_waist.side_waist;
+      waist_with_darts(scye.waists.front, "waist", rules::kHoldBackFrontWaist);
+  const Point side_waist = scye.waists.front.side_waist;
   const Path neckline({upper.front_neckline});
   piece.edges = {
       {"waist", EdgeRole::Hem, waist.path},
@@ -46,7 +46,7 @@ Piece front_block(const NeckAndShoulder& upper, const Scye& scye) {
   };
   piece.darts = {dart};
   piece.darts.insert(piece.darts.end(), waist.darts.begin(), waist.darts.end());
-  const Point bust_line_end{scye.suppression.front_bust, upper.bust_point.y};
+  const Point bust_line_end{scye.waists.suppression.front_bust, upper.bust_point.y};
   piece.balance_lines = {
       {"bust_line", Path({Segment{{0.0, upper.bust_point.y}, bust_line_end}})},
       {"across_front_line", across_front_line(upper, scye, dart)},

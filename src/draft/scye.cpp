@@ -16,22 +16,22 @@ using enum MeasurementName;
 struct Frame {
   const Targets& t;
   const NeckAndShoulder& upper;
-  Suppression suppression;
-  WaistEdge front_waist;
-  WaistEdge back_waist;
-  double bust_line = 0.0;
+  Waists waists;
   Point across_front_closed;
   Point across_back;
 };
 
 /// A side seam from the side waist point through the bust line's end.
-Vec side_direction(const WaistEdge& waist, double bust_width, double bust_line) {
-  return unit(Vec{bust_width - waist.side_waist.x, bust_line});
+Vec front_side(const Waists& w) {
+  return unit(Vec{w.suppression.front_bust - w.front.side_waist.x, w.bust_line});
+}
+
+Vec back_side(const Waists& w) {
+  return unit(Vec{w.suppression.back_bust - w.back.side_waist.x, w.bust_line});
 }
 
 double armpit_level(const Frame& f) {
-  const Vec side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
-  return f.front_waist.side_waist.y + f.t.side_length * side.y;
+  return f.waists.front.side_waist.y + f.t.side_length * front_side(f.waists).y;
 }
 
 /// Height of the across-front line on the front with its shoulder dart closed.
@@ -43,10 +43,7 @@ double across_front_level(const Frame& f) {
 }
 
 Frame frame(const Targets& t, const NeckAndShoulder& upper, double front_bust) {
-  Frame f{t, upper, suppression(t, front_bust), {}, {}, 0.0, {}, {}};
-  f.front_waist = front_waist(f.suppression, upper.bust_point, t.under_bust);
-  f.bust_line = upper.bust_point.y - f.front_waist.side_waist.y;
-  f.back_waist = back_waist(f.suppression, f.bust_line);
+  Frame f{t, upper, waists(t, front_bust, upper.bust_point), {}, {}};
   f.across_front_closed = {t.across_front, across_front_level(f)};
   f.across_back = {t.across_back, upper.across_back_level};
   return f;
@@ -185,20 +182,20 @@ Drawn draw(const Frame& f, double drop, double least_width) {
   Drawn d;
   d.drop = drop;
   const double seam = f.t.side_length - drop;
-  const Vec front_side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
-  const Vec back_side = side_direction(f.back_waist, f.suppression.back_bust, f.bust_line);
-  d.front_underarm = f.front_waist.side_waist + seam * front_side;
-  d.back_underarm = f.back_waist.side_waist + seam * back_side;
+  const Vec front = front_side(f.waists);
+  const Vec back = back_side(f.waists);
+  d.front_underarm = f.waists.front.side_waist + seam * front;
+  d.back_underarm = f.waists.back.side_waist + seam * back;
   close_bust_dart(f, least_width, d);
   const Angle open = -d.bust_dart;
   d.front_shoulder_point = rotated_about(f.upper.front_shoulder_point, f.upper.bust_point, open);
   d.front_armhole =
-      armhole({d.front_underarm, left_of(front_side), d.across_front, rotated(Vec{0.0, 1.0}, open),
+      armhole({d.front_underarm, left_of(front), d.across_front, rotated(Vec{0.0, 1.0}, open),
                d.front_shoulder_point, left_of(direction(open - f.upper.front_slope))});
   const Vec back_shoulder = rotated(direction(-f.upper.back_slope),
                                     turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
                                                  f.upper.dart_outer_leg - f.upper.blade_point));
-  d.back_armhole = armhole({d.back_underarm, left_of(back_side), f.across_back, Vec{0.0, 1.0},
+  d.back_armhole = armhole({d.back_underarm, left_of(back), f.across_back, Vec{0.0, 1.0},
                             f.upper.back_shoulder_point, left_of(back_shoulder)});
   return d;
 }
@@ -213,8 +210,8 @@ double least_armhole_width(const Frame& f) { return rules::kLeastArmholeWidth * 
 /// the underarm point above the bust line. Where that is not enough the armhole becomes wider: a
 /// large arm in a short scye is a wide one.
 Drawn with_armhole_closed(const Frame& f) {
-  const Vec side = side_direction(f.front_waist, f.suppression.front_bust, f.bust_line);
-  const double room = f.t.side_length - (f.bust_line + rules::kUnderarmOverBustLine) / side.y;
+  const double over_waist = f.waists.bust_line + rules::kUnderarmOverBustLine;
+  const double room = f.t.side_length - over_waist / front_side(f.waists).y;
   const double most = std::min(rules::kMostDrop, room);
   const double least = std::min(rules::kLeastDrop, room);
   const double width = least_armhole_width(f);
@@ -271,10 +268,7 @@ Scye scye(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement
   const Drawn d = with_armhole_closed(f);
   report(f, d, settlement);
   Scye s;
-  s.suppression = f.suppression;
-  s.front_waist = f.front_waist;
-  s.back_waist = f.back_waist;
-  s.bust_line = f.bust_line;
+  s.waists = f.waists;
   s.drop = d.drop;
   s.bust_dart = d.bust_dart;
   s.across_front_closed = d.across_front_closed;

@@ -9,10 +9,7 @@ namespace blockwright {
 
 /// Side seams, bust dart and armholes, each in its piece's frame; the front with its darts open.
 struct Scye {
-  Suppression suppression;
-  WaistEdge front_waist;
-  WaistEdge back_waist;
-  double bust_line = 0.0;     ///< height over the side waist point, both pieces, level
+  Waists waists;
   double drop = 0.0;          ///< underarm point below the armpit, along the side seam
   Angle bust_dart;            ///< the front shoulder dart
   Point across_front_closed;  ///< across-front point with the shoulder dart closed

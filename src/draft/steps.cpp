@@ -166,15 +166,15 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const 
   Teller on_front(log, "front");
   tell_front_upper(on_front, t, n);
   tell_bust_dart(on_front, n, s, front);
-  tell_waist_darts(on_front, s.front_waist, "waist_girth and bust_girth");
-  tell_side(on_front, s.front_waist, s.suppression.front_bust, n.bust_point.y, s.front_underarm,
-            s.drop);
+  tell_waist_darts(on_front, s.waists.front, "waist_girth and bust_girth");
+  tell_side(on_front, s.waists.front, s.waists.suppression.front_bust, n.bust_point.y,
+            s.front_underarm, s.drop);
   tell_armhole(on_front, s.front_armhole);
   Teller on_back(log, "back");
   tell_back_upper(on_back, t, n);
-  tell_waist_darts(on_back, s.back_waist, "waist_girth and bust_girth");
-  tell_side(on_back, s.back_waist, s.suppression.back_bust, s.back_waist.side_waist.y + s.bust_line,
-            s.back_underarm, s.drop);
+  tell_waist_darts(on_back, s.waists.back, "waist_girth and bust_girth");
+  tell_side(on_back, s.waists.back, s.waists.suppression.back_bust,
+            s.waists.back.side_waist.y + s.waists.bust_line, s.back_underarm, s.drop);
   tell_armhole(on_back, s.back_armhole);
   return log;
 }

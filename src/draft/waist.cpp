@@ -32,21 +32,18 @@ double sewn(const WaistEdge& edge) {
   return sum;
 }
 
+double bend_width(double from_x, double side_x) {
+  return std::min(rules::kUndartedBend, 0.8 * (side_x - from_x));
+}
+
 /// A stretch without a dart from `from` to the side: level, then bent over its last part so that it
 /// meets the side seam square.
 Path undarted_stretch(Point from, double side_x, double side_slope) {
-  const double bend = std::min(rules::kUndartedBend, 0.8 * (side_x - from.x));
+  const double bend = bend_width(from.x, side_x);
   const Point level{side_x - bend, from.y};
   Path path({Segment{from, level}});
   path.add(stretch(level, 0.0, {side_x, from.y + rise(bend, 0.0, side_slope)}, side_slope));
   return path;
-}
-
-/// The edge whose side waist point makes its one sewn stretch as long as asked.
-template <class EdgeAt>
-WaistEdge closed_by_side(const EdgeAt& edge_at, double asked) {
-  const auto excess = [&](double side_x) { return sewn(edge_at(side_x)) - asked; };
-  return edge_at(solve_between(excess, 0.8 * asked, 1.02 * asked, rules::kSolved));
 }
 
 /// The front waist at a dart angle: square to the centre front, to both legs and to the side seam.
@@ -74,32 +71,21 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
 /// The front waist without a dart: it dips under the bust point and runs on to the side.
 WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
   const Point dip = bust_point - Vec{0.0, leg};
+  const double side_x = s.front_bust - s.side_run;
+  const double bend = bend_width(dip.x, side_x);
   double side_slope = -std::atan(s.side_run / leg);
   for (int pass = 0; pass < kSidePasses; ++pass) {
-    side_slope = -std::atan(s.side_run / (leg - rise(rules::kUndartedBend, 0.0, side_slope)));
+    side_slope = -std::atan(s.side_run / (leg - rise(bend, 0.0, side_slope)));
   }
-  return closed_by_side(
-      [&](double side_x) {
-        WaistEdge edge;
-        Path path({stretch({}, 0.0, dip, 0.0)});
-        path.add(undarted_stretch(dip, side_x, side_slope));
-        edge.side_waist = path.end();
-        edge.stretches = {path};
-        return edge;
-      },
-      s.front_waist);
+  Path path({stretch({}, 0.0, dip, 0.0)});
+  path.add(undarted_stretch(dip, side_x, side_slope));
+  return {{}, {path}, path.end()};
 }
 
 WaistEdge undarted_back(const Suppression& s, double bust_line) {
   const double side_slope = -std::atan(s.side_run / bust_line);
-  return closed_by_side(
-      [&](double side_x) {
-        WaistEdge edge;
-        edge.stretches = {undarted_stretch({}, side_x, side_slope)};
-        edge.side_waist = edge.stretches.front().end();
-        return edge;
-      },
-      s.back_waist);
+  const Path path = undarted_stretch({}, s.back_bust - s.side_run, side_slope);
+  return {{}, {path}, path.end()};
 }
 
 /// Height of the bust line over the side waist point, and on the back's centre.
@@ -140,41 +126,27 @@ double widest_dart(double leg) {
   return 2.0 * leg * std::sin(0.5 * rules::kMostWaistDart.radians());
 }
 
-}  // namespace
-
-double front_share_of_bust(const Targets& t) {
-  if (t.front_bust) return *t.front_bust;
-  const double more =
-      rules::kFrontShareBase + rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
-  return t.front_bust_quarter + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
-}
-
-Suppression suppression(const Targets& t, double front_bust) {
+/// Shares out a waist that is smaller than the bust.
+Suppression darted_suppression(const Targets& t, double front_bust) {
   const double all = t.bust - t.waist;
+  // Of the whole slant allowed from underarm to waist, the part below the bust line.
+  const double most_run =
+      rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
+  const double front = std::min(rules::kFrontDartShare * all, widest_dart(t.under_bust));
+  const double run = std::min(rules::kSideShare * all, most_run);
+  const double back = std::min(all - front - 2.0 * run,
+                               2.0 * widest_dart(t.under_bust - rules::kOuterBackDartLower));
   Suppression s;
   s.front_bust = front_bust;
   s.back_bust = t.bust - front_bust;
-  if (all <= 0.0) {
-    s.side_run = 0.5 * all;
-    s.front_waist = front_bust - s.side_run;
-  } else {
-    // Of the whole slant allowed from underarm to waist, the part below the bust line.
-    const double most_run =
-        rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
-    const double front = std::min(rules::kFrontDartShare * all, widest_dart(t.under_bust));
-    const double run = std::min(rules::kSideShare * all, most_run);
-    const double back = std::min(all - front - 2.0 * run,
-                                 2.0 * widest_dart(t.under_bust - rules::kOuterBackDartLower));
-    s.side_run = 0.5 * (all - front - back);
-    s.front_waist = front_bust - s.side_run - front;
-  }
+  s.side_run = 0.5 * (all - front - back);
+  s.front_waist = front_bust - s.side_run - front;
   s.back_waist = t.waist - s.front_waist;
   return s;
 }
 
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
   const double straight = s.front_bust - s.side_run - s.front_waist;
-  if (straight < rules::kLeastDart) return undarted_front(s, bust_point, under_bust);
   const auto excess = [&](double angle) {
     return sewn(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
   };
@@ -184,27 +156,76 @@ WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust)
   return front_waist_at(s, bust_point, under_bust, angle);
 }
 
+/// The back waist with its darts at the given places.
+WaistEdge back_waist(const Suppression& s, const BackLevels& levels,
+                     const std::vector<double>& places) {
+  const double straight = s.back_bust - s.side_run - s.back_waist;
+  const auto excess = [&](double intake) {
+    return sewn(back_waist_at(s, levels, intake, places)) - s.back_waist;
+  };
+  const double intake =
+      solve_between(excess, 0.7 * straight, 1.3 * straight + 15.0, rules::kSolved);
+  return back_waist_at(s, levels, intake, places);
+}
+
+/// One dart, or two where one would be too wide.
 WaistEdge back_waist(const Suppression& s, double bust_line) {
   const double width = s.back_bust - s.side_run;
-  const double straight = width - s.back_waist;
-  if (straight < rules::kLeastDart) return undarted_back(s, bust_line);
-  const auto closed = [&](const BackLevels& levels, const std::vector<double>& places) {
-    const auto excess = [&](double intake) {
-      return sewn(back_waist_at(s, levels, intake, places)) - s.back_waist;
-    };
-    // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
-    const double intake =
-        solve_between(excess, 0.7 * straight, 1.3 * straight + 15.0, rules::kSolved);
-    return back_waist_at(s, levels, intake, places);
-  };
-  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
   const std::vector<double> one{rules::kOneBackDart * width};
-  const WaistEdge first = closed({bust_line, bust_line}, one);
+  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
+  const WaistEdge first = back_waist(s, {bust_line, bust_line}, one);
   const BackLevels levels{bust_line, bust_line + first.side_waist.y};
-  const WaistEdge single = closed(levels, one);
+  const WaistEdge single = back_waist(s, levels, one);
   const WaistDart& dart = single.darts.front();
   if (distance(dart.inner_leg, dart.outer_leg) <= rules::kMostBackDart) return single;
-  return closed(levels, {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
+  return back_waist(s, levels, {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
+}
+
+Waists darted(const Targets& t, double front_bust, Point bust_point) {
+  Waists w;
+  w.suppression = darted_suppression(t, front_bust);
+  w.front = front_waist(w.suppression, bust_point, t.under_bust);
+  w.bust_line = bust_point.y - w.front.side_waist.y;
+  w.back = back_waist(w.suppression, w.bust_line);
+  return w;
+}
+
+/// Both waist edges without darts, their sides running in by `side_run` (out if negative).
+Waists undarted_at(const Targets& t, double front_bust, Point bust_point, double side_run) {
+  Waists w;
+  w.suppression = {front_bust, t.bust - front_bust, side_run, 0.0, 0.0};
+  w.front = undarted_front(w.suppression, bust_point, t.under_bust);
+  w.bust_line = bust_point.y - w.front.side_waist.y;
+  w.back = undarted_back(w.suppression, w.bust_line);
+  w.suppression.front_waist = sewn(w.front);
+  w.suppression.back_waist = sewn(w.back);
+  return w;
+}
+
+Waists undarted(const Targets& t, double front_bust, Point bust_point) {
+  const auto excess = [&](double side_run) {
+    const Waists w = undarted_at(t, front_bust, bust_point, side_run);
+    return w.suppression.front_waist + w.suppression.back_waist - t.waist;
+  };
+  // The edges are a little longer than they are wide, so the sides flare a little less.
+  const double straight = 0.5 * (t.bust - t.waist);
+  const double side_run = solve_between(excess, straight - 5.0, straight + 40.0, rules::kSolved);
+  return undarted_at(t, front_bust, bust_point, side_run);
+}
+
+}  // namespace
+
+double front_share_of_bust(const Targets& t) {
+  if (t.front_bust) return *t.front_bust;
+  const double more =
+      rules::kFrontShareBase + rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
+  return t.front_bust_quarter + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
+}
+
+Waists waists(const Targets& t, double front_bust, Point bust_point) {
+  const double front_dart = rules::kFrontDartShare * (t.bust - t.waist);
+  return front_dart < rules::kLeastDart ? undarted(t, front_bust, bust_point)
+                                        : darted(t, front_bust, bust_point);
 }
 
 }  // namespace blockwright

@@ -31,18 +31,21 @@ struct WaistEdge {
   Point side_waist;
 };
 
+/// Both waist edges, with the bust line's height over either side waist point.
+struct Waists {
+  Suppression suppression;
+  WaistEdge front;
+  WaistEdge back;
+  double bust_line = 0.0;
+};
+
 /// Shares out the bust between front and back.
 double front_share_of_bust(const Targets& targets);
 
-/// Shares out the suppression for a given front part of the bust.
-Suppression suppression(const Targets& targets, double front_bust);
-
-/// The front waist: one dart under the bust point, its angle such that the sewn waist is right. A
-/// waist that needs no dart is closed by the side waist point instead.
-WaistEdge front_waist(const Suppression& suppression, Point bust_point, double under_bust);
-
-/// The back waist: none, one or two darts under the blade, with the same side slant as the front.
-/// `bust_line` is the bust line's height on the side seam above the side waist point.
-WaistEdge back_waist(const Suppression& suppression, double bust_line);
+/// Shares out the suppression for a given front part of the bust and draws both waist edges: on the
+/// front one dart under the bust point, on the back one or two under the blade, their angles such
+/// that the sewn waist is right, and the same side slant on both. A waist that is no smaller than
+/// the bust has no darts; its side seams flare until the waist is right.
+Waists waists(const Targets& targets, double front_bust, Point bust_point);
 
 }  // namespace blockwright

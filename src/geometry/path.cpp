@@ -7,22 +7,27 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <ranges>
 #include <utility>
 
 namespace blockwright {
 namespace {
 
 constexpr int kNearestSamples = 32;
+constexpr double kGolden = 0.6180339887498949;
 
 double squared_distance(const Curve& curve, double t, Point to) {
   const Vec v = point_at(curve, t) - to;
   return dot(v, v);
 }
 
+void require_joint(Point end, Point start) {
+  require(distance(end, start) <= kJointTolerance, "a stroke does not start where the path ends");
+}
+
 // Golden-section search down to where the distance no longer tells its places apart, then the zero
 // of its derivative.
 double refine_nearest(const Curve& curve, double low, double high, Point to) {
-  constexpr double kGolden = 0.6180339887498949;
   double a = high - kGolden * (high - low);
   double b = low + kGolden * (high - low);
   double at_a = squared_distance(curve, a, to);
@@ -110,8 +115,10 @@ int flattening_steps(const CubicCurve& c, double tolerance) {
 
 }  // namespace
 
-Path::Path(std::vector<Curve> curves) {
-  for (const Curve& curve : curves) add(curve);
+Path::Path(std::vector<Curve> curves) : curves_(std::move(curves)) {
+  for (std::size_t i = 1; i < curves_.size(); ++i) {
+    require_joint(end_of(curves_[i - 1]), start_of(curves_[i]));
+  }
 }
 
 Path Path::through(const std::vector<Point>& points) {
@@ -122,8 +129,7 @@ Path Path::through(const std::vector<Point>& points) {
 }
 
 void Path::add(const Curve& curve) {
-  require(empty() || distance(end(), start_of(curve)) <= kJointTolerance,
-          "a stroke does not start where the path ends");
+  if (!empty()) require_joint(end(), start_of(curve));
   curves_.push_back(curve);
 }
 
@@ -205,7 +211,7 @@ Path sub_path(const Path& path, double from, double to) {
 
 Path reversed(const Path& path) {
   Path back;
-  for (auto it = path.curves().rbegin(); it != path.curves().rend(); ++it) back.add(reversed(*it));
+  for (const Curve& curve : std::views::reverse(path.curves())) back.add(reversed(curve));
   return back;
 }
 

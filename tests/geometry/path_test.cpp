@@ -60,6 +60,8 @@ TEST_CASE("a stroke must start where the path ends") {
   CHECK_NOTHROW(path.add(Segment{{1.0, 0.5e-9}, {2.0, 0.0}}));
   CHECK_THROWS_AS(path.add(Path::through({{0.0, 0.0}, {1.0, 1.0}})), std::logic_error);
   CHECK(path.curves().size() == 2);
+  CHECK_THROWS_AS(Path({Segment{{0.0, 0.0}, {1.0, 0.0}}, Segment{{2.0, 0.0}, {3.0, 0.0}}}),
+                  std::logic_error);
 }
 
 TEST_CASE("an empty path has no length, no ends and no places") {

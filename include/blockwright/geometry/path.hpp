@@ -19,6 +19,7 @@ namespace blockwright {
 class Path {
  public:
   Path() = default;
+  /// Requires: each stroke starts where the one before it ends.
   explicit Path(std::vector<Curve> curves);
   /// A path through the points by straight strokes. Requires: at least two points.
   static Path through(const std::vector<Point>& points);
