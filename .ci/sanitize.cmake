@@ -1,5 +1,6 @@
-# AddressSanitizer and UndefinedBehaviorSanitizer, with the standard library's own checks on.
+# AddressSanitizer and UndefinedBehaviorSanitizer, with the standard library's own checks on. Not
+# optimised: its program is also the -O0 one of tests/determinism.sh.
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
 include(${CMAKE_CURRENT_LIST_DIR}/dev.cmake)
 set(BLOCKWRIGHT_SANITIZE ON CACHE BOOL "")
-set(CMAKE_CXX_FLAGS_RELWITHDEBINFO "-O1 -g -D_GLIBCXX_ASSERTIONS" CACHE STRING "")
+set(CMAKE_CXX_FLAGS_RELEASE "-O0 -g1 -D_GLIBCXX_ASSERTIONS" CACHE STRING "")

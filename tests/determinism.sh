@@ -53,7 +53,7 @@ count() {
   else
     failed=$((failed + 1))
     printf 'FAILED %s\n' "$what"
-    head -n 20 "$work/why"
+    head -n 8 "$work/why" | cut -c 1-160
   fi
 }
 

@@ -30,6 +30,7 @@ Piece back_block(const NeckAndShoulder& upper, const Scye& scye) {
   piece.balance_lines = {
       {"bust_line", Path({Segment{{0.0, bust_level}, bust_line_end}})},
       {"across_back_line", Path({Segment{{0.0, upper.across_back_level}, scye.across_back}})},
+      {"waist_line", scye.waists.back.stretches.back()},
   };
   piece.notches = {
       {"side", "side", distance(side_waist, bust_line_end), 1, "front", "side"},

@@ -50,6 +50,7 @@ Piece front_block(const NeckAndShoulder& upper, const Scye& scye) {
   piece.balance_lines = {
       {"bust_line", Path({Segment{{0.0, upper.bust_point.y}, bust_line_end}})},
       {"across_front_line", across_front_line(upper, scye, dart)},
+      {"waist_line", scye.waists.front.stretches.back()},
   };
   piece.notches = {
       {"side", "side", distance(side_waist, bust_line_end), 1, "back", "side"},

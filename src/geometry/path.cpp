@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <ranges>
 #include <utility>
 
 namespace blockwright {
@@ -210,9 +209,10 @@ Path sub_path(const Path& path, double from, double to) {
 }
 
 Path reversed(const Path& path) {
-  Path back;
-  for (const Curve& curve : std::views::reverse(path.curves())) back.add(reversed(curve));
-  return back;
+  std::vector<Curve> curves = path.curves();
+  std::reverse(curves.begin(), curves.end());
+  for (Curve& curve : curves) curve = reversed(curve);
+  return Path(std::move(curves));
 }
 
 Path placed(const Path& path, const Placement& placement) {

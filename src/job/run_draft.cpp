@@ -88,7 +88,7 @@ BlockRun checked_block(const DraftJob& job, const Wishes& wishes, FileStore& fil
   run.body = fill_in(run.session);
   run.block = draft_block(run.body, Ease::of(run.client));
   run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
-  run.problems = judge(run.session, run.body);
+  run.problems = judge(run.session, run.body, run.unit);
   run.problems.insert(run.problems.end(), run.checks.problems.begin(), run.checks.problems.end());
   std::stable_sort(run.problems.begin(), run.problems.end(), [](const auto& a, const auto& b) {
     return static_cast<int>(a.severity) > static_cast<int>(b.severity);

@@ -82,13 +82,37 @@ constexpr const char* kPatternSchema = R"({
               "edge": { "type": "string" },
               "apex": { "$ref": "#/$defs/point" },
               "point": { "$ref": "#/$defs/point" },
-              "legs": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2 }
+              "legs": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2 },
+              "cap": { "$ref": "#/$defs/point" }
             }
           }
         },
         "landmarks": { "type": "object", "additionalProperties": { "$ref": "#/$defs/point" } },
-        "notches": { "type": "array" },
-        "grain": { "type": "array" }
+        "notches": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "required": ["name", "edge", "along", "at", "count"],
+            "properties": {
+              "name": { "type": "string" },
+              "edge": { "type": "string" },
+              "along": { "type": "number", "description": "mm from the start of the edge" },
+              "at": { "$ref": "#/$defs/point" },
+              "count": { "type": "integer", "description": "single or double" },
+              "mate_piece": { "type": "string" },
+              "mate_edge": { "type": "string" }
+            }
+          }
+        },
+        "cut_on": { "enum": ["fold", "pair"] },
+        "balance_lines": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": { "name": { "type": "string" }, "path": { "$ref": "#/$defs/path" } }
+          }
+        },
+        "grain": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2 }
       }
     }
   }
@@ -132,7 +156,13 @@ constexpr const char* kReportSchema = R"({
           "pattern_mm": { "type": "number" },
           "residual_mm": { "type": "number", "description": "pattern less body less ease" },
           "adjusted_mm": { "type": "number", "description": "what reconciling did" },
-          "doubt_mm": { "type": "number", "description": "residual standard deviation of an estimate" }
+          "doubt_mm": { "type": "number", "description": "residual standard deviation of an estimate" },
+          "body_deg": { "type": "number", "description": "for the shoulder slope, in place of mm" },
+          "ease_deg": { "type": "number" },
+          "pattern_deg": { "type": "number" },
+          "residual_deg": { "type": "number" },
+          "adjusted_deg": { "type": "number" },
+          "doubt_deg": { "type": "number" }
         }
       }
     },

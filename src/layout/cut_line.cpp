@@ -182,7 +182,7 @@ Path cut_line(const std::vector<Path>& edges, const std::vector<double>& widths)
   std::vector<Side> sides;
   sides.reserve(edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i]));
-  const Path outline = assembled(sides);
+  Path outline = assembled(sides);
   if (!find_crossing(outline, kFlattening)) return outline;
   return positive_union(outline, kFlattening);
 }

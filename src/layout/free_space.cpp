@@ -97,9 +97,8 @@ void FreeSpace::take_row_outside(int row, std::vector<double> crossings) {
   int from = 0;
   for (std::size_t i = 0; i < crossings.size(); ++i) {
     const int to = std::clamp(column(crossings[i] + 0.5 * cell_), from, columns_);
-    if (i % 2 == 0)
-      std::fill_n(taken_.begin() + static_cast<std::ptrdiff_t>(index(from, row)), to - from,
-                  char{1});
+    const auto first = taken_.begin() + static_cast<std::ptrdiff_t>(index(from, row));
+    if (i % 2 == 0) std::fill_n(first, to - from, char{1});
     from = to;
   }
 }

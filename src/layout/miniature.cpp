@@ -7,6 +7,7 @@
 #include "words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 namespace blockwright {
@@ -14,7 +15,8 @@ namespace {
 
 constexpr double kLabelText = 5.0;
 constexpr double kPieceText = 3.4;
-constexpr double kSmallestText = 1.8;
+// A word is tried at these sizes until it fits.
+constexpr std::array<double, 4> kWordScales = {1.0, 0.8, 0.6, 0.45};
 constexpr double kCell = 1.0;
 
 Box all_windows(const Tiling& tiling) {
@@ -74,7 +76,8 @@ Point middle_of(const Box& box) {
 // A word as near to `wish` as there is room inside `within`, smaller if need be.
 void set_word(Sheet& page, FreeSpace& space, const std::string& word, double height,
               const Box& within, Point wish) {
-  for (double size = height; size >= kSmallestText; size *= 0.8) {
+  for (const double share : kWordScales) {
+    const double size = share * height;
     const double wide = text_width(word, size), high = (kLettersAbove + kLettersBelow) * size;
     const auto found = space.find(wide + 1.0, high + 1.0, wish);
     if (!found || !within.overlaps(*found)) continue;

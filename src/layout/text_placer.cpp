@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace blockwright {
 namespace {
@@ -13,8 +12,10 @@ namespace {
 constexpr double kGap = 1.2;
 // From baseline to baseline, in shares of the letters' height.
 constexpr double kLineStep = 1.3;
-// Places tried along a line, from its middle outwards, as shares of its length.
-constexpr double kPlaceStep = 0.04;
+// Places tried along each half of a line, from its middle outwards.
+constexpr int kPlaces = 12;
+// A line counts as upright if its unit tangent leans by no more than this.
+constexpr double kUpright = 1e-6;
 
 // How far along its own direction a text begins before its anchor point.
 double lead_of(const SheetText& text, double width) {
@@ -29,10 +30,10 @@ double lead_of(const SheetText& text, double width) {
   return 0.0;
 }
 
-// The direction in which text along a line is read: to the right, or upwards where it is steep.
+// The direction in which text along a line is read: to the right, or upwards along an upright line.
 Vec reading_direction(Vec along) {
-  const double steep = 1e-6;
-  const bool backwards = along.x < -steep || (std::abs(along.x) <= steep && along.y < 0.0);
+  const bool upright = std::abs(along.x) <= kUpright;
+  const bool backwards = upright ? along.y < 0.0 : along.x < 0.0;
   return backwards ? -along : along;
 }
 
@@ -96,7 +97,8 @@ void TextPlacer::set(SheetText text) {
 }
 
 bool TextPlacer::beside(const Path& line, const std::string& text, double height) {
-  for (double away = 0.0; away < 0.5; away += kPlaceStep) {
+  for (int step = 0; step < kPlaces; ++step) {
+    const double away = 0.5 * step / kPlaces;
     for (const double share : {0.5 - away, 0.5 + away}) {
       for (const bool above : {true, false}) {
         const SheetText candidate = beside_line(line, share, above, text, height);

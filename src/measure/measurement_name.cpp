@@ -94,7 +94,7 @@ constexpr std::array<MeasurementInfo, kMeasurementCount> kCatalogue{{
     {ScyeDepth, "scye_depth", "scye depth length (ISO 8559-1:2017, 5.4.6)",
      "Nape down the spine to the level of the armpits: tie a tape round the chest high under the "
      "arms and measure to it.",
-     "nothing of the bodice by itself; a check of lengths and armhole", Length, 100,
+     "the height of the across-back and across-front lines", Length, 100,
      330},  // survey 142 to 235
     {FrontBustWidth, "front_bust_width", "front bust width",
      "Over the bust from side seam to side seam of a garment that sits well, at bust point level.",

@@ -7,27 +7,27 @@
 asm(R"(
     .pushsection .rodata
     .balign 16
-    .hidden blockwright_font_begin
-    .globl blockwright_font_begin
-blockwright_font_begin:
+    .hidden kBlockwrightFontBegin
+    .globl kBlockwrightFontBegin
+kBlockwrightFontBegin:
     .incbin ")" BLOCKWRIGHT_FONT_FILE R"("
-    .hidden blockwright_font_end
-    .globl blockwright_font_end
-blockwright_font_end:
+    .hidden kBlockwrightFontEnd
+    .globl kBlockwrightFontEnd
+kBlockwrightFontEnd:
     .byte 0
     .popsection
 )");
 
 extern "C" {
-__attribute__((visibility("hidden"))) extern const char blockwright_font_begin[];
-__attribute__((visibility("hidden"))) extern const char blockwright_font_end[];
+__attribute__((visibility("hidden"))) extern const char kBlockwrightFontBegin[];
+__attribute__((visibility("hidden"))) extern const char kBlockwrightFontEnd[];
 }
 
 namespace blockwright::writing {
 
 std::string_view builtin_font() {
-  return {blockwright_font_begin,
-          static_cast<std::size_t>(blockwright_font_end - blockwright_font_begin)};
+  return {kBlockwrightFontBegin,
+          static_cast<std::size_t>(kBlockwrightFontEnd - kBlockwrightFontBegin)};
 }
 
 }  // namespace blockwright::writing

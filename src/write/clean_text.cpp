@@ -6,6 +6,9 @@
 namespace blockwright::writing {
 namespace {
 
+// The smallest letter that needs so many bytes.
+constexpr std::array<char32_t, 5> kSmallest{0, 0, 0x80, 0x800, 0x10000};
+
 struct Decoded {
   char32_t letter = kReplacement;
   std::size_t bytes = 1;
@@ -25,7 +28,6 @@ bool is_scalar_value(char32_t letter) {
 
 /// Requires: text is not empty.
 Decoded decode_first(std::string_view text) {
-  constexpr std::array<char32_t, 5> kSmallest{0, 0, 0x80, 0x800, 0x10000};
   const auto byte = [&](std::size_t i) { return static_cast<std::uint8_t>(text[i]); };
   const std::size_t size = sequence_size(byte(0));
   if (size == 1) return {byte(0), 1};

@@ -11,6 +11,8 @@
 namespace blockwright {
 namespace {
 
+constexpr int kPieceIndent = 6;
+
 std::string json_string(std::string_view text) {
   return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
@@ -93,15 +95,14 @@ std::string block(std::string_view brackets, int indent, const Items& items, ToT
 }
 
 std::string piece_text(const Piece& piece) {
-  constexpr int kIndent = 6;
   const auto list = [&](const auto& items, auto&& to_text) {
-    return block("[]", kIndent, items, to_text);
+    return block("[]", kPieceIndent, items, to_text);
   };
   return "{\n      \"name\": " + json_string(piece.name) +
          ",\n      \"cut_on\": " + json_string(cut_on_name(piece.cut_on)) +
          ",\n      \"edges\": " + list(piece.edges, edge_text) +
          ",\n      \"darts\": " + list(piece.darts, dart_text) +
-         ",\n      \"landmarks\": " + block("{}", kIndent, piece.landmarks, landmark_text) +
+         ",\n      \"landmarks\": " + block("{}", kPieceIndent, piece.landmarks, landmark_text) +
          ",\n      \"notches\": " +
          list(piece.notches, [&](const Notch& notch) { return notch_text(piece, notch); }) +
          ",\n      \"balance_lines\": " + list(piece.balance_lines, balance_line_text) +

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double kThousandths = 1000.0;
 constexpr int kWidthDecimals = 3;
+constexpr double kWidthGrid = 1000.0;        // 10 to the kWidthDecimals
 constexpr std::size_t kCharsPerBlock = 100;  // the most that one beginbfchar may announce
 
 std::string utf16_hex(std::u32string_view letters) {
@@ -40,6 +41,9 @@ std::string subset_tag(const std::set<unsigned>& glyphs) {
   return tag;
 }
 
+// Symbolic (bit 3), since the codes follow no standard alphabet. StemV only matters to viewers that
+// must replace the font; it is embedded, so a usual value for regular weight will do.
+constexpr std::string_view kFixedEntries = " /Flags 4 /ItalicAngle 0 /StemV 80";
 constexpr std::string_view kMapHead =
     "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
     "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
@@ -74,8 +78,7 @@ unsigned PdfFont::code_of(const ShapedGlyph& glyph) {
 }
 
 double PdfFont::width_of(unsigned glyph) const {
-  constexpr double kGrid = 1000.0;  // as written: kWidthDecimals
-  return std::round(typeface_.advance(glyph) * kThousandths * kGrid) / kGrid;
+  return std::round(typeface_.advance(glyph) * kThousandths * kWidthGrid) / kWidthGrid;
 }
 
 std::set<unsigned> PdfFont::glyphs() const {
@@ -109,9 +112,6 @@ PdfId PdfFont::add_descendant(PdfObjects& objects) const {
 }
 
 PdfId PdfFont::add_descriptor(PdfObjects& objects, const FontSubset& used) const {
-  // Symbolic (bit 3), since the codes follow no standard alphabet. StemV only matters to viewers
-  // that must replace the font; it is embedded, so a usual value for regular weight will do.
-  constexpr std::string_view kFixedEntries = " /Flags 4 /ItalicAngle 0 /StemV 80";
   const TypefaceMetrics m = typeface_.metrics();
   const bool cff = typeface_.is_cff();
   const PdfId program = objects.add_stream(

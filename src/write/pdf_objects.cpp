@@ -8,6 +8,7 @@
 namespace blockwright::writing {
 namespace {
 
+constexpr std::string_view kHexDigits = "0123456789ABCDEF";
 constexpr const char* kPdfVersion = "1.7";  // ISO 32000-1:2008
 
 }  // namespace
@@ -19,9 +20,8 @@ std::string pdf_text(std::string_view utf8) {
 }
 
 std::string pdf_hex_16(unsigned value) {
-  constexpr std::string_view kDigits = "0123456789ABCDEF";
   std::string text;
-  for (int shift = 12; shift >= 0; shift -= 4) text += kDigits[(value >> shift) & 0xF];
+  for (int shift = 12; shift >= 0; shift -= 4) text += kHexDigits[(value >> shift) & 0xF];
   return text;
 }
 

@@ -14,11 +14,11 @@ namespace {
 using namespace writing;
 
 constexpr int kAngleDecimals = 4;
+constexpr std::string_view kLayerNames[] = {"cut", "stitch", "marks", "text", "previous"};
+static_assert(std::size(kLayerNames) == kSheetLayerCount);
 
 std::string_view short_name(SheetLayer layer) {
-  constexpr std::string_view kNames[] = {"cut", "stitch", "marks", "text", "previous"};
-  static_assert(std::size(kNames) == kSheetLayerCount);
-  return kNames[static_cast<std::size_t>(layer)];
+  return kLayerNames[static_cast<std::size_t>(layer)];
 }
 
 std::string_view anchor_name(TextAnchor anchor) {

@@ -14,6 +14,8 @@ namespace blockwright::writing {
 namespace {
 
 constexpr double kThousandths = 1000.0;
+// Where xMin, yMin, xMax, yMax begin in the table 'head': ISO/IEC 14496-22 (Open Font Format).
+constexpr std::size_t kBoxAt = 36;
 
 struct FreeBlob {
   void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
@@ -132,8 +134,6 @@ bool Typeface::is_cff() const {
 }
 
 TypefaceMetrics Typeface::metrics() const {
-  // Offsets of xMin, yMin, xMax, yMax in the table 'head': ISO/IEC 14496-22 (Open Font Format).
-  constexpr std::size_t kBoxAt = 36;
   const Blob head(hb_face_reference_table(face_.get(), HB_TAG('h', 'e', 'a', 'd')));
   const auto thousandths = [&](double units) {
     return static_cast<int>(std::lround(units * kThousandths / units_per_em_));

@@ -225,6 +225,24 @@ TEST_CASE("the sample pieces' cut lines are simple, anticlockwise, and of curves
   }
 }
 
+TEST_CASE("the sample pieces take any allowance in use, and more") {
+  // 0.6 to 2.5 cm is common practice; 60 mm is beyond what the dart's mouth can follow.
+  for (const Piece& piece : sample_pattern().pieces) {
+    double before = signed_area(flat_outline(piece));
+    for (const double allowance : {6.0, 10.0, 15.0, 25.0, 40.0, 60.0}) {
+      std::vector<double> widths = toile_widths(piece);
+      for (double& width : widths) width *= allowance / kAllowance;
+      const Path cut = cut_line(edges_of(piece), widths);
+      INFO(piece.name << " " << allowance);
+      CHECK(!find_crossing(cut, 0.01));
+      CHECK(is_simple_ring(cut));
+      CHECK(signed_area(cut) > before);
+      before = signed_area(cut);
+      for (const Point p : flattened(flat_outline(piece), 0.5)) CHECK(covers(cut, p, 0.02));
+    }
+  }
+}
+
 TEST_CASE("uniform allowance agrees in area with an independent buffer") {
   // GEOS buffers the flattened outline with mitres of the same limit; it takes the mitre from the
   // last chord where ours takes it from the tangent, hence a tolerance of a few mm2 on about 1e5.

@@ -106,6 +106,20 @@ TEST_CASE("an outline that crosses itself is refused, with the place") {
   check_broken(eight, "eight", "crosses itself at x 5.0 y 5.0 mm");
 }
 
+TEST_CASE("curves that cross by a third of a millimetre are refused") {
+  const auto dipping_to = [](double lowest) {
+    const double handle = (8.0 * lowest - 20.0) / 6.0;  // the middle of a cubic is 1 3 3 1 / 8
+    Piece strip;
+    strip.name = "strip";
+    strip.edges = {{"hem", EdgeRole::Hem, Path::through({{0, 10}, {0, 0}, {100, 0}, {100, 10}})},
+                   {"top", EdgeRole::Seam,
+                    Path({CubicCurve{{100, 10}, {70, handle}, {30, handle}, {0, 10}}})}};
+    return strip;
+  };
+  CHECK_FALSE(find_problem(dipping_to(0.3)));
+  check_broken(dipping_to(-0.3), "strip", "crosses itself");
+}
+
 TEST_CASE("the legs of a dart must be equally long") {
   Piece piece = sample_piece();
   piece.darts[0].apex.x += 1e-6;

@@ -1,9 +1,9 @@
 #pragma once
 
+#include "blockwright/base/problem.hpp"
+
 #include <stdexcept>
 #include <string>
-
-#include "blockwright/base/problem.hpp"
 
 namespace blockwright {
 

@@ -16,8 +16,8 @@ std::string_view severity_name(Severity severity);
 /// A finding about the body or the pattern. Problems are values: they are collected and reported,
 /// never thrown, and the run goes on where sense remains.
 ///
-/// `code` is a stable dotted name, e.g. "measure.doubtful"; each is explained with cause and cure in
-/// docs/problems.md and by `blockwright explain CODE`.
+/// `code` is a stable dotted name, e.g. "measure.doubtful"; each is explained with cause and cure
+/// in docs/problems.md and by `blockwright explain CODE`.
 struct Problem {
   Severity severity = Severity::Note;
   std::string code;

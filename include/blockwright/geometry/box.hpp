@@ -1,9 +1,9 @@
 #pragma once
 
+#include "blockwright/geometry/path.hpp"
+
 #include <algorithm>
 #include <limits>
-
-#include "blockwright/geometry/path.hpp"
 
 namespace blockwright {
 

@@ -7,9 +7,9 @@ namespace blockwright {
 
 /// A paper to print on. Roll paper has a width and takes the length it needs.
 struct Paper {
-  std::string name;      ///< "a4", "letter", "roll:914", "300x400"
-  double width = 210.0;  ///< mm, portrait
-  double height = 297.0; ///< mm; 0 for roll paper
+  std::string name;       ///< "a4", "letter", "roll:914", "300x400"
+  double width = 210.0;   ///< mm, portrait
+  double height = 297.0;  ///< mm; 0 for roll paper
   [[nodiscard]] bool is_roll() const { return height == 0.0; }
 };
 

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <optional>
-#include <string>
-#include <vector>
-
 #include "blockwright/layout/paper.hpp"
 #include "blockwright/layout/sheet.hpp"
 #include "blockwright/pattern/pattern.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace blockwright {
 
@@ -22,8 +22,8 @@ struct PrintOptions {
   CutStyle cut = CutStyle::Toile;
   double allowance = 20.0;  ///< mm at the seams that get one
   Paper paper;
-  double margin = 10.0;     ///< mm at the paper's edge that stay empty; nothing is printed there
-  double overlap = 10.0;    ///< mm that neighbouring tiles share
+  double margin = 10.0;   ///< mm at the paper's edge that stay empty; nothing is printed there
+  double overlap = 10.0;  ///< mm that neighbouring tiles share
 };
 
 /// Words that go on the paper besides the pieces.
@@ -44,12 +44,12 @@ Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNo
 /// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
 /// window of the sheet that it shows.
 struct Page {
-  std::string label;   ///< "map", "A1", "A2", "B1" ... row letter, column number
+  std::string label;  ///< "map", "A1", "A2", "B1" ... row letter, column number
   double width = 0.0;
   double height = 0.0;
-  Sheet furniture;     ///< frame, label, crosses, test squares, map, texts: in page millimetres
+  Sheet furniture;  ///< frame, label, crosses, test squares, map, texts: in page millimetres
   std::optional<Box> window;  ///< the part of the sheet that shows, in sheet mm
-  Point window_at;     ///< where the window's lower left corner lies on the page
+  Point window_at;            ///< where the window's lower left corner lies on the page
 };
 
 /// Pages that together carry one sheet.

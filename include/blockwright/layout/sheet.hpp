@@ -1,11 +1,11 @@
 #pragma once
 
+#include "blockwright/geometry/box.hpp"
+#include "blockwright/geometry/path.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "blockwright/geometry/box.hpp"
-#include "blockwright/geometry/path.hpp"
 
 namespace blockwright {
 
@@ -24,9 +24,9 @@ enum class LineRole {
   BalanceLine,
   Grainline,
   Notch,
-  Hole,       ///< outline of a hole to punch, or a drill mark
+  Hole,  ///< outline of a hole to punch, or a drill mark
   TestSquare,
-  Frame,      ///< page furniture: frames, crosses, overlap guides
+  Frame,  ///< page furniture: frames, crosses, overlap guides
 };
 /// "cut-line", "stitch-line" ... as used for SVG classes.
 std::string_view line_role_name(LineRole role);

@@ -1,9 +1,9 @@
 #pragma once
 
+#include "blockwright/measure/measurement_name.hpp"
+
 #include <string>
 #include <vector>
-
-#include "blockwright/measure/measurement_name.hpp"
 
 namespace blockwright {
 

@@ -1,18 +1,18 @@
 #pragma once
 
-#include <iosfwd>
-#include <string>
-#include <vector>
-
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/layout/sheet.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <iosfwd>
+#include <string>
+#include <vector>
+
 namespace blockwright {
 
-/// Writes the sheet as one SVG 1.1 drawing: mm size, viewBox in mm, y downwards, one group per piece
-/// and layer, ids and classes that say what each path is, live text. No dates; the same sheet gives
-/// the same bytes.
+/// Writes the sheet as one SVG 1.1 drawing: mm size, viewBox in mm, y downwards, one group per
+/// piece and layer, ids and classes that say what each path is, live text. No dates; the same sheet
+/// gives the same bytes.
 void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title);
 
 /// Writes the pages as one PDF 1.7: layers as optional-content groups, drawn once and shared by all
@@ -20,8 +20,8 @@ void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title);
 /// gives the same bytes.
 void write_pdf(std::ostream& out, const PrintPlan& plan);
 
-/// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch lines
-/// in mm, y up, numbers in full precision.
+/// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch
+/// lines in mm, y up, numbers in full precision.
 void write_pattern_json(std::ostream& out, const Pattern& pattern);
 
 }  // namespace blockwright

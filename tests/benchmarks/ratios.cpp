@@ -1,0 +1,110 @@
+// What the program's own work costs against the libraries' unavoidable part, as ratios of medians.
+#include "blockwright/check/check.hpp"
+#include "blockwright/draft/draft.hpp"
+#include "blockwright/job/draft_job.hpp"
+#include "blockwright/layout/print_plan.hpp"
+#include "blockwright/write/writers.hpp"
+#include "support/memory_files.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <chrono>
+#include <fstream>
+#include <functional>
+#include <sstream>
+#include <sys/resource.h>
+#include <vector>
+
+namespace {
+
+using namespace blockwright;
+
+/// Median time of one call, in microseconds, over batches long enough for the clock.
+double median_us(int repeats, const std::function<void()>& work) {
+  constexpr int kBatches = 21;
+  std::vector<double> times;
+  for (int batch = 0; batch < kBatches; ++batch) {
+    const auto start = std::chrono::steady_clock::now();
+    for (int i = 0; i < repeats; ++i) work();
+    const std::chrono::duration<double, std::micro> taken =
+        std::chrono::steady_clock::now() - start;
+    times.push_back(taken.count() / repeats);
+  }
+  std::sort(times.begin(), times.end());
+  return times[kBatches / 2];
+}
+
+std::string demo_client() {
+  std::ifstream in(std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/ondine-marsh.json");
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+void print(const char* what, double time, double against) {
+  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, time, against, time / against);
+}
+
+void draft_against_parsing(const std::string& text) {
+  std::istringstream in(text);
+  const Client client = read_client(in, "demo");
+  const Session session = client.sessions.back();
+  const Ease ease = Ease::of(client);
+  std::size_t kept = 0;
+  const double parse = median_us(400, [&] { kept += nlohmann::json::parse(text).size(); });
+  const Body body = fill_in(session);
+  const double draft = median_us(50, [&] { kept += draft_block(body, ease).log.size(); });
+  const double checked = median_us(50, [&] {
+    const DraftedBlock block = draft_block(fill_in(session), ease);
+    kept += check_block({block.pattern, body, block.ease, block.adjustments}).lengths.size();
+  });
+  print("draft alone : parsing its client file (nlohmann-json)", draft, parse);
+  print("fill in, draft and checks : parsing its client file", checked, parse);
+  if (kept == 0) fmt::print("\n");
+}
+
+void job_against_writers(const std::string& text) {
+  DraftJob job;
+  job.client = "demo.json";
+  job.paper = "150x160";
+  MemoryFiles files;
+  files.files[job.client] = text;
+  std::istringstream in(text);
+  const Client client = read_client(in, "demo");
+  const DraftedBlock block = draft_block(fill_in(client.sessions.back()), Ease::of(client));
+  PrintOptions options;
+  options.paper = paper_named(job.paper);
+  SheetNotes notes;
+  notes.client = client.name;
+  const Sheet sheet = lay_out(block.pattern, options, notes);
+  const PrintPlan plan = tile(sheet, options, notes, block.pattern);
+  std::size_t kept = 0;
+  const double bare = median_us(5, [&] {
+    std::ostringstream svg, pdf;
+    write_svg(svg, sheet, "demo");
+    write_pdf(pdf, plan);
+    kept += pdf.str().size();
+  });
+  const double whole = median_us(5, [&] { kept += run_draft(job, files).files.size(); });
+  fmt::print("pages: {}\n", plan.pages.size());
+  print("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole, bare);
+  if (kept == 0) fmt::print("\n");
+}
+
+void print_memory() {
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  fmt::print("peak memory of this run: {:.1f} MB\n", static_cast<double>(usage.ru_maxrss) / 1024.0);
+}
+
+}  // namespace
+
+int main() {
+  const std::string text = demo_client();
+  draft_against_parsing(text);
+  job_against_writers(text);
+  print_memory();
+  return 0;
+}

@@ -1,0 +1,124 @@
+// Each check finds the fault it is for, planted in a sound block.
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace blockwright;
+using enum MeasurementName;
+
+namespace {
+
+CheckedBlock sound() { return checked_block(survey_people(1, 11).front()); }
+
+Edge& edge_of(Piece& piece, const std::string& name) {
+  return *std::find_if(piece.edges.begin(), piece.edges.end(),
+                       [&](const Edge& edge) { return edge.name == name; });
+}
+
+/// True if the block, changed, is reported with the code.
+bool finds(const std::string& code, CheckedBlock checked) {
+  const CheckReport report = check_block(
+      {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+  return std::any_of(report.problems.begin(), report.problems.end(),
+                     [&](const Problem& p) { return p.code == code; });
+}
+
+Piece& front(CheckedBlock& checked) { return checked.block.pattern.pieces[0]; }
+Piece& back(CheckedBlock& checked) { return checked.block.pattern.pieces[1]; }
+
+}  // namespace
+
+TEST_CASE("A sound block passes every check") { CHECK(errors_of(sound().report) == ""); }
+
+TEST_CASE("An open outline is found") {
+  CheckedBlock checked = sound();
+  Edge& waist = edge_of(front(checked), "waist");
+  waist.path = placed(waist.path, Placement::shift({0.0, 0.01}));
+  CHECK(finds("pattern.broken", checked));
+}
+
+TEST_CASE("A side seam that is a quarter millimetre longer on one piece is found") {
+  CheckedBlock checked = sound();
+  Edge& side = edge_of(back(checked), "side");
+  const Vec along = unit(side.path.end() - side.path.start());
+  side.path = Path({Segment{side.path.start() - 0.25 * along, side.path.end()}});
+  CHECK(finds("check.seam", checked));
+}
+
+TEST_CASE("A notch that misses its mate is found") {
+  CheckedBlock checked = sound();
+  front(checked).notches.front().along += 0.2;
+  CHECK(finds("check.seam", checked));
+}
+
+TEST_CASE("A bust point 0.3 mm off is found by the measurements") {
+  CheckedBlock checked = sound();
+  for (Landmark& landmark : front(checked).landmarks) {
+    if (landmark.name == "bust_point") landmark.at.x += 0.15;
+  }
+  CHECK(finds("check.measure_back", checked));
+}
+
+TEST_CASE("A neckline that is not square to the centre front is found") {
+  CheckedBlock checked = sound();
+  Edge& neckline = edge_of(front(checked), "neckline");
+  auto curve = std::get<CubicCurve>(neckline.path.curves().front());
+  curve.p2.y += 3.0;
+  neckline.path = Path({curve});
+  CHECK(finds("check.angle", checked));
+}
+
+TEST_CASE("A wavy armhole is found") {
+  CheckedBlock checked = sound();
+  Edge& armhole = edge_of(back(checked), "armhole");
+  auto curves = armhole.path.curves();
+  auto lower = std::get<CubicCurve>(curves[0]);
+  lower.p2 = lower.p2 + Vec{30.0, 0.0};
+  auto upper = std::get<CubicCurve>(curves[1]);
+  upper.p2 = upper.p2 + Vec{-30.0, 0.0};
+  armhole.path = Path({lower, upper});
+  CHECK(finds("check.curve", checked));
+}
+
+TEST_CASE("A bust line that tilts is found") {
+  CheckedBlock checked = sound();
+  for (BalanceLine& line : front(checked).balance_lines) {
+    if (line.name == "bust_line") {
+      line.path = Path::through({line.path.start(), line.path.end() + Vec{0.0, 0.5}});
+    }
+  }
+  CHECK(finds("check.level", checked));
+}
+
+TEST_CASE("An armhole that does not suit the arm is found and names what to take again") {
+  CheckedBlock checked = sound();
+  checked.body.measurements[ArmscyeGirth]->value -= 80.0;
+  CHECK(finds("check.armhole", checked));
+}
+
+TEST_CASE("A bound that changed a taped measurement is told, with what to take again") {
+  CheckedBlock checked = sound();
+  checked.block.adjustments.push_back({AcrossBack, -22.0, "it is wider than the shoulders"});
+  const CheckReport report = check_block(
+      {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+  const auto it = std::find_if(report.problems.begin(), report.problems.end(), [](const auto& p) {
+    return p.code == "draft.limited" && p.where == "across_back";
+  });
+  REQUIRE(it != report.problems.end());
+  CHECK(it->severity == Severity::Warning);
+  CHECK(it->message.find("22.0") != std::string::npos);
+  CHECK_FALSE(it->hint.empty());
+}
+
+TEST_CASE("Every check has a code of its own and a title") {
+  std::vector<std::string_view> ids;
+  for (const Check& check : all_checks()) {
+    CHECK_FALSE(check.title.empty());
+    CHECK(std::find(ids.begin(), ids.end(), check.id) == ids.end());
+    ids.push_back(check.id);
+  }
+  CHECK(ids.size() == 8);
+}

@@ -1,0 +1,185 @@
+// One draft from a client file to the files on paper, with files in memory.
+#include "blockwright/job/draft_job.hpp"
+#include "support/memory_files.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <clocale>
+
+using namespace blockwright;
+
+namespace {
+
+const char* const kClient = R"({
+  "format": "blockwright-client-1",
+  "name": "Odile <script>alert(1)</script> Żółć ../../etc",
+  "unit": "cm",
+  "sessions": [
+    { "date": "2026-01-05", "tape": { "bust_girth": 90 } },
+    { "date": "2026-03-14", "tape": { "bust_girth": [92, 92.5, 93], "waist_girth": 74 } }
+  ]
+})";
+
+MemoryFiles with_client(const std::string& text = kClient) {
+  return MemoryFiles({{"people/odile.json", text}});
+}
+
+DraftJob job_of(const std::string& report = "json") {
+  DraftJob job;
+  job.client = "people/odile.json";
+  job.out = "out";
+  job.report = report;
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("A draft writes the files it is asked for and names them in the report") {
+  MemoryFiles files = with_client();
+  DraftJob job = job_of();
+  job.write = {"svg", "pdf", "json"};
+  const JobResult result = run_draft(job, files);
+  CHECK(result.exit_code == 0);
+  const std::vector<std::string> expected = {"out/odile-toile.svg", "out/odile-toile.pdf",
+                                             "out/odile-pattern.json"};
+  CHECK(result.files == expected);
+  for (const std::string& file : expected) CHECK(files.files.count(file) == 1);
+  CHECK(files.files.size() == 4);
+  const auto report = nlohmann::json::parse(result.output);
+  CHECK(report["files"] == expected);
+  CHECK(report["session"] == "2026-03-14");
+}
+
+TEST_CASE("The JSON report has the agreed keys and says what was taped and what estimated") {
+  MemoryFiles files = with_client();
+  const auto report = nlohmann::json::parse(run_draft(job_of(), files).output);
+  for (const char* key :
+       {"client", "session", "problems", "measure_back", "darts", "lengths", "files"}) {
+    CHECK(report.contains(key));
+  }
+  bool bust_seen = false, neck_seen = false;
+  for (const auto& row : report["measure_back"]) {
+    if (row["name"] == "bust_girth") {
+      bust_seen = true;
+      CHECK(row["source"] == "taped");
+      CHECK(row["body_mm"] == 925.0);
+      CHECK(row["pattern_mm"].get<double>() == Approx(975.0).margin(0.1));
+    }
+    if (row["name"] == "neck_base_girth") {
+      neck_seen = true;
+      CHECK(row["source"] == "estimated");
+      CHECK(row["doubt_mm"].get<double>() > 0.0);
+    }
+  }
+  CHECK(bust_seen);
+  CHECK(neck_seen);
+}
+
+TEST_CASE("The session is chosen by date; a date that is not there is told with those that are") {
+  MemoryFiles files = with_client();
+  DraftJob job = job_of();
+  job.session = "2026-01-05";
+  CHECK(nlohmann::json::parse(run_draft(job, files).output)["session"] == "2026-01-05");
+  job.session = "2025-01-01";
+  const JobResult result = run_draft(job, files);
+  CHECK(result.exit_code == 1);
+  REQUIRE(result.problems.size() == 1);
+  CHECK(to_text(result.problems.front()).find("2026-03-14") != std::string::npos);
+}
+
+TEST_CASE("A name with markup or a path in it harms nothing") {
+  MemoryFiles files = with_client();
+  DraftJob job = job_of();
+  job.write = {"svg"};
+  REQUIRE(run_draft(job, files).exit_code == 0);
+  const std::string& svg = files.files.at("out/odile-toile.svg");
+  CHECK(svg.find("<script") == std::string::npos);
+  CHECK(svg.find("&lt;script&gt;") != std::string::npos);
+  for (const auto& [path, bytes] : files.files) CHECK(path.find("..") == std::string::npos);
+}
+
+TEST_CASE("Same input, same bytes, also under a locale with decimal commas") {
+  DraftJob job = job_of();
+  job.write = {"svg", "pdf", "json"};
+  MemoryFiles first = with_client();
+  const JobResult a = run_draft(job, first);
+  const bool comma = std::setlocale(LC_ALL, "pl_PL.UTF-8") != nullptr;
+  MemoryFiles second = with_client();
+  const JobResult b = run_draft(job, second);
+  std::setlocale(LC_ALL, "C");
+  if (!comma) WARN("the locale pl_PL.UTF-8 is not installed: only the repeat was tested");
+  CHECK(a.output == b.output);
+  CHECK(first.files == second.files);
+}
+
+TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option in exit 2") {
+  MemoryFiles files = with_client("{ \"format\": ");
+  CHECK(run_draft(job_of(), files).exit_code == 1);
+  CHECK(files.files.size() == 1);
+  DraftJob missing = job_of();
+  missing.client = "nobody.json";
+  CHECK(run_draft(missing, files).exit_code == 2);
+  for (auto change :
+       {+[](DraftJob& j) { j.paper = "b5"; }, +[](DraftJob& j) { j.cut = "lace"; },
+        +[](DraftJob& j) { j.unit = "m"; }, +[](DraftJob& j) { j.write = {"doc"}; },
+        +[](DraftJob& j) { j.report = "html"; }, +[](DraftJob& j) { j.allowance = -1.0; },
+        +[](DraftJob& j) { j.margin = 2.0; }}) {
+    MemoryFiles sound = with_client();
+    DraftJob job = job_of();
+    change(job);
+    const JobResult result = run_draft(job, sound);
+    CHECK(result.exit_code == 2);
+    REQUIRE(result.problems.size() == 1);
+    CHECK_FALSE(result.problems.front().hint.empty());
+    CHECK(sound.files.size() == 1);
+  }
+}
+
+TEST_CASE("A set that no check lets pass is refused and nothing is written") {
+  // The armscye of a large arm in a bodice with hardly any height between waist and shoulder.
+  MemoryFiles files = with_client(R"({
+    "format": "blockwright-client-1", "name": "Nobody", "unit": "cm",
+    "sessions": [ { "date": "2026-03-14", "tape": {
+      "bust_girth": 88, "armscye_girth": 52, "side_length": 12, "side_neck_to_waist": 42,
+      "side_neck_to_bust_point": 24, "scye_depth": 15, "shoulder_slope": 38 } } ] })");
+  const JobResult result = run_draft(job_of(), files);
+  CHECK(result.exit_code == 1);
+  CHECK(has_errors(result.problems));
+  CHECK(files.files.size() == 1);
+}
+
+TEST_CASE("A disk that refuses is told as exit 1 with the file's name") {
+  MemoryFiles files = with_client();
+  files.refuses_writing = true;
+  const JobResult result = run_draft(job_of(), files);
+  CHECK(result.exit_code == 1);
+  REQUIRE(result.problems.size() == 1);
+  CHECK(result.problems.front().where == "out/odile-toile.svg");
+}
+
+TEST_CASE("Every cut and every paper draws") {
+  for (const char* cut : {"toile", "card", "net"}) {
+    for (const char* paper :
+         {"a4", "letter", "a3", "legal", "tabloid", "a2", "a1", "a0", "roll:914", "500x700"}) {
+      INFO(cut << " on " << paper);
+      MemoryFiles files = with_client();
+      DraftJob job = job_of();
+      job.cut = cut;
+      job.paper = paper;
+      CHECK(run_draft(job, files).exit_code == 0);
+      CHECK(files.files.at(std::string("out/odile-") + cut + ".pdf").substr(0, 5) == "%PDF-");
+    }
+  }
+}
+
+TEST_CASE("The text report is in the person's unit and --steps tells the draft first") {
+  MemoryFiles files = with_client();
+  DraftJob job = job_of("text");
+  job.unit = "in";
+  job.steps = true;
+  const std::string text = run_draft(job, files).output;
+  CHECK(text.find("The draft with pencil") == 0);
+  CHECK(text.find("36 7/16") != std::string::npos);  // 92.5 cm
+  CHECK(text.find("Before cutting") != std::string::npos);
+}

@@ -1,0 +1,102 @@
+// The travelling theatre's wardrobe in examples/wardrobe: everybody drafts, and to the same numbers
+// as the approved reports in tests/golden. To approve new numbers after a look at the drawings, run
+// this test program with BLOCKWRIGHT_APPROVE=1 in the environment.
+#include "blockwright/job/draft_job.hpp"
+#include "support/memory_files.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+using namespace blockwright;
+using Json = nlohmann::ordered_json;
+namespace fs = std::filesystem;
+
+namespace {
+
+/// A hundredth of a millimetre or degree: below what anybody draws.
+constexpr double kGoldenTolerance = 0.01;
+
+std::vector<fs::path> wardrobe() {
+  std::vector<fs::path> people;
+  for (const auto& entry :
+       fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/wardrobe")) {
+    if (entry.path().extension() == ".json") people.push_back(entry.path());
+  }
+  std::sort(people.begin(), people.end());
+  return people;
+}
+
+std::string bytes_of(const fs::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+Json report_of(const fs::path& path) {
+  MemoryFiles files;
+  DraftJob job;
+  job.client = path.filename().string();
+  job.report = "json";
+  job.write = {"json"};
+  files.files[job.client] = bytes_of(path);
+  const JobResult result = run_draft(job, files);
+  INFO(result.output);
+  CHECK(result.exit_code == 0);
+  return Json::parse(result.output);
+}
+
+/// The first place where two reports differ by more than the tolerance, or nothing.
+std::string difference(const Json& a, const Json& b, const std::string& at = "") {
+  if (a.is_number() && b.is_number()) {
+    const bool same = std::abs(a.get<double>() - b.get<double>()) <= kGoldenTolerance;
+    return same ? "" : at + ": " + a.dump() + " is not " + b.dump();
+  }
+  if (a.type() != b.type() || a.size() != b.size()) return at + " differs in kind or number";
+  if (a.is_structured()) {
+    const auto left = a.items(), right = b.items();
+    auto i = left.begin();
+    for (auto j = right.begin(); i != left.end(); ++i, ++j) {
+      if (i.key() != j.key()) return at + ": " + i.key() + " is not " + j.key();
+      const std::string found = difference(i.value(), j.value(), at + "/" + i.key());
+      if (!found.empty()) return found;
+    }
+    return "";
+  }
+  return a == b ? "" : at + ": " + a.dump() + " is not " + b.dump();
+}
+
+}  // namespace
+
+TEST_CASE("Everybody of the wardrobe drafts as approved") {
+  const auto people = wardrobe();
+  REQUIRE(people.size() >= 7);
+  for (const fs::path& person : people) {
+    INFO(person.filename());
+    const Json report = report_of(person);
+    const fs::path golden = fs::path(BLOCKWRIGHT_SOURCE_DIR) / "tests/golden" / person.filename();
+    if (std::getenv("BLOCKWRIGHT_APPROVE") != nullptr) {
+      std::ofstream(golden) << report.dump(1) << '\n';
+    }
+    REQUIRE(fs::exists(golden));
+    CHECK(difference(Json::parse(bytes_of(golden)), report) == "");
+  }
+}
+
+TEST_CASE("The wardrobe holds both units and somebody with the bust girth alone") {
+  int inches = 0, alone = 0;
+  for (const fs::path& person : wardrobe()) {
+    const Json client = Json::parse(bytes_of(person));
+    inches += client["unit"] == "in" ? 1 : 0;
+    for (const Json& session : client["sessions"]) alone += session["tape"].size() == 1 ? 1 : 0;
+  }
+  CHECK(inches >= 1);
+  CHECK(alone >= 1);
+}
