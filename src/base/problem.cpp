@@ -21,13 +21,26 @@ bool has_errors(const Problems& problems) {
                      [](const Problem& p) { return p.severity == Severity::Error; });
 }
 
+namespace {
+
+/// Control characters, which a file name may hold, would move the cursor or break the line.
+std::string printable(std::string text) {
+  for (char& c : text) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (byte < 0x20 || byte == 0x7f) c = '?';
+  }
+  return text;
+}
+
+}  // namespace
+
 std::string to_text(const Problem& problem) {
   std::string text(severity_name(problem.severity));
   text += " [" + problem.code + "] ";
   if (!problem.where.empty()) text += problem.where + ": ";
   text += problem.message;
   if (!problem.hint.empty()) text += " (" + problem.hint + ")";
-  return text;
+  return printable(text);
 }
 
 }  // namespace blockwright

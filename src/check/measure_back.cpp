@@ -16,12 +16,15 @@ using enum MeasurementName;
 constexpr double kSmallGirth = 20.0;
 constexpr double kSmallLength = 10.0;
 constexpr double kSmallAngle = 2.0;
+/// Above these multiples of the small differences a taped set contradicts itself too far to be cut.
+constexpr double kTooFar = 8.0;
+/// Below this nothing is said: a pencil line, in mm or degrees.
+constexpr double kNothing = 0.5;
 
 double adjustment_of(const CheckInput& input, MeasurementName name) {
-  for (const Adjustment& a : input.adjustments) {
-    if (a.name == name) return a.by;
-  }
-  return 0.0;
+  double sum = 0.0;
+  for (const Adjustment& a : input.adjustments) sum += a.name == name ? a.by : 0.0;
+  return sum;
 }
 
 bool is_closed_by(const Body& body, MeasurementName name) {
@@ -34,6 +37,12 @@ std::string unit_of(MeasurementName name) {
   return info(name).kind == MeasurementKind::Angle ? " degrees" : " mm";
 }
 
+/// An amount as the person reads her tape.
+std::string amount_text(MeasurementName name, double amount, Unit unit) {
+  if (info(name).kind == MeasurementKind::Angle) return fixed(amount, 1) + " degrees";
+  return unit == Unit::Cm ? fixed(amount / 10.0, 1) + " cm" : inch_fraction(amount / 25.4) + " in";
+}
+
 double small_difference(MeasurementName name) {
   switch (info(name).kind) {
     case MeasurementKind::Girth:
@@ -44,6 +53,13 @@ double small_difference(MeasurementName name) {
       return kSmallAngle;
   }
   return kSmallLength;
+}
+
+/// An estimate that gives way is no fault of the tape. A taped measurement that gives way by more
+/// than a second reading would differ needs a look; by several times that, new measuring.
+Severity severity_of(MeasurementName name, double amount, bool taped) {
+  if (!taped || amount <= small_difference(name)) return Severity::Note;
+  return amount <= kTooFar * small_difference(name) ? Severity::Warning : Severity::Error;
 }
 
 /// What to take again where a measurement had to give way.
@@ -103,14 +119,14 @@ Problems check_measure_back(const CheckInput& input) {
 Problems check_limits(const CheckInput& input) {
   Problems problems;
   for (const Adjustment& a : input.adjustments) {
-    if (!input.body.has(a.name)) continue;
-    const bool matters = input.body.taped(a.name) && std::abs(a.by) > small_difference(a.name);
-    const std::string more = a.by > 0.0 ? " more than " : " less than ";
-    problems.push_back({matters ? Severity::Warning : Severity::Note, "draft.limited",
+    const double amount = std::abs(a.by);
+    if (!input.body.has(a.name) || amount < kNothing) continue;
+    const bool taped = input.body.taped(a.name);
+    problems.push_back({severity_of(a.name, amount, taped), "draft.limited",
                         std::string(info(a.name).key),
-                        "the pattern has " + fixed(std::abs(a.by), 1) + unit_of(a.name) + more +
-                            (input.body.taped(a.name) ? "tape and ease: " : "estimate and ease: ") +
-                            a.why,
+                        "the pattern has " + amount_text(a.name, amount, input.unit) +
+                            (a.by > 0.0 ? " more than " : " less than ") +
+                            (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
                         std::string(take_again(a.name))});
   }
   return problems;

@@ -173,7 +173,7 @@ Problems check_armhole(const CheckInput& input) {
            "the armhole would be " + fixed(more, 1) +
                " mm longer than the armscye; a block's armhole is 20 to 90 mm longer",
            "armscye_girth, side_length, side_neck_to_waist and the shoulder slope contradict each "
-           "other: take them again"}};
+           "other: take them, again where they were taken"}};
 }
 
 }  // namespace blockwright

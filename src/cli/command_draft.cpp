@@ -52,6 +52,16 @@ int run(const CLI::App& command, const Options& options) {
 
 }  // namespace
 
+namespace {
+
+/// Complains of anything but a plain decimal number; an unset variable must not become 0.
+std::string plain_number(const std::string& text) {
+  const bool plain = !text.empty() && text.find_first_not_of("0123456789.-") == std::string::npos;
+  return plain ? "" : "'" + text + "' is not a number of mm, for example 20";
+}
+
+}  // namespace
+
 void add_draft(CLI::App& app, int& exit_code) {
   auto options = std::make_shared<Options>();
   DraftJob& job = options->job;
@@ -62,7 +72,8 @@ void add_draft(CLI::App& app, int& exit_code) {
                       "Date of the session, e.g. 2026-03-14; default: the newest");
   command->add_option("--out", job.out, "Folder for the output; default: the current one");
   command->add_option("--write", job.write, "What to write: svg,pdf,json; default: svg,pdf")
-      ->delimiter(',');
+      ->delimiter(',')
+      ->allow_extra_args(false);
   command->add_option("--paper", job.paper,
                       "a4, letter, a3, legal, tabloid, a2, a1, WIDTHxHEIGHT in mm; one page: a0, "
                       "roll:WIDTH; default: a4");
@@ -72,9 +83,12 @@ void add_draft(CLI::App& app, int& exit_code) {
   command->add_option("--unit", job.unit,
                       "cm or in for the report and the paper; default: as the client file");
   command->add_option("--report", job.report, "text or json; default: text");
-  command->add_option("--allowance", job.allowance, "Seam allowance of a toile in mm; default: 20");
-  command->add_option("--margin", job.margin, "Unprinted edge of the paper in mm; default: 10");
-  command->add_option("--overlap", job.overlap, "What neighbouring pages share in mm; default: 10");
+  command->add_option("--allowance", job.allowance, "Seam allowance of a toile in mm; default: 20")
+      ->check(plain_number);
+  command->add_option("--margin", job.margin, "Unprinted edge of the paper in mm; default: 10")
+      ->check(plain_number);
+  command->add_option("--overlap", job.overlap, "What neighbouring pages share in mm; default: 10")
+      ->check(plain_number);
   command->add_flag("--steps", job.steps, "Print the draft as steps for pencil, ruler and compass");
   command->add_option("--job", options->job_file, "JSON file with these options as keys");
   command->callback([command, options, &exit_code] { exit_code = run(*command, *options); });

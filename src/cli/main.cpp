@@ -34,11 +34,18 @@ int run(int argc, char** argv) {
   return exit_code;
 }
 
+/// A report that could not be printed is a failure, too.
+int with_output_checked(int exit_code) {
+  if (std::cout.flush()) return exit_code;
+  std::cerr << "error [file.write] standard output: it cannot be written (check where it leads)\n";
+  return exit_code == 0 ? 1 : exit_code;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
   try {
-    return run(argc, argv);
+    return with_output_checked(run(argc, argv));
   } catch (const blockwright::Error& error) {
     std::cerr << to_text(error.problem()) << '\n';
     return 2;

@@ -35,7 +35,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   DraftedBlock block;
   block.pattern.pieces = {front_block(upper, lower), back_block(upper, lower)};
   block.pattern.seams = seams();
-  block.log = steps(targets, upper, lower, block.pattern.pieces.front());
+  block.log = steps(targets, upper, lower, block.pattern.pieces[0], block.pattern.pieces[1]);
   block.ease = ease_as_drawn(ease, lower.drop);
   block.adjustments = settlement.adjustments();
   return block;

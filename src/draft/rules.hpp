@@ -80,7 +80,7 @@ inline constexpr double kAcrossFrontGives = 12.0;
 inline constexpr double kLeastArmholeWidth = 0.19;
 inline constexpr double kMostArmholeWidth = 0.31;
 /// The across-front point stays this far above the underarm point when it turns with the dart.
-inline constexpr double kLeastScyeDepth = 25.0;
+inline constexpr double kLeastScyeDepth = 35.0;
 /// The back's part of the armhole width.
 inline constexpr double kLeastBackScye = 0.42;
 inline constexpr double kMostBackScye = 0.52;
@@ -89,6 +89,9 @@ inline constexpr double kMostBackScye = 0.52;
 /// Our choice, by eye.
 inline constexpr double kUnderarmFullness = 0.86;
 inline constexpr double kScyeFullness = 0.46;
+/// The front armhole's heading at the across point turns with the bust dart by this share of it:
+/// less than the whole keeps the lower armhole round under a large dart. By eye.
+inline constexpr double kHeadingFollowsDart = 0.7;
 /// The upper armhole bends at the across point at least this share of what it bends at the shoulder
 /// (else the across point's heading leans), by eye.
 inline constexpr double kUpperScyeEvenness = 0.35;

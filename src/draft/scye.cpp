@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 
 namespace blockwright {
 namespace {
@@ -246,18 +247,28 @@ double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settle
   return front;
 }
 
+/// Why the armhole is not as wide as the upper chest asks.
+std::string width_cause(const Frame& f, const Drawn& d) {
+  const double share = d.armhole_width / f.t.armhole;
+  if (d.bust_dart >= rules::kMostBustDart) return "the cup asks for more than one dart can take";
+  if (share <= rules::kLeastArmholeWidth + rules::kSolved) {
+    return "the armhole would be too narrow for its length";
+  }
+  if (d.drop >= rules::kMostDrop) return "the armhole must be wider to be as long as the arm asks";
+  return "the bust dart must be as large as the cup asks";
+}
+
 void report(const Frame& f, const Drawn& d, Settlement& settlement) {
-  const auto tell = [&](MeasurementName name, double by, const char* why) {
+  const auto tell = [&](MeasurementName name, double by, const std::string& why) {
     if (std::abs(by) > 1e-3) settlement.adjust(name, by, why);
   };
   tell(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
        f.t.across_front_is_taped ? "the bust dart stays within 3 to 34 degrees"
                                  : "the estimate gives way to the dart that the cup asks for");
   const double chest = f.t.across_back + d.across_front_closed.x + d.armhole_width;
-  tell(UpperChestGirth, 2.0 * (chest - f.t.upper_chest),
-       "bust dart and armhole width stay within their bounds");
+  tell(UpperChestGirth, 2.0 * (chest - f.t.upper_chest), width_cause(f, d));
   tell(ArmscyeGirth, armhole_length(d) - f.t.armhole,
-       "the underarm drops 5 to 40 mm below the armpit");
+       "the underarm can neither rise nor drop far enough");
   tell(SideLength, std::max(0.0, -d.drop), "the underarm must lie above the bust line");
 }
 

@@ -105,12 +105,13 @@ void tell_waist_darts(Teller& teller, const WaistEdge& waist, const char* closed
 
 void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double bust_level,
                Point underarm, double drop) {
+  const std::string height = waist.side_waist.y < 0.0 ? "{1} below" : "{1} above";
   teller.tell(
       "side waist point", waist.side_waist,
-      "go {0} out from the centre and {1} up from the level of the waist (down if less than "
-      "nothing); curve the waist to it, square to the centre, to each dart leg and to the "
-      "side seam",
-      {waist.side_waist.x, waist.side_waist.y}, "waist_girth");
+      "go {0} out from the centre and " + height +
+          " the level of the waist; curve the waist to it, square to the centre, to each dart leg "
+          "and to the side seam",
+      {waist.side_waist.x, std::abs(waist.side_waist.y)}, "waist_girth");
   teller.tell("side of the bust line", {bust_width, bust_level},
               "go {0} out from the centre on the bust line", {bust_width},
               "bust_girth and the front's share of it");
@@ -118,6 +119,25 @@ void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double
               "rule the side seam from the side waist point through the side of the bust line, {0} "
               "long: the side length less an underarm drop of {1}",
               {distance(waist.side_waist, underarm), drop}, "side_length and armscye_girth");
+}
+
+void tell_dart_points(Teller& teller, const Piece& piece) {
+  for (const Dart& dart : piece.darts) {
+    teller.tell(
+        "point of the " + dart.edge + " dart", dart.point,
+        "end the stitching here, {0} short of the apex; fold the dart towards the centre and "
+        "cut its edge through, so that its cap stands {1} from the apex",
+        {distance(dart.apex, dart.point), distance(dart.apex, dart.cap)}, "rule of the draft");
+  }
+}
+
+void tell_notches(Teller& teller, const Piece& piece) {
+  for (const Notch& notch : piece.notches) {
+    teller.tell(notch.edge + " notch", point_at_length(piece.edge(notch.edge).path, notch.along),
+                std::string(notch.count == 2 ? "two notches" : "a notch") +
+                    " across the edge, {0} along it from its lower end",
+                {notch.along}, "rule of the draft");
+  }
 }
 
 void tell_armhole(Teller& teller, const Path& armhole) {
@@ -161,7 +181,8 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
 
 }  // namespace
 
-DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const Piece& front) {
+DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const Piece& front,
+               const Piece& back) {
   DraftLog log;
   Teller on_front(log, "front");
   tell_front_upper(on_front, t, n);
@@ -170,12 +191,16 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const 
   tell_side(on_front, s.waists.front, s.waists.suppression.front_bust, n.bust_point.y,
             s.front_underarm, s.drop);
   tell_armhole(on_front, s.front_armhole);
+  tell_dart_points(on_front, front);
+  tell_notches(on_front, front);
   Teller on_back(log, "back");
   tell_back_upper(on_back, t, n);
   tell_waist_darts(on_back, s.waists.back, "waist_girth and bust_girth");
   tell_side(on_back, s.waists.back, s.waists.suppression.back_bust,
             s.waists.back.side_waist.y + s.waists.bust_line, s.back_underarm, s.drop);
   tell_armhole(on_back, s.back_armhole);
+  tell_dart_points(on_back, back);
+  tell_notches(on_back, back);
   return log;
 }
 

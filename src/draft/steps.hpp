@@ -8,8 +8,8 @@
 namespace blockwright {
 
 /// The draft told point by point, in the order of drawing.
-/// `front` is the finished front, for its darts.
+/// `front` and `back` are the finished pieces.
 DraftLog steps(const Targets& targets, const NeckAndShoulder& upper, const Scye& scye,
-               const Piece& front);
+               const Piece& front, const Piece& back);
 
 }  // namespace blockwright

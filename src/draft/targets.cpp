@@ -32,14 +32,7 @@ double under_bust_length(const Body& body, const Ease& ease, Settlement& settlem
 }  // namespace
 
 void Settlement::adjust(MeasurementName name, double by, const std::string& why) {
-  const auto it = std::find_if(adjustments_.begin(), adjustments_.end(),
-                               [&](const Adjustment& a) { return a.name == name; });
-  if (it == adjustments_.end()) {
-    adjustments_.push_back({name, by, why});
-  } else {
-    it->by += by;
-    it->why += "; " + why;
-  }
+  adjustments_.push_back({name, by, why});
 }
 
 Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) {

@@ -13,7 +13,8 @@ namespace blockwright {
 /// Keeps the account of what bounds did to measurements while a draft is settled.
 class Settlement {
  public:
-  /// Adds `by` (mm on the whole measurement; degrees for the slope) to what was done to `name`.
+  /// Notes that a bound changed `name` by `by` (mm on the whole measurement; degrees for the
+  /// slope). A measurement that met two bounds has two entries.
   void adjust(MeasurementName name, double by, const std::string& why);
   [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
 

@@ -11,7 +11,7 @@ namespace blockwright {
 namespace {
 
 /// Passes until side seam and side waist point agree; each gains two digits.
-constexpr int kSidePasses = 6;
+constexpr int kSidePasses = 12;
 
 Vec heading(double slope) { return {std::cos(slope), std::sin(slope)}; }
 
@@ -32,14 +32,13 @@ double sewn(const WaistEdge& edge) {
   return sum;
 }
 
-double bend_width(double from_x, double side_x) {
-  return std::min(rules::kUndartedBend, 0.8 * (side_x - from_x));
+double bend_width(double from_x, double side_x, double over_side_waist) {
+  return std::min({rules::kUndartedBend, 0.8 * (side_x - from_x), 0.8 * over_side_waist});
 }
 
 /// A stretch without a dart from `from` to the side: level, then bent over its last part so that it
 /// meets the side seam square.
-Path undarted_stretch(Point from, double side_x, double side_slope) {
-  const double bend = bend_width(from.x, side_x);
+Path undarted_stretch(Point from, double side_x, double side_slope, double bend) {
   const Point level{side_x - bend, from.y};
   Path path({Segment{from, level}});
   path.add(stretch(level, 0.0, {side_x, from.y + rise(bend, 0.0, side_slope)}, side_slope));
@@ -72,19 +71,20 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
 WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
   const Point dip = bust_point - Vec{0.0, leg};
   const double side_x = s.front_bust - s.side_run;
-  const double bend = bend_width(dip.x, side_x);
+  const double bend = bend_width(dip.x, side_x, leg);
   double side_slope = -std::atan(s.side_run / leg);
   for (int pass = 0; pass < kSidePasses; ++pass) {
     side_slope = -std::atan(s.side_run / (leg - rise(bend, 0.0, side_slope)));
   }
   Path path({stretch({}, 0.0, dip, 0.0)});
-  path.add(undarted_stretch(dip, side_x, side_slope));
+  path.add(undarted_stretch(dip, side_x, side_slope, bend));
   return {{}, {path}, path.end()};
 }
 
 WaistEdge undarted_back(const Suppression& s, double bust_line) {
+  const double side_x = s.back_bust - s.side_run;
   const double side_slope = -std::atan(s.side_run / bust_line);
-  const Path path = undarted_stretch({}, s.back_bust - s.side_run, side_slope);
+  const Path path = undarted_stretch({}, side_x, side_slope, bend_width(0.0, side_x, bust_line));
   return {{}, {path}, path.end()};
 }
 

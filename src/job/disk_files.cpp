@@ -97,7 +97,8 @@ void DiskFiles::write(const std::string& path, const std::string& bytes) {
   const std::string beside = path + ".part-" + std::to_string(::getpid());
   Descriptor file(::open(beside.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW | O_CLOEXEC,
                          kOwnerAndGroup));
-  const char* hint = "check the free space and that you may write there; nothing was changed";
+  const char* hint =
+      "check the free space and that you may write there; an older file of that name is unchanged";
   if (file.get() < 0) {
     fail("file.write", path, "the file cannot be made: " + reason(errno), hint);
   }

@@ -18,6 +18,18 @@ const std::vector<std::string>& cautions() {
   return kCautions;
 }
 
+/// What the checks warn of, so that it does not stay behind on the screen.
+std::vector<std::string> warning_lines(const BlockRun& run) {
+  std::vector<std::string> lines;
+  for (const Problem& problem : run.problems) {
+    if (problem.severity != Severity::Warning) continue;
+    std::string where = problem.where;
+    std::replace(where.begin(), where.end(), '_', ' ');
+    lines.push_back("Look first: " + where + ": " + problem.message + ".");
+  }
+  return lines;
+}
+
 std::vector<std::string> ease_lines(const BlockRun& run) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : run.checks.measure_back) {
@@ -81,7 +93,8 @@ SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
   notes.version = version();
   notes.ease = ease_lines(run);
   notes.estimated = estimated_lines(run);
-  notes.cautions = cautions();
+  notes.cautions = warning_lines(run);
+  notes.cautions.insert(notes.cautions.end(), cautions().begin(), cautions().end());
   notes.inches = run.unit == Unit::Inch;
   return notes;
 }

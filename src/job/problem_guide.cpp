@@ -64,6 +64,11 @@ constexpr std::array kGuides = {
           "The message says what is expected; docs/formats.md shows examples."},
     Guide{"client.unit", "The unit is not cm or in.",
           "Write \"unit\": \"cm\" or \"unit\": \"in\"."},
+    Guide{"draft.contradiction",
+          "The measurements contradict each other, or the eases are so large, that no bodice drawn "
+          "from them passes the checks. The measurements named are the likeliest slips.",
+          "Take them again with a waist tape tied on, and look at the eases in the client file. If "
+          "they stay, report the client file."},
     Guide{"draft.limited",
           "Measurements contradict each other so far that a bound of the draft was met; the "
           "measurement named does not come back in full.",

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace blockwright {
 namespace {
 
@@ -23,6 +25,12 @@ std::string row(const std::string& name, const std::string& body, const std::str
   return line + "\n";
 }
 
+/// "back.waist_outer" as "back waist outer".
+std::string as_words(std::string name) {
+  for (char& c : name) c = c == '.' || c == '_' ? ' ' : c;
+  return name;
+}
+
 std::string remark_of(const BlockRun& run, const MeasureBack& m) {
   std::string remark;
   if (m.source == Source::Estimated) {
@@ -32,7 +40,7 @@ std::string remark_of(const BlockRun& run, const MeasureBack& m) {
     remark += remark.empty() ? "" : "; ";
     remark += "its ease is the underarm drop";
   }
-  if (m.adjustment != 0.0) {
+  if (std::abs(m.adjustment) >= 0.5) {
     remark += remark.empty() ? "" : "; ";
     remark += "gave way, see below";
   }
@@ -40,7 +48,8 @@ std::string remark_of(const BlockRun& run, const MeasureBack& m) {
 }
 
 std::string measure_back_table(const BlockRun& run) {
-  std::string text = row("in " + unit_name(run.unit), "body", "ease", "pattern", "difference", "");
+  std::string text = row(run.unit == Unit::Cm ? "in cm" : "in inches", "body", "ease", "pattern",
+                         "difference", "");
   for (const MeasureBack& m : run.checks.measure_back) {
     text += row(words_of(m.name), number(m.name, m.body, run.unit),
                 number(m.name, m.ease, run.unit), number(m.name, m.pattern, run.unit),
@@ -52,9 +61,9 @@ std::string measure_back_table(const BlockRun& run) {
 std::string dart_table(const BlockRun& run) {
   std::string text = "\nDarts\n";
   for (const DartMeasure& dart : run.checks.darts) {
-    text += fmt::format("  {:<26}{:>10} degrees{:>10} {} wide\n", dart.piece + " " + dart.name,
-                        fixed(dart.angle.degrees(), 1), in_unit(dart.intake, run.unit),
-                        unit_name(run.unit));
+    text += fmt::format("  {:<26}{:>10} degrees{:>10} {} wide\n",
+                        as_words(dart.piece + " " + dart.name), fixed(dart.angle.degrees(), 1),
+                        in_unit(dart.intake, run.unit), unit_name(run.unit));
   }
   return text;
 }
@@ -62,7 +71,7 @@ std::string dart_table(const BlockRun& run) {
 std::string length_table(const BlockRun& run) {
   std::string text = "\nLengths on the pieces, darts closed, " + unit_name(run.unit) + "\n";
   for (const NamedLength& length : run.checks.lengths) {
-    text += fmt::format("  {:<26}{:>10}\n", length.name, in_unit(length.mm, run.unit));
+    text += fmt::format("  {:<26}{:>10}\n", as_words(length.name), in_unit(length.mm, run.unit));
   }
   return text;
 }

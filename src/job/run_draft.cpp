@@ -1,5 +1,6 @@
 #include "block_run.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/job/draft_job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
@@ -10,6 +11,7 @@
 #include "steps_text.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <sstream>
 #include <utility>
 
@@ -57,10 +59,11 @@ void wish(Wishes& w, const std::string& kind) {
 
 double in_range(const char* key, double value, double least, double most) {
   if (value >= least && value <= most) return value;
+  const std::string found = std::isfinite(value) ? trimmed(value, 3) + " mm" : "no number";
   const std::string allowed = "a number of mm from " + std::to_string(static_cast<int>(least)) +
                               " to " + std::to_string(static_cast<int>(most));
   throw UsageError({Severity::Error, "job.value", std::string("--") + key,
-                    "the value is out of range", "use " + allowed});
+                    found + " is out of range", "use " + allowed});
 }
 
 Wishes wishes_of(const DraftJob& job) {
@@ -70,11 +73,37 @@ Wishes wishes_of(const DraftJob& job) {
   w.print.allowance = in_range("allowance", job.allowance, 0.0, 60.0);
   w.print.margin = in_range("margin", job.margin, 7.0, 40.0);
   w.print.overlap = in_range("overlap", job.overlap, 0.0, 40.0);
+  if (job.write.empty()) refuse("write", "", "svg, pdf, json, or several with commas between");
   for (const std::string& kind : job.write) wish(w, kind);
   w.unit = unit_named(job.unit);
   if (job.report != "text" && job.report != "json") refuse("report", job.report, "text or json");
   w.report_json = job.report == "json";
   return w;
+}
+
+/// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
+/// what to take again: the measurements that were judged doubtful, else those that a bound changed.
+void name_contradictions(BlockRun& run) {
+  const auto is_fault = [](const Problem& p) {
+    return p.severity == Severity::Error && p.code != "check.armhole" && p.code != "draft.limited";
+  };
+  if (std::none_of(run.problems.begin(), run.problems.end(), is_fault)) return;
+  std::string names;
+  const auto add = [&](const std::string& name) {
+    if (names.find(name) == std::string::npos) names += (names.empty() ? "" : ", ") + name;
+  };
+  for (const Problem& p : run.problems) {
+    if (p.code.rfind("measure.", 0) == 0) add(p.where);
+  }
+  for (const Adjustment& a : run.block.adjustments) add(std::string(info(a.name).key));
+  for (const MeasureBack& row : run.checks.measure_back) {
+    if (names.empty() && row.source == Source::Taped) add(std::string(info(row.name).key));
+  }
+  run.problems.insert(run.problems.begin(),
+                      {Severity::Error, "draft.contradiction", names,
+                       "no sound bodice can be drawn from these measurements together",
+                       "take them again, and look at the eases; if they stay, please report the "
+                       "client file"});
 }
 
 /// The passes up to a checked block, in running order.
@@ -87,12 +116,14 @@ BlockRun checked_block(const DraftJob& job, const Wishes& wishes, FileStore& fil
   run.unit = wishes.unit.value_or(run.client.unit);
   run.body = fill_in(run.session);
   run.block = draft_block(run.body, Ease::of(run.client));
-  run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
+  run.checks =
+      check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
   run.problems = judge(run.session, run.body, run.unit);
   run.problems.insert(run.problems.end(), run.checks.problems.begin(), run.checks.problems.end());
   std::stable_sort(run.problems.begin(), run.problems.end(), [](const auto& a, const auto& b) {
     return static_cast<int>(a.severity) > static_cast<int>(b.severity);
   });
+  name_contradictions(run);
   return run;
 }
 

@@ -23,7 +23,8 @@ std::string told_in(const DraftStep& step, Unit unit) {
 std::string steps_text(const BlockRun& run) {
   std::string text = "The draft with pencil, ruler and compass: " + run.client.name + ", " +
                      run.session.date + "\nPlaces are told as out from the centre line, up from " +
-                     "the centre waist, in " + unit_name(run.unit) + ".\n";
+                     "the centre waist, in " + std::string(run.unit == Unit::Cm ? "cm" : "inches") +
+                     ".\n";
   std::string piece;
   int number = 0;
   for (const DraftStep& step : run.block.log) {

@@ -77,11 +77,11 @@ class MapPages {
 
   void draw_squares() {
     Drawing drawing(pages_.back().furniture);
-    draw_test_squares(drawing, {rest_.left, rest_.top - kInchSquare});
-    const Box beside = {rest_.left + kInchSquare + kGutter, rest_.top - kInchSquare, rest_.right,
+    draw_test_squares(drawing, {rest_.left, rest_.top - kSquaresSide});
+    const Box beside = {rest_.left + kSquaresSide + kGutter, rest_.top - kSquaresSide, rest_.right,
                         rest_.top};
     if (beside.width() >= kNarrowestColumn) columns_.push_back(beside);
-    rest_.top -= kInchSquare + kGutter;
+    rest_.top -= kSquaresSide + kGutter;
   }
 
   // Below the squares, or on the next page where that leaves too little.

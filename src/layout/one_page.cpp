@@ -35,12 +35,12 @@ struct Arrangement {
 // What pieces and strip need, margins included.
 Arrangement needed(const Box& ink, double margin, StripAt strip) {
   const double rim = 2.0 * margin;
-  const double titled = kTitleRoom + kInchSquare;
+  const double titled = kTitleRoom + kSquaresSide;
   if (strip == StripAt::Beside) {
-    return {ink.width() + kGap + kInchSquare + rim,
+    return {ink.width() + kGap + kSquaresSide + rim,
             std::max(ink.height(), titled + kGap + kLeastNotes) + rim, strip};
   }
-  return {std::max(ink.width(), kInchSquare + kGap + kLeastNotes) + rim,
+  return {std::max(ink.width(), kSquaresSide + kGap + kLeastNotes) + rim,
           ink.height() + kGap + titled + rim, strip};
 }
 
@@ -76,9 +76,9 @@ std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, do
 
 // Where notes run: under the squares, then to their right.
 std::vector<Box> note_frames(const Box& strip) {
-  const double squares_right = strip.left + kInchSquare;
+  const double squares_right = strip.left + kSquaresSide;
   std::vector<Box> frames =
-      columns_in({strip.left, strip.bottom, squares_right, strip.top - kInchSquare - kGap}, 1);
+      columns_in({strip.left, strip.bottom, squares_right, strip.top - kSquaresSide - kGap}, 1);
   const Box right = {squares_right + kGap, strip.bottom, strip.right, strip.top};
   for (const Box& column : columns_in(right, kMostColumns)) frames.push_back(column);
   return frames;
@@ -139,7 +139,7 @@ PrintPlan one_page(const Sheet& sheet, const PrintOptions& options, const SheetN
   Drawing drawing(page.furniture);
   draw_title(drawing, strip, heading_text(notes), subtitle_text(options, notes));
   strip.top -= kTitleRoom;
-  draw_test_squares(drawing, {strip.left, strip.top - kInchSquare});
+  draw_test_squares(drawing, {strip.left, strip.top - kSquaresSide});
   add(page.furniture,
       set_notes(note_frames(strip), note_paragraphs(pattern, options, notes, false)));
   return {plan_title(options, notes), sheet, {std::move(page)}};

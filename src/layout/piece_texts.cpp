@@ -9,6 +9,7 @@
 namespace blockwright {
 namespace {
 
+constexpr std::size_t kMostEstimatesOnPiece = 4;
 constexpr double kCell = 1.0;
 // Heights of the letters, in mm, at full size.
 constexpr double kTitle = 9.0;
@@ -59,7 +60,13 @@ Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNo
   const std::string style(cut_style_name(options.cut));
   add_wrapped(lines, style + ", " + allowance_text(piece, options, notes.inches), small, width, 4);
   if (detail == Detail::All && !notes.estimated.empty()) {
-    add_wrapped(lines, "estimated: " + listed(notes.estimated), small, width, kMostEstimateLines);
+    // A long list stands on the first page; a cut-off one would hide what is missing.
+    const std::string count = std::to_string(notes.estimated.size());
+    add_wrapped(lines,
+                notes.estimated.size() <= kMostEstimatesOnPiece
+                    ? "estimated: " + listed(notes.estimated)
+                    : "estimated: " + count + " measurements, see the first page",
+                small, width, kMostEstimateLines);
   }
   return lines;
 }

@@ -9,6 +9,8 @@ namespace {
 
 constexpr double kInside = 5.0;  // clear paper between square and text, mm
 constexpr double kSizeText = 4.0;
+constexpr double kLabelInset = 3.0;
+constexpr double kLabelDrop = 6.0;
 constexpr double kLabelText = 8.0;
 constexpr double kLabelRoom = 17.0;
 constexpr double kSmallSizeText = 2.8;
@@ -20,17 +22,19 @@ void draw_square(Drawing& drawing, const std::string& name, const Box& box) {
 }  // namespace
 
 void draw_test_squares(Drawing& drawing, Point at) {
-  const double rim = 0.5 * (kInchSquare - kMetricSquare);
-  const Box inner = square_at(at + Vec{rim, rim}, kMetricSquare);
-  draw_square(drawing, "test square 4 in", square_at(at, kInchSquare));
-  draw_square(drawing, "test square 100 mm", inner);
-  const Box frame = {inner.left + kInside, inner.bottom + kInside, inner.right - kInside,
-                     inner.top - kInside};
+  const Box inches = square_at(at, kInchSquare);
+  const Box metric = square_at(at + Vec{kSquareStep, kSquareStep}, kMetricSquare);
+  draw_square(drawing, "test square 4 in", inches);
+  draw_square(drawing, "test square 100 mm", metric);
+  drawing.text("lower square: 4 in", {inches.left + kLabelInset, inches.bottom + kLabelInset},
+               kSizeText, TextAnchor::Start);
+  drawing.text("upper square: 100 mm", {metric.right - kLabelInset, metric.top - kLabelDrop},
+               kSizeText, TextAnchor::End);
+  const Box frame = {metric.left + kInside, metric.bottom + kInside, inches.right - kInside,
+                     inches.top - kInside};
   TextFlow flow({{"Measure before you cut", 5.0, 0.0, true},
-                 {"inner square: 100 mm", kSizeText, 3.0, false},
-                 {"outer square: 4 in", kSizeText, 0.0, false},
-                 {"from the middle of one line to the middle of the other, across and upwards.",
-                  3.2, 1.0, false},
+                 {"From the middle of one line to the middle of the other, across and upwards.",
+                  3.2, 3.0, false},
                  {"If they differ, print again at 100 %, with no scaling and no \u201cfit to "
                   "page\u201d.",
                   3.2, 3.0, false}},

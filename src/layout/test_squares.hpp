@@ -11,8 +11,14 @@ inline constexpr double kInchSquare = 4.0 * 25.4;
 /// The square of every page.
 inline constexpr double kSmallSquare = 20.0;
 
-/// Draws the 4 in square with its lower left corner at `at` and the 100 mm square in its middle,
-/// with what to do about them inside.
+/// How far the 100 mm square stands up and to the right of the 4 in one: apart, so that nobody
+/// takes the one for the other on a print that is a little too small.
+inline constexpr double kSquareStep = 10.0;
+/// Side of the field that both squares fill together.
+inline constexpr double kSquaresSide = kMetricSquare + kSquareStep;
+
+/// Draws the 4 in square with its lower left corner at `at` and the 100 mm square a step up and to
+/// the right of it, with what to do about them inside both.
 void draw_test_squares(Drawing& drawing, Point at);
 
 /// Draws the small square of a page with the page's label inside.

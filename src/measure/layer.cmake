@@ -1,5 +1,5 @@
 add_layer(measure
-  HEADERS measurement_name.hpp client.hpp body.hpp ease.hpp
+  HEADERS adjustment.hpp measurement_name.hpp client.hpp body.hpp ease.hpp
   SOURCES measurement_name.cpp measure_text.cpp
     utf8.cpp json_tokens.cpp json_builder.cpp json_document.cpp json_reason.cpp
     calendar.cpp inch_text.cpp nearest.cpp slip.cpp tape_value.cpp

@@ -101,7 +101,9 @@ TEST_CASE("An armhole that does not suit the arm is found and names what to take
 
 TEST_CASE("A bound that changed a taped measurement is told, with what to take again") {
   CheckedBlock checked = sound();
-  checked.block.adjustments.push_back({AcrossBack, -22.0, "it is wider than the shoulders"});
+  Adjustment narrower{AcrossBack, -22.0, {}};
+  narrower.why += "it is wider than the shoulders";
+  checked.block.adjustments.push_back(narrower);
   const CheckReport report = check_block(
       {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
   const auto it = std::find_if(report.problems.begin(), report.problems.end(), [](const auto& p) {
@@ -109,7 +111,7 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
   });
   REQUIRE(it != report.problems.end());
   CHECK(it->severity == Severity::Warning);
-  CHECK(it->message.find("22.0") != std::string::npos);
+  CHECK(it->message.find("2.2 cm") != std::string::npos);
   CHECK_FALSE(it->hint.empty());
 }
 

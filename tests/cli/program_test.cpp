@@ -29,13 +29,13 @@ long files_in(const std::string& folder) {
 
 }  // namespace
 
-TEST_CASE("--version tells the version of the project") {
+TEST_CASE("The option --version tells the version of the project") {
   const ToolResult result = call("--version");
   CHECK(result.exit_code == 0);
   CHECK(result.output == "blockwright " + std::string(blockwright::version()) + "\n");
 }
 
-TEST_CASE("--help works for the program and for each command") {
+TEST_CASE("The option --help works for the program and for each command") {
   for (const char* command : {"", "draft", "schema", "explain"}) {
     const ToolResult result = call(std::string(command) + " --help");
     CHECK(result.exit_code == 0);
@@ -86,6 +86,30 @@ TEST_CASE("Options on the command line win over a job file's") {
   const auto report = nlohmann::json::parse(call("draft --job " + job + " --cut net").output);
   CHECK(report["files"].size() == 1);
   CHECK(fs::exists(folder.path("o/ondine-marsh-net.svg")));
+}
+
+TEST_CASE("An empty allowance is refused, not taken for none") {
+  CHECK(call("draft " + kDemo + " --allowance ''").exit_code == 2);
+  CHECK(call("draft " + kDemo + " --allowance 0x10").exit_code == 2);
+}
+
+TEST_CASE("The option --write takes one list and leaves the client file alone") {
+  const TempFolder folder;
+  CHECK(call("draft --write svg " + kDemo + " --out " + folder.path("o")).exit_code == 0);
+}
+
+TEST_CASE("A report that cannot be printed is a failure") {
+  CHECK(call("schema client > /dev/full").exit_code == 1);
+}
+
+TEST_CASE("Clients with names in other scripts do not share a file name") {
+  const TempFolder folder;
+  const std::string bytes = read_bytes(kDemo);
+  for (const char* name : {"Анна.json", "שרה.json"}) {
+    CHECK(call("draft " + folder.write(name, bytes) + " --write svg --out " + folder.path("o"))
+              .exit_code == 0);
+  }
+  CHECK(files_in(folder.path("o")) == 2);
 }
 
 TEST_CASE("explain tells cause and cure") {

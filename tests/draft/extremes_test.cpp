@@ -36,6 +36,18 @@ TEST_CASE("A waist larger than the bust drafts and comes back") {
   }
 }
 
+TEST_CASE("A waist up to 120 mm larger than any bust drafts") {
+  for (double bust = 800.0; bust <= 1400.0; bust += 100.0) {
+    for (double more = 0.0; more <= 120.0; more += 20.0) {
+      INFO("bust " << bust << " mm, waist " << bust + more << " mm");
+      Session session = bust_only(bust);
+      tape(session, WaistGirth, bust + more);
+      const std::string errors = errors_of(checked_block(session).report);
+      CHECK((errors.empty() || errors.find("check.armhole") != std::string::npos));
+    }
+  }
+}
+
 TEST_CASE("Shoulders from square to steep draft") {
   for (double slope = 10.0; slope <= 40.0; slope += 1.0) {
     INFO("slope " << slope << " degrees");

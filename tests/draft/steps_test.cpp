@@ -37,7 +37,9 @@ TEST_CASE("Every step has a rule, names its closer and uses each of its lengths"
     CHECK_FALSE(step.rule.empty());
     CHECK_FALSE(step.closed_by.empty());
     for (std::size_t i = 0; i < step.lengths.size(); ++i) {
-      CHECK(step.rule.find("{" + std::to_string(i) + "}") != std::string::npos);
+      std::string mark = std::to_string(i);
+      mark.insert(0, 1, '{').push_back('}');
+      CHECK(step.rule.find(mark) != std::string::npos);
     }
   }
 }

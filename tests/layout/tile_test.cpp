@@ -301,8 +301,8 @@ TEST_CASE("the map says whose pattern it is and what to know before cutting") {
   for (const char* said :
        {"Łucja Wiśniewska", "session 2026-03-14", "blockwright 0.1.0", "Front: cut 1 on the fold",
         "Back: cut 2, a pair", "Seam allowance 2 cm", "bust girth 5 cm", "scye depth (± 1.1 cm)",
-        "The waist girth was read twice, 3 cm apart.", "A1", "inner square: 100 mm",
-        "outer square: 4 in"}) {
+        "The waist girth was read twice, 3 cm apart.", "A1", "upper square: 100 mm",
+        "lower square: 4 in"}) {
     INFO(said);
     CHECK(text.find(said) != std::string::npos);
   }

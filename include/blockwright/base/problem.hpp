@@ -33,7 +33,7 @@ using Problems = std::vector<Problem>;
 /// True if any problem is an Error.
 bool has_errors(const Problems& problems);
 
-/// One line for a person: "warning [code] where: message (hint)".
+/// One line for a person: "warning [code] where: message (hint)". Control characters become "?".
 std::string to_text(const Problem& problem);
 
 }  // namespace blockwright

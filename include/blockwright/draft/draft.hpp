@@ -32,7 +32,7 @@ struct DraftedBlock {
   /// The ease as drawn. Equal to the ease asked for, except for the side length, whose "ease" is
   /// the underarm drop that the armhole asked for (negative).
   Ease ease;
-  /// What the bounds of the draft did to measurements, one entry each; empty for most people.
+  /// What the bounds of the draft did to measurements, one entry for each bound that was met.
   Adjustments adjustments;
 };
 
