@@ -32,7 +32,9 @@ void count_problems(Tally& tally, const SurveyWoman& woman, const CheckedBlock& 
     warned = warned || problem.severity == Severity::Warning;
     if (problem.severity != Severity::Error) continue;
     refused = true;
-    if (problem.where.empty() || (problem.code != "check.armhole" && problem.code != "draft.limited")) ++tally.refused_unnamed;
+    if (problem.where.empty() ||
+        (problem.code != "check.armhole" && problem.code != "draft.limited"))
+      ++tally.refused_unnamed;
     fmt::print("refused {}: {}\n", woman.id, to_text(problem));
   }
   tally.refused += refused ? 1 : 0;
