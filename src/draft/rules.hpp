@@ -85,10 +85,10 @@ inline constexpr double kLeastScyeDepth = 35.0;
 inline constexpr double kLeastBackScye = 0.42;
 inline constexpr double kMostBackScye = 0.52;
 /// How far the lower armhole's handles reach to the corner of its end tangents (a quarter ellipse
-/// has 0.5523): fuller along the underarm than up the armhole, so that it is round under the arm.
-/// Our choice, by eye.
-inline constexpr double kUnderarmFullness = 0.86;
-inline constexpr double kScyeFullness = 0.46;
+/// has 0.5523): the more, the shorter the way to the corner is against the other. Our choice, by
+/// eye.
+inline constexpr double kLeastScyeFullness = 0.42;
+inline constexpr double kMostScyeFullness = 0.90;
 /// The front armhole's heading at the across point turns with the bust dart by this share of it:
 /// less than the whole keeps the lower armhole round under a large dart. By eye.
 inline constexpr double kHeadingFollowsDart = 0.7;

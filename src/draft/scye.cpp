@@ -168,13 +168,25 @@ CubicCurve upper_armhole(const ScyeLine& line, Vec heading) {
   return curve;
 }
 
+/// The lower armhole. Its handles reach further to the corner of the end tangents on the shorter
+/// way, so that it is round both where a narrow armhole is deep and where a wide one is shallow.
+CubicCurve lower_armhole(const ScyeLine& line, Vec heading) {
+  const auto corner = lines_meet(line.underarm, line.along_underarm, line.across, heading);
+  const double level = corner ? distance(line.underarm, *corner) : 1.0;
+  const double up = corner ? distance(*corner, line.across) : 1.0;
+  const double share = up / (level + up);
+  const double more = rules::kMostScyeFullness - rules::kLeastScyeFullness;
+  return corner_curve(line.underarm, line.along_underarm, line.across, heading,
+                      rules::kLeastScyeFullness + more * share,
+                      rules::kLeastScyeFullness + more * (1.0 - share));
+}
+
 /// From the underarm point, square to the side seam, through the across point, square into the
 /// shoulder.
 Path armhole(const ScyeLine& line) {
   const Vec heading = heading_at_across(line);
   Path path;
-  path.add(corner_curve(line.underarm, line.along_underarm, line.across, heading,
-                        rules::kUnderarmFullness, rules::kScyeFullness));
+  path.add(lower_armhole(line, heading));
   path.add(upper_armhole(line, heading));
   return path;
 }
