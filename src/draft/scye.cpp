@@ -13,6 +13,9 @@ namespace {
 
 using enum MeasurementName;
 
+/// A bound that changed a measurement by less, in mm, was not met: rounding.
+constexpr double kWorthTelling = 1e-3;
+
 /// What stays the same while the underarm drops.
 struct Frame {
   const Targets& t;
@@ -252,7 +255,7 @@ double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settle
   const double kept = std::clamp(d.back_scye, rules::kLeastBackScye * d.armhole_width,
                                  rules::kMostBackScye * d.armhole_width);
   const double front = asked + d.back_scye - kept;
-  if (t.front_bust && front != asked) {
+  if (t.front_bust && std::abs(front - asked) > kWorthTelling) {
     settlement.adjust(FrontBustWidth, 2.0 * (front - asked),
                       "the side seam must fall under the arm");
   }
@@ -272,7 +275,7 @@ std::string width_cause(const Frame& f, const Drawn& d) {
 
 void report(const Frame& f, const Drawn& d, Settlement& settlement) {
   const auto tell = [&](MeasurementName name, double by, const std::string& why) {
-    if (std::abs(by) > 1e-3) settlement.adjust(name, by, why);
+    if (std::abs(by) > kWorthTelling) settlement.adjust(name, by, why);
   };
   tell(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
        f.t.across_front_is_taped ? "the bust dart stays within 3 to 34 degrees"
