@@ -57,6 +57,7 @@ std::size_t FreeSpace::index(int column, int row) const {
 void FreeSpace::take_cell(int column, int row) {
   if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
   taken_[index(column, row)] = 1;
+  sums_.reset();
 }
 
 void FreeSpace::take(const Box& box) {
@@ -92,6 +93,7 @@ void FreeSpace::take_chord(Point a, Point b) {
 
 // Cells whose middles lie before the first crossing, between the second and the third, and so on.
 void FreeSpace::take_row_outside(int row, std::vector<double> crossings) {
+  sums_.reset();
   std::sort(crossings.begin(), crossings.end());
   crossings.push_back(area_.right + cell_);
   int from = 0;
@@ -136,8 +138,9 @@ bool FreeSpace::is_free(const Box& box) const {
   return true;
 }
 
-FreeSpace::Sums FreeSpace::taken_sums() const {
-  Sums sums{static_cast<std::size_t>(columns_) + 1, {}};
+const FreeSpace::Sums& FreeSpace::taken_sums() {
+  if (sums_) return *sums_;
+  Sums& sums = sums_.emplace(Sums{static_cast<std::size_t>(columns_) + 1, {}});
   sums.corner.assign(sums.stride * (static_cast<std::size_t>(rows_) + 1), 0);
   std::size_t at = sums.stride;
   for (std::size_t i = 0; i < taken_.size(); ++at) {
@@ -158,11 +161,14 @@ int FreeSpace::Sums::in(int column, int row, int wide, int high) const {
   return corner[up + across] - corner[up] - corner[low + across] + corner[low];
 }
 
-std::optional<Box> FreeSpace::find(double width, double height, Point wish) const {
+std::optional<Box> FreeSpace::find(double width, double height, Point wish) {
+  const Box as_wished = {wish.x - 0.5 * width, wish.y - 0.5 * height, wish.x + 0.5 * width,
+                         wish.y + 0.5 * height};
+  if (is_free(as_wished)) return as_wished;
   const int wide = cells_for(width, cell_), high = cells_for(height, cell_);
   const auto columns = outwards(columns_ - wide, (wish.x - area_.left) / cell_ - 0.5 * wide);
   const auto rows = outwards(rows_ - high, (wish.y - area_.bottom) / cell_ - 0.5 * high);
-  const Sums taken = taken_sums();
+  const Sums& taken = taken_sums();
   std::optional<Box> best;
   double best_distance = std::numeric_limits<double>::infinity();
   for (const int r : rows) {

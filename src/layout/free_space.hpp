@@ -24,21 +24,21 @@ class FreeSpace {
   [[nodiscard]] bool is_free(const Box& box) const;
 
   /// The free box of the given size whose middle is nearest to `wish`.
-  /// Cost: a few operations per cell.
-  [[nodiscard]] std::optional<Box> find(double width, double height, Point wish) const;
+  /// Cost: a few operations per cell; sums over the cells are kept until something more is taken.
+  [[nodiscard]] std::optional<Box> find(double width, double height, Point wish);
 
  private:
   // Numbers of taken cells below and left of each grid corner, row by row: they tell at once how
   // many cells of a block are taken.
   struct Sums {
-    std::size_t stride;
+    std::size_t stride = 0;
     std::vector<int> corner;
     [[nodiscard]] int in(int column, int row, int wide, int high) const;
   };
   [[nodiscard]] int column(double x) const;
   [[nodiscard]] int row(double y) const;
   [[nodiscard]] std::size_t index(int column, int row) const;
-  [[nodiscard]] Sums taken_sums() const;
+  const Sums& taken_sums();
   void take_cell(int column, int row);
   void take_chord(Point a, Point b);
   void take_row_outside(int row, std::vector<double> crossings);
@@ -48,6 +48,7 @@ class FreeSpace {
   int columns_;
   int rows_;
   std::vector<char> taken_;
+  std::optional<Sums> sums_;  // of the cells as they are; nothing after a change
 };
 
 }  // namespace blockwright

@@ -9,7 +9,7 @@
 using namespace blockwright;
 
 TEST_CASE("an empty area is free where it is wished, and only inside") {
-  const FreeSpace space({0, 0, 100, 50}, 1.0);
+  FreeSpace space({0, 0, 100, 50}, 1.0);
   CHECK(space.is_free({0, 0, 100, 50}));
   CHECK(!space.is_free({90, 10, 101, 20}));
   const auto found = space.find(20, 10, {50, 25});
