@@ -35,7 +35,7 @@ std::vector<NamedLength> measured_lengths(const Pattern& pattern) {
 }  // namespace
 
 const std::vector<Check>& all_checks() {
-  static const std::vector<Check> kChecks = {
+  static const std::vector<Check> checks = {
       {"pattern.broken", "every piece is closed, simple and whole", check_pieces},
       {"check.measure_back", "every measurement comes back", check_measure_back},
       {"draft.limited", "no measurement had to give way", check_limits},
@@ -45,7 +45,7 @@ const std::vector<Check>& all_checks() {
       {"check.level", "balance lines are level and meet", check_levels},
       {"check.armhole", "the armhole suits the armscye", check_armhole},
   };
-  return kChecks;
+  return checks;
 }
 
 CheckReport check_block(const CheckInput& input) {

@@ -39,12 +39,12 @@ void expect(Problems& problems, const char* where, double got, double wanted, do
 }
 
 int inflections(const Path& path) {
-  constexpr int kSamples = 48;
+  constexpr int samples = 48;
   int changes = 0;
   double last = 0.0;
   for (const Curve& curve : path.curves()) {
-    for (int i = 0; i <= kSamples; ++i) {
-      const double bend = curvature_at(curve, static_cast<double>(i) / kSamples);
+    for (int i = 0; i <= samples; ++i) {
+      const double bend = curvature_at(curve, static_cast<double>(i) / samples);
       if (std::abs(bend) < kStraight) continue;
       if (last * bend < 0.0) ++changes;
       last = bend;

@@ -175,7 +175,7 @@ WaistEdge back_waist(const Suppression& s, double bust_line) {
   // The side waist point lies a few mm off the level of the waist, and the bust line with it.
   const WaistEdge first = back_waist(s, {bust_line, bust_line}, one);
   const BackLevels levels{bust_line, bust_line + first.side_waist.y};
-  const WaistEdge single = back_waist(s, levels, one);
+  WaistEdge single = back_waist(s, levels, one);
   const WaistDart& dart = single.darts.front();
   if (distance(dart.inner_leg, dart.outer_leg) <= rules::kMostBackDart) return single;
   return back_waist(s, levels, {rules::kFirstBackDart * width, rules::kSecondBackDart * width});

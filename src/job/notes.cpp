@@ -10,12 +10,12 @@ namespace {
 
 /// Common practice, no source.
 const std::vector<std::string>& cautions() {
-  static const std::vector<std::string> kCautions = {
+  static const std::vector<std::string> lines = {
       "Print at 100 %, no scaling. Measure both test squares before you cut anything.",
       "Sew a toile and fit it on the body before you cut good cloth.",
       "The fitter's eye on the body is right where it disagrees with this paper.",
   };
-  return kCautions;
+  return lines;
 }
 
 /// What the checks warn of, so that it does not stay behind on the screen.

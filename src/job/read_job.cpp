@@ -56,7 +56,7 @@ bool read_write(const Json& value, DraftJob& job) {
 }
 
 const std::map<std::string, Reader>& readers() {
-  static const std::map<std::string, Reader> kReaders = {
+  static const std::map<std::string, Reader> known = {
       {"client", text_into(&DraftJob::client)},
       {"session", text_into(&DraftJob::session)},
       {"out", text_into(&DraftJob::out)},
@@ -70,7 +70,7 @@ const std::map<std::string, Reader>& readers() {
       {"overlap", number_into(&DraftJob::overlap)},
       {"steps", read_steps},
   };
-  return kReaders;
+  return known;
 }
 
 std::string known_keys() {
@@ -80,9 +80,9 @@ std::string known_keys() {
 }
 
 Json parsed(const std::string& text, std::string_view file) {
-  constexpr int kDeepest = 8;
+  constexpr int deepest = 8;
   const auto shallow = [&](int depth, Json::parse_event_t, Json&) {
-    if (depth > kDeepest) {
+    if (depth > deepest) {
       refuse("job.syntax", file, "", "the file is nested too deeply", "a job is one flat object");
     }
     return true;

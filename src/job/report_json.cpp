@@ -11,8 +11,8 @@ using Json = nlohmann::ordered_json;
 
 /// Far below what is drawn and far above what compilers differ by.
 double rounded(double value) {
-  constexpr double kSteps = 1e4;
-  const double r = std::round(value * kSteps) / kSteps;
+  constexpr double steps_per_unit = 1e4;
+  const double r = std::round(value * steps_per_unit) / steps_per_unit;
   return r == 0.0 ? 0.0 : r;
 }
 
