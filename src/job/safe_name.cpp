@@ -34,9 +34,9 @@ std::string safe_stem(const std::string& path) {
   if (dot != std::string::npos && dot > 0) stem.erase(dot);
   std::replace_if(
       stem.begin(), stem.end(), [](char c) { return !is_plain(c); }, '-');
-  stem.erase(0, std::min(stem.find_first_not_of("."), stem.size()));
+  stem.erase(0, std::min(stem.find_first_not_of('.'), stem.size()));
   stem = cut_to(stem, kLongestStem);
-  const bool empty = stem.find_first_not_of("-") == std::string::npos;
+  const bool empty = stem.find_first_not_of('-') == std::string::npos;
   return empty ? "client" : stem;
 }
 
