@@ -4,9 +4,10 @@
 #include "client_keys.hpp"
 #include "client_problem.hpp"
 #include "json_document.hpp"
-#include "nearest.hpp"
+#include "key_check.hpp"
+#include "odd_character.hpp"
+#include "person_text.hpp"
 #include "tape_value.hpp"
-#include "utf8.hpp"
 
 #include <fmt/format.h>
 
@@ -16,6 +17,18 @@
 namespace blockwright {
 namespace {
 
+// What to do with a file of another format.
+std::string format_hint(std::string_view format) {
+  if (format.starts_with("blockwright-job-")) {
+    return "this is a job file: give it with --job, and name the client in it";
+  }
+  if (format.starts_with("blockwright-pattern-") || format.starts_with("blockwright-report-")) {
+    return "this file was written by the program; give the client file";
+  }
+  return fmt::format("write \"format\": \"{}\"; a file of a later version needs that version",
+                     kClientFormat);
+}
+
 // Reads the values of one document; each function reads one kind of member.
 class ClientReader {
  public:
@@ -23,27 +36,21 @@ class ClientReader {
 
   Client client() {
     const JsonValue& root = document_.root();
-    expect(root, JsonKind::Object, "a client file is one object in braces: { ... }");
+    expect(document_, root, JsonKind::Object, "a client file is one object in braces: { ... }");
     check_format(root);
-    check_keys(root, kClientKeys);
+    check_keys(document_, root, kClientKeys);
     Client result;
-    result.name = name_text(required(root, "name", "write the person's name: \"name\": \"...\""));
+    result.name =
+        read_name(document_, required(root, "name", "write the person's name: \"name\": \"...\""));
     result.unit = unit_ = unit(root);
     result.sessions = sessions(root);
     result.ease = ease(root);
     check_fittings(root);
+    check_schema(root);
     return result;
   }
 
  private:
-  void expect(const JsonValue& value, JsonKind kind, std::string hint) const {
-    if (value.kind == kind) return;
-    refuse("client.type", document_.where(value),
-           fmt::format("{} is {}, where {} is expected", document_.name_of(value),
-                       document_.described(value), kind_name(kind)),
-           std::move(hint));
-  }
-
   const JsonValue& required(const JsonValue& object, std::string_view key, std::string hint) const {
     const JsonValue* value = document_.member(object, key);
     if (value == nullptr) {
@@ -53,70 +60,34 @@ class ClientReader {
     return *value;
   }
 
-  void check_keys(const JsonValue& object, std::span<const std::string_view> known) const {
-    for (std::size_t i = 0; i < object.children.size(); ++i) {
-      const JsonValue& member = document_.child(object, i);
-      if (std::ranges::find(known, member.key) != known.end()) continue;
-      refuse("client.key", document_.where_key(member),
-             fmt::format("unknown key \"{}\"", shown(member.key)), did_you_mean(member.key, known));
-    }
-  }
-
   void check_format(const JsonValue& root) const {
     const std::string hint = fmt::format("write \"format\": \"{}\"", kClientFormat);
+    if (document_.member(root, "format") == nullptr) refuse_misspelt_format(document_, root);
     const JsonValue& format = required(root, "format", hint);
-    expect(format, JsonKind::Text, hint);
+    expect(document_, format, JsonKind::Text, hint);
     if (format.text == kClientFormat) return;
     refuse("client.format", document_.where(format),
-           fmt::format("the format is {}; this program reads \"{}\"", document_.as_written(format),
-                       kClientFormat),
-           hint);
+           fmt::format("the format is {}; this program reads \"{}\"{}",
+                       document_.as_written(format), kClientFormat, odd_letter_note(format.text)),
+           format_hint(format.text));
   }
 
   Unit unit(const JsonValue& root) const {
     const std::string hint = "write \"unit\": \"cm\" or \"unit\": \"in\"";
     const JsonValue& value = required(root, "unit", hint);
-    expect(value, JsonKind::Text, hint);
+    expect(document_, value, JsonKind::Text, hint);
     if (value.text == "cm") return Unit::Cm;
     if (value.text == "in") return Unit::Inch;
     refuse("client.unit", document_.where(value),
-           fmt::format("the unit {} is neither \"cm\" nor \"in\"", document_.as_written(value)),
+           fmt::format("the unit {} is neither \"cm\" nor \"in\"{}", document_.as_written(value),
+                       odd_letter_note(value.text)),
            hint);
-  }
-
-  // A text for people: UTF-8 without control characters, of bearable length.
-  std::string plain_text(const JsonValue& value) const {
-    expect(value, JsonKind::Text, "write it in double quotes");
-    for (std::size_t at = 0; at < value.text.size();) {
-      const Utf8Character character = utf8_at(value.text, at);
-      if (is_control(character.code)) refuse_control(value, character.code);
-      at += character.size;
-    }
-    if (utf8_length(value.text) <= kMostTextLength) return value.text;
-    refuse("client.size", document_.where(value),
-           fmt::format("{} has {} characters, over {}", document_.name_of(value),
-                       utf8_length(value.text), kMostTextLength),
-           "shorten it");
-  }
-
-  [[noreturn]] void refuse_control(const JsonValue& value, char32_t code) const {
-    refuse("client.text", document_.where(value),
-           fmt::format("{} holds the control character U+{:04X}", document_.name_of(value),
-                       static_cast<unsigned>(code)),
-           "take it away; texts are printed on the pieces as they are");
-  }
-
-  std::string name_text(const JsonValue& value) const {
-    std::string name = plain_text(value);
-    if (name.find_first_not_of(' ') != std::string::npos) return name;
-    refuse("client.text", document_.where(value), "the name is empty",
-           "write the person's name; it is printed on every piece");
   }
 
   std::vector<Session> sessions(const JsonValue& root) const {
     const JsonValue& list =
         required(root, "sessions", "write the tape sessions: \"sessions\": [ { ... } ]");
-    expect(list, JsonKind::List, "sessions are a list: [ { ... } ]");
+    expect(document_, list, JsonKind::List, "sessions are a list: [ { ... } ]");
     if (list.children.empty()) {
       refuse("client.missing", document_.where(list), "there is no session",
              "write at least one, with a date and a tape holding the bust_girth");
@@ -132,11 +103,13 @@ class ClientReader {
   }
 
   Session session(const JsonValue& value) const {
-    expect(value, JsonKind::Object, "a session is an object: { \"date\": ..., \"tape\": { ... } }");
-    check_keys(value, kSessionKeys);
+    expect(document_, value, JsonKind::Object,
+           "a session is an object: { \"date\": ..., \"tape\": { ... } }");
+    check_keys(document_, value, kSessionKeys);
     Session result;
     result.date = date(value);
-    if (const JsonValue* by = document_.member(value, "by")) result.by = plain_text(*by);
+    if (const JsonValue* by = document_.member(value, "by"))
+      result.by = read_plain_text(document_, *by);
     result.tape = tape(value);
     return result;
   }
@@ -144,11 +117,11 @@ class ClientReader {
   std::string date(const JsonValue& session) const {
     const std::string hint = "write year-month-day, a day of the calendar: \"2026-03-14\"";
     const JsonValue& value = required(session, "date", hint);
-    expect(value, JsonKind::Text, hint);
+    expect(document_, value, JsonKind::Text, hint);
     if (is_date(value.text)) return value.text;
     refuse("client.date", document_.where(value),
-           fmt::format("{} is not a date between the years 1900 and 2199",
-                       document_.as_written(value)),
+           fmt::format("{} is not a date between the years 1900 and 2199{}",
+                       document_.as_written(value), odd_letter_note(value.text)),
            hint);
   }
 
@@ -168,8 +141,8 @@ class ClientReader {
   PerMeasurement<Readings> tape(const JsonValue& session) const {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(session, "tape", hint);
-    expect(value, JsonKind::Object, hint);
-    check_keys(value, measurement_keys());
+    expect(document_, value, JsonKind::Object, hint);
+    check_keys(document_, value, measurement_keys());
     PerMeasurement<Readings> result;
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       const JsonValue* taken = document_.member(value, entry.key);
@@ -185,8 +158,8 @@ class ClientReader {
     PerMeasurement<double> result;
     const JsonValue* value = document_.member(root, "ease");
     if (value == nullptr) return result;
-    expect(*value, JsonKind::Object, "write \"ease\": { \"bust_girth\": 5.0 }");
-    check_keys(*value, measurement_keys());
+    expect(document_, *value, JsonKind::Object, "write \"ease\": { \"bust_girth\": 5.0 }");
+    check_keys(document_, *value, measurement_keys());
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       const JsonValue* given = document_.member(*value, entry.key);
       if (given != nullptr) result[entry.name] = read_ease(document_, *given, entry, unit_);
@@ -198,12 +171,19 @@ class ClientReader {
   void check_fittings(const JsonValue& root) const {
     const JsonValue* value = document_.member(root, "fittings");
     if (value == nullptr) return;
-    expect(*value, JsonKind::List, "write \"fittings\": [], or leave the key out");
+    expect(document_, *value, JsonKind::List, "write \"fittings\": [], or leave the key out");
     if (value->children.empty()) return;
     refuse("client.fittings", document_.where(*value),
            fmt::format("{} fitting(s) are given; this version cannot apply corrections",
                        value->children.size()),
-           "take the fittings out (keep a copy) to draft from the tape alone");
+           "take the fittings out, and keep a copy, to draft from the tape alone");
+  }
+
+  void check_schema(const JsonValue& root) const {
+    const JsonValue* value = document_.member(root, "$schema");
+    if (value == nullptr) return;
+    expect(document_, *value, JsonKind::Text,
+           "write the schema's place as a text, or leave it out");
   }
 
   const JsonDocument& document_;

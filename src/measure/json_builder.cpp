@@ -1,7 +1,7 @@
 #include "json_builder.hpp"
 
+#include "blockwright/measure/measurement_name.hpp"
 #include "client_problem.hpp"
-#include "json_reason.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -70,9 +70,12 @@ class Events : public nlohmann::json_sax<nlohmann::json> {
 
 }  // namespace
 
+// The parser ends at a NUL byte as at the end, and skips a byte order mark.
 void JsonBuilder::build() {
+  if (document_.text_.starts_with(kByteOrderMark)) not_json();
   Events events(*this);
   nlohmann::json::sax_parse(document_.text_, &events);
+  if (cursor_.next_begin() < document_.text_.size()) not_json();
 }
 
 std::size_t JsonBuilder::add(JsonValue value) {
@@ -82,7 +85,7 @@ std::size_t JsonBuilder::add(JsonValue value) {
     refuse("client.size", where_now(), fmt::format("the file holds over {} values", kMostValues),
            "a client file holds one person; is this the right file?");
   }
-  value.key = std::exchange(key_, {});
+  value.key = std::exchange(key_, {}).value_or("");
   value.key_begin = key_begin_;
   if (!open_.empty()) {
     value.parent = open_.back();
@@ -111,10 +114,14 @@ void JsonBuilder::refuse_second(const std::string& key) const {
   const JsonValue* first = document_.member(object, key);
   if (first == nullptr) return;
   const std::string path = document_.path_of(*first);
+  const bool taken = object.key == "tape" && measurement_named(key);
+  const std::string hint =
+      taken ? "keep one; readings taken several times go into a list: [74.0, 74.5]"
+            : "keep one, and take the other away";
   refuse("client.duplicate", document_.where_at(key_begin_, path),
          fmt::format("\"{}\" is given twice; the first is in {}", shown(key),
                      document_.line_of(*first)),
-         "keep one; readings taken several times go into a list: [74.0, 74.5]");
+         hint);
 }
 
 void JsonBuilder::open(JsonKind kind) {
@@ -134,23 +141,45 @@ void JsonBuilder::close() {
 // The path of what comes next: a member of which the key was read, or what it will stand in.
 std::string JsonBuilder::path_now() const {
   std::string path = open_.empty() ? "" : document_.path_of(document_.values_[open_.back()]);
-  if (key_.empty()) return path;
+  if (!key_) return path;
   if (!path.empty()) path += '.';
-  return path + shown(key_);
+  return path + shown(*key_);
 }
 
 std::string JsonBuilder::where_now() const {
   return document_.where_at(cursor_.next_begin(), path_now());
 }
 
+Stop::After JsonBuilder::after() const {
+  const auto& values = document_.values_;
+  if (values.empty()) return Stop::After::Nothing;
+  if (open_.empty()) return Stop::After::Client;
+  if (key_) return Stop::After::Key;
+  return open_.back() + 1 == values.size() ? Stop::After::Opening : Stop::After::Value;
+}
+
+Stop JsonBuilder::stop() const {
+  const auto& values = document_.values_;
+  Stop stop{.after = after(), .end = cursor_.end(), .next = cursor_.next_begin()};
+  stop.in_list = !open_.empty() && values[open_.back()].kind == JsonKind::List;
+  if (stop.after == Stop::After::Value && values.back().kind == JsonKind::Number &&
+      values.back().end == stop.end) {
+    stop.number = {values.back().begin, values.back().end};
+  }
+  return stop;
+}
+
 void JsonBuilder::not_json() {
-  const std::size_t at = cursor_.next_begin();
-  Reason reason = why_not_json(document_.text_, at, !document_.values_.empty() && open_.empty());
-  if (at == document_.text_.size() && !open_.empty()) {
+  const Stop stopped = stop();
+  Reason reason = why_not_json(document_.text_, stopped);
+  if (stopped.next == document_.text_.size() && !open_.empty() && !reason.at) {
     const JsonValue& unclosed = document_.values_[open_.back()];
     reason.hint = fmt::format("close the bracket that opens in {}", document_.where(unclosed));
   }
-  refuse("client.syntax", where_now(), std::move(reason.message), std::move(reason.hint));
+  const std::string path =
+      reason.of_last_value ? document_.path_of(document_.values_.back()) : path_now();
+  refuse("client.syntax", document_.where_at(reason.at.value_or(stopped.next), path),
+         std::move(reason.message), std::move(reason.hint));
 }
 
 void JsonBuilder::number_too_large() {

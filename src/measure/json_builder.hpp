@@ -1,8 +1,10 @@
 #pragma once
 
 #include "json_document.hpp"
+#include "json_reason.hpp"
 #include "json_tokens.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,13 +29,15 @@ class JsonBuilder {
  private:
   std::size_t add(JsonValue value);
   void refuse_second(const std::string& key) const;
+  [[nodiscard]] Stop stop() const;
+  [[nodiscard]] Stop::After after() const;
   [[nodiscard]] std::string path_now() const;
   [[nodiscard]] std::string where_now() const;
 
   JsonDocument& document_;
   TokenCursor cursor_;
-  std::vector<std::size_t> open_;  // lists and objects not closed yet, outermost first
-  std::string key_;
+  std::vector<std::size_t> open_;   // lists and objects not closed yet, outermost first
+  std::optional<std::string> key_;  // of which the value is still to come
   std::size_t key_begin_ = 0;
 };
 

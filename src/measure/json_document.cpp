@@ -14,7 +14,6 @@ namespace blockwright {
 namespace {
 
 constexpr std::size_t kMostBytes = 1U << 20U;
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 // As much of the stream as shows whether it is too long.
 std::string read_some(std::istream& in) {
@@ -141,6 +140,14 @@ std::string JsonDocument::place_of(std::size_t at) const {
   const std::size_t line_start = before.rfind('\n') + 1;  // 0 on the first line: npos + 1
   return fmt::format("{}:{}", 1 + std::ranges::count(before, '\n'),
                      1 + utf8_length(before.substr(line_start)));
+}
+
+void expect(const JsonDocument& document, const JsonValue& value, JsonKind kind, std::string hint) {
+  if (value.kind == kind) return;
+  refuse("client.type", document.where(value),
+         fmt::format("{} is {}, where {} is expected", document.name_of(value),
+                     document.described(value), kind_name(kind)),
+         std::move(hint));
 }
 
 }  // namespace blockwright

@@ -7,6 +7,8 @@
 
 namespace blockwright {
 
+inline constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
 enum class JsonKind { Null, Boolean, Number, Text, List, Object };
 
 /// One value of a JSON file, with its place: the bytes [begin, end) of the file's text.
@@ -23,9 +25,10 @@ struct JsonValue {
 };
 
 /// A JSON file whose values know where they stand, so that a message can point at them. Reading
-/// refuses (InputError) what is not JSON ("client.syntax"), a key given twice in one object
-/// ("client.duplicate"), a number too large for a double ("client.range"), and files over 1 MiB,
-/// nested deeper than 16 or of more than 10,000 values ("client.size"). Reading never recurses.
+/// refuses (InputError) what is not JSON, NUL bytes included ("client.syntax"), a key given twice
+/// in one object ("client.duplicate"), a number too large for a double ("client.range"), and files
+/// over 1 MiB, nested deeper than 16 or of more than 10,000 values ("client.size"). Reading never
+/// recurses.
 class JsonDocument {
  public:
   /// `file` names the file in messages. A UTF-8 byte order mark is skipped.
@@ -65,5 +68,8 @@ class JsonDocument {
 
 /// "a number", "a text", "a list" ...
 std::string_view kind_name(JsonKind kind);
+
+/// Refuses ("client.type") a value that is not of this kind.
+void expect(const JsonDocument& document, const JsonValue& value, JsonKind kind, std::string hint);
 
 }  // namespace blockwright

@@ -1,135 +1,138 @@
 #include "json_reason.hpp"
 
 #include "client_problem.hpp"
-#include "utf8.hpp"
+#include "json_words.hpp"
+#include "odd_character.hpp"
+#include "separator_reason.hpp"
+#include "text_reason.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
+#include <array>
 
 namespace blockwright {
 namespace {
 
-constexpr std::string_view kSpace = " \t\r\n";
+using enum Stop::After;
 
-// The last character before `at` that is not space; 0 at the start.
-char before(std::string_view text, std::size_t at) {
-  const std::size_t found = text.substr(0, at).find_last_not_of(kSpace);
-  return found == std::string_view::npos ? '\0' : text[found];
+// Letters of any script: their bytes lie beyond ASCII.
+bool is_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_' ||
+         static_cast<unsigned char>(c) >= 0x80;
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == '_'; }
-
-std::string_view word_at(std::string_view text, std::size_t at) {
-  const auto* const end = std::find_if(text.begin() + at, text.end(), [](char c) {
-    return !is_letter(c) && !is_digit(c) && c != '-' && c != '+' && c != '.';
-  });
-  return text.substr(at,
-                     std::max<std::size_t>(1, static_cast<std::size_t>(end - text.begin()) - at));
-}
-
-Reason not_utf8() {
-  return {"the file holds bytes that are not UTF-8", "save the file again as UTF-8"};
-}
-
-// What is wrong inside the text in quotes that begins at `at`.
-Reason why_not_text(std::string_view text, std::size_t at) {
-  for (std::size_t i = at + 1; i < text.size() && text[i] != '"';) {
-    const Utf8Character character = utf8_at(text, i);
-    if (character.code == kNotUtf8) {
-      return not_utf8();
-    }
-    if (character.code < 0x20) break;
-    if (character.code == '\\' && i + 1 < text.size() &&
-        std::string_view("\"\\/bfnrtu").find(text[i + 1]) == std::string_view::npos) {
-      return {"a backslash in a text must be followed by one of \" \\ / b f n r t u",
-              "write \\\\ where the text shall hold a backslash"};
-    }
-    i += character.code == '\\' ? 2 : character.size;
+Reason why_not_more(std::string_view text, std::size_t at) {
+  if (text[at] == '}' || text[at] == ']') {
+    return {fmt::format("there is a {} too many", text[at]),
+            "take it away, or look for a bracket that closes too early"};
   }
-  return {"the text that begins here is not closed on its line, or an escape in it is broken",
-          "end it with a double quote"};
+  return {
+      fmt::format("more text follows after the end of the client: {}", shown(word_at(text, at))),
+      "one file holds one client; take the rest away"};
+}
+
+Reason why_not_bracket(std::string_view text, const Stop& stop) {
+  const char bracket = text[stop.next];
+  if (stop.after == Nothing) {
+    return {fmt::format("the file begins with {}", bracket), "begin the client with {"};
+  }
+  if (has_separator(text, stop) && stop.after == Value) {
+    return {fmt::format("a comma stands before {}", bracket), "take away the last comma"};
+  }
+  if (stop.after == Key) {
+    return {fmt::format("a value is missing before {}", bracket),
+            "write the value, or take the key away if the measurement was not taken"};
+  }
+  return {fmt::format("{} stands where {} should close the bracket that is open", bracket,
+                      stop.in_list ? ']' : '}'),
+          "look for a bracket of the other kind"};
 }
 
 Reason why_not_word(std::string_view word) {
-  const bool number_word = word == "NaN" || word == "nan" || word == "Infinity" ||
-                           word == "-Infinity" || word == "-NaN" || word == "inf" || word == "-inf";
-  if (number_word) {
+  constexpr std::array<std::string_view, 13> kNothings{
+      "NaN", "nan", "-NaN", "Infinity",  "-Infinity", "inf", "-inf",
+      "nil", "NA",  "n/a",  "undefined", "N/A",       "None"};
+  const bool null = word == "NULL" || word == "Null";
+  if (null || std::ranges::find(kNothings, word) != kNothings.end()) {
     return {fmt::format("{} is not a number", shown(word)),
             "leave the key out if the measurement was not taken"};
   }
   return {fmt::format("{} stands without quotes", shown(word)),
-          "keys and texts stand in double quotes: \"bust_girth\""};
+          fmt::format("keys and texts stand in double quotes: \"{}\"", shown(word))};
 }
 
-Reason why_not_number(std::string_view word, char previous) {
-  if (previous == ',') {
+Reason why_not_number(std::string_view word, const Stop& stop) {
+  const bool key_expected = !stop.in_list && stop.after != Key && stop.after != Nothing;
+  if (key_expected && stop.after == Value) {
     return {fmt::format("after the comma a key was expected, not {}", shown(word)),
-            "write decimals with a point: 92.5, not 92,5"};
+            "write decimals with a point: 92.5, not 92,5; numbers have no other comma",
+            std::nullopt, stop.number.has_value()};
+  }
+  if (key_expected) {
+    return {fmt::format("a key was expected here, not {}", shown(word)),
+            "each number stands behind its key: \"bust_girth\": 92.5"};
   }
   return {fmt::format("{} is not a number as JSON writes it", shown(word)),
           "write 92.5: digits and a point, no plus sign, no zero in front, no unit behind"};
 }
 
-// What follows a number at once: a unit, an inch mark, a second digit after a zero, a fraction.
-Reason why_not_behind_number(char first) {
-  if (first == '/') {
-    return {"a fraction stands without quotes", "write inch fractions as texts: \"36 1/2\""};
+Reason why_not_sign(std::string_view word) {
+  const auto cannot = [&](std::string_view what) { return fmt::format("{} stands here", what); };
+  if (word[0] == '\'') return {cannot("a single quote"), "texts stand in double quotes: \"...\""};
+  if (word[0] == '`') return {cannot("a backtick"), "texts stand in double quotes: \"...\""};
+  if (word[0] == '(') return {cannot("a round bracket"), "lists stand in square brackets: [74.0]"};
+  if (word[0] == '\\') return {cannot("a backslash"), "quotes round a text have no backslash"};
+  return {fmt::format("{} stands where a key or a value should", shown(word)),
+          "look at the quotes, commas and brackets just before"};
+}
+
+bool is_comment(std::string_view text, std::size_t at) {
+  const std::string_view two = text.substr(at, 2);
+  return two == "//" || two == "/*" || two == "# " || two == "#\t";
+}
+
+bool is_number_like(std::string_view word) {
+  const bool begins = is_digit(word[0]) || word[0] == '-' || word[0] == '+' || word[0] == '.';
+  return begins && word != "..." && (word == "-" || word.find_first_of("0123456789") < word.size());
+}
+
+Reason why_not_value(std::string_view text, const Stop& stop) {
+  const std::string_view word = word_at(text, stop.next);
+  if (word[0] == '"') return why_not_text(text, stop.next);
+  if (is_letter(word[0]) || (word.size() > 1 && word[0] == '-' && is_letter(word[1]))) {
+    return why_not_word(word);
   }
-  return {"a number has a zero in front or something behind it",
-          "write the bare number: 92.5; inch fractions as texts: \"36 1/2\""};
+  if (is_number_like(word)) return why_not_number(word, stop);
+  return why_not_sign(word);
 }
 
-bool expects_value(char previous) {
-  return previous == ',' || previous == ':' || previous == '[' || previous == '{' ||
-         previous == '\0';
-}
-
-Reason why_not_bracket(char bracket, char previous) {
-  if (previous == ',') {
-    return {fmt::format("a comma stands before {}", bracket), "take away the last comma"};
-  }
-  return {fmt::format("{} closes nothing here, or a value is missing before it", bracket),
-          "look for a bracket of the other kind, or a key without a value"};
-}
-
-Reason why_not_sign(char sign) {
-  if (sign == '\'') return {"a single quote stands here", "texts stand in double quotes: \"...\""};
-  if (sign == '/' || sign == '#') return {"comments are not allowed", "take the comment away"};
-  return {"the file is not JSON here", "look at the quotes, commas and brackets just before"};
+Reason why_not_begin(std::string_view text, const Stop& stop) {
+  const std::string_view word = word_at(text, stop.next);
+  if (word[0] == '"') return why_not_text(text, stop.next);
+  return {
+      fmt::format("the file begins with {}", shown(word)),
+      "a client file is one object in braces, { ... }, with keys and texts in double quotes; is "
+      "this the right file?"};
 }
 
 }  // namespace
 
-Reason why_not_json(std::string_view text, std::size_t at, bool complete) {
-  if (text.find_first_not_of(kSpace) == std::string_view::npos) {
+Reason why_not_json(std::string_view text, const Stop& stop) {
+  if (is_space(text)) {
     return {"the file is empty", "write a client file, or check the file's name"};
   }
-  if (at >= text.size()) return {"the file ends too early", "the end of the file is missing"};
-  if (complete) {
-    return {"more text follows after the end of the client", "one file holds one client"};
-  }
-  const char first = text[at];
-  const char previous = before(text, at);
-  if (first == ']' || first == '}') return why_not_bracket(first, previous);
-  if (at > 0 && is_digit(text[at - 1])) return why_not_behind_number(first);
-  if (is_digit(first) && is_digit(previous)) return why_not_behind_number('/');
-  if (!expects_value(previous)) {
-    return {"a comma or a colon is missing before this",
-            "members stand as \"key\": value, with commas between them"};
-  }
-  if (first == '"') return why_not_text(text, at);
-  const std::string_view word = word_at(text, at);
-  if (is_letter(first) || (first == '-' && word.size() > 1 && is_letter(word[1]))) {
-    return why_not_word(word);
-  }
-  if (utf8_at(text, at).code == kNotUtf8) return not_utf8();
-  if (is_digit(first) || first == '-' || first == '+' || first == '.') {
-    return why_not_number(word, previous);
-  }
-  return why_not_sign(first);
+  if (auto reason = why_not_separator(text, stop)) return *reason;
+  if (stop.next >= text.size())
+    return {"the file ends too early", "the end of the file is missing"};
+  if (auto reason = why_not_character(text, stop.next)) return *reason;
+  if (is_comment(text, stop.next)) return {"comments are not allowed", "take the comment away"};
+  if (stop.after == Client) return why_not_more(text, stop.next);
+  const char first = text[stop.next];
+  if (first == ']' || first == '}') return why_not_bracket(text, stop);
+  if (stop.after == Nothing) return why_not_begin(text, stop);
+  if (stop.after != Opening && !has_separator(text, stop)) return why_not_behind(text, stop);
+  return why_not_value(text, stop);
 }
 
 }  // namespace blockwright

@@ -1,18 +1,13 @@
 #pragma once
 
-#include <string>
+#include "reason.hpp"
+
 #include <string_view>
 
 namespace blockwright {
 
-struct Reason {
-  std::string message;
-  std::string hint;
-};
-
-/// Why the text is not JSON, in words that help someone who never heard of JSON: judged from the
-/// token at byte `at`, the first that the parser could not take, and what stands before it.
-/// `complete`: the file's one value was already closed.
-Reason why_not_json(std::string_view text, std::size_t at, bool complete);
+/// Why the text is not JSON: judged from the token that the parser could not take and what stands
+/// before it. Requires: the parser could not take it.
+Reason why_not_json(std::string_view text, const Stop& stop);
 
 }  // namespace blockwright

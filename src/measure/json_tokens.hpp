@@ -19,6 +19,8 @@ class TokenCursor {
   Span next();
   /// Where the next token begins (the text's size at its end).
   [[nodiscard]] std::size_t next_begin() const;
+  /// Where the last token ended; 0 before the first.
+  [[nodiscard]] std::size_t end() const { return at_; }
 
  private:
   std::string_view text_;

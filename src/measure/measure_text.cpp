@@ -9,6 +9,11 @@ std::string_view unit_name(Unit unit, MeasurementKind kind) {
   return unit == Unit::Cm ? "cm" : "in";
 }
 
+std::string_view unit_word(Unit unit, MeasurementKind kind) {
+  const bool inches = kind != MeasurementKind::Angle && unit == Unit::Inch;
+  return inches ? "inches" : unit_name(unit, kind);
+}
+
 std::string measure_text(double value, MeasurementKind kind, Unit unit) {
   std::string text;
   if (kind == MeasurementKind::Angle) {

@@ -11,6 +11,7 @@ namespace blockwright {
 namespace {
 
 constexpr std::size_t kLongestWord = 40;  // longer ones resemble no key
+constexpr std::size_t kShortWord = 4;     // up to here two wrong letters make another word
 
 std::string plain(std::string_view word) {
   std::string text(word);
@@ -36,6 +37,10 @@ std::size_t letters_apart(std::string_view a, std::string_view b) {
   return row[b.size()];
 }
 
+std::size_t most_letters_apart(std::string_view word) {
+  return word.size() <= kShortWord ? 1 : std::max<std::size_t>(2, word.size() / 3);
+}
+
 std::size_t misfit(const std::string& word, std::string_view candidate) {
   if (candidate.starts_with(word + '_')) return 1;
   return letters_apart(candidate, word);
@@ -47,7 +52,7 @@ std::string_view nearest(std::string_view word, std::span<const std::string_view
   if (word.size() < 2 || word.size() > kLongestWord) return {};
   const std::string typed = plain(word);
   std::string_view best;
-  std::size_t least = std::max<std::size_t>(2, word.size() / 3) + 1;
+  std::size_t least = most_letters_apart(word) + 1;
   for (const std::string_view candidate : known) {
     const std::size_t distance = misfit(typed, candidate);
     if (distance >= least) continue;

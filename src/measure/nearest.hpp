@@ -7,8 +7,8 @@
 namespace blockwright {
 
 /// The known word that a mistyped one most likely means: the same but for case and hyphens, one
-/// that begins with it, or the one fewest letters away (at most a third of its letters). Empty if
-/// none is near.
+/// that begins with it, or the one fewest letters away (one in words of up to four letters, two or
+/// a third of the letters in longer ones). Empty if none is near.
 std::string_view nearest(std::string_view word, std::span<const std::string_view> known);
 
 /// "did you mean "bust_girth"?", or the known words if none is near.

@@ -5,6 +5,7 @@
 #include "client_problem.hpp"
 #include "inch_text.hpp"
 #include "measure_text.hpp"
+#include "odd_character.hpp"
 #include "slip.hpp"
 
 #include <fmt/format.h>
@@ -14,31 +15,70 @@
 namespace blockwright {
 namespace {
 
-std::string_view number_hint(const MeasurementInfo& entry, Unit unit) {
-  if (entry.kind == MeasurementKind::Angle) return "write the degrees as a bare number: 24.5";
-  if (unit == Unit::Cm) return "write the number without quotes, with a point: 92.5";
-  return "write a number, 36.5, or a fraction in quotes, \"36 1/2\"";
+enum class Use { Reading, Ease };
+
+// Null, true or false, or a text without a letter or digit: signs that there is no value.
+bool stands_for_nothing(const JsonValue& value) {
+  if (value.kind != JsonKind::Text) {
+    return value.kind == JsonKind::Null || value.kind == JsonKind::Boolean;
+  }
+  return value.text.find_first_not_of(" -?.") == std::string::npos;
+}
+
+std::string_view nothing_hint(const JsonDocument& document, const JsonValue& value, Use use) {
+  if (use == Use::Ease) return "leave the key out for the ease that is used by default";
+  if (document.name_of(value).ends_with(']')) return "leave the reading out";
+  return "leave the key out if the measurement was not taken";
+}
+
+std::string_view number_hint(const MeasurementInfo& entry, Unit unit, Use use) {
+  const bool reading = use == Use::Reading;
+  if (entry.kind == MeasurementKind::Angle) {
+    return reading ? "write the degrees as a bare number: 24.5"
+                   : "write the degrees as a bare number: -5.5";
+  }
+  if (unit == Unit::Cm) {
+    return reading ? "write the number without quotes, with a point: 92.5"
+                   : "write one number without quotes, with a point: 5.0";
+  }
+  return reading ? "write a number, 36.5, or a fraction in quotes as on the tape, \"36 1/2\""
+                 : "write a number, 2.5, or a fraction in quotes as on the tape, \"2 1/2\"";
+}
+
+// The cure for an inch fraction in a cm file; empty if the value is none.
+std::string fraction_hint(const JsonValue& value, const MeasurementInfo& entry, Unit unit) {
+  const bool lengths = unit == Unit::Cm && entry.kind != MeasurementKind::Angle;
+  const auto inches = inches_of(value.text);
+  if (!lengths || !inches || value.text.find('/') == std::string::npos) return {};
+  return fmt::format("fractions are for files in inches; in cm it is {}",
+                     trimmed(Length::inches(*inches).cm(), 2));
+}
+
+std::string type_hint(const JsonDocument& document, const JsonValue& value,
+                      const MeasurementInfo& entry, Unit unit, Use use) {
+  if (stands_for_nothing(value)) return std::string(nothing_hint(document, value, use));
+  std::string hint = fraction_hint(value, entry, unit);
+  return hint.empty() ? std::string(number_hint(entry, unit, use)) : hint;
 }
 
 [[noreturn]] void refuse_type(const JsonDocument& document, const JsonValue& value,
-                              const MeasurementInfo& entry, Unit unit) {
-  const bool none = value.kind == JsonKind::Null;
+                              const MeasurementInfo& entry, Unit unit, Use use) {
   refuse("client.type", document.where(value),
-         fmt::format("{} is {}, where a number of {} is expected", document.name_of(value),
-                     document.described(value), unit_name(unit, entry.kind)),
-         std::string(none ? "leave the key out if the measurement was not taken"
-                          : number_hint(entry, unit)));
+         fmt::format("{} is {}, where a number of {} is expected{}", document.name_of(value),
+                     document.described(value), unit_word(unit, entry.kind),
+                     odd_letter_note(value.text)),
+         type_hint(document, value, entry, unit, use));
 }
 
 // The number as written: in the file's unit, or degrees.
 double read_number(const JsonDocument& document, const JsonValue& value,
-                   const MeasurementInfo& entry, Unit unit) {
+                   const MeasurementInfo& entry, Unit unit, Use use) {
   if (value.kind == JsonKind::Number) return value.number;
   const bool fractions = unit == Unit::Inch && entry.kind != MeasurementKind::Angle;
   if (value.kind == JsonKind::Text && fractions) {
     if (const auto inches = inches_of(value.text)) return *inches;
   }
-  refuse_type(document, value, entry, unit);
+  refuse_type(document, value, entry, unit, use);
 }
 
 // [74,5] is two readings where a decimal comma was meant.
@@ -56,13 +96,9 @@ void refuse_range(const JsonDocument& document, const JsonValue& value,
          std::move(hint));
 }
 
-bool within(const MeasurementInfo& entry, double value) {
-  return value >= entry.least && value <= entry.most;
-}
-
 double read_reading(const JsonDocument& document, const JsonValue& value,
                     const MeasurementInfo& entry, Unit unit) {
-  const double written = read_number(document, value, entry, unit);
+  const double written = read_number(document, value, entry, unit, Use::Reading);
   const double reading = in_mm(written, entry.kind, unit);
   if (!within(entry, reading)) {
     refuse_range(document, value, entry, unit, slip_hint(entry, written, unit));
@@ -106,7 +142,7 @@ Readings read_readings(const JsonDocument& document, const JsonValue& value,
 
 double read_ease(const JsonDocument& document, const JsonValue& value, const MeasurementInfo& entry,
                  Unit unit) {
-  const double ease = in_mm(read_number(document, value, entry, unit), entry.kind, unit);
+  const double ease = in_mm(read_number(document, value, entry, unit, Use::Ease), entry.kind, unit);
   const double most = entry.kind == MeasurementKind::Angle ? kMostSlopeEase : kMostEase;
   if (std::abs(ease) > most) {
     refuse("client.range", document.where(value),
@@ -114,7 +150,7 @@ double read_ease(const JsonDocument& document, const JsonValue& value, const Mea
                        document.as_written(value), unit_name(unit, entry.kind), entry.key,
                        measure_text(most, entry.kind, unit)),
            fmt::format("ease is what is added to the body's measure, in {}; not the finished width",
-                       unit_name(unit, entry.kind)));
+                       unit_word(unit, entry.kind)));
   }
   return ease;
 }

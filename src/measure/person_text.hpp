@@ -1,0 +1,17 @@
+#pragma once
+
+#include "json_document.hpp"
+
+#include <string>
+
+namespace blockwright {
+
+/// A text for people, as it can be printed: UTF-8 without control characters and lost letters, at
+/// most kMostTextLength characters. Throws InputError ("client.type", "client.text",
+/// "client.size").
+std::string read_plain_text(const JsonDocument& document, const JsonValue& value);
+
+/// The same for a name, of which something must be seen.
+std::string read_name(const JsonDocument& document, const JsonValue& value);
+
+}  // namespace blockwright
