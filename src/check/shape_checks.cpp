@@ -62,11 +62,15 @@ void expect_inflections(Problems& problems, const Piece& piece, const char* edge
                       kReport});
 }
 
+double sewn_place(const Piece& piece, const Notch& notch) {
+  return closed_from_cut(piece, piece.edge(notch.edge), notch.along);
+}
+
 double notch_distance(const Pattern& pattern, const Notch& notch, const Piece& piece) {
-  for (const Notch& mate : pattern.piece(notch.mate_piece).notches) {
-    if (mate.edge == notch.mate_edge && mate.mate_piece == piece.name) {
-      return std::abs(mate.along - notch.along);
-    }
+  const Piece& other = pattern.piece(notch.mate_piece);
+  for (const Notch& mate : other.notches) {
+    const bool mates = mate.name == notch.name && mate.edge == notch.mate_edge;
+    if (mates) return std::abs(sewn_place(other, mate) - sewn_place(piece, notch));
   }
   return 0.0;
 }
@@ -84,10 +88,8 @@ Problems check_pieces(const CheckInput& input) {
 Problems check_seams(const CheckInput& input) {
   Problems problems;
   for (const Seam& seam : input.pattern.seams) {
-    const Piece& a = input.pattern.piece(seam.piece_a);
-    const Piece& b = input.pattern.piece(seam.piece_b);
     const double gap =
-        sewn_length(a, a.edge(seam.edge_a)) - sewn_length(b, b.edge(seam.edge_b)) - seam.ease_in;
+        sewn_length(input.pattern, seam.a) - sewn_length(input.pattern, seam.b) - seam.ease_in;
     if (std::abs(gap) > kSeamTolerance) {
       problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
     }

@@ -6,13 +6,13 @@
 
 namespace blockwright {
 
+/// `cup` is the bust girth less the underbust girth, in mm: it sets how far the stitching of a dart
+/// stops short of the apex.
+
 /// The half front from its settled frame: edges, darts, balance lines, notches.
-Piece front_block(const NeckAndShoulder& upper, const Scye& scye);
+Piece front_block(const NeckAndShoulder& upper, const Scye& scye, double cup);
 
 /// The half back.
-Piece back_block(const NeckAndShoulder& upper, const Scye& scye);
-
-/// The point on the line from apex to the middle of the mouth where the stitching ends.
-Point dart_point(Point apex, Point leg_a, Point leg_b, double hold_back);
+Piece back_block(const NeckAndShoulder& upper, const Scye& scye, double cup);
 
 }  // namespace blockwright

@@ -13,8 +13,8 @@ namespace {
 
 std::vector<Seam> seams() {
   return {
-      {"side", "front", "side", "back", "side", 0.0},
-      {"shoulder", "front", "shoulder", "back", "shoulder", 0.0},
+      {"side", {{"front", "side"}}, {{"back", "side"}}, 0.0},
+      {"shoulder", {{"front", "shoulder"}}, {{"back", "shoulder"}}, 0.0},
   };
 }
 
@@ -33,7 +33,8 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   const Scye lower = scye(targets, upper, settlement);
 
   DraftedBlock block;
-  block.pattern.pieces = {front_block(upper, lower), back_block(upper, lower)};
+  block.pattern.pieces = {front_block(upper, lower, targets.cup),
+                          back_block(upper, lower, targets.cup)};
   block.pattern.seams = seams();
   block.log = steps(targets, upper, lower, block.pattern.pieces[0], block.pattern.pieces[1]);
   block.ease = ease_as_drawn(ease, lower.drop);

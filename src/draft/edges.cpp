@@ -1,6 +1,6 @@
 #include "edges.hpp"
 
-#include "blocks.hpp"
+#include "blockwright/pattern/dart_position.hpp"
 
 namespace blockwright {
 
@@ -13,9 +13,9 @@ WaistWithDarts waist_with_darts(const WaistEdge& edge, const std::string& name, 
     dart.name = i == 0 ? name : name + "_outer";
     dart.edge = "waist";
     dart.apex = d.apex;
-    dart.point = dart_point(d.apex, d.inner_leg, d.outer_leg, hold_back);
     dart.legs = {d.inner_leg, d.outer_leg};
-    dart.cap = dart_cap(d.apex, d.inner_leg, d.outer_leg, end_tangent(edge.stretches[i]));
+    dart = held_back(dart, hold_back);
+    dart.cap = dart_cap(dart.point, d.inner_leg, d.outer_leg, end_tangent(edge.stretches[i]));
     waist.path.add(Segment{d.inner_leg, dart.cap});
     waist.path.add(Segment{dart.cap, d.outer_leg});
     waist.path.add(edge.stretches[i + 1]);
@@ -28,15 +28,16 @@ Path shoulder_edge(Point shoulder_point, const Dart& dart, Point side_neck) {
   return Path::through({shoulder_point, dart.legs[0], dart.cap, dart.legs[1], side_neck});
 }
 
-Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg, Vec along,
-                   double hold_back) {
+Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg,
+                   Vec along, double hold_back) {
   Dart dart;
   dart.name = name;
   dart.edge = "shoulder";
   dart.apex = apex;
-  dart.point = dart_point(apex, inner_leg, outer_leg, hold_back);
   dart.legs = {outer_leg, inner_leg};
-  dart.cap = dart_cap(apex, inner_leg, outer_leg, along);
+  dart.pressed_to = Leg::Second;
+  dart = held_back(dart, hold_back);
+  dart.cap = dart_cap(dart.point, inner_leg, outer_leg, along);
   return dart;
 }
 

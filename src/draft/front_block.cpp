@@ -1,18 +1,19 @@
 #include "blocks.hpp"
+#include "blockwright/pattern/dart_position.hpp"
 #include "edges.hpp"
 #include "rules.hpp"
 
 namespace blockwright {
 namespace {
 
-Dart bust_dart(const NeckAndShoulder& upper, const Scye& scye) {
+Dart bust_dart(const NeckAndShoulder& upper, const Scye& scye, double cup) {
   const Vec along = direction(-upper.front_slope);
   const Point inner = upper.front_side_neck +
                       rules::kShoulderDartPlace *
                           distance(upper.front_side_neck, upper.front_shoulder_point) * along;
   const Point outer = rotated_about(inner, upper.bust_point, -scye.bust_dart);
   return shoulder_dart("shoulder", upper.bust_point, inner, outer, along,
-                       rules::kHoldBackFrontShoulder);
+ hold_back("front", "shoulder", cup));
 }
 
 /// Level with the dart closed: from the centre front to the dart, and its turned outer part.
@@ -26,13 +27,12 @@ Path across_front_line(const NeckAndShoulder& upper, const Scye& scye, const Dar
 
 }  // namespace
 
-Piece front_block(const NeckAndShoulder& upper, const Scye& scye) {
+Piece front_block(const NeckAndShoulder& upper, const Scye& scye, double cup) {
   Piece piece;
   piece.name = "front";
   piece.cut_on = CutOn::Fold;
-  const Dart dart = bust_dart(upper, scye);
-  const WaistWithDarts waist =
-      waist_with_darts(scye.waists.front, "waist", rules::kHoldBackFrontWaist);
+  const Dart dart = bust_dart(upper, scye, cup);
+  const WaistWithDarts waist = waist_with_darts(scye.waists.front, "waist", hold_back("front", "waist", cup));
   const Point side_waist = scye.waists.front.side_waist;
   const Path neckline({upper.front_neckline});
   piece.edges = {

@@ -132,14 +132,6 @@ inline constexpr double kOuterBackDartLower = 20.0;
 /// A waist without a dart bends over this width to meet the side seam square.
 inline constexpr double kUndartedBend = 100.0;
 
-// --- dart points: where the stitching ends, held back from the apex (docs/sources.md) ----------
-inline constexpr double kHoldBackFrontShoulder = 50.0;
-inline constexpr double kHoldBackFrontWaist = 20.0;
-inline constexpr double kHoldBackBackShoulder = 25.0;
-inline constexpr double kHoldBackBackWaist = 15.0;
-/// A stitched dart keeps at least this share of its legs.
-inline constexpr double kLeastStitched = 0.5;
-
 /// Accuracy of everything that is solved for, in mm: a hundred times below what is promised.
 inline constexpr double kSolved = 1e-7;
 

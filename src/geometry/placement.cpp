@@ -31,6 +31,17 @@ Placement Placement::mirror(double x) {
   return p;
 }
 
+Placement Placement::mirror_in(Point on_line, Vec along) {
+  Placement p;
+  p.xx_ = along.x * along.x - along.y * along.y;
+  p.yy_ = -p.xx_;
+  p.xy_ = p.yx_ = 2.0 * along.x * along.y;
+  const Vec moved = on_line - p(on_line);
+  p.dx_ = moved.x;
+  p.dy_ = moved.y;
+  return p;
+}
+
 Point Placement::operator()(Point p) const {
   return {xx_ * p.x + xy_ * p.y + dx_, yx_ * p.x + yy_ * p.y + dy_};
 }

@@ -42,9 +42,26 @@ constexpr const char* kPatternSchema = R"({
     "format": { "const": "blockwright-pattern-1" },
     "unit": { "const": "mm" },
     "pieces": { "type": "array", "items": { "$ref": "#/$defs/piece" } },
-    "seams": { "type": "array", "items": { "type": "object" } }
+    "seams": {
+      "type": "array",
+      "items": {
+        "type": "object",
+        "required": ["name", "a", "b", "ease_in"],
+        "properties": {
+          "name": { "type": "string" },
+          "a": { "$ref": "#/$defs/side" },
+          "b": { "$ref": "#/$defs/side" },
+          "ease_in": { "type": "number", "description": "how much longer side a is cut, mm" }
+        }
+      }
+    }
   },
   "$defs": {
+    "side": {
+      "type": "array", "minItems": 1,
+      "items": { "type": "array", "items": { "type": "string" }, "minItems": 2, "maxItems": 2 },
+      "description": "piece and edge of each part of one side of a seam, in order"
+    },
     "point": { "type": "array", "items": { "type": "number" }, "minItems": 2, "maxItems": 2 },
     "path": {
       "type": "array",
@@ -83,7 +100,23 @@ constexpr const char* kPatternSchema = R"({
               "apex": { "$ref": "#/$defs/point" },
               "point": { "$ref": "#/$defs/point" },
               "legs": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2 },
-              "cap": { "$ref": "#/$defs/point" }
+              "cap": { "$ref": "#/$defs/point" },
+              "pressed_to": { "enum": [0, 1], "description": "the leg that the folded dart is pressed towards" }
+            }
+          }
+        },
+        "fullness": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "required": ["name", "edge", "kind", "from", "to", "sewn"],
+            "properties": {
+              "name": { "type": "string" },
+              "edge": { "type": "string" },
+              "kind": { "enum": ["gathers", "ease"] },
+              "from": { "type": "number", "description": "mm from the start of the edge" },
+              "to": { "type": "number" },
+              "sewn": { "type": "number", "description": "mm when drawn up" }
             }
           }
         },

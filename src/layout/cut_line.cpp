@@ -46,24 +46,6 @@ Side side_of(const Path& edge, double width) {
   return side;
 }
 
-Point mirrored_in(Point p, Point on_line, Vec along) {
-  const Vec v = p - on_line;
-  return on_line + (2.0 * dot(v, along) * along - v);
-}
-
-Curve mirrored_in(const Curve& curve, Point on_line, Vec along) {
-  const auto flip = [&](Point p) { return mirrored_in(p, on_line, along); };
-  if (const auto* s = std::get_if<Segment>(&curve)) return Segment{flip(s->a), flip(s->b)};
-  const auto& c = std::get<CubicCurve>(curve);
-  return CubicCurve{flip(c.p0), flip(c.p1), flip(c.p2), flip(c.p3)};
-}
-
-Path mirrored_in(const Path& path, Point on_line, Vec along) {
-  Path image;
-  for (const Curve& curve : path.curves()) image.add(mirrored_in(curve, on_line, along));
-  return image;
-}
-
 // Where the end of an allowance, `end_line` from the corner outwards, meets its cut line.
 std::optional<PathCrossing> meeting_with(const Side& side, const Path& end_line) {
   const Point corner = end_line.start();
@@ -81,7 +63,8 @@ std::optional<PathCrossing> meeting_with(const Side& side, const Path& end_line)
 // would fall inside the piece. `along` points along the stitch line away from the corner, `outward`
 // away from the piece. It goes on straight for `reach` mm.
 Path mirror_image(const Path& bare_from_corner, Vec along, Vec outward, double reach) {
-  const Path image = mirrored_in(bare_from_corner, bare_from_corner.start(), along);
+  const Path image = 
+      placed(bare_from_corner, Placement::mirror_in(bare_from_corner.start(), along));
   if (dot(start_tangent(image), outward) <= 0.0) return {};
   Path longer = image;
   longer.add(Segment{image.end(), image.end() + reach * end_tangent(image)});

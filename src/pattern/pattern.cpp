@@ -33,6 +33,7 @@ std::optional<Problem> find_shared_name(const Piece& piece, const Items& items, 
 std::optional<Problem> find_naming_problem(const Piece& piece) {
   if (auto problem = find_shared_name(piece, piece.edges, "edges")) return problem;
   if (auto problem = find_shared_name(piece, piece.darts, "darts")) return problem;
+  if (auto problem = find_shared_name(piece, piece.fullness, "gathers")) return problem;
   if (auto problem = find_shared_name(piece, piece.notches, "notches")) return problem;
   if (auto problem = find_shared_name(piece, piece.balance_lines, "balance lines")) return problem;
   return find_shared_name(piece, piece.landmarks, "landmarks");
@@ -138,6 +139,20 @@ std::optional<Problem> find_dart_problem(const Piece& piece) {
   return std::nullopt;
 }
 
+std::optional<Problem> find_fullness_problem(const Piece& piece, const Fullness& fullness) {
+  const Edge* edge = edge_named(piece, fullness.edge);
+  if (edge == nullptr) {
+    return broken(piece, fullness.name, "there is no edge '" + fullness.edge + "'");
+  }
+  const bool sound = fullness.from >= -kOnEdgeTolerance && fullness.sewn > 0.0 &&
+                     fullness.to <= length(edge->path) + kOnEdgeTolerance &&
+                     fullness.taken_up() >= -kOnEdgeTolerance;
+  if (sound) return std::nullopt;
+  return broken(piece, fullness.name,
+                "it takes " + fixed(fullness.to - fullness.from, 3) + " mm up to " +
+                    fixed(fullness.sewn, 3) + " mm");
+}
+
 std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch) {
   const Edge* edge = edge_named(piece, notch.edge);
   if (edge == nullptr) return broken(piece, notch.name, "there is no edge '" + notch.edge + "'");
@@ -158,10 +173,22 @@ const Piece& Pattern::piece(std::string_view name) const {
   return *it;
 }
 
+double sewn_length(const Pattern& pattern, const std::vector<EdgeOf>& side) {
+  double sum = 0.0;
+  for (const auto& [piece_name, edge_name] : side) {
+    const Piece& piece = pattern.piece(piece_name);
+    sum += sewn_length(piece, piece.edge(edge_name));
+  }
+  return sum;
+}
+
 std::optional<Problem> find_problem(const Piece& piece) {
   if (auto problem = find_naming_problem(piece)) return problem;
   if (auto problem = find_outline_problem(piece)) return problem;
   if (auto problem = find_dart_problem(piece)) return problem;
+  for (const Fullness& fullness : piece.fullness) {
+    if (auto problem = find_fullness_problem(piece, fullness)) return problem;
+  }
   for (const Notch& notch : piece.notches) {
     if (auto problem = find_notch_problem(piece, notch)) return problem;
   }

@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/path_parts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,18 +18,36 @@ const auto& named(const Items& items, std::string_view name, const char* what) {
   return *it;
 }
 
+// A place this near to a closed mouth is the mouth, in mm.
+constexpr double kOnMouth = 1e-9;
+
 // Where a dart opens on its edge: the two leg ends, brought onto the edge.
 struct Mouth {
   Point apex;
   NearestOnPath in, out;
 };
 
+// A leg end that is a joint of the path but for rounding is that joint, so that paths are parted
+// there without leaving a sliver.
+NearestOnPath on_path(const Path& path, Point leg_end) {
+  NearestOnPath found = nearest(path, leg_end);
+  const Curve& stroke = path.curves()[found.place.curve];
+  if (distance(found.point, end_of(stroke)) <= kJointTolerance) {
+    found.place.t = 1.0;
+    found.point = end_of(stroke);
+  } else if (distance(found.point, start_of(stroke)) <= kJointTolerance) {
+    found.place.t = 0.0;
+    found.point = start_of(stroke);
+  }
+  return found;
+}
+
 std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge) {
   std::vector<Mouth> mouths;
   for (const Dart& dart : piece.darts) {
     if (dart.edge != edge.name) continue;
     mouths.push_back(
-        {dart.apex, nearest(edge.path, dart.legs[0]), nearest(edge.path, dart.legs[1])});
+        {dart.apex, on_path(edge.path, dart.legs[0]), on_path(edge.path, dart.legs[1])});
   }
   std::stable_sort(mouths.begin(), mouths.end(),
                    [](const Mouth& a, const Mouth& b) { return a.in.along < b.in.along; });
@@ -38,12 +57,12 @@ std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge) {
 // The stretches before, between and after the mouths: always one more than there are mouths.
 std::vector<Path> stretches_between(const std::vector<Mouth>& mouths, const Path& path) {
   std::vector<Path> stretches;
-  double from = 0.0;
+  PathPlace from;
   for (const Mouth& mouth : mouths) {
-    stretches.push_back(sub_path(path, from, mouth.in.along));
-    from = mouth.out.along;
+    stretches.push_back(part_between(path, from, mouth.in.place));
+    from = mouth.out.place;
   }
-  stretches.push_back(mouths.empty() ? path : sub_path(path, from, length(path)));
+  stretches.push_back(mouths.empty() ? path : part_after(path, from));
   return stretches;
 }
 
@@ -87,7 +106,26 @@ std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge) {
 double sewn_length(const Piece& piece, const Edge& edge) {
   double sum = 0.0;
   for (const Path& stretch : sewn_stretches(piece, edge)) sum += length(stretch);
+  for (const Fullness& fullness : piece.fullness) {
+    if (fullness.edge == edge.name) sum -= fullness.taken_up();
+  }
   return sum;
+}
+
+double closed_from_cut(const Piece& piece, const Edge& edge, double along) {
+  double closed = along;
+  for (const Mouth& mouth : mouths_along(piece, edge)) {
+    closed -= std::clamp(along, mouth.in.along, mouth.out.along) - mouth.in.along;
+  }
+  return closed;
+}
+
+double cut_from_closed(const Piece& piece, const Edge& edge, double along) {
+  double cut = along;
+  for (const Mouth& mouth : mouths_along(piece, edge)) {
+    if (cut >= mouth.in.along - kOnMouth) cut += mouth.out.along - mouth.in.along;
+  }
+  return cut;
 }
 
 Path flat_outline(const Piece& piece) {

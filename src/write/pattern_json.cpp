@@ -49,7 +49,8 @@ std::string dart_text(const Dart& dart) {
   return "{\"name\": " + json_string(dart.name) + ", \"edge\": " + json_string(dart.edge) +
          ", \"apex\": " + pair_text(dart.apex) + ", \"point\": " + pair_text(dart.point) +
          ", \"legs\": [" + pair_text(dart.legs[0]) + ", " + pair_text(dart.legs[1]) +
-         "], \"cap\": " + pair_text(dart.cap) + '}';
+         "], \"cap\": " + pair_text(dart.cap) +
+         ", \"pressed_to\": " + (dart.pressed_to == Leg::First ? "0" : "1") + '}';
 }
 
 std::string notch_text(const Piece& piece, const Notch& notch) {
@@ -69,12 +70,25 @@ std::string landmark_text(const Landmark& landmark) {
   return json_string(landmark.name) + ": " + pair_text(landmark.at);
 }
 
+std::string fullness_text(const Fullness& fullness) {
+  const bool gathers = fullness.kind == Fullness::Kind::Gathers;
+  return "{\"name\": " + json_string(fullness.name) + ", \"edge\": " + json_string(fullness.edge) +
+         ", \"kind\": " + (gathers ? "\"gathers\"" : "\"ease\"") +
+         ", \"from\": " + exact(fullness.from) + ", \"to\": " + exact(fullness.to) +
+         ", \"sewn\": " + exact(fullness.sewn) + '}';
+}
+
+std::string side_text(const std::vector<EdgeOf>& side) {
+  std::string text;
+  for (const auto& [piece, edge] : side) {
+    text += (text.empty() ? "[" : ", [") + json_string(piece) + ", " + json_string(edge) + ']';
+  }
+  return '[' + text + ']';
+}
+
 std::string seam_text(const Seam& seam) {
-  return "{\"name\": " + json_string(seam.name) + ", \"piece_a\": " + json_string(seam.piece_a) +
-         ", \"edge_a\": " + json_string(seam.edge_a) +
-         ", \"piece_b\": " + json_string(seam.piece_b) +
-         ", \"edge_b\": " + json_string(seam.edge_b) + ", \"ease_in\": " + exact(seam.ease_in) +
-         '}';
+  return "{\"name\": " + json_string(seam.name) + ", \"a\": " + side_text(seam.a) +
+         ", \"b\": " + side_text(seam.b) + ", \"ease_in\": " + exact(seam.ease_in) + '}';
 }
 
 std::string_view cut_on_name(CutOn cut_on) { return cut_on == CutOn::Fold ? "fold" : "pair"; }
@@ -102,6 +116,7 @@ std::string piece_text(const Piece& piece) {
          ",\n      \"cut_on\": " + json_string(cut_on_name(piece.cut_on)) +
          ",\n      \"edges\": " + list(piece.edges, edge_text) +
          ",\n      \"darts\": " + list(piece.darts, dart_text) +
+         ",\n      \"fullness\": " + list(piece.fullness, fullness_text) +
          ",\n      \"landmarks\": " + block("{}", kPieceIndent, piece.landmarks, landmark_text) +
          ",\n      \"notches\": " +
          list(piece.notches, [&](const Notch& notch) { return notch_text(piece, notch); }) +

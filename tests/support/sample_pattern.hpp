@@ -144,8 +144,8 @@ inline Piece sample_back() {
 
 inline Pattern sample_pattern() {
   return {{sample_front(), sample_back()},
-          {{"side", "front", "side", "back", "side", 0.0},
-           {"shoulder", "back", "shoulder", "front", "shoulder", 0.0}}};
+          {{"side", {{"front", "side"}}, {{"back", "side"}}, 0.0},
+           {"shoulder", {{"back", "shoulder"}}, {{"front", "shoulder"}}, 0.0}}};
 }
 
 inline Point scaled(Point p, double by) { return {by * p.x, by * p.y}; }

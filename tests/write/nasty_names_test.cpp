@@ -36,7 +36,7 @@ Pattern pattern_named(const std::string& name) {
               {},   {{name, name, 0.5, 1, name, name}},
               {},   {{name, {1, 2}}},
               {},   CutOn::Fold};
-  return {{piece}, {{name, name, name, name, name, 0.0}}};
+  return {{piece}, {{name, {{name, name}}, {{name, name}}, 0.0}}};
 }
 
 void check_svg(const std::string& name) {

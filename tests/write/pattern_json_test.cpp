@@ -37,7 +37,7 @@ Piece front() {
 
 Pattern sample() {
   return {{front(), {"back", {}, {}, {}, {}, {}, {}, CutOn::Fold}},
-          {{"side", "front", "side", "back", "side", 1.5 * kThird}}};
+          {{"side", {{"front", "side"}}, {{"back", "side"}}, 1.5 * kThird}}};
 }
 
 Point point_of(const json& pair) {
@@ -102,8 +102,8 @@ TEST_CASE("darts, notches, lines, landmarks, grain and seams come back") {
   CHECK(point_of(read.at("landmarks").at("nape")) == piece.landmarks[1].at);
   CHECK(point_of(read.at("grain").at(1)) == piece.grainline.b);
   const json& seam = file.at("seams").at(0);
-  CHECK(seam.at("piece_a") == "front");
-  CHECK(seam.at("edge_b") == "side");
+  CHECK(seam.at("a") == json::parse(R"([["front", "side"]])"));
+  CHECK(seam.at("b").at(0).at(1) == "side");
   CHECK(seam.at("ease_in") == 1.5 * kThird);
 }
 

@@ -14,6 +14,8 @@ class Placement {
   static Placement turn(Angle by, Point about = {});
   /// Mirrors left and right in the vertical line at `x`.
   static Placement mirror(double x = 0.0);
+  /// Mirrors in the line through a point along a direction. Requires: the direction has length 1.
+  static Placement mirror_in(Point on_line, Vec along);
 
   [[nodiscard]] Point operator()(Point p) const;
   [[nodiscard]] Vec operator()(Vec v) const;

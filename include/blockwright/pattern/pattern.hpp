@@ -10,12 +10,18 @@
 
 namespace blockwright {
 
-/// Two edges that are sewn together. `ease_in` is how much longer the first is cut than the second,
-/// in mm, to be eased in.
+/// An edge of a pattern, by its piece.
+struct EdgeOf {
+  std::string piece, edge;
+  bool operator==(const EdgeOf&) const = default;
+};
+
+/// What is sewn together: one edge to another, or several in a row where a piece was cut into
+/// panels. `ease_in` is how much longer the first side is cut than the second, in mm, to be eased
+/// in. A seam whose sides are the same edge joins a piece to its mirror image.
 struct Seam {
   std::string name;
-  std::string piece_a, edge_a;
-  std::string piece_b, edge_b;
+  std::vector<EdgeOf> a, b;
   double ease_in = 0.0;
 };
 
@@ -27,6 +33,9 @@ struct Pattern {
   /// Throws std::logic_error if there is no such piece.
   [[nodiscard]] const Piece& piece(std::string_view name) const;
 };
+
+/// Length of one side of a seam, its darts and gathers closed, in mm.
+double sewn_length(const Pattern& pattern, const std::vector<EdgeOf>& side);
 
 /// How far the legs of a dart may differ, in mm.
 inline constexpr double kLegTolerance = 1e-9;

@@ -34,6 +34,9 @@ struct Landmark {
   Point at;
 };
 
+/// One of the two legs of a dart, in the order in which its edge meets them.
+enum class Leg { First, Second };
+
 /// A dart. The apex is the point that the cloth turns about (bust point or blade point); `point` is
 /// where the stitching ends, held back from the apex. The legs end on the named edge, in the order
 /// in which the edge meets them.
@@ -48,13 +51,35 @@ struct Dart {
   std::array<Point, 2> legs;
   /// Where the folded dart's edge turns: the highest point of the mouth, on the stitch line.
   Point cap;
+  /// The leg that the folded dart is pressed towards.
+  Leg pressed_to = Leg::First;
 
+  [[nodiscard]] Point inner_leg() const { return legs[pressed_to == Leg::First ? 0 : 1]; }
+  [[nodiscard]] Point outer_leg() const { return legs[pressed_to == Leg::First ? 1 : 0]; }
   /// Angle between the legs at the apex.
   [[nodiscard]] Angle angle() const;
   /// Width of the mouth, leg end to leg end, in mm.
   [[nodiscard]] double intake() const { return distance(legs[0], legs[1]); }
   /// Length of each leg from the apex, in mm.
   [[nodiscard]] double leg() const { return distance(apex, legs[0]); }
+};
+
+/// Length of an edge that is taken up without a dart.
+struct Fullness {
+  enum class Kind {
+    Gathers,  ///< drawn up on a thread: shows as small folds
+    Ease,     ///< shrunk or held in: does not show
+  };
+  std::string name;
+  std::string edge;
+  Kind kind = Kind::Gathers;
+  double from = 0.0;  ///< mm from the start of the edge's path
+  double to = 0.0;
+  double sewn = 0.0;  ///< mm that the stretch measures when it is drawn up
+
+  [[nodiscard]] double taken_up() const { return to - from - sewn; }
+  /// Cut length over sewn length; 1 takes nothing up.
+  [[nodiscard]] double ratio() const { return (to - from) / sewn; }
 };
 
 /// A mark across an edge that must meet its mate when the seam is sewn.
@@ -86,7 +111,7 @@ enum class CutOn {
 /// runs anticlockwise and never crosses itself; edges, darts, notches, balance lines and landmarks
 /// each have names of their own; darts and notches lie on their edges.
 struct Piece {
-  std::string name;  ///< "front", "back"
+  std::string name;  ///< "front", "back", or of a panel "side_front"
   std::vector<Edge> edges;
   std::vector<Dart> darts;
   std::vector<Notch> notches;
@@ -94,6 +119,7 @@ struct Piece {
   std::vector<Landmark> landmarks;
   Segment grainline;
   CutOn cut_on = CutOn::Fold;
+  std::vector<Fullness> fullness = {};
 
   /// Throws std::logic_error if there is no such edge, dart or landmark.
   [[nodiscard]] const Edge& edge(std::string_view edge_name) const;
@@ -106,8 +132,14 @@ struct Piece {
 /// at the edge's end or two mouths touch.
 std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge);
 
-/// Length of the edge with its darts closed, in mm.
+/// Length of the edge with its darts closed and its gathers and ease drawn up, in mm.
 double sewn_length(const Piece& piece, const Edge& edge);
+
+/// How far along the edge a place of its path lies when the darts are closed, and the way back, in
+/// mm from the edge's start. A place within a mouth counts as its first leg; of the two legs that a
+/// closed dart brings together, the way back gives the second. Gathers and ease are not drawn up.
+double closed_from_cut(const Piece& piece, const Edge& edge, double along);
+double cut_from_closed(const Piece& piece, const Edge& edge, double along);
 
 /// The whole outline, all edges in order, as one closed path (dart mouths bridged by their caps).
 Path flat_outline(const Piece& piece);

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "blockwright/base/problem.hpp"
+#include "blockwright/pattern/dart_position.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+#include <string>
+
+namespace blockwright {
+
+/// A seam led through a piece from edge to edge by way of its darts' apexes; the darts it runs along
+/// are sewn into it.
+///
+///   princess seam: from "front.shoulder" to "front.waist" (or from "front.armhole"): two darts
+///   yoke: across the piece, from "front.armhole" to "front.centre_front": one dart at one end
+///
+/// `from` and `to` name a dart of the piece, or a place on an edge as in PivotMove; at least one of
+/// them is a dart. Where two darts have different apexes, the seam runs straight from one to the
+/// other.
+struct PanelSeam {
+  std::string from;
+  std::string to;
+  /// The panels' names: first the one that keeps the centre waist, then the other. Empty: named
+  /// after the piece, "centre_front" and "side_front", or for a yoke "front" and "front_yoke".
+  std::string centre_panel;
+  std::string side_panel;
+};
+
+/// What the seam came out as. Lengths in mm.
+struct PanelWalk {
+  std::string centre_panel, side_panel;
+  std::string edge;             ///< of both panels
+  double centre_length = 0.0;   ///< whole seam on the centre panel
+  double side_length = 0.0;     ///< and on the side panel
+  double ease_from = 0.0;       ///< the ease zone over the apex, between the outer notches, from the
+  double ease_to = 0.0;         ///< seam's lower end
+  double ease = 0.0;            ///< side less centre within it; negative: ease the centre panel
+  double rounded = 0.0;         ///< how far the corner at the apex was rounded off and given to the
+                                ///< other panel
+};
+
+struct Panels {
+  Pattern pattern;
+  PanelWalk walk;
+  Problems remarks;
+};
+
+/// Cuts the piece along the seam into two panels with an edge "princess" (or "yoke") each.
+///
+/// Guarantees: 1. outside the ease zone both panels' edges are equally long within 1e-6 mm, and so
+/// are the distances between notches; 2. the widths of both panels together, on the level of each
+/// apex and on every level outside the ease zones, are those of the piece with its darts cut out,
+/// within 1e-6 mm: what is rounded off one panel at the apex is given to the other; within a zone
+/// they are never less; 3. every dart that is not part of the seam stays as it is, on its panel; 4.
+/// area of both panels together: that of the piece with these darts cut out, within what the zones
+/// gain.
+/// Corners at the apex are rounded over at most 40 mm to either side and at most 3.5 mm deep.
+/// Notches: at the apex, and at both ends of the ease zone; double on a back.
+///
+/// Throws InputError "dart.unknown", "dart.place", "dart.blocked" (the seam would cross a dart or
+/// the outline), "dart.panel" (no dart in the seam, or a name that a piece already has).
+Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam);
+
+}  // namespace blockwright

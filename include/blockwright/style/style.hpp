@@ -1,0 +1,56 @@
+#pragma once
+
+#include "blockwright/dart/fullness.hpp"
+#include "blockwright/dart/panels.hpp"
+#include "blockwright/dart/pivot.hpp"
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace blockwright {
+
+/// One step of a style, in the order of docs/darts.md.
+using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, PointMove, PressMove, GatherMove,
+                               SpreadMove, PanelSeam>;
+
+/// "pivot", "split", "merge", "dart_point", "press", "gathers" or "ease", "spread", "panel_seam":
+/// the key of the step in a style file.
+std::string step_name(const StyleStep& step);
+/// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
+std::string words_of(const StyleStep& step);
+
+/// Ordered steps that make a garment's pieces from a block.
+struct Style {
+  std::string name;
+  std::vector<StyleStep> steps;
+};
+
+/// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
+/// unit, "cm" unless it says "in". Throws InputError, naming file and key: "style.syntax",
+/// "style.format", "style.key", "style.type", "style.value".
+Style read_style(const std::string& text, std::string_view file);
+
+/// What one step did.
+struct StepDone {
+  std::string words;
+  Pattern after;
+  Problems remarks;
+};
+
+/// The pattern after all steps, and after each.
+struct StyledPattern {
+  Pattern pattern;
+  std::vector<StepDone> steps;
+};
+
+/// Applies the steps in order. `cup` is bust girth less underbust girth, in mm. A step that cannot
+/// be done throws InputError with its code; the place names the style's file and the step.
+StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
+                          std::string_view file = "");
+
+/// The JSON Schema of style files.
+std::string style_schema();
+
+}  // namespace blockwright

@@ -1,0 +1,156 @@
+#include "aim.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "blockwright/geometry/intersections.hpp"
+#include "reach.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// Usual places. Common practice, no source.
+constexpr double kMiddle = 0.5;
+constexpr double kUnderUnderarm = 60.0;  // mm
+constexpr double kMostUnderUnderarm = 0.5;
+constexpr double kFrenchOverWaist = 40.0;  // mm
+constexpr double kLeastFrench = 0.6;       // of the side, from the underarm
+constexpr double kPitch = 0.35;            // of an armhole without a notch, from the underarm
+
+constexpr double kSameApex = 1e-6;   // mm
+constexpr double kSamePlace = 1e-3;  // mm: a place as near as this to a mouth is the mouth
+
+double armhole_notch(const Opened& open, std::size_t edge) {
+  for (std::size_t i = 0; i < open.notches.size(); ++i) {
+    const Anchor& at = open.notches[i];
+    if (at.edge == edge) return closed_along(open.edges[edge], at.stretch, at.along);
+  }
+  return kPitch * closed_length(open.edges[edge]);
+}
+
+// Where the upright or level through the apex meets the edge; the edge's middle if it does not.
+double straight_from(const Opened& open, Point apex, std::size_t edge, Vec along) {
+  const auto& stretches = open.edges[edge].stretches;
+  for (std::size_t i = 0; i < stretches.size(); ++i) {
+    if (stretches[i].empty()) continue;
+    for (const LineCrossing& hit : intersections(stretches[i], apex, along)) {
+      const double within = nearest(stretches[i], hit.point).along;
+      return closed_along(open.edges[edge], i, within);
+    }
+  }
+  return kMiddle * closed_length(open.edges[edge]);
+}
+
+double usual_from_trade_end(const DartPosition& position, double whole) {
+  if (position.name == "side") return std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
+  if (position.name == "french") return std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
+  return kMiddle * whole;
+}
+
+double usual_along(const Opened& open, Point apex, const Aim& aim) {
+  const std::string_view edge = aim.position->edge;
+  if (edge == "armhole") return armhole_notch(open, aim.edge);
+  if (edge == "waist") return straight_from(open, apex, aim.edge, {0.0, 1.0});
+  if (edge.substr(0, 6) == "centre") return straight_from(open, apex, aim.edge, {1.0, 0.0});
+  const double whole = closed_length(open.edges[aim.edge]);
+  return from_trade_end(*aim.position, whole, usual_from_trade_end(*aim.position, whole));
+}
+
+bool same_apex(const Dart& a, const Dart& b) { return distance(a.apex, b.apex) <= kSameApex; }
+
+double mouth_along(const Opened& open, DartSpot spot) {
+  return closed_along(open.edges[spot.edge], spot.dart + 1, 0.0);
+}
+
+double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
+                   const std::string& to) {
+  const double whole = closed_length(open.edges[aim.edge]);
+  if (words.fraction && !(*words.fraction >= 0.0 && *words.fraction <= 1.0)) {
+    refuse("dart.place", to,
+           "the fraction " + trimmed(*words.fraction, 4) + " is off the edge, which runs from 0 to 1",
+           "write a fraction between, or a distance such as \":60mm\"");
+  }
+  const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
+  if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
+    const double nearest_fraction =
+        std::clamp(from_end, kFromCorner, whole - kFromCorner) / whole;
+    refuse("dart.place", to,
+           "a dart " + trimmed(from_end, 1) + " mm along an edge of " + trimmed(whole, 1) +
+               " mm would stand in its corner or off it; it keeps " + trimmed(kFromCorner, 0) +
+               " mm from the ends",
+           "the nearest place is " + open.piece.name + "." + words.name + ":" +
+               fixed(nearest_fraction, 2));
+  }
+  return from_trade_end(*aim.position, whole, from_end);
+}
+
+// The dart of the same apex that the edge has, at `along` or, where no place was asked for, the
+// only one.
+void look_for_dart(const Opened& open, DartSpot from, bool place_asked, Aim& aim) {
+  const Dart& moved = open.at(from);
+  for (std::size_t d = 0; d < open.edges[aim.edge].darts.size(); ++d) {
+    const DartSpot spot{aim.edge, d};
+    const Dart& there = open.at(spot);
+    if (spot == from) continue;
+    const bool at_place = std::abs(mouth_along(open, spot) - aim.along) <= kSamePlace;
+    if (at_place && !same_apex(moved, there)) {
+      refuse("dart.blocked", open.piece.name + "." + moved.name,
+             "there the dart " + open.piece.name + "." + there.name + " opens, about another apex",
+             "choose a place beside it");
+    }
+    if (!same_apex(moved, there) || (place_asked && !at_place)) continue;
+    aim.onto = there.name;
+    aim.along = mouth_along(open, spot);
+  }
+}
+
+void refuse_own_place(const Opened& open, DartSpot from, const Aim& aim) {
+  if (aim.edge != from.edge || aim.onto) return;
+  if (std::abs(mouth_along(open, from) - aim.along) > kSamePlace) return;
+  refuse("dart.place", open.piece.name + "." + open.at(from).name, "the dart is there already",
+         "name another edge, or a fraction of this one");
+}
+
+std::optional<Aim> aim_at_dart(const Opened& open, DartSpot from, const std::string& name) {
+  const auto spot = find_dart(open, name);
+  if (!spot || *spot == from || !same_apex(open.at(from), open.at(*spot))) return std::nullopt;
+  return Aim{&position_of(open, *spot), spot->edge, mouth_along(open, *spot), name};
+}
+
+}  // namespace
+
+Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
+  const PlaceWords words = place_words(to);
+  const bool place_asked = words.fraction || words.distance;
+  if (!place_asked) {
+    if (const auto aim = aim_at_dart(open, from, words.name)) return *aim;
+  }
+  Aim aim;
+  aim.position = &position_named(open.piece, words.name);
+  aim.edge = *find_edge(open, aim.position->edge);
+  aim.along = place_asked ? asked_along(open, words, aim, open.piece.name + "." + to)
+                          : usual_along(open, open.at(from).apex, aim);
+  look_for_dart(open, from, place_asked, aim);
+  refuse_own_place(open, from, aim);
+  return aim;
+}
+
+void require_reachable(const Opened& open, DartSpot from, const Aim& aim) {
+  if (aim.onto) return;
+  const Dart& dart = open.at(from);
+  const auto bar = barrier(open, dart.apex, spot_at(open, aim.edge, aim.along).point);
+  if (!bar) return;
+  const OpenEdge& edge = open.edges[aim.edge];
+  const auto instead = nearest_reachable(open, dart.apex, aim.edge, aim.along);
+  const std::string place = open.piece.name + "." + std::string(aim.position->name);
+  refuse("dart.blocked", open.piece.name + "." + dart.name,
+         "the way from its apex to " + place + ":" + fraction_text(edge, *aim.position, aim.along) +
+             " is barred by " + *bar,
+         instead ? "the nearest place that it reaches is " + place + ":" +
+                       fraction_text(edge, *aim.position, *instead)
+                 : "it reaches no place on this edge; choose another");
+}
+
+}  // namespace blockwright

@@ -1,0 +1,61 @@
+#include "fairing.hpp"
+
+#include "blockwright/geometry/path_parts.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// A tail of several strokes becomes one cubic if its last stroke is shorter than this, in mm: the
+// turn would else be pressed into it.
+constexpr double kShortestTurn = 20.0;
+constexpr double kSnap = 1e-6;
+
+CubicCurve as_cubic(const Curve& curve) {
+  if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
+  const auto& s = std::get<Segment>(curve);
+  return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
+}
+
+// One cubic in place of several strokes: the same ends and directions.
+CubicCurve one_stroke(const Path& path) {
+  const double third = length(path) / 3.0;
+  return {path.start(), path.start() + third * start_tangent(path),
+          path.end() - third * end_tangent(path), path.end()};
+}
+
+}  // namespace
+
+double largest_distance(const Path& of, const Path& from) {
+  constexpr int samples = 32;
+  const double whole = length(of);
+  double most = 0.0;
+  for (int i = 0; i <= samples; ++i) {
+    most = std::fmax(most, nearest(from, point_at_length(of, whole * i / samples)).distance);
+  }
+  return most;
+}
+
+Faired with_end_turned(const Path& path, Angle by, double reach) {
+  const double whole = length(path);
+  const Path head = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
+  const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
+  const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
+  CubicCurve last = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
+  last.p2 = rotated_about(last.p2, last.p3, by);
+  Path turned = head;
+  for (std::size_t i = 0; !whole_tail && i + 1 < tail.curves().size(); ++i) {
+    append(turned, Path({tail.curves()[i]}), kSnap);
+  }
+  append(turned, Path({last}), kSnap);
+  return {turned, largest_distance(Path({last}), tail)};
+}
+
+Faired with_start_turned(const Path& path, Angle by, double reach) {
+  Faired faired = with_end_turned(reversed(path), by, reach);
+  faired.path = reversed(faired.path);
+  return faired;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "blockwright/geometry/path.hpp"
+
+namespace blockwright {
+
+/// A path that was faired, and how far it moved at most, in mm.
+struct Faired {
+  Path path;
+  double moved = 0.0;
+};
+
+/// The path with its end (or start) direction turned, anticlockwise positive. Both ends of the path
+/// stay, and so does everything further than `reach` mm from the turned end; the change fades out
+/// smoothly. For small turns: about 20 degrees.
+Faired with_end_turned(const Path& path, Angle by, double reach);
+Faired with_start_turned(const Path& path, Angle by, double reach);
+
+/// Largest distance of points of one path from another, in mm, found from 32 samples.
+double largest_distance(const Path& of, const Path& from);
+
+}  // namespace blockwright

@@ -1,0 +1,57 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "moving.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kMostHeldBack = 0.5;  // of the leg
+
+Leg leg_towards(const Dart& dart, PressMove::Towards towards) {
+  const Vec across = dart.legs[1] - dart.legs[0];
+  switch (towards) {
+    case PressMove::Towards::Centre:
+      return across.x < 0.0 ? Leg::Second : Leg::First;
+    case PressMove::Towards::Side:
+      return across.x > 0.0 ? Leg::Second : Leg::First;
+    case PressMove::Towards::Down:
+      return across.y < 0.0 ? Leg::Second : Leg::First;
+    case PressMove::Towards::Up:
+      return across.y > 0.0 ? Leg::Second : Leg::First;
+  }
+  return Leg::First;
+}
+
+// Changes one dart and caps it anew.
+template <class Change>
+MovedDarts with_dart(const Pattern& pattern, const std::string& dart, Change&& change) {
+  const PieceWords words = piece_and_name(pattern, dart);
+  Opened open = opened(pattern.pieces[words.piece]);
+  change(open.at(dart_named(open, words.name)));
+  cap_dart(open, words.name);
+  MovedDarts moved{pattern, {}};
+  moved.pattern.pieces[words.piece] = finished(open, dart, moved.remarks);
+  return moved;
+}
+
+}  // namespace
+
+MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
+  return with_dart(pattern, move.dart, [&](Dart& dart) {
+    const double most = kMostHeldBack * dart.leg();
+    if (!(move.hold_back >= 0.0 && move.hold_back <= most)) {
+      refuse("dart.place", move.dart,
+             "a hold-back of " + trimmed(move.hold_back, 1) + " mm is out of range on a leg of " +
+                 trimmed(dart.leg(), 1) + " mm",
+             "use 0 to " + trimmed(most, 0) + " mm");
+    }
+    dart = held_back(dart, move.hold_back);
+  });
+}
+
+MovedDarts press(const Pattern& pattern, const PressMove& move) {
+  return with_dart(pattern, move.dart,
+                   [&](Dart& dart) { dart.pressed_to = leg_towards(dart, move.towards); });
+}
+
+}  // namespace blockwright

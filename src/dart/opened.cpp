@@ -1,0 +1,180 @@
+#include "opened.hpp"
+
+#include "blockwright/geometry/path_parts.hpp"
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+// A mark this near to the end of a stretch belongs to it, in mm.
+constexpr double kOnStretch = 1e-6;
+
+std::vector<Dart> darts_along(const Piece& piece, const Edge& edge) {
+  std::vector<Dart> darts;
+  for (const Dart& dart : piece.darts) {
+    if (dart.edge == edge.name) darts.push_back(dart);
+  }
+  const auto along = [&](const Dart& dart) { return nearest(edge.path, dart.legs[0]).along; };
+  std::stable_sort(darts.begin(), darts.end(),
+                   [&](const Dart& a, const Dart& b) { return along(a) < along(b); });
+  return darts;
+}
+
+// Marks lie on stretches; one that stands in a mouth goes to its first leg.
+Anchor anchor_of(const Opened& open, const Edge& edge, double along) {
+  const std::size_t e = *find_edge(open, edge.name);
+  const auto& darts = open.edges[e].darts;
+  double from = 0.0;
+  std::size_t i = 0;
+  for (; i < darts.size(); ++i) {
+    const double to = nearest(edge.path, darts[i].legs[1]).along;
+    if (along < to - kOnStretch) break;
+    from = to;
+  }
+  return {e, i, std::clamp(along - from, 0.0, length(open.edges[e].stretches[i]))};
+}
+
+double along_of(const Opened& open, const Anchor& anchor) {
+  const OpenEdge& edge = open.edges[anchor.edge];
+  double along = anchor.along;
+  for (std::size_t i = 0; i < anchor.stretch; ++i) {
+    along += length(edge.stretches[i]) + length(mouth_path(edge.darts[i]));
+  }
+  return along;
+}
+
+template <class Change>
+void change_anchors(Opened& open, Change&& change) {
+  for (Anchor& anchor : open.notches) change(anchor);
+  for (auto& ends : open.fullness) {
+    for (Anchor& anchor : ends) change(anchor);
+  }
+}
+
+Path whole_path(const OpenEdge& edge) {
+  Path path = edge.stretches.front();
+  for (std::size_t i = 0; i < edge.darts.size(); ++i) {
+    append(path, mouth_path(edge.darts[i]));
+    append(path, edge.stretches[i + 1]);
+  }
+  return without_straight_joints(path);
+}
+
+}  // namespace
+
+Path mouth_path(const Dart& dart) {
+  return Path::through({dart.legs[0], dart.cap, dart.legs[1]});
+}
+
+Opened opened(const Piece& piece) {
+  Opened open;
+  open.piece = piece;
+  for (const Edge& edge : piece.edges) {
+    open.edges.push_back(
+        {edge.name, edge.role, sewn_stretches(piece, edge), darts_along(piece, edge)});
+  }
+  for (const Notch& notch : piece.notches) {
+    open.notches.push_back(anchor_of(open, piece.edge(notch.edge), notch.along));
+  }
+  for (const Fullness& f : piece.fullness) {
+    const Edge& edge = piece.edge(f.edge);
+    open.fullness.push_back({anchor_of(open, edge, f.from), anchor_of(open, edge, f.to)});
+  }
+  return open;
+}
+
+Piece put_together(const Opened& open) {
+  Piece piece = open.piece;
+  piece.edges.clear();
+  piece.darts.clear();
+  for (const OpenEdge& edge : open.edges) {
+    piece.edges.push_back({edge.name, edge.role, whole_path(edge)});
+    piece.darts.insert(piece.darts.end(), edge.darts.begin(), edge.darts.end());
+  }
+  for (std::size_t i = 0; i < piece.notches.size(); ++i) {
+    piece.notches[i].along = along_of(open, open.notches[i]);
+  }
+  for (std::size_t i = 0; i < piece.fullness.size(); ++i) {
+    piece.fullness[i].from = along_of(open, open.fullness[i][0]);
+    piece.fullness[i].to = along_of(open, open.fullness[i][1]);
+  }
+  return piece;
+}
+
+std::optional<DartSpot> find_dart(const Opened& open, std::string_view name) {
+  for (std::size_t e = 0; e < open.edges.size(); ++e) {
+    for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
+      if (open.edges[e].darts[d].name == name) return DartSpot{e, d};
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> find_edge(const Opened& open, std::string_view name) {
+  for (std::size_t e = 0; e < open.edges.size(); ++e) {
+    if (open.edges[e].name == name) return e;
+  }
+  return std::nullopt;
+}
+
+double closed_length(const OpenEdge& edge) {
+  double sum = 0.0;
+  for (const Path& stretch : edge.stretches) sum += length(stretch);
+  return sum;
+}
+
+EdgeSpot spot_at(const Opened& open, std::size_t edge, double along) {
+  const auto& stretches = open.edges[edge].stretches;
+  double from = 0.0;
+  for (std::size_t i = 0; i < stretches.size(); ++i) {
+    const double here = length(stretches[i]);
+    if (here > 0.0 && (along <= from + here + kOnStretch || i + 1 == stretches.size())) {
+      const double within = std::clamp(along - from, 0.0, here);
+      return {edge, i, within, point_at_length(stretches[i], within)};
+    }
+    from += here;
+  }
+  return {};
+}
+
+double closed_along(const OpenEdge& edge, std::size_t stretch, double along) {
+  for (std::size_t i = 0; i < stretch; ++i) along += length(edge.stretches[i]);
+  return along;
+}
+
+DartSpot slit(Opened& open, const EdgeSpot& place, Point apex, const std::string& name) {
+  OpenEdge& edge = open.edges[place.edge];
+  const Path whole = edge.stretches[place.stretch];
+  const PathPlace cut = place_at_length(whole, place.along);
+  const auto here = static_cast<std::ptrdiff_t>(place.stretch);
+  edge.stretches[place.stretch] = part_before(whole, cut);
+  edge.stretches.insert(edge.stretches.begin() + here + 1, part_after(whole, cut));
+  const Point at = point_at(whole, cut);
+  Dart dart{name, edge.name, apex, apex, {at, at}, at};
+  edge.darts.insert(edge.darts.begin() + here, dart);
+  change_anchors(open, [&](Anchor& anchor) {
+    if (anchor.edge != place.edge || anchor.stretch < place.stretch) return;
+    if (anchor.stretch == place.stretch && anchor.along <= place.along) return;
+    if (anchor.stretch == place.stretch) anchor.along -= place.along;
+    ++anchor.stretch;
+  });
+  return {place.edge, place.stretch};
+}
+
+void join(Opened& open, DartSpot closed) {
+  OpenEdge& edge = open.edges[closed.edge];
+  const auto here = static_cast<std::ptrdiff_t>(closed.dart);
+  const double before = length(edge.stretches[closed.dart]);
+  append(edge.stretches[closed.dart], edge.stretches[closed.dart + 1]);
+  edge.stretches[closed.dart] = without_straight_joints(edge.stretches[closed.dart]);
+  edge.stretches.erase(edge.stretches.begin() + here + 1);
+  edge.darts.erase(edge.darts.begin() + here);
+  change_anchors(open, [&](Anchor& anchor) {
+    if (anchor.edge != closed.edge || anchor.stretch <= closed.dart) return;
+    if (anchor.stretch == closed.dart + 1) anchor.along += before;
+    --anchor.stretch;
+  });
+}
+
+}  // namespace blockwright

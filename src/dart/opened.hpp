@@ -1,0 +1,80 @@
+#pragma once
+
+#include "blockwright/pattern/piece.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// An edge taken apart at its darts: a stretch before, between and after them. A stretch may be
+/// empty where two mouths touch.
+struct OpenEdge {
+  std::string name;
+  EdgeRole role = EdgeRole::Seam;
+  std::vector<Path> stretches;  ///< one more than darts
+  std::vector<Dart> darts;      ///< in the order of the edge
+};
+
+/// Where a mark stands: it keeps to its stretch while darts open and close beside it.
+struct Anchor {
+  std::size_t edge = 0;
+  std::size_t stretch = 0;
+  double along = 0.0;  ///< mm from the start of the stretch
+};
+
+/// A dart of an opened piece.
+struct DartSpot {
+  std::size_t edge = 0;
+  std::size_t dart = 0;
+  auto operator<=>(const DartSpot&) const = default;
+};
+
+/// A piece with its edges taken apart, as all dart moves work on it: in the order of the outline,
+/// so that what lies between two darts can be turned as one. `piece` keeps the rest; its edges,
+/// darts and marks are stale meanwhile.
+struct Opened {
+  Piece piece;
+  std::vector<OpenEdge> edges;
+  std::vector<Anchor> notches;                   ///< as piece.notches
+  std::vector<std::array<Anchor, 2>> fullness;  ///< ends, as piece.fullness
+
+  [[nodiscard]] Dart& at(DartSpot spot) { return edges[spot.edge].darts[spot.dart]; }
+  [[nodiscard]] const Dart& at(DartSpot spot) const { return edges[spot.edge].darts[spot.dart]; }
+};
+
+/// Takes a piece apart and puts it together again; darts then stand in the order of the outline.
+/// Caps are taken over as they are.
+Opened opened(const Piece& piece);
+Piece put_together(const Opened& open);
+
+std::optional<DartSpot> find_dart(const Opened& open, std::string_view name);
+std::optional<std::size_t> find_edge(const Opened& open, std::string_view name);
+
+/// Length of an edge with its darts closed, in mm; gathers are not drawn up.
+double closed_length(const OpenEdge& edge);
+
+/// A place on an edge: a point of a stretch.
+struct EdgeSpot {
+  std::size_t edge = 0;
+  std::size_t stretch = 0;
+  double along = 0.0;
+  Point point;
+};
+/// The place at `along` mm of the closed edge; at a closed mouth it is the end of the stretch
+/// before it.
+EdgeSpot spot_at(const Opened& open, std::size_t edge, double along);
+/// How far along the closed edge a place lies.
+double closed_along(const OpenEdge& edge, std::size_t stretch, double along);
+
+/// Cuts the edge at a place and puts a dart of no width there, named `name`, about `apex`.
+DartSpot slit(Opened& open, const EdgeSpot& place, Point apex, const std::string& name);
+/// Takes a dart out whose legs lie on each other, and joins its edge.
+void join(Opened& open, DartSpot closed);
+
+/// The path across a dart's mouth: leg end, cap, leg end.
+Path mouth_path(const Dart& dart);
+
+}  // namespace blockwright

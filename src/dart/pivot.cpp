@@ -1,0 +1,80 @@
+#include "blockwright/dart/pivot.hpp"
+
+#include "aim.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "moving.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+Angle angle_to_move(const Dart& dart, const PivotMove& move) {
+  const double whole = dart.angle().radians();
+  if (!move.angle && !(move.part > 0.0 && move.part <= 1.0)) {
+    refuse("dart.part", move.dart,
+           "the part " + trimmed(move.part, 4) + " is not more than 0 and at most 1",
+           "write 0.5 for half of the dart, 1 for all of it");
+  }
+  const double asked = move.angle ? move.angle->radians() : move.part * whole;
+  if (!(asked > 0.0) || asked > whole * (1.0 + 1e-12)) {
+    refuse("dart.part", move.dart,
+           "it has no " + fixed(Angle::radians(asked).degrees(), 2) + " degrees to give, only " +
+               fixed(dart.angle().degrees(), 2),
+           "move at most the whole dart");
+  }
+  return Angle::radians(std::fmin(asked, whole));
+}
+
+// Opens a dart of no width at the aim, or takes the one that is there.
+std::string receiving_dart(Opened& open, const Aim& aim, Point apex, const PivotMove& move,
+                           double cup) {
+  if (aim.onto) return *aim.onto;
+  const std::string name = free_name(open, std::string(aim.position->name));
+  const DartSpot spot = slit(open, spot_at(open, aim.edge, aim.along), apex, name);
+  Dart& dart = open.at(spot);
+  dart.pressed_to = aim.position->pressed_to;
+  const Vec leg = unit(dart.legs[0] - apex);
+  dart.point = apex + move.hold_back.value_or(hold_back(*aim.position, cup)) * leg;
+  return name;
+}
+
+// A dart that took the place of one of its own name may have it back.
+void rename_as_wished(Opened& open, std::string& name, const std::string& wish) {
+  if (name == wish || find_dart(open, wish)) return;
+  open.at(dart_named(open, name)).name = wish;
+  name = wish;
+}
+
+}  // namespace
+
+MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
+  const PieceWords from = piece_and_name(pattern, move.dart);
+  const PieceWords to = piece_and_name(pattern, move.to);
+  if (from.piece != to.piece) {
+    refuse("dart.blocked", move.dart, "a dart cannot leave its piece for " + move.to,
+           "name a place on the same piece");
+  }
+  Opened open = opened(pattern.pieces[from.piece]);
+  const DartSpot spot = dart_named(open, from.name);
+  const Point apex = open.at(spot).apex;
+  const Aim aim = aim_of(open, spot, to.name);
+  require_reachable(open, spot, aim);
+  const Angle by = angle_to_move(open.at(spot), move);
+
+  std::string name = receiving_dart(open, aim, apex, move, cup);
+  const Angle had = open.at(dart_named(open, name)).angle();
+  hand_over(open, from.name, name, by);
+  if (!aim.onto) rename_as_wished(open, name, std::string(aim.position->name));
+
+  Dart& received = open.at(dart_named(open, name));
+  if (aim.onto && move.hold_back) received = held_back(received, *move.hold_back);
+  cap_dart(open, name);
+  if (find_dart(open, from.name) && from.name != name) cap_dart(open, from.name);
+  MovedDarts moved{pattern, {}};
+  judge_width(open, name, had, moved.remarks);
+  moved.pattern.pieces[from.piece] = finished(open, move.dart, moved.remarks);
+  return moved;
+}
+
+}  // namespace blockwright

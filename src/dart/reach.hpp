@@ -1,0 +1,19 @@
+#pragma once
+
+#include "opened.hpp"
+
+#include <optional>
+#include <string>
+
+namespace blockwright {
+
+/// What bars the straight way from an apex to a point of the outline, in words ("dart waist", "the
+/// outline"), or nothing. Darts of the same apex bar nothing but their mouths.
+std::optional<std::string> barrier(const Opened& open, Point apex, Point to);
+
+/// The place on an edge that can be reached from the apex and lies nearest to `wanted` mm of the
+/// closed edge, off the corners and off the mouths of darts; nothing if there is none.
+std::optional<double> nearest_reachable(const Opened& open, Point apex, std::size_t edge,
+                                        double wanted);
+
+}  // namespace blockwright

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/pattern/dart_position.hpp"
+#include "blockwright/pattern/pattern.hpp"
+#include "opened.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace blockwright {
+
+/// Throws InputError.
+[[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
+                         const std::string& hint);
+
+/// "front.shoulder" taken apart; throws "dart.unknown" if there is no dot or no such piece.
+struct PieceWords {
+  std::size_t piece = 0;
+  std::string name;
+};
+PieceWords piece_and_name(const Pattern& pattern, std::string_view words);
+
+/// Throws "dart.unknown", naming the darts that there are.
+DartSpot dart_named(const Opened& open, std::string_view name);
+
+/// "side", "side:0.25", "side:60mm": a position and where on its edge.
+struct PlaceWords {
+  std::string name;
+  std::optional<double> fraction;
+  std::optional<double> distance;  ///< mm
+};
+/// Throws "dart.place".
+PlaceWords place_words(std::string_view words);
+
+/// The position, or throws "dart.unknown", naming the piece's positions.
+const DartPosition& position_named(const Piece& piece, std::string_view name);
+
+/// The position whose edge the dart opens on; for a side dart in the lower half, the french one.
+const DartPosition& position_of(const Opened& open, DartSpot spot);
+
+/// "0.31": the place on the edge as a fraction in the trade's direction.
+std::string fraction_text(const OpenEdge& edge, const DartPosition& position, double along);
+/// From the trade's end of the edge to mm from the path's start, and back.
+double from_trade_end(const DartPosition& position, double whole, double along);
+
+}  // namespace blockwright
