@@ -7,23 +7,8 @@
 namespace blockwright {
 namespace {
 
-std::vector<DartMeasure> measured_darts(const Pattern& pattern) {
-  std::vector<DartMeasure> darts;
-  for (const Piece& piece : pattern.pieces) {
-    for (const Dart& dart : piece.darts) {
-      darts.push_back({piece.name, dart.name, dart.angle(), dart.intake()});
-    }
-  }
-  return darts;
-}
-
 std::vector<NamedLength> measured_lengths(const Pattern& pattern) {
-  std::vector<NamedLength> lengths;
-  for (const Piece& piece : pattern.pieces) {
-    for (const Edge& edge : piece.edges) {
-      lengths.push_back({piece.name + "." + edge.name, sewn_length(piece, edge)});
-    }
-  }
+  std::vector<NamedLength> lengths = measured_edges(pattern);
   const BlockMeasures block(pattern);
   lengths.push_back({"front.bust_line", block.bust_line_front()});
   lengths.push_back({"back.bust_line", block.bust_line_back()});
@@ -46,6 +31,33 @@ const std::vector<Check>& all_checks() {
       {"check.armhole", "the armhole suits the armscye", check_armhole},
   };
   return checks;
+}
+
+std::vector<DartMeasure> measured_darts(const Pattern& pattern) {
+  std::vector<DartMeasure> darts;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Dart& dart : piece.darts) {
+      darts.push_back({piece.name, dart.name, dart.angle(), dart.intake(), dart.leg()});
+    }
+  }
+  return darts;
+}
+
+std::vector<NamedLength> measured_edges(const Pattern& pattern) {
+  std::vector<NamedLength> lengths;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Edge& edge : piece.edges) {
+      lengths.push_back({piece.name + "." + edge.name, sewn_length(piece, edge)});
+    }
+  }
+  return lengths;
+}
+
+Problems check_pattern(const Pattern& pattern) {
+  Problems problems = broken_pieces(pattern);
+  const Problems seams = unequal_seams(pattern);
+  problems.insert(problems.end(), seams.begin(), seams.end());
+  return problems;
 }
 
 CheckReport check_block(const CheckInput& input) {

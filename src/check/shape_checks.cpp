@@ -3,6 +3,7 @@
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -62,50 +63,78 @@ void expect_inflections(Problems& problems, const Piece& piece, const char* edge
                       kReport});
 }
 
-double sewn_place(const Piece& piece, const Notch& notch) {
-  return closed_from_cut(piece, piece.edge(notch.edge), notch.along);
+// How far along a seam a notch stands when darts are closed, from the start of the seam's first edge.
+double sewn_place(const Pattern& pattern, const std::vector<EdgeOf>& side, const Piece& piece,
+                  const Notch& notch) {
+  double before = 0.0;
+  for (const auto& [piece_name, edge_name] : side) {
+    const Piece& part = pattern.piece(piece_name);
+    const Edge& edge = part.edge(edge_name);
+    if (piece_name == piece.name && edge_name == notch.edge) {
+      return before + closed_from_cut(part, edge, notch.along);
+    }
+    before += sewn_length(part, edge);
+  }
+  return before;
 }
 
-double notch_distance(const Pattern& pattern, const Notch& notch, const Piece& piece) {
+bool lies_on(const std::vector<EdgeOf>& side, const std::string& piece, const std::string& edge) {
+  return std::find(side.begin(), side.end(), EdgeOf{piece, edge}) != side.end();
+}
+
+// How far a notch and its mate on the other side of a seam miss each other.
+double notch_distance(const Pattern& pattern, const Seam& seam, const Piece& piece,
+                      const Notch& notch) {
   const Piece& other = pattern.piece(notch.mate_piece);
   for (const Notch& mate : other.notches) {
-    const bool mates = mate.name == notch.name && mate.edge == notch.mate_edge;
-    if (mates) return std::abs(sewn_place(other, mate) - sewn_place(piece, notch));
+    if (mate.name != notch.name || mate.edge != notch.mate_edge) continue;
+    const double here = sewn_place(pattern, seam.a, piece, notch);
+    const double there = sewn_place(pattern, seam.b, other, mate);
+    return std::abs((seam.b_runs_back ? sewn_length(pattern, seam.b) - there : there) - here);
   }
   return 0.0;
 }
 
-}  // namespace
-
-Problems check_pieces(const CheckInput& input) {
-  Problems problems;
-  for (const Piece& piece : input.pattern.pieces) {
-    if (auto problem = find_problem(piece)) problems.push_back(*problem);
-  }
-  return problems;
-}
-
-Problems check_seams(const CheckInput& input) {
-  Problems problems;
-  for (const Seam& seam : input.pattern.seams) {
-    const double gap =
-        sewn_length(input.pattern, seam.a) - sewn_length(input.pattern, seam.b) - seam.ease_in;
-    if (std::abs(gap) > kSeamTolerance) {
-      problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
-    }
-  }
-  for (const Piece& piece : input.pattern.pieces) {
+// Between the notches of a seam with ease the longer side is eased in, so mates may miss by as much.
+void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problems) {
+  for (const auto& [piece_name, edge_name] : seam.a) {
+    const Piece& piece = pattern.piece(piece_name);
     for (const Notch& notch : piece.notches) {
-      if (notch.mate_piece.empty()) continue;
-      const double gap = notch_distance(input.pattern, notch, piece);
-      if (gap > kSeamTolerance) {
+      if (notch.edge != edge_name || !lies_on(seam.b, notch.mate_piece, notch.mate_edge)) continue;
+      const double gap = notch_distance(pattern, seam, piece, notch);
+      if (gap > kSeamTolerance + std::abs(seam.ease_in)) {
         problems.push_back(off("check.seam", piece.name + "." + notch.name,
                                "the notch and its mate differ", gap, " mm"));
       }
     }
   }
+}
+
+}  // namespace
+
+Problems broken_pieces(const Pattern& pattern) {
+  Problems problems;
+  for (const Piece& piece : pattern.pieces) {
+    if (auto problem = find_problem(piece)) problems.push_back(*problem);
+  }
   return problems;
 }
+
+Problems unequal_seams(const Pattern& pattern) {
+  Problems problems;
+  for (const Seam& seam : pattern.seams) {
+    const double gap =
+        sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
+    if (std::abs(gap) > kSeamTolerance) {
+      problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
+    }
+    compare_notches(pattern, seam, problems);
+  }
+  return problems;
+}
+
+Problems check_pieces(const CheckInput& input) { return broken_pieces(input.pattern); }
+Problems check_seams(const CheckInput& input) { return unequal_seams(input.pattern); }
 
 Problems check_angles(const CheckInput& input) {
   const Piece& front = input.pattern.piece("front");

@@ -5,8 +5,10 @@
 namespace blockwright {
 
 /// pattern.broken: a piece's own invariants.
+Problems broken_pieces(const Pattern& pattern);
 Problems check_pieces(const CheckInput& input);
 /// check.seam: joined edges are equally long, less their ease-in; notches on them agree.
+Problems unequal_seams(const Pattern& pattern);
 Problems check_seams(const CheckInput& input);
 /// check.angle: square corners and smooth joined seams.
 Problems check_angles(const CheckInput& input);

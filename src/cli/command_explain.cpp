@@ -1,4 +1,4 @@
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 #include "commands.hpp"
 
 #include <iostream>

@@ -167,7 +167,8 @@ void take_marks(const Opened& open, const Cut& cut, bool side, Opened& panel) {
 void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& panel) {
   panel.landmarks.clear();
   for (const Landmark& landmark : piece.landmarks) {
-    if (side_part.holds(landmark.at) == side) panel.landmarks.push_back(landmark);
+    const bool of_side = side_part.holds(landmark.at) && !side_part.is_apex(landmark.at);
+    if (of_side == side) panel.landmarks.push_back(landmark);
   }
   panel.balance_lines.clear();
   for (const BalanceLine& line : piece.balance_lines) {
@@ -236,7 +237,7 @@ void set_seam_notches(const SeamLines& lines, bool back, PanelWalk& walk, Piece&
   walk.centre_length = c;
   walk.side_length = s;
   walk.ease = s - c;
-  walk.rounded = lines.deepest;
+  walk.bulge = lines.bulge;
 }
 
 // Every seam and notch that named the old piece now names the panel that has the edge; an edge that
@@ -332,7 +333,8 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   panels.pattern.seams.push_back({cut.edge + " " + old.name,
                                   {{side.name, cut.edge}},
                                   {{centre.name, cut.edge}},
-                                  walk.ease});
+                                  walk.ease,
+                                  true});
   panels.remarks.push_back(walk_remark(walk));
   return panels;
 }

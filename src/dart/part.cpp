@@ -68,6 +68,10 @@ Part::Where Part::where(Point p) const {
   return contains(ring_, p, kFlattening) ? Where::Inside : Where::Outside;
 }
 
+bool Part::is_apex(Point p) const {
+  return distance(p, first_.apex) < kOnOutline || distance(p, second_.apex) < kOnOutline;
+}
+
 std::vector<Path> Part::borders() const {
   std::vector<Path> borders = {Path::through({first_.legs[0], first_.apex, first_.legs[1]}),
                                Path::through({second_.legs[0], second_.apex, second_.legs[1]})};

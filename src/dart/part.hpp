@@ -20,6 +20,8 @@ class Part {
   /// belongs to the rest of the piece.
   [[nodiscard]] Where where(Point p) const;
   [[nodiscard]] bool holds(Point p) const { return where(p) == Where::Inside; }
+  /// True for the apex of either dart, which both parts share.
+  [[nodiscard]] bool is_apex(Point p) const;
   /// The legs of both darts: where a line passes from one part of the piece to another.
   [[nodiscard]] std::vector<Path> borders() const;
 

@@ -6,20 +6,21 @@
 
 namespace blockwright {
 
-/// The two edges of a panel seam, both from its first end to its second, before and after the
-/// corners at its apexes are rounded.
+/// The two edges of a panel seam, both from its first end to its second, their corners at the apexes
+/// rounded.
 struct SeamLines {
-  Path centre;  ///< of the panel that keeps the centre waist, on the left of the seam
+  Path centre;  ///< of the panel that keeps the centre waist
   Path side;
-  /// Where both pass over the apexes, in mm from their starts.
+  /// Where both pass the apexes, in mm from their starts.
   std::vector<double> centre_apexes, side_apexes;
-  double zone_from = 0.0;  ///< mm from the start: outside the zone both lines are the legs
+  double zone_from = 0.0;  ///< mm from the start: outside the zone both lines are the darts' legs
   double zone_to = 0.0;    ///< mm from the end
-  double deepest = 0.0;    ///< how far a corner was rounded off, mm
+  double bulge = 0.0;      ///< largest distance of a line from the legs, mm
 };
 
-/// Requires: as many points in both, at least three, ends apart or together, apexes (all between)
-/// shared.
+/// Both lines pass through the apexes exactly, in the direction half way between the legs, and flow
+/// into the legs over 50 mm (less on short legs).
+/// Requires: as many points in both, at least three; the apexes (all between the ends) are shared.
 SeamLines rounded_seam(const std::vector<Point>& centre, const std::vector<Point>& side);
 
 }  // namespace blockwright

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/measure/client.hpp"
+#include "blockwright/style/style.hpp"
 
 #include <string>
 #include <vector>
@@ -17,6 +19,11 @@ struct BlockRun {
   Body body;
   DraftedBlock block;
   CheckReport checks;
+  std::string garment = "bodice block";  ///< what is made
+  Pattern made;                          ///< after the style's steps; for a draft the block
+  std::vector<StepDone> steps;           ///< what was done to the block
+  Pattern printed;                       ///< `made` with its darts trued
+  std::vector<FairedEdge> faired;
   Problems problems;  ///< of all passes, errors first
   Unit unit = Unit::Cm;
   std::vector<std::string> files;  ///< written

@@ -30,6 +30,23 @@ std::vector<std::string> warning_lines(const BlockRun& run) {
   return lines;
 }
 
+/// The style's name, its steps, and what each of them asks of the sewer.
+std::vector<std::string> made_lines(const BlockRun& run) {
+  std::vector<std::string> lines;
+  if (run.steps.empty()) return lines;
+  lines.push_back(run.garment + ":");
+  for (const StepDone& step : run.steps) {
+    lines.push_back(step.words);
+    for (const Problem& remark : step.remarks) {
+      if (remark.severity != Severity::Note) continue;
+      lines.push_back("  " + remark.where + ": " + remark.message +
+                      (remark.hint.empty() ? "" : "; " + remark.hint));
+    }
+  }
+  for (std::string& line : lines) std::replace(line.begin(), line.end(), '_', ' ');
+  return lines;
+}
+
 std::vector<std::string> ease_lines(const BlockRun& run) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : run.checks.measure_back) {
@@ -83,7 +100,7 @@ std::string value_text(MeasurementName name, double value, Unit unit) {
 }
 
 std::string title_of(const BlockRun& run, const PrintOptions& print) {
-  return run.client.name + ", bodice block, " + cut_name(print.cut) + ", " + run.session.date;
+  return run.client.name + ", " + run.garment + ", " + cut_name(print.cut) + ", " + run.session.date;
 }
 
 SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
@@ -93,6 +110,7 @@ SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
   notes.version = version();
   notes.ease = ease_lines(run);
   notes.estimated = estimated_lines(run);
+  notes.made = made_lines(run);
   notes.cautions = warning_lines(run);
   notes.cautions.insert(notes.cautions.end(), cautions().begin(), cautions().end());
   notes.inches = run.unit == Unit::Inch;

@@ -1,5 +1,5 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 
 #include <array>
 #include <string>

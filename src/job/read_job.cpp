@@ -1,10 +1,12 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <functional>
 #include <map>
+#include <type_traits>
+#include <vector>
 
 namespace blockwright {
 namespace {
@@ -20,55 +22,68 @@ constexpr const char* kFormat = "blockwright-job-1";
 }
 
 /// One key of a job file, read into a job.
-using Reader = std::function<bool(const Json&, DraftJob&)>;
+using Reader = std::function<bool(const Json&, Job&)>;
 
-Reader text_into(std::string DraftJob::*member) {
-  return [member](const Json& value, DraftJob& job) {
+Reader text_into(std::string Job::*member) {
+  return [member](const Json& value, Job& job) {
     if (!value.is_string()) return false;
     job.*member = value.get<std::string>();
     return true;
   };
 }
 
-Reader number_into(double DraftJob::*member) {
-  return [member](const Json& value, DraftJob& job) {
+Reader number_into(double Job::*member) {
+  return [member](const Json& value, Job& job) {
     if (!value.is_number()) return false;
     job.*member = value.get<double>();
     return true;
   };
 }
 
-bool read_steps(const Json& value, DraftJob& job) {
-  if (!value.is_boolean()) return false;
-  job.steps = value.get<bool>();
-  return true;
+Reader flag_into(bool Job::*member) {
+  return [member](const Json& value, Job& job) {
+    if (!value.is_boolean()) return false;
+    job.*member = value.get<bool>();
+    return true;
+  };
 }
 
-bool read_write(const Json& value, DraftJob& job) {
-  if (!value.is_array()) return false;
-  std::vector<std::string> kinds;
-  for (const Json& kind : value) {
-    if (!kind.is_string()) return false;
-    kinds.push_back(kind.get<std::string>());
-  }
-  job.write = kinds;
-  return true;
+template <class Item>
+Reader list_into(std::vector<Item> Job::*member) {
+  return [member](const Json& value, Job& job) {
+    if (!value.is_array()) return false;
+    std::vector<Item> list;
+    for (const Json& item : value) {
+      const bool fits = std::is_same_v<Item, double> ? item.is_number() : item.is_string();
+      if (!fits) return false;
+      list.push_back(item.get<Item>());
+    }
+    job.*member = list;
+    return true;
+  };
 }
 
 const std::map<std::string, Reader>& readers() {
   static const std::map<std::string, Reader> known = {
-      {"client", text_into(&DraftJob::client)},
-      {"session", text_into(&DraftJob::session)},
-      {"out", text_into(&DraftJob::out)},
-      {"write", read_write},
-      {"paper", text_into(&DraftJob::paper)},
-      {"cut", text_into(&DraftJob::cut)},
-      {"unit", text_into(&DraftJob::unit)},
-      {"report", text_into(&DraftJob::report)},
-      {"allowance", number_into(&DraftJob::allowance)},
-      {"margin", number_into(&DraftJob::margin)},
-      {"overlap", number_into(&DraftJob::overlap)},
-      {"steps", read_steps},
+      {"client", text_into(&Job::client)},
+      {"session", text_into(&Job::session)},
+      {"out", text_into(&Job::out)},
+      {"style", text_into(&Job::style)},
+      {"dart", list_into(&Job::dart)},
+      {"to", list_into(&Job::to)},
+      {"part", list_into(&Job::part)},
+      {"split", list_into(&Job::split)},
+      {"hold_back", number_into(&Job::hold_back)},
+      {"overlay", flag_into(&Job::overlay)},
+      {"write", list_into(&Job::write)},
+      {"paper", text_into(&Job::paper)},
+      {"cut", text_into(&Job::cut)},
+      {"unit", text_into(&Job::unit)},
+      {"report", text_into(&Job::report)},
+      {"allowance", number_into(&Job::allowance)},
+      {"margin", number_into(&Job::margin)},
+      {"overlap", number_into(&Job::overlap)},
+      {"steps", flag_into(&Job::steps)},
   };
   return known;
 }
@@ -97,7 +112,7 @@ Json parsed(const std::string& text, std::string_view file) {
 
 }  // namespace
 
-DraftJob read_job(const std::string& text, std::string_view file, DraftJob job) {
+Job read_job(const std::string& text, std::string_view file, Job job) {
   const Json json = parsed(text, file);
   if (!json.is_object()) {
     refuse("job.type", file, "", "a job file holds one JSON object", "write { ... } round it");

@@ -48,21 +48,44 @@ Json measure_back_list(const BlockRun& run) {
   return list;
 }
 
-Json dart_list(const BlockRun& run) {
+Json dart_list(const std::vector<DartMeasure>& darts) {
   Json list = Json::array();
-  for (const DartMeasure& d : run.checks.darts) {
+  for (const DartMeasure& d : darts) {
     list.push_back({{"piece", d.piece},
                     {"name", d.name},
                     {"angle_deg", rounded(d.angle.degrees())},
-                    {"intake_mm", rounded(d.intake)}});
+                    {"intake_mm", rounded(d.intake)},
+                    {"leg_mm", rounded(d.leg)}});
   }
   return list;
 }
 
-Json length_map(const BlockRun& run) {
+Json length_map(const std::vector<NamedLength>& lengths) {
   Json map = Json::object();
-  for (const NamedLength& l : run.checks.lengths) map[l.name] = rounded(l.mm);
+  for (const NamedLength& l : lengths) map[l.name] = rounded(l.mm);
   return map;
+}
+
+Json step_list(const BlockRun& run) {
+  Json list = Json::array();
+  for (const StepDone& step : run.steps) {
+    list.push_back({{"did", step.words},
+                    {"darts", dart_list(measured_darts(step.after))},
+                    {"lengths", length_map(measured_edges(step.after))},
+                    {"remarks", problem_list(step.remarks)}});
+  }
+  return list;
+}
+
+Json faired_list(const BlockRun& run) {
+  Json list = Json::array();
+  for (const FairedEdge& f : run.faired) {
+    list.push_back({{"edge", f.piece + "." + f.edge},
+                    {"dart", f.piece + "." + f.dart},
+                    {"kink_deg", rounded(f.kink.degrees())},
+                    {"moved_mm", rounded(f.moved)}});
+  }
+  return list;
 }
 
 std::string text_of(const Json& json) {
@@ -72,13 +95,16 @@ std::string text_of(const Json& json) {
 }  // namespace
 
 std::string report_json(const BlockRun& run) {
-  return text_of(Json{{"client", run.client.name},
-                      {"session", run.session.date},
-                      {"problems", problem_list(run.problems)},
-                      {"measure_back", measure_back_list(run)},
-                      {"darts", dart_list(run)},
-                      {"lengths", length_map(run)},
-                      {"files", run.files}});
+  Json report = {{"client", run.client.name},
+                 {"session", run.session.date},
+                 {"problems", problem_list(run.problems)},
+                 {"measure_back", measure_back_list(run)},
+                 {"darts", dart_list(run.checks.darts)},
+                 {"lengths", length_map(run.checks.lengths)}};
+  if (!run.steps.empty()) report["steps"] = step_list(run);
+  report["faired"] = faired_list(run);
+  report["files"] = run.files;
+  return text_of(report);
 }
 
 std::string problems_json(const std::string& file, const Problems& problems) {

@@ -15,6 +15,9 @@ std::string number(MeasurementName name, double value, Unit unit) {
   return in_unit(value, unit);
 }
 
+// Changes below this are not told, in mm.
+constexpr double kSeen = 1e-6;
+
 /// Display width: fmt counts a degree sign as one column, which is right here.
 std::string row(const std::string& name, const std::string& body, const std::string& ease,
                 const std::string& pattern, const std::string& difference,
@@ -92,11 +95,100 @@ std::string closing(const BlockRun& run, const PrintOptions& print) {
   return text;
 }
 
+/// "16.8°, 4.4 wide, leg 15.0".
+std::string dart_line(const DartMeasure& dart, Unit unit) {
+  return fixed(dart.angle.degrees(), 2) + "°, " + in_unit(dart.intake, unit) + " wide, leg " +
+         in_unit(dart.leg, unit);
+}
+
+const DartMeasure* find(const std::vector<DartMeasure>& darts, const DartMeasure& like) {
+  for (const DartMeasure& dart : darts) {
+    if (dart.piece == like.piece && dart.name == like.name) return &dart;
+  }
+  return nullptr;
+}
+
+bool same(const DartMeasure& a, const DartMeasure& b) {
+  return std::abs(a.intake - b.intake) < kSeen && std::abs(a.leg - b.leg) < kSeen;
+}
+
+/// Darts that a step changed, made or took away.
+std::string dart_changes(const Pattern& before, const Pattern& after, Unit unit) {
+  const auto was = measured_darts(before), is = measured_darts(after);
+  std::string text;
+  const auto line = [&](const DartMeasure& dart, const std::string& old, const std::string& now) {
+    text += fmt::format("    {:<28}{} -> {}\n", as_words(dart.piece + " " + dart.name), old, now);
+  };
+  for (const DartMeasure& dart : was) {
+    const DartMeasure* now = find(is, dart);
+    if (now != nullptr && same(dart, *now)) continue;
+    line(dart, dart_line(dart, unit), now == nullptr ? "closed" : dart_line(*now, unit));
+  }
+  for (const DartMeasure& dart : is) {
+    if (find(was, dart) == nullptr) line(dart, "none", dart_line(dart, unit));
+  }
+  return text;
+}
+
+/// Edges that a step changed: cut along the open darts, and sewn with them closed.
+std::string edge_changes(const Pattern& before, const Pattern& after, Unit unit) {
+  std::string text;
+  for (const Piece& piece : after.pieces) {
+    for (const Edge& edge : piece.edges) {
+      const double sewn = sewn_length(piece, edge), cut = length(edge.path);
+      double was_cut = -1.0, was_sewn = -1.0;
+      for (const Piece& old : before.pieces) {
+        for (const Edge& one : old.edges) {
+          if (old.name != piece.name || one.name != edge.name) continue;
+          was_cut = length(one.path);
+          was_sewn = sewn_length(old, one);
+        }
+      }
+      if (std::abs(was_cut - cut) < kSeen && std::abs(was_sewn - sewn) < kSeen) continue;
+      const std::string name = as_words(piece.name + " " + edge.name);
+      if (was_cut < 0.0) {
+        text += fmt::format("    {:<28}new, cut {}, sewn {}\n", name, in_unit(cut, unit),
+                            in_unit(sewn, unit));
+      } else {
+        text += fmt::format("    {:<28}cut {} -> {}, sewn {} -> {}\n", name,
+                            in_unit(was_cut, unit), in_unit(cut, unit), in_unit(was_sewn, unit),
+                            in_unit(sewn, unit));
+      }
+    }
+  }
+  return text;
+}
+
+std::string step_list(const BlockRun& run) {
+  std::string text;
+  const Pattern* before = &run.block.pattern;
+  for (const StepDone& step : run.steps) {
+    text += "\n" + step.words + " (" + unit_name(run.unit) + ")\n";
+    text += dart_changes(*before, step.after, run.unit);
+    text += edge_changes(*before, step.after, run.unit);
+    before = &step.after;
+  }
+  return text;
+}
+
+std::string faired_list(const BlockRun& run) {
+  if (run.faired.empty()) return "";
+  std::string text = "\nFaired across the closed darts\n";
+  for (const FairedEdge& f : run.faired) {
+    text += fmt::format("  {:<26}a turn of {}° smoothed, the line moved {} mm at most\n",
+                        as_words(f.piece + " " + f.edge), fixed(std::abs(f.kink.degrees()), 1),
+                        fixed(f.moved, 1));
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string report_text(const BlockRun& run, const PrintOptions& print) {
-  return title_of(run, print) + "\n\n" + measure_back_table(run) + dart_table(run) +
-         length_table(run) + problem_list(run) + closing(run, print);
+  const std::string title = title_of(run, print) + "\n";
+  const std::string end = faired_list(run) + problem_list(run) + closing(run, print);
+  if (!run.steps.empty()) return title + step_list(run) + end;
+  return title + "\n" + measure_back_table(run) + dart_table(run) + length_table(run) + end;
 }
 
 }  // namespace blockwright

@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 #include "blockwright/measure/client.hpp"
+#include "blockwright/style/style.hpp"
 
 #include <string>
 
@@ -17,6 +18,13 @@ constexpr const char* kJobSchema = R"({
   "properties": {
     "format": { "const": "blockwright-job-1" },
     "client": { "type": "string", "description": "Path of the client file." },
+    "style": { "type": "string", "description": "adapt: path of the style file." },
+    "dart": { "type": "array", "items": { "type": "string" }, "description": "pivot: the dart of each move." },
+    "to": { "type": "array", "items": { "type": "string" }, "description": "pivot: where each dart goes." },
+    "part": { "type": "array", "items": { "type": "number", "exclusiveMinimum": 0, "maximum": 1 } },
+    "split": { "type": "array", "items": { "type": "string" }, "description": "pivot: darts to split after the moves, such as front.waist:2." },
+    "hold_back": { "type": "number", "description": "pivot: mm that the stitching stops short of the apex" },
+    "overlay": { "type": "boolean" },
     "session": { "type": "string", "description": "Date of the session; empty for the newest." },
     "out": { "type": "string", "description": "Folder for the output." },
     "write": { "type": "array", "items": { "enum": ["svg", "pdf", "json"] } },
@@ -51,7 +59,8 @@ constexpr const char* kPatternSchema = R"({
           "name": { "type": "string" },
           "a": { "$ref": "#/$defs/side" },
           "b": { "$ref": "#/$defs/side" },
-          "ease_in": { "type": "number", "description": "how much longer side a is cut, mm" }
+          "ease_in": { "type": "number", "description": "how much longer side a is cut, mm" },
+          "b_runs_back": { "type": "boolean", "description": "the paths of b run against those of a" }
         }
       }
     }
@@ -208,11 +217,40 @@ constexpr const char* kReportSchema = R"({
           "piece": { "type": "string" },
           "name": { "type": "string" },
           "angle_deg": { "type": "number" },
-          "intake_mm": { "type": "number" }
+          "intake_mm": { "type": "number" },
+          "leg_mm": { "type": "number", "description": "leg end to apex" }
         }
       }
     },
     "lengths": { "type": "object", "additionalProperties": { "type": "number" } },
+    "steps": {
+      "type": "array",
+      "description": "Only of pivot and adapt: what was done to the block, in order.",
+      "items": {
+        "type": "object",
+        "required": ["did", "darts", "lengths", "remarks"],
+        "properties": {
+          "did": { "type": "string" },
+          "darts": { "$ref": "#/properties/darts" },
+          "lengths": { "$ref": "#/properties/lengths" },
+          "remarks": { "$ref": "#/properties/problems" }
+        }
+      }
+    },
+    "faired": {
+      "type": "array",
+      "description": "Seams that were faired across closed darts before printing.",
+      "items": {
+        "type": "object",
+        "required": ["edge", "dart", "kink_deg", "moved_mm"],
+        "properties": {
+          "edge": { "type": "string" },
+          "dart": { "type": "string" },
+          "kink_deg": { "type": "number" },
+          "moved_mm": { "type": "number" }
+        }
+      }
+    },
     "files": { "type": "array", "items": { "type": "string" } }
   }
 }
@@ -225,8 +263,9 @@ std::string schema_named(std::string_view name) {
   if (name == "job") return kJobSchema;
   if (name == "pattern") return kPatternSchema;
   if (name == "report") return kReportSchema;
+  if (name == "style") return style_schema();
   throw UsageError({Severity::Error, "schema.unknown", std::string(name),
-                    "there is no schema of that name", "use client, job, pattern or report"});
+                    "there is no schema of that name", "use client, job, pattern, report or style"});
 }
 
 }  // namespace blockwright

@@ -17,6 +17,10 @@ constexpr double kHoleRadius = 2.0;
 constexpr double kHoleCross = 8.0;
 // Marks of a toile: a cross where a dart's stitching ends, a ringed cross at the bust point.
 constexpr double kDartPointCross = 6.0;
+// A drill mark lies this far short of the dart point, towards the mouth, so that the stitching covers
+// it. Common practice (half an inch or less), no source.
+constexpr double kDrillShort = 10.0;
+constexpr double kDrillRadius = 1.0;
 constexpr double kBustPointCross = 12.0;
 constexpr double kBustPointRing = 3.0;
 constexpr double kArrowHead = 6.0;
@@ -110,7 +114,11 @@ const Landmark* bust_point_of(const Piece& piece) {
 }
 
 void draw_toile_marks(const Piece& piece, Drawing& drawing) {
-  for (const Dart& dart : piece.darts) draw_cross(dart.name, dart.point, kDartPointCross, drawing);
+  for (const Dart& dart : piece.darts) {
+    draw_cross(dart.name, dart.point, kDartPointCross, drawing);
+    draw_hole(dart.name, dart.point + kDrillShort * unit(dart.cap - dart.point), kDrillRadius,
+              drawing);
+  }
   if (const Landmark* bust = bust_point_of(piece)) {
     draw_cross(bust->name, bust->at, kBustPointCross, drawing);
     draw_hole(bust->name, bust->at, kBustPointRing, drawing);
@@ -129,6 +137,16 @@ void draw_card_holes(const Piece& piece, Drawing& drawing) {
   if (const Landmark* bust = bust_point_of(piece)) punch(bust->name, bust->at);
 }
 
+void draw_previous(const Piece& previous, Drawing& drawing) {
+  for (const Edge& edge : previous.edges) {
+    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, edge.path);
+  }
+  for (const Dart& dart : previous.darts) {
+    drawing.line(SheetLayer::Previous, LineRole::DartLeg, dart.name,
+                 Path::through({dart.legs[0], dart.point, dart.legs[1]}));
+  }
+}
+
 Box box_of(const Sheet& drawing) {
   Box box;
   for (const Stroke& stroke : drawing.strokes) box.include(blockwright::box_of(stroke.path));
@@ -137,7 +155,8 @@ Box box_of(const Sheet& drawing) {
 
 }  // namespace
 
-DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes) {
+DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
+                   const Piece* previous) {
   DressedPiece dressed;
   Drawing drawing(dressed.drawing, piece.name);
   const Path cut = outline_to_cut(piece, options);
@@ -149,6 +168,7 @@ DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetN
   draw_fold_brackets(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
+  if (previous != nullptr) draw_previous(*previous, drawing);
   set_piece_texts(piece, options, notes, dressed.drawing);
   dressed.box = box_of(dressed.drawing);
   return dressed;

@@ -10,7 +10,9 @@ struct DressedPiece {
   Box box;        ///< round all lines; texts lie inside the cut line
 };
 
-/// Cut line, stitch lines, marks and texts of one piece, as the cut style asks for.
-DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes);
+/// Cut line, stitch lines, marks and texts of one piece, as the cut style asks for; under them the
+/// stitch lines and darts of its previous version, if there is one.
+DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
+                   const Piece* previous = nullptr);
 
 }  // namespace blockwright

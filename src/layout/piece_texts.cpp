@@ -107,6 +107,17 @@ void set_line_texts(const Piece& piece, const PrintOptions& options, TextPlacer&
   }
 }
 
+// "gather 12.5 cm to 8 cm" along the stretch between its notches.
+void set_fullness_texts(const Piece& piece, bool inches, TextPlacer& placer) {
+  for (const Fullness& f : piece.fullness) {
+    const bool gathers = f.kind == Fullness::Kind::Gathers;
+    placer.beside(sub_path(piece.edge(f.edge).path, f.from, f.to),
+                  (gathers ? "gather " : "ease ") + length_text(f.to - f.from, inches) + " to " +
+                      length_text(f.sewn, inches),
+                  kAlongLine);
+  }
+}
+
 void set_bust_point_text(const Piece& piece, TextPlacer& placer) {
   for (const Landmark& landmark : piece.landmarks) {
     if (landmark.name != "bust_point") continue;
@@ -128,6 +139,7 @@ void set_piece_texts(const Piece& piece, const PrintOptions& options, const Shee
   TextPlacer placer(drawing, piece.name, space);
   set_edge_texts(piece, placer);
   set_line_texts(piece, options, placer);
+  set_fullness_texts(piece, notes.inches, placer);
   if (options.cut != CutStyle::Net) set_bust_point_text(piece, placer);
   set_label(piece, options, notes, placer, label_wish(piece));
 }

@@ -88,7 +88,8 @@ std::string side_text(const std::vector<EdgeOf>& side) {
 
 std::string seam_text(const Seam& seam) {
   return "{\"name\": " + json_string(seam.name) + ", \"a\": " + side_text(seam.a) +
-         ", \"b\": " + side_text(seam.b) + ", \"ease_in\": " + exact(seam.ease_in) + '}';
+         ", \"b\": " + side_text(seam.b) + ", \"ease_in\": " + exact(seam.ease_in) +
+         ", \"b_runs_back\": " + (seam.b_runs_back ? "true" : "false") + '}';
 }
 
 std::string_view cut_on_name(CutOn cut_on) { return cut_on == CutOn::Fold ? "fold" : "pair"; }

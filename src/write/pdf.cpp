@@ -127,7 +127,7 @@ class PdfDocument {
     const PdfId xmp = add_xmp(objects_, plan_.title);
     return objects_.add("<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en)" +
                         " /Outlines " + pdf_ref(outline) + " /PageLabels " +
-                        page_labels(plan_.pages) + " /OCProperties " + layer_properties(layers_) +
+                        page_labels(plan_.pages) + " /OCProperties " + layer_properties(layers_, plan_.sheet) +
                         " /Metadata " + pdf_ref(xmp) + " /ViewerPreferences << " +
                         std::string(kPrintDialog) + " /DisplayDocTitle true >> >>");
   }

@@ -49,12 +49,12 @@ std::vector<PdfLayer> add_layers(PdfObjects& objects, PdfFonts& fonts, const She
   return layers;
 }
 
-std::string layer_properties(const std::vector<PdfLayer>& layers) {
+std::string layer_properties(const std::vector<PdfLayer>& layers, const Sheet& sheet) {
   std::vector<PdfId> all;
   std::vector<PdfId> off;
   for (std::size_t i = 0; i < layers.size(); ++i) {
     all.push_back(layers[i].group);
-    if (!shown_at_first(kAllLayers[i])) off.push_back(layers[i].group);
+    if (!shown_at_first(sheet, kAllLayers[i])) off.push_back(layers[i].group);
   }
   return "<< /OCGs " + references(all) + " /D << /Name (layers) /Order " + references(all) +
          " /OFF " + references(off) + " >> >>";

@@ -28,6 +28,6 @@ std::vector<PdfLayer> add_layers(PdfObjects& objects, PdfFonts& fonts, const She
                                  const Box& extent, PdfId resources);
 
 /// The catalog's /OCProperties: all groups in order, the previous version off.
-std::string layer_properties(const std::vector<PdfLayer>& layers);
+std::string layer_properties(const std::vector<PdfLayer>& layers, const Sheet& sheet);
 
 }  // namespace blockwright::writing

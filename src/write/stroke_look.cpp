@@ -16,6 +16,8 @@ StrokeLook look_of(const Stroke& stroke) {
   return {style.width, std::move(style.dashes), 0.0};
 }
 
-bool shown_at_first(SheetLayer layer) { return layer != SheetLayer::Previous; }
+bool shown_at_first(const Sheet& sheet, SheetLayer layer) {
+  return layer != SheetLayer::Previous || sheet.shows_previous;
+}
 
 }  // namespace blockwright::writing

@@ -18,8 +18,9 @@ struct StrokeLook {
 /// grey instead, so that nobody cuts along it by mistake.
 StrokeLook look_of(const Stroke& stroke);
 
-/// Whether the layer is shown until somebody switches it on: all are but the previous version.
-bool shown_at_first(SheetLayer layer);
+/// Whether the layer is shown until somebody switches it: all are, but the previous version only on a
+/// sheet made to compare with it.
+bool shown_at_first(const Sheet& sheet, SheetLayer layer);
 
 /// The layers from the first to the last.
 inline constexpr SheetLayer kAllLayers[] = {SheetLayer::Cut, SheetLayer::Stitch, SheetLayer::Marks,

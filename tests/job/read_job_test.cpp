@@ -1,6 +1,6 @@
 // Job files: one key for each option, everything else refused with a cure.
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -22,7 +22,7 @@ std::string code_of(const std::string& text) {
 }  // namespace
 
 TEST_CASE("Every option can stand in a job file") {
-  const DraftJob job = read_job(R"({"format": "blockwright-job-1", "client": "a.json",
+  const Job job = read_job(R"({"format": "blockwright-job-1", "client": "a.json",
     "session": "2026-01-01", "out": "o", "write": ["json"], "paper": "letter", "cut": "card",
     "unit": "in", "report": "json", "allowance": 15, "margin": 12, "overlap": 8, "steps": true})",
                                 "job.json", {});

@@ -1,5 +1,5 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -88,8 +88,8 @@ class Comparison {
   std::string faults_;
 };
 
-DraftJob demo_job() {
-  DraftJob job;
+Job demo_job() {
+  Job job;
   job.client = kRoot + "/examples/wardrobe/ondine-marsh.json";
   job.out = "out";
   job.write = {"json"};
@@ -152,7 +152,7 @@ TEST_CASE("the comparison sees a missing key and a wrong value") {
 
 TEST_CASE("the report and the pattern of the demo client have what their schemas require") {
   Memory files;
-  const JobResult result = run_draft(demo_job(), files);
+  const JobResult result = run_job(demo_job(), files);
   REQUIRE(result.exit_code == 0);
   const Json report = Json::parse(result.output);
   REQUIRE_FALSE(report["measure_back"].empty());
@@ -165,10 +165,10 @@ TEST_CASE("the report and the pattern of the demo client have what their schemas
 }
 
 TEST_CASE("the report of a client that cannot be read has what its schema requires") {
-  DraftJob job = demo_job();
+  Job job = demo_job();
   job.session = "1999-01-01";
   Memory files;
-  const JobResult result = run_draft(job, files);
+  const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 1);
   CHECK(files.written.empty());
   const Json report = Json::parse(result.output);

@@ -1,7 +1,7 @@
 // The travelling theatre's wardrobe in examples/wardrobe: everybody drafts, and to the same numbers
 // as the approved reports in tests/golden. To approve new numbers after a look at the drawings, run
 // this test program with BLOCKWRIGHT_APPROVE=1 in the environment.
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -42,12 +42,12 @@ std::string bytes_of(const fs::path& path) {
 
 Json report_of(const fs::path& path) {
   MemoryFiles files;
-  DraftJob job;
+  Job job;
   job.client = path.filename().string();
   job.report = "json";
   job.write = {"json"};
   files.files[job.client] = bytes_of(path);
-  const JobResult result = run_draft(job, files);
+  const JobResult result = run_job(job, files);
   INFO(result.output);
   CHECK(result.exit_code == 0);
   return Json::parse(result.output);

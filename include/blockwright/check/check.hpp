@@ -28,6 +28,7 @@ struct DartMeasure {
   std::string name;
   Angle angle;
   double intake = 0.0;  ///< width of the mouth, mm
+  double leg = 0.0;     ///< from the apex, mm
 };
 
 /// A length of the finished block, e.g. {"front.armhole", 203.4}.
@@ -65,6 +66,14 @@ struct Check {
 
 /// Every check, in the order of the report.
 const std::vector<Check>& all_checks();
+
+/// What must hold of any pieces, a garment's as well as a block's: each is whole (pattern.broken),
+/// seams and notches walk within 0.1 mm (check.seam).
+Problems check_pattern(const Pattern& pattern);
+
+std::vector<DartMeasure> measured_darts(const Pattern& pattern);
+/// Every edge with its darts closed and gathers drawn up, "front.armhole".
+std::vector<NamedLength> measured_edges(const Pattern& pattern);
 
 /// Runs all checks on a drafted block (pieces "front" and "back" with their darts open).
 CheckReport check_block(const CheckInput& input);

@@ -35,8 +35,7 @@ struct PanelWalk {
   double ease_from = 0.0;       ///< the ease zone over the apex, between the outer notches, from the
   double ease_to = 0.0;         ///< seam's lower end
   double ease = 0.0;            ///< side less centre within it; negative: ease the centre panel
-  double rounded = 0.0;         ///< how far the corner at the apex was rounded off and given to the
-                                ///< other panel
+  double bulge = 0.0;           ///< largest distance of a rounded line from the darts' legs
 };
 
 struct Panels {
@@ -47,14 +46,14 @@ struct Panels {
 
 /// Cuts the piece along the seam into two panels with an edge "princess" (or "yoke") each.
 ///
+/// Corners at the apexes are rounded over at most 50 mm to either side. Both lines pass through the
+/// apex itself, so the girth there is kept, and the rounding only ever adds.
+///
 /// Guarantees: 1. outside the ease zone both panels' edges are equally long within 1e-6 mm, and so
 /// are the distances between notches; 2. the widths of both panels together, on the level of each
-/// apex and on every level outside the ease zones, are those of the piece with its darts cut out,
-/// within 1e-6 mm: what is rounded off one panel at the apex is given to the other; within a zone
-/// they are never less; 3. every dart that is not part of the seam stays as it is, on its panel; 4.
-/// area of both panels together: that of the piece with these darts cut out, within what the zones
-/// gain.
-/// Corners at the apex are rounded over at most 40 mm to either side and at most 3.5 mm deep.
+/// apex and on every level outside the rounding, are those of the piece with its darts cut out,
+/// within 1e-6 mm; inside they are more by at most the walk's `bulge` on each panel, never less by
+/// more than 0.1 mm; 3. every dart that is not part of the seam stays as it is, on its panel.
 /// Notches: at the apex, and at both ends of the ease zone; double on a back.
 ///
 /// Throws InputError "dart.unknown", "dart.place", "dart.blocked" (the seam would cross a dart or

@@ -33,13 +33,17 @@ struct SheetNotes {
   std::string version;                 ///< of the program
   std::vector<std::string> ease;       ///< one line each
   std::vector<std::string> estimated;  ///< measurements that were not taped, with their doubt
+  std::vector<std::string> made;       ///< how the pieces were made from the block, one line each
   std::vector<std::string> cautions;   ///< shown on the first page
   bool inches = false;                 ///< print lengths in inches
 };
 
 /// The pieces with allowance, notches, grain and labels, laid side by side in true size.
 /// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
-Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes);
+/// The stitch lines and darts of a previous version lie under each piece on a layer of their own,
+/// centre waist on centre waist; a panel lies over the piece that it was cut from.
+Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
+              const Pattern* previous = nullptr);
 
 /// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
 /// window of the sheet that it shows.

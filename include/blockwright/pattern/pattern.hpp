@@ -23,6 +23,7 @@ struct Seam {
   std::string name;
   std::vector<EdgeOf> a, b;
   double ease_in = 0.0;
+  bool b_runs_back = false;  ///< the paths of b run against those of a, as a panel's do
 };
 
 /// Pieces and the seams that join them.

@@ -10,10 +10,26 @@
 
 namespace blockwright {
 
-/// Everything that `blockwright draft` needs to know. Each member is an option of the command and a
-/// key of a job file under the same name; values are kept as written and judged when the job runs.
-struct DraftJob {
+/// What a run makes.
+enum class Command {
+  Draft,  ///< the block
+  Pivot,  ///< the block with darts moved as `dart`, `to`, `part` and `split` say
+  Adapt,  ///< the pieces of a garment, as a style file says
+};
+
+/// Everything that a run needs to know. Each member but the command is an option of the commands
+/// that use it and a key of a job file under the same name; values are kept as written and judged
+/// when the job runs.
+struct Job {
+  Command command = Command::Draft;
   std::string client;                               ///< path of the client file
+  std::string style;                                ///< adapt: path of the style file
+  std::vector<std::string> dart;                    ///< pivot: "front.shoulder", one for each move
+  std::vector<std::string> to;                      ///< pivot: where each of them goes
+  std::vector<double> part;                         ///< pivot: share of each; none: whole
+  std::vector<std::string> split;                   ///< pivot, after the moves: "front.waist:2"
+  double hold_back = -1.0;                          ///< pivot: mm; negative: by place and bust
+  bool overlay = false;                             ///< pivot, adapt: also write before and after
   std::string session;                              ///< date, or empty for the newest
   std::string out = ".";                            ///< folder for the output
   std::vector<std::string> write = {"svg", "pdf"};  ///< svg, pdf, json
@@ -21,7 +37,7 @@ struct DraftJob {
   std::string cut = "toile";    ///< toile, card or net
   std::string unit;             ///< cm or in; empty: as the client file
   std::string report = "text";  ///< text or json
-  double allowance = 20.0;      ///< mm at shoulder, side and opening
+  double allowance = 20.0;      ///< mm at shoulder, side, opening and panel seams
   double margin = 10.0;         ///< mm at the paper's edge
   double overlap = 10.0;        ///< mm shared by neighbouring tiles
   bool steps = false;           ///< print the draft as instructions
@@ -37,14 +53,15 @@ struct JobResult {
 
 /// Reads a job file (format "blockwright-job-1", docs/formats.md) over the defaults in `job`.
 /// Throws InputError "job.syntax", "job.key", "job.type".
-DraftJob read_job(const std::string& text, std::string_view file, DraftJob job);
+Job read_job(const std::string& text, std::string_view file, Job job);
 
-/// Runs the passes in order: read, fill in, draft, check, lay out, write. Files are written only
+/// Runs the passes in order: read, fill in, draft, check, style steps, true the darts, lay out,
+/// write. Files are written only
 /// when every pass is done and no check found an error. Throws nothing but std::logic_error (a
 /// bug).
-JobResult run_draft(const DraftJob& job, FileStore& files);
+JobResult run_job(const Job& job, FileStore& files);
 
-/// The JSON Schema of a file kind: "client", "job", "pattern" or "report". Throws UsageError
+/// The JSON Schema of a file kind: "client", "job", "pattern", "report" or "style". Throws UsageError
 /// "schema.unknown".
 std::string schema_named(std::string_view name);
 

@@ -1,84 +1,33 @@
 #include "block_run.hpp"
 #include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/job/draft_job.hpp"
-#include "blockwright/layout/print_plan.hpp"
+#include "blockwright/job/job.hpp"
 #include "blockwright/write/writers.hpp"
 #include "notes.hpp"
 #include "report_json.hpp"
 #include "report_text.hpp"
 #include "safe_name.hpp"
 #include "steps_text.hpp"
+#include "wishes.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <sstream>
 #include <utility>
 
 namespace blockwright {
 namespace {
 
-/// The job's words, judged.
-struct Wishes {
-  PrintOptions print;
-  bool svg = false, pdf = false, json = false;
-  std::optional<Unit> unit;
-  bool report_json = false;
-};
-
-[[noreturn]] void refuse(const char* key, const std::string& value, const char* allowed) {
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key,
-                    "'" + value + "' is not known", std::string("use ") + allowed});
+void add(Problems& problems, const Problems& more) {
+  problems.insert(problems.end(), more.begin(), more.end());
 }
 
-CutStyle cut_named(const std::string& name) {
-  if (name == "toile") return CutStyle::Toile;
-  if (name == "card") return CutStyle::Card;
-  if (name == "net") return CutStyle::Net;
-  refuse("cut", name, "toile, card or net");
+void errors_first(Problems& problems) {
+  std::stable_sort(problems.begin(), problems.end(), [](const auto& a, const auto& b) {
+    return static_cast<int>(a.severity) > static_cast<int>(b.severity);
+  });
 }
 
-std::optional<Unit> unit_named(const std::string& name) {
-  if (name.empty()) return std::nullopt;
-  if (name == "cm") return Unit::Cm;
-  if (name == "in") return Unit::Inch;
-  refuse("unit", name, "cm or in");
-}
-
-void wish(Wishes& w, const std::string& kind) {
-  if (kind == "svg") {
-    w.svg = true;
-  } else if (kind == "pdf") {
-    w.pdf = true;
-  } else if (kind == "json") {
-    w.json = true;
-  } else {
-    refuse("write", kind, "svg, pdf, json, or several with commas between");
-  }
-}
-
-double in_range(const char* key, double value, double least, double most) {
-  if (value >= least && value <= most) return value;
-  const std::string found = std::isfinite(value) ? trimmed(value, 3) + " mm" : "no number";
-  const std::string allowed = "a number of mm from " + std::to_string(static_cast<int>(least)) +
-                              " to " + std::to_string(static_cast<int>(most));
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key,
-                    found + " is out of range", "use " + allowed});
-}
-
-Wishes wishes_of(const DraftJob& job) {
-  Wishes w;
-  w.print.cut = cut_named(job.cut);
-  w.print.paper = paper_named(job.paper);
-  w.print.allowance = in_range("allowance", job.allowance, 0.0, 60.0);
-  w.print.margin = in_range("margin", job.margin, 7.0, 40.0);
-  w.print.overlap = in_range("overlap", job.overlap, 0.0, 40.0);
-  if (job.write.empty()) refuse("write", "", "svg, pdf, json, or several with commas between");
-  for (const std::string& kind : job.write) wish(w, kind);
-  w.unit = unit_named(job.unit);
-  if (job.report != "text" && job.report != "json") refuse("report", job.report, "text or json");
-  w.report_json = job.report == "json";
-  return w;
+double cup_of(const Body& body) {
+  return body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth];
 }
 
 /// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
@@ -107,7 +56,7 @@ void name_contradictions(BlockRun& run) {
 }
 
 /// The passes up to a checked block, in running order.
-BlockRun checked_block(const DraftJob& job, const Wishes& wishes, FileStore& files) {
+BlockRun checked_block(const Job& job, const Wishes& wishes, FileStore& files) {
   BlockRun run;
   run.file = job.client;
   std::istringstream text(files.read(job.client));
@@ -119,12 +68,47 @@ BlockRun checked_block(const DraftJob& job, const Wishes& wishes, FileStore& fil
   run.checks =
       check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
   run.problems = judge(run.session, run.body, run.unit);
-  run.problems.insert(run.problems.end(), run.checks.problems.begin(), run.checks.problems.end());
-  std::stable_sort(run.problems.begin(), run.problems.end(), [](const auto& a, const auto& b) {
-    return static_cast<int>(a.severity) > static_cast<int>(b.severity);
-  });
+  add(run.problems, run.checks.problems);
+  errors_first(run.problems);
   name_contradictions(run);
   return run;
+}
+
+/// What a step said of a dart is told in the end only if the dart is still there.
+Problems lasting(const Problems& remarks, const Pattern& pattern) {
+  Problems kept;
+  for (const Problem& remark : remarks) {
+    bool stays = remark.code != "dart.wide" && remark.code != "dart.narrow";
+    for (const DartMeasure& dart : measured_darts(pattern)) {
+      stays = stays || remark.where == dart.piece + "." + dart.name;
+    }
+    if (stays) kept.push_back(remark);
+  }
+  return kept;
+}
+
+bool moves_darts(const Job& job) { return job.command != Command::Draft; }
+
+/// The style steps on the block, and what must hold of the pieces after them; then the last step
+/// before printing, trueing the darts.
+void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
+  run.made = run.block.pattern;
+  if (moves_darts(job)) {
+    const Style style = job.command == Command::Pivot ? style_of_moves(job)
+                                                      : read_style(files.read(job.style), job.style);
+    run.garment = style.name;
+    StyledPattern styled = apply_style(run.block.pattern, style, cup_of(run.body),
+                                       job.command == Command::Adapt ? job.style : "");
+    run.made = std::move(styled.pattern);
+    run.steps = std::move(styled.steps);
+    for (const StepDone& step : run.steps) add(run.problems, lasting(step.remarks, run.made));
+    add(run.problems, check_pattern(run.made));
+    errors_first(run.problems);
+  }
+  TruedPattern trued = true_darts(run.made);
+  run.printed = std::move(trued.pattern);
+  run.faired = std::move(trued.faired);
+  add(run.problems, check_pattern(run.printed));
 }
 
 struct OutputFile {
@@ -134,13 +118,17 @@ struct OutputFile {
 
 bool on_one_page(const Paper& paper) { return paper.is_roll() || paper.name == "a0"; }
 
-/// The finished files, complete in memory.
-std::vector<OutputFile> drawn_files(const DraftJob& job, const Wishes& wishes,
-                                    const BlockRun& run) {
+/// "out/ondine-marsh", "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".
+std::string stem_of(const Job& job) {
+  std::string stem = joined_path(job.out, safe_stem(job.client));
+  if (job.command == Command::Pivot) stem += "-pivot";
+  if (job.command == Command::Adapt) stem += "-" + safe_stem(job.style);
+  return stem;
+}
+
+void add_drawings(const std::string& stem, const Wishes& wishes, const BlockRun& run,
+                  const Sheet& sheet, std::vector<OutputFile>& outputs) {
   const SheetNotes notes = notes_of(run, wishes.print);
-  const Sheet sheet = lay_out(run.block.pattern, wishes.print, notes);
-  const std::string stem = joined_path(job.out, safe_stem(job.client) + "-" + job.cut);
-  std::vector<OutputFile> outputs;
   if (wishes.svg) {
     std::ostringstream svg;
     write_svg(svg, sheet, title_of(run, wishes.print));
@@ -148,25 +136,40 @@ std::vector<OutputFile> drawn_files(const DraftJob& job, const Wishes& wishes,
   }
   if (wishes.pdf) {
     PrintPlan plan = on_one_page(wishes.print.paper)
-                         ? one_page(sheet, wishes.print, notes, run.block.pattern)
-                         : tile(sheet, wishes.print, notes, run.block.pattern);
+                         ? one_page(sheet, wishes.print, notes, run.printed)
+                         : tile(sheet, wishes.print, notes, run.printed);
     plan.title = title_of(run, wishes.print);
     std::ostringstream pdf;
     write_pdf(pdf, plan);
     outputs.push_back({stem + ".pdf", std::move(pdf).str()});
   }
+}
+
+/// The finished files, complete in memory.
+std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run) {
+  const SheetNotes notes = notes_of(run, wishes.print);
+  std::vector<OutputFile> outputs;
+  add_drawings(stem_of(job) + "-" + job.cut, wishes, run,
+               lay_out(run.printed, wishes.print, notes), outputs);
+  if (job.overlay) {
+    Wishes over = wishes;
+    over.print.cut = CutStyle::Net;
+    const Pattern before = true_darts(run.block.pattern).pattern;
+    add_drawings(stem_of(job) + "-overlay", over, run,
+                 lay_out(run.printed, over.print, notes, &before), outputs);
+  }
   if (wishes.json) {
     std::ostringstream json;
-    write_pattern_json(json, run.block.pattern);
-    outputs.push_back(
-        {joined_path(job.out, safe_stem(job.client) + "-pattern.json"), std::move(json).str()});
+    write_pattern_json(json, run.printed);
+    outputs.push_back({stem_of(job) + "-pattern.json", std::move(json).str()});
   }
   return outputs;
 }
 
-JobResult drafted(const DraftJob& job, FileStore& files) {
+JobResult done(const Job& job, FileStore& files) {
   const Wishes wishes = wishes_of(job);
   BlockRun run = checked_block(job, wishes, files);
+  if (!has_errors(run.problems)) make_pieces(job, files, run);
   JobResult result;
   if (has_errors(run.problems)) {
     result.exit_code = 1;
@@ -187,7 +190,7 @@ JobResult drafted(const DraftJob& job, FileStore& files) {
   return result;
 }
 
-JobResult failed(const DraftJob& job, const Problem& problem, int exit_code) {
+JobResult failed(const Job& job, const Problem& problem, int exit_code) {
   JobResult result;
   result.exit_code = exit_code;
   result.problems = {problem};
@@ -197,9 +200,9 @@ JobResult failed(const DraftJob& job, const Problem& problem, int exit_code) {
 
 }  // namespace
 
-JobResult run_draft(const DraftJob& job, FileStore& files) {
+JobResult run_job(const Job& job, FileStore& files) {
   try {
-    return drafted(job, files);
+    return done(job, files);
   } catch (const UsageError& error) {
     return failed(job, error.problem(), 2);
   } catch (const FileError& error) {

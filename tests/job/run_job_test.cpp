@@ -1,5 +1,5 @@
 // One draft from a client file to the files on paper, with files in memory.
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -25,8 +25,8 @@ MemoryFiles with_client(const std::string& text = kClient) {
   return MemoryFiles({{"people/odile.json", text}});
 }
 
-DraftJob job_of(const std::string& report = "json") {
-  DraftJob job;
+Job job_of(const std::string& report = "json") {
+  Job job;
   job.client = "people/odile.json";
   job.out = "out";
   job.report = report;
@@ -37,9 +37,9 @@ DraftJob job_of(const std::string& report = "json") {
 
 TEST_CASE("A draft writes the files it is asked for and names them in the report") {
   MemoryFiles files = with_client();
-  DraftJob job = job_of();
+  Job job = job_of();
   job.write = {"svg", "pdf", "json"};
-  const JobResult result = run_draft(job, files);
+  const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 0);
   const std::vector<std::string> expected = {"out/odile-toile.svg", "out/odile-toile.pdf",
                                              "out/odile-pattern.json"};
@@ -53,7 +53,7 @@ TEST_CASE("A draft writes the files it is asked for and names them in the report
 
 TEST_CASE("The JSON report has the agreed keys and says what was taped and what estimated") {
   MemoryFiles files = with_client();
-  const auto report = nlohmann::json::parse(run_draft(job_of(), files).output);
+  const auto report = nlohmann::json::parse(run_job(job_of(), files).output);
   for (const char* key :
        {"client", "session", "problems", "measure_back", "darts", "lengths", "files"}) {
     CHECK(report.contains(key));
@@ -78,11 +78,11 @@ TEST_CASE("The JSON report has the agreed keys and says what was taped and what 
 
 TEST_CASE("The session is chosen by date; a date that is not there is told with those that are") {
   MemoryFiles files = with_client();
-  DraftJob job = job_of();
+  Job job = job_of();
   job.session = "2026-01-05";
-  CHECK(nlohmann::json::parse(run_draft(job, files).output)["session"] == "2026-01-05");
+  CHECK(nlohmann::json::parse(run_job(job, files).output)["session"] == "2026-01-05");
   job.session = "2025-01-01";
-  const JobResult result = run_draft(job, files);
+  const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 1);
   REQUIRE(result.problems.size() == 1);
   CHECK(to_text(result.problems.front()).find("2026-03-14") != std::string::npos);
@@ -90,9 +90,9 @@ TEST_CASE("The session is chosen by date; a date that is not there is told with 
 
 TEST_CASE("A name with markup or a path in it harms nothing") {
   MemoryFiles files = with_client();
-  DraftJob job = job_of();
+  Job job = job_of();
   job.write = {"svg"};
-  REQUIRE(run_draft(job, files).exit_code == 0);
+  REQUIRE(run_job(job, files).exit_code == 0);
   const std::string& svg = files.files.at("out/odile-toile.svg");
   CHECK(svg.find("<script") == std::string::npos);
   CHECK(svg.find("&lt;script&gt;") != std::string::npos);
@@ -100,13 +100,13 @@ TEST_CASE("A name with markup or a path in it harms nothing") {
 }
 
 TEST_CASE("Same input, same bytes, also under a locale with decimal commas") {
-  DraftJob job = job_of();
+  Job job = job_of();
   job.write = {"svg", "pdf", "json"};
   MemoryFiles first = with_client();
-  const JobResult a = run_draft(job, first);
+  const JobResult a = run_job(job, first);
   const bool comma = std::setlocale(LC_ALL, "pl_PL.UTF-8") != nullptr;
   MemoryFiles second = with_client();
-  const JobResult b = run_draft(job, second);
+  const JobResult b = run_job(job, second);
   std::setlocale(LC_ALL, "C");
   if (!comma) WARN("the locale pl_PL.UTF-8 is not installed: only the repeat was tested");
   CHECK(a.output == b.output);
@@ -115,20 +115,20 @@ TEST_CASE("Same input, same bytes, also under a locale with decimal commas") {
 
 TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option in exit 2") {
   MemoryFiles files = with_client("{ \"format\": ");
-  CHECK(run_draft(job_of(), files).exit_code == 1);
+  CHECK(run_job(job_of(), files).exit_code == 1);
   CHECK(files.files.size() == 1);
-  DraftJob missing = job_of();
+  Job missing = job_of();
   missing.client = "nobody.json";
-  CHECK(run_draft(missing, files).exit_code == 2);
+  CHECK(run_job(missing, files).exit_code == 2);
   for (auto change :
-       {+[](DraftJob& j) { j.paper = "b5"; }, +[](DraftJob& j) { j.cut = "lace"; },
-        +[](DraftJob& j) { j.unit = "m"; }, +[](DraftJob& j) { j.write = {"doc"}; },
-        +[](DraftJob& j) { j.report = "html"; }, +[](DraftJob& j) { j.allowance = -1.0; },
-        +[](DraftJob& j) { j.margin = 2.0; }}) {
+       {+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
+        +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
+        +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
+        +[](Job& j) { j.margin = 2.0; }}) {
     MemoryFiles sound = with_client();
-    DraftJob job = job_of();
+    Job job = job_of();
     change(job);
-    const JobResult result = run_draft(job, sound);
+    const JobResult result = run_job(job, sound);
     CHECK(result.exit_code == 2);
     REQUIRE(result.problems.size() == 1);
     CHECK_FALSE(result.problems.front().hint.empty());
@@ -143,7 +143,7 @@ TEST_CASE("A set that no check lets pass is refused and nothing is written") {
     "sessions": [ { "date": "2026-03-14", "tape": {
       "bust_girth": 88, "armscye_girth": 52, "side_length": 12, "side_neck_to_waist": 42,
       "side_neck_to_bust_point": 24, "scye_depth": 15, "shoulder_slope": 38 } } ] })");
-  const JobResult result = run_draft(job_of(), files);
+  const JobResult result = run_job(job_of(), files);
   CHECK(result.exit_code == 1);
   CHECK(has_errors(result.problems));
   CHECK(files.files.size() == 1);
@@ -152,7 +152,7 @@ TEST_CASE("A set that no check lets pass is refused and nothing is written") {
 TEST_CASE("A disk that refuses is told as exit 1 with the file's name") {
   MemoryFiles files = with_client();
   files.refuses_writing = true;
-  const JobResult result = run_draft(job_of(), files);
+  const JobResult result = run_job(job_of(), files);
   CHECK(result.exit_code == 1);
   REQUIRE(result.problems.size() == 1);
   CHECK(result.problems.front().where == "out/odile-toile.svg");
@@ -164,10 +164,10 @@ TEST_CASE("Every cut and every paper draws") {
          {"a4", "letter", "a3", "legal", "tabloid", "a2", "a1", "a0", "roll:914", "500x700"}) {
       INFO(cut << " on " << paper);
       MemoryFiles files = with_client();
-      DraftJob job = job_of();
+      Job job = job_of();
       job.cut = cut;
       job.paper = paper;
-      CHECK(run_draft(job, files).exit_code == 0);
+      CHECK(run_job(job, files).exit_code == 0);
       CHECK(files.files.at(std::string("out/odile-") + cut + ".pdf").substr(0, 5) == "%PDF-");
     }
   }
@@ -175,10 +175,10 @@ TEST_CASE("Every cut and every paper draws") {
 
 TEST_CASE("The text report is in the person's unit and --steps tells the draft first") {
   MemoryFiles files = with_client();
-  DraftJob job = job_of("text");
+  Job job = job_of("text");
   job.unit = "in";
   job.steps = true;
-  const std::string text = run_draft(job, files).output;
+  const std::string text = run_job(job, files).output;
   CHECK(text.find("The draft with pencil") == 0);
   CHECK(text.find("36 7/16") != std::string::npos);  // 92.5 cm
   CHECK(text.find("Before cutting") != std::string::npos);
