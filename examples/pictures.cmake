@@ -1,7 +1,7 @@
-# Draws the pictures of docs/pictures again from the demo client.
+# Draws the pictures of docs/pictures again from the demo people.
 #
 #   cmake -D ROOT=<checkout> -D WORK=<scratch folder> -D BLOCKWRIGHT=<program> -D PICTURES=<program>
-#         [-D UPDATE=ON] -P examples/pictures.cmake
+#         -D DART_PICTURES=<program> [-D UPDATE=ON] -P examples/pictures.cmake
 #
 # Fails if one differs from what is published, or with UPDATE=ON puts the new ones in its place.
 cmake_minimum_required(VERSION 3.25)
@@ -14,10 +14,12 @@ execute_process(COMMAND ${BLOCKWRIGHT} draft ${CLIENT} --cut toile --write svg -
                 OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
 file(RENAME ${DRAWN}/ondine-marsh-toile.svg ${DRAWN}/block.svg)
 execute_process(COMMAND ${PICTURES} ${CLIENT} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
+execute_process(COMMAND ${DART_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
+                COMMAND_ERROR_IS_FATAL ANY)
 
 file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
 list(LENGTH names count)
-if(count LESS 7)
+if(count LESS 31)
   message(FATAL_ERROR "Only ${count} pictures were drawn.")
 endif()
 foreach(name IN LISTS names)

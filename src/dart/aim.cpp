@@ -74,12 +74,12 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
   }
   const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
-    const double nearest_fraction =
-        std::clamp(from_end, kFromCorner, whole - kFromCorner) / whole;
+    const double first = std::ceil(100.0 * kFromCorner / whole) / 100.0;
+    const double nearest_fraction = std::clamp(from_end / whole, first, 1.0 - first);
     refuse("dart.place", to,
-           "a dart " + trimmed(from_end, 1) + " mm along an edge of " + trimmed(whole, 1) +
-               " mm would stand in its corner or off it; it keeps " + trimmed(kFromCorner, 0) +
-               " mm from the ends",
+           "a dart " + told_length(from_end) + " along an edge of " + told_length(whole) +
+               " would stand in its corner or off it; it keeps " + told_length(kFromCorner) +
+               " from the ends",
            "the nearest place is " + open.piece.name + "." + words.name + ":" +
                fixed(nearest_fraction, 2));
   }
@@ -143,13 +143,16 @@ void require_reachable(const Opened& open, DartSpot from, const Aim& aim) {
   const auto bar = barrier(open, dart.apex, spot_at(open, aim.edge, aim.along).point);
   if (!bar) return;
   const OpenEdge& edge = open.edges[aim.edge];
-  const auto instead = nearest_reachable(open, dart.apex, aim.edge, aim.along);
+  const double whole = closed_length(edge);
+  const auto instead =
+      nearest_reachable(open, dart.apex, aim.edge, *aim.position,
+                        from_trade_end(*aim.position, whole, aim.along) / whole);
   const std::string place = open.piece.name + "." + std::string(aim.position->name);
   refuse("dart.blocked", open.piece.name + "." + dart.name,
          "the way from its apex to " + place + ":" + fraction_text(edge, *aim.position, aim.along) +
              " is barred by " + *bar,
          instead ? "the nearest place that it reaches is " + place + ":" +
-                       fraction_text(edge, *aim.position, *instead)
+                       fixed(*instead, 2)
                  : "it reaches no place on this edge; choose another");
 }
 

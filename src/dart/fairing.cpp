@@ -1,6 +1,7 @@
 #include "fairing.hpp"
 
 #include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/geometry/solve.hpp"
 
 #include <cmath>
 
@@ -18,11 +19,16 @@ CubicCurve as_cubic(const Curve& curve) {
   return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
 }
 
-// One cubic in place of several strokes: the same ends and directions.
+// One cubic in place of several strokes: the same ends, directions and length.
 CubicCurve one_stroke(const Path& path) {
-  const double third = length(path) / 3.0;
-  return {path.start(), path.start() + third * start_tangent(path),
-          path.end() - third * end_tangent(path), path.end()};
+  const Point from = path.start(), to = path.end();
+  const Vec leaving = start_tangent(path), arriving = end_tangent(path);
+  const auto with_handles = [&](double handle) {
+    return CubicCurve{from, from + handle * leaving, to - handle * arriving, to};
+  };
+  const double whole = length(path);
+  const auto too_long = [&](double handle) { return length(Curve(with_handles(handle))) - whole; };
+  return with_handles(solve_between(too_long, 0.2 * whole, 0.5 * whole, 1e-9));
 }
 
 }  // namespace

@@ -1,4 +1,3 @@
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "moving.hpp"
 
@@ -41,9 +40,9 @@ MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
     const double most = kMostHeldBack * dart.leg();
     if (!(move.hold_back >= 0.0 && move.hold_back <= most)) {
       refuse("dart.place", move.dart,
-             "a hold-back of " + trimmed(move.hold_back, 1) + " mm is out of range on a leg of " +
-                 trimmed(dart.leg(), 1) + " mm",
-             "use 0 to " + trimmed(most, 0) + " mm");
+             "a hold-back of " + told_length(move.hold_back) + " is out of range on a leg of " +
+                 told_length(dart.leg()),
+             "use 0 to " + told_length(most));
     }
     dart = held_back(dart, move.hold_back);
   });

@@ -2,8 +2,10 @@
 
 #include "aim.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "fairing.hpp"
 #include "moving.hpp"
 #include "reach.hpp"
 #include "turning.hpp"
@@ -48,13 +50,8 @@ Bridge bridge(Opened& open, DartSpot spot) {
   return made;
 }
 
-// Room along the edge to either side of a place, up to the next mouth or the end.
-double room_before(const Opened& open, DartSpot spot) {
-  return length(open.edges[spot.edge].stretches[spot.dart]);
-}
-double room_after(const Opened& open, DartSpot spot) {
-  return length(open.edges[spot.edge].stretches[spot.dart + 1]);
-}
+// Just off a mouth, so that a mark stands beside it and not in it, in mm.
+constexpr double kOffMouth = 0.01;
 
 // The place `along` of an edge's closed length, as an anchor.
 Anchor anchor_at(const Opened& open, std::size_t edge, double along) {
@@ -66,6 +63,51 @@ struct Span {
   std::size_t edge = 0;
   double from = 0.0, to = 0.0, added = 0.0;  // mm of the closed edge
 };
+
+// The span with half of `over` to either side, as far as the edge goes and no mouth is in the way.
+Span widened(const Opened& open, Span span, double over, const std::string& where) {
+  const OpenEdge& edge = open.edges[span.edge];
+  double least = 0.0, most = closed_length(edge);
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    const double mouth = closed_along(edge, d + 1, 0.0);
+    if (mouth > span.from && mouth < span.to) {
+      refuse("dart.blocked", where, "the dart " + edge.darts[d].name + " opens between the slashes",
+             "move the dart first, or set the slashes to one side of it");
+    }
+    if (mouth <= span.from) least = std::fmax(least, mouth + kOffMouth);
+    if (mouth >= span.to) most = std::fmin(most, mouth - kOffMouth);
+  }
+  span.from = std::fmax(least, span.from - 0.5 * over);
+  span.to = std::fmin(most, span.to + 0.5 * over);
+  return span;
+}
+
+// The edge over the span in one fair curve, in place of strokes and bridges. What it is drawn up to
+// stays; marks keep their share of the way.
+Span redrawn(Opened& open, Span span) {
+  const Anchor from = anchor_at(open, span.edge, span.from), to = anchor_at(open, span.edge, span.to);
+  Path& stretch = open.edges[span.edge].stretches[from.stretch];
+  const PathPlace in = place_at_length(stretch, from.along), out = place_at_length(stretch, to.along);
+  const Path old = part_between(stretch, in, out);
+  const CubicCurve curve =
+      fair_curve(old.start(), start_tangent(old), old.end(), end_tangent(old));
+  Path whole = part_before(stretch, in);
+  append(whole, Path({curve}));
+  append(whole, part_after(stretch, out));
+  stretch = whole;
+  const double was = to.along - from.along, is = length(curve);
+  const auto shift = [&](Anchor& anchor) {
+    if (anchor.edge != span.edge || anchor.stretch != from.stretch) return;
+    anchor.along += (is - was) * std::clamp((anchor.along - from.along) / was, 0.0, 1.0);
+  };
+  for (Anchor& anchor : open.notches) shift(anchor);
+  for (auto& ends : open.fullness) {
+    for (Anchor& anchor : ends) shift(anchor);
+  }
+  span.to += is - was;
+  span.added += is - was;
+  return span;
+}
 
 void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, const Span& span) {
   const std::string& edge = open.edges[span.edge].name;
@@ -115,18 +157,18 @@ void refuse_too_much_ease(const GatherMove& move, const Dart& dart) {
   const double most = dart.edge == "armhole" ? kMostArmholeEase : kMostEase;
   if (move.kind != Fullness::Kind::Ease || dart.intake() <= most) return;
   refuse("dart.ease", move.dart,
-         "its mouth of " + trimmed(dart.intake(), 1) + " mm is more than cloth can hide as ease; " +
-             trimmed(most, 0) + " mm is the most here",
-         "gather it, or keep a dart of " + trimmed(dart.intake() - most, 1) + " mm");
+         "its mouth of " + told_length(dart.intake()) + " is more than cloth can hide as ease; " +
+             told_length(most) + " is the most here",
+         "gather it, or keep a dart of " + told_length(dart.intake() - most));
 }
 
 Problem told(const Piece& piece, const std::string& name) {
   const auto f = std::find_if(piece.fullness.begin(), piece.fullness.end(),
                               [&](const Fullness& one) { return one.name == name; });
   return {Severity::Note, "dart.fullness", piece.name + "." + name,
-          trimmed(f->to - f->from, 1) + " mm of the edge are " +
+          told_length(f->to - f->from) + " of the edge are " +
               (f->kind == Fullness::Kind::Gathers ? "gathered" : "eased") + " to " +
-              trimmed(f->sewn, 1) + " mm (" + fixed(f->ratio(), 2) + " to 1)",
+              told_length(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
           "between the two notches"};
 }
 
@@ -136,7 +178,7 @@ void require_sound(const SpreadMove& move) {
   require_range(move.from, "a spread in mm", move.by, kLeastSpread, kMostSpread);
   require_range(move.from, "a number of slashes", move.lines, 1.0, kMostLines);
   require_range(move.from, "a distance in mm between slashes", move.apart, kLeastApart, kMostApart);
-  if (move.gathered) require_range(move.from, "a length in mm", move.over, kLeastOver, kMostOver);
+  require_range(move.from, "a length in mm", move.over, kLeastOver, kMostOver);
 }
 
 // One slash, by the names of the darts of no width that stand at its ends.
@@ -153,8 +195,8 @@ Aim place_on(const Opened& open, const std::string& words, const std::string& fu
   const double from_end = place.distance.value_or(place.fraction.value_or(0.5) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
     refuse("dart.place", full,
-           "the place " + trimmed(from_end, 1) + " mm along an edge of " + trimmed(whole, 1) +
-               " mm is off it or in its corner",
+           "the place " + told_length(from_end) + " along an edge of " + told_length(whole) +
+               " is off it or in its corner",
            "use a fraction between 0 and 1");
   }
   aim.along = from_trade_end(*aim.position, whole, from_end);
@@ -173,8 +215,8 @@ std::vector<Slash> slashes(Opened& open, const SpreadMove& move, const Aim& from
     if (a < kFromCorner || a > whole_from - kFromCorner || b < kFromCorner ||
         b > whole_to - kFromCorner) {
       refuse("dart.place", move.from,
-             std::to_string(move.lines) + " slashes " + trimmed(move.apart, 1) +
-                 " mm apart have no room on the edges",
+             std::to_string(move.lines) + " slashes " + told_length(move.apart) +
+                 " apart have no room on the edges",
              "set them nearer, or use fewer");
     }
     const Point at = spot_at(open, from.edge, a).point, hinge = spot_at(open, to.edge, b).point;
@@ -205,23 +247,37 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
   }
 }
 
+// A hinge leaves the edge with a slight turn, which is faired.
+void join_hinge(Opened& open, DartSpot spot) {
+  OpenEdge& edge = open.edges[spot.edge];
+  Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
+  if (!before.empty() && !after.empty()) {
+    const Angle kink = turn_between(end_tangent(before), start_tangent(after));
+    if (std::abs(kink.radians()) < kMostKink.radians()) {
+      before = with_end_turned(before, 0.5 * kink, kFairingReach).path;
+      after = with_start_turned(after, -(0.5 * kink), kFairingReach).path;
+    }
+  }
+  join(open, spot);
+}
+
 // Bridges what opened; what did not is joined. Returns the span on the edge that opened.
-Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end, double over) {
+Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
   Span span{0, 1e300, -1e300, 0.0};
   for (const Slash& slash : made) {
     const DartSpot spot = dart_named(open, from_end ? slash.from : slash.to);
     span.edge = spot.edge;
     if (open.at(spot).intake() < 1e-9) {
-      join(open, spot);
+      join_hinge(open, spot);
       continue;
     }
     const Bridge made_here = bridge(open, spot);
+    const bool behind = made_here.from < span.from;  // what was bridged before has moved on
+    span.to = behind && span.added > 0.0 ? span.to + made_here.added
+                                         : std::fmax(span.to, made_here.from + made_here.added);
     span.from = std::fmin(span.from, made_here.from);
-    span.to = std::fmax(span.to, made_here.from) + made_here.added;
     span.added += made_here.added;
   }
-  span.from = std::fmax(0.0, span.from - 0.5 * over);
-  span.to = std::fmin(closed_length(open.edges[span.edge]), span.to + 0.5 * over);
   return span;
 }
 
@@ -233,11 +289,10 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
   refuse_too_much_ease(move, open.at(spot));
-  const double before = std::fmin(0.5 * move.over, room_before(open, spot));
-  const double after = std::fmin(0.5 * move.over, room_after(open, spot));
   const Bridge made = bridge(open, spot);
+  const Span mouth{spot.edge, made.from, made.from + made.added, made.added};
   add_fullness(open, words.name, move.kind,
-               {spot.edge, made.from - before, made.from + made.added + after, made.added});
+               redrawn(open, widened(open, mouth, move.over, move.dart)));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
   mark_mate(moved.pattern, open.piece.name, words.name);
@@ -262,10 +317,12 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   MovedDarts moved{pattern, {}};
   std::vector<std::string> named;
   for (const bool from_end : {true, false}) {
-    const Span span = close_up(open, made, from_end, move.over);
-    if (!move.gathered || span.added == 0.0) continue;
+    const Span span = close_up(open, made, from_end);
+    if (span.added == 0.0) continue;
+    const Span drawn = redrawn(open, widened(open, span, move.over, move.from));
+    if (!move.gathered) continue;
     named.push_back(open.edges[span.edge].name + "_gathers");
-    add_fullness(open, named.back(), Fullness::Kind::Gathers, span);
+    add_fullness(open, named.back(), Fullness::Kind::Gathers, drawn);
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
   for (const std::string& name : named) {

@@ -46,11 +46,12 @@ std::vector<Placement> openings(const std::vector<Planned>& group) {
 
 std::vector<Planned> apexes_side_by_side(const Dart& one, const std::vector<Angle>& angles,
                                          double spacing) {
+  // Cloth between parallel darts tapers towards the edge by half of both their mouths.
   const Vec aside = left_of(axis_of(one));
-  const double middle = 0.5 * (static_cast<double>(angles.size()) - 1.0);
   std::vector<Planned> group;
+  double off = 0.0;
   for (std::size_t i = 0; i < angles.size(); ++i) {
-    const double off = (static_cast<double>(i) - middle) * spacing;
+    if (i > 0) off += spacing + 0.5 * one.leg() * (angles[i - 1] + angles[i]).radians();
     group.push_back({one.apex + off * aside, angles[i], {}, 0.0});
   }
   const Vec shift = one.apex - fixed_point(openings(group).back(), one.angle());

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 
 #include <vector>
 
@@ -10,7 +10,8 @@ namespace blockwright {
 /// an apex of its own. What lies outside the group keeps its place exactly: turning by all of them
 /// is one turn about one point.
 
-/// Puts `angles.size()` darts in the place of one, their axes parallel, about `spacing` mm apart.
+/// Puts `angles.size()` darts in the place of one, their axes parallel, about `spacing` mm
+/// apart along the closed edge.
 /// The angles' sum is the dart's. New darts are named `name` + "_1" ... in the order of the edge, or
 /// against it if `count_from_end`. Returns false, and changes nothing, if the edge has no room.
 bool part_parallel(Opened& open, DartSpot one, const std::vector<Angle>& angles, double spacing,

@@ -19,6 +19,10 @@ constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
 constexpr Angle kWideOnShortLeg = Angle::degrees(16.0);
+// Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as this
+// are those of one group. In mm; ours.
+constexpr double kNeighbours = 40.0;
+constexpr double kOneGroup = 60.0;
 constexpr double kOnCentre = 1e-6;  // mm
 constexpr double kTouch = 1e-6;     // mm
 
@@ -41,7 +45,7 @@ void settle_centre_front(Piece& piece, const Opened& open, Problems& remarks) {
   const auto e = find_edge(open, "centre_front");
   if (!e) return;
   const bool straight = is_straight_fold(open.edges[*e]);
-  if (straight == (piece.cut_on == CutOn::Fold)) return;
+  if (piece.cut_on == CutOn::One || straight == (piece.cut_on == CutOn::Fold)) return;
   piece.cut_on = straight ? CutOn::Fold : CutOn::Pair;
   piece.edges[*e].role = straight ? EdgeRole::Fold : EdgeRole::Seam;
   const std::string where = piece.name + ".centre_front";
@@ -80,11 +84,19 @@ void refuse_crossings(const Piece& piece, const std::string& where) {
   }
 }
 
-Vec into_mouth(const OpenEdge& edge, std::size_t d) {
-  const bool first = edge.darts[d].pressed_to == Leg::First;
-  const Path& stretch = edge.stretches[first ? d : d + 1];
-  if (stretch.empty()) return {};
-  return first ? end_tangent(stretch) : -start_tangent(stretch);
+// Darts of two apexes side by side look like one that is sewn wrongly.
+void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
+  const OpenEdge& edge = open.edges[spot.edge];
+  const auto place = [&](std::size_t d) { return closed_along(edge, d + 1, 0.0); };
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    const double off = std::abs(place(d) - place(spot.dart));
+    const bool one_group = distance(edge.darts[d].apex, open.at(spot).apex) < kOneGroup;
+    if (d == spot.dart || off > kNeighbours || one_group) continue;
+    remarks.push_back({Severity::Warning, "dart.beside", of(open, open.at(spot).name),
+                       "it opens only " + told_length(off) + " beside the dart " +
+                           of(open, edge.darts[d].name) + ", which has another apex",
+                       "set it further off, or choose another edge"});
+  }
 }
 
 }  // namespace
@@ -97,15 +109,6 @@ void hand_over(Opened& open, const std::string& from, const std::string& to, Ang
     turn_between(open, opening, closing, by);
   }
   if (std::abs(open.at(closing).angle().radians()) <= kNothing.radians()) join(open, closing);
-}
-
-void cap_dart(Opened& open, const std::string& name) {
-  const DartSpot spot = dart_named(open, name);
-  const Vec seam = into_mouth(open.edges[spot.edge], spot.dart);
-  Dart& dart = open.at(spot);
-  dart.cap = norm(seam) == 0.0 || dart.legs[0] == dart.legs[1]
-                 ? midpoint(dart.legs[0], dart.legs[1])
-                 : dart_cap(dart.point, dart.inner_leg(), dart.outer_leg(), seam);
 }
 
 std::string free_name(const Opened& open, const std::string& wish) {
@@ -132,21 +135,25 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
            "the dart would take " + fixed(angle, 1) + " degrees; one dart carries at most " +
                fixed(kWidestDart.degrees(), 0),
            room > 0.5 ? "move at most " + fixed(room, 1) +
-                            " degrees here (\"angle\", or a smaller part), or split the dart"
-                      : "split the dart, or make a princess seam");
+                            " degrees here, that is a smaller part, or lead the rest elsewhere"
+                      : "choose another place, or make a princess seam of both");
   }
   const double widest = position_of(open, spot).widest_mouth;
   const bool blunt = dart.leg() < kShortLeg && angle > kWideOnShortLeg.degrees();
   if (dart.intake() > widest || blunt) {
+    const std::string limit = dart.intake() > widest
+                                  ? "about " + told_length(widest) + " is usual here"
+                                  : "over " + fixed(kWideOnShortLeg.degrees(), 0) +
+                                        " degrees so short a dart makes a blunt point";
     remarks.push_back({Severity::Warning, "dart.wide", of(open, name),
-                       "it is " + trimmed(dart.intake(), 1) + " mm wide on a leg of " +
-                           trimmed(dart.leg(), 0) + " mm (" + fixed(angle, 1) +
-                           " degrees); about " + trimmed(widest, 0) + " mm is usual here",
+                       "it is " + told_length(dart.intake()) + " wide on a leg of " +
+                           told_length(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
                        "split it in two, move a part elsewhere, or make a seam of it"});
   }
+  warn_of_neighbours(open, spot, remarks);
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
-                       "it is only " + trimmed(dart.intake(), 1) + " mm wide",
+                       "it is only " + told_length(dart.intake()) + " wide",
                        "turn it into ease"});
   }
 }

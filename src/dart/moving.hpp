@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/base/problem.hpp"
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 #include "words.hpp"
 
 #include <string>
@@ -12,10 +12,6 @@ namespace blockwright {
 /// between. A dart that is left with nothing is taken out and its edge joined. Darts are named, as
 /// their places move.
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by);
-
-/// The dart's cap anew: the seam on the side that the dart is pressed to is led on across the folded
-/// dart, as it will be stitched. Straight; true_darts() follows a curved seam.
-void cap_dart(Opened& open, const std::string& name);
 
 /// `wish`, or with a number behind it where the piece has a dart of that name.
 std::string free_name(const Opened& open, const std::string& wish);

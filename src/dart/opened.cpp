@@ -1,5 +1,6 @@
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 
 #include <algorithm>
@@ -59,6 +60,13 @@ Path whole_path(const OpenEdge& edge) {
     append(path, edge.stretches[i + 1]);
   }
   return without_straight_joints(path);
+}
+
+Vec into_mouth(const OpenEdge& edge, std::size_t d) {
+  const bool first = edge.darts[d].pressed_to == Leg::First;
+  const Path& stretch = edge.stretches[first ? d : d + 1];
+  if (stretch.empty()) return {};
+  return first ? end_tangent(stretch) : -start_tangent(stretch);
 }
 
 }  // namespace
@@ -175,6 +183,17 @@ void join(Opened& open, DartSpot closed) {
     if (anchor.stretch == closed.dart + 1) anchor.along += before;
     --anchor.stretch;
   });
+}
+
+void cap_dart(Opened& open, const std::string& name) {
+  const auto found = find_dart(open, name);
+  require(found.has_value(), "no such dart");
+  const DartSpot spot = *found;
+  const Vec seam = into_mouth(open.edges[spot.edge], spot.dart);
+  Dart& dart = open.at(spot);
+  dart.cap = norm(seam) == 0.0 || dart.legs[0] == dart.legs[1]
+                 ? midpoint(dart.legs[0], dart.legs[1])
+                 : dart_cap(dart.point, dart.inner_leg(), dart.outer_leg(), seam);
 }
 
 }  // namespace blockwright

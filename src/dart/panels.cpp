@@ -209,6 +209,7 @@ Opened panel_of(const Opened& open, const Cut& cut, const SeamLines& lines, bool
 }
 
 CutOn cut_of(const Piece& panel, const Piece& old) {
+  if (old.cut_on == CutOn::One) return CutOn::One;
   return old.cut_on == CutOn::Fold && has_edge(panel, "centre_front") ? CutOn::Fold : CutOn::Pair;
 }
 
@@ -287,8 +288,8 @@ Problem walk_remark(const PanelWalk& walk) {
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
           "between the outer notches the " +
               (side_longer ? walk.side_panel : walk.centre_panel) + " panel is " +
-              fixed(std::abs(walk.ease), 1) + " mm longer; elsewhere both edges are equally long",
-          "ease it in over the bust"};
+              told_length(std::abs(walk.ease)) + " longer; elsewhere both edges are equally long",
+          "ease it in there"};
 }
 
 }  // namespace

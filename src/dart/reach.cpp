@@ -2,14 +2,14 @@
 
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/geometry/intersections.hpp"
+#include "words.hpp"
 
 #include <cmath>
 
 namespace blockwright {
 namespace {
 
-constexpr double kTouch = 1e-6;     // mm: nearer than this to its end the way has arrived
-constexpr double kSearchStep = 5.0;  // mm
+constexpr double kTouch = 1e-6;  // mm: nearer than this to its end the way has arrived
 
 bool meets(const Path& way, const Path& other) {
   for (const PathCrossing& hit : intersections(way, other)) {
@@ -51,17 +51,21 @@ std::optional<std::string> barrier(const Opened& open, Point apex, Point to) {
 }
 
 std::optional<double> nearest_reachable(const Opened& open, Point apex, std::size_t edge,
-                                        double wanted) {
-  const double most = closed_length(open.edges[edge]) - kFromCorner;
-  const auto reaches = [&](double along) {
-    return along >= kFromCorner && along <= most && !is_mouth(open.edges[edge], along) &&
+                                        const DartPosition& position, double wanted) {
+  const double whole = closed_length(open.edges[edge]);
+  const auto reaches = [&](double fraction) {
+    const double along = from_trade_end(position, whole, fraction * whole);
+    return along >= kFromCorner && along <= whole - kFromCorner &&
+           !is_mouth(open.edges[edge], along) &&
            !barrier(open, apex, spot_at(open, edge, along).point);
   };
-  for (double off = 0.0; off <= most; off += kSearchStep) {
-    if (reaches(wanted - off)) return wanted - off;
-    if (reaches(wanted + off)) return wanted + off;
+  std::optional<double> best;
+  for (int hundredths = 0; hundredths <= 100; ++hundredths) {
+    const double fraction = hundredths / 100.0;
+    const bool nearer = !best || std::abs(fraction - wanted) < std::abs(*best - wanted);
+    if (nearer && reaches(fraction)) best = fraction;
   }
-  return std::nullopt;
+  return best;
 }
 
 }  // namespace blockwright

@@ -28,8 +28,8 @@ void require_sound(const SplitMove& move) {
   }
   if (!(move.spacing >= kLeastSpacing && move.spacing <= kMostSpacing)) {
     refuse("dart.place", move.dart,
-           "a spacing of " + trimmed(move.spacing, 2) + " mm is out of range",
-           "use 10 to 80 mm");
+           "a spacing of " + told_length(move.spacing) + " is out of range",
+           "use " + told_length(kLeastSpacing) + " to " + told_length(kMostSpacing));
   }
 }
 
@@ -42,8 +42,8 @@ std::vector<Angle> angles_of(const Dart& dart, const SplitMove& move, bool rever
 [[noreturn]] void refuse_room(const SplitMove& move, double room) {
   refuse("dart.place", move.dart,
          "there is no room for " + std::to_string(move.shares.size()) + " darts " +
-             trimmed(move.spacing, 1) + " mm apart on this edge",
-         room > kLeastSpacing ? "set them " + trimmed(std::floor(room), 0) + " mm apart"
+             told_length(move.spacing) + " apart on this edge",
+         room > kLeastSpacing ? "set them " + told_length(std::floor(room)) + " apart"
                               : "split it into fewer, or move it to a longer edge first");
 }
 

@@ -4,7 +4,7 @@
 #include "blockwright/geometry/path_parts.hpp"
 #include "fairing.hpp"
 #include "moving.hpp"
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 
 #include <cmath>
 #include <optional>

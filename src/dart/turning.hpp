@@ -1,6 +1,6 @@
 #pragma once
 
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 
 namespace blockwright {
 

@@ -10,6 +10,8 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kMmPerCm = 10.0;
+// Shorter lengths are told in mm: no tape shows them.
+constexpr double kTinyLength = 3.0;
 
 template <class Items, class Name>
 std::string names_of(const Items& items, Name&& name) {
@@ -57,6 +59,11 @@ std::pair<double, std::string_view> number_and_rest(std::string_view text,
 void refuse(const char* code, const std::string& where, const std::string& message,
             const std::string& hint) {
   throw InputError({Severity::Error, code, where, message, hint});
+}
+
+std::string told_length(double mm) {
+  if (mm < kTinyLength) return fixed(mm, 1) + " mm";
+  return fixed(mm / kMmPerCm, 1) + " cm (" + inch_fraction(mm / kMmPerInch) + " in)";
 }
 
 PieceWords piece_and_name(const Pattern& pattern, std::string_view words) {

@@ -3,7 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/pattern/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
-#include "opened.hpp"
+#include "blockwright/dart/opened.hpp"
 
 #include <optional>
 #include <string>
@@ -14,6 +14,9 @@ namespace blockwright {
 /// Throws InputError.
 [[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
                          const std::string& hint);
+
+/// "5.4 cm (2 1/8 in)": a length for makers of either tape; "0.7 mm" where no tape shows it.
+std::string told_length(double mm);
 
 /// "front.shoulder" taken apart; throws "dart.unknown" if there is no dot or no such piece.
 struct PieceWords {

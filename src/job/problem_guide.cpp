@@ -34,22 +34,33 @@ constexpr std::array kGuides = {
     Guide{"check.seam",
           "Two edges that are sewn together differ in length, or notches do not meet.",
           "This is a fault of the program: do not cut, and report it with the client file."},
-    Guide{"client.date", "A session's date is not a calendar date.",
+    Guide{"client.amount",
+          "How the amount of a correction was read is not said, or is nothing that this correction "
+          "has.",
+          "Write \"as\": length, tuck_depth, per_seam, per_half or whole_girth; the message lists "
+          "those that make sense and what each means."},
+    Guide{"client.correction",
+          "A correction is not in words that the program knows, does two things at once, or there "
+          "is none of the number asked for.",
+          "The message names the nearest words; docs/formats.md lists all."},
+    Guide{"client.date", "The date of a session or a fitting is not a calendar date.",
           "Write the date as year-month-day, for example 2026-03-14."},
-    Guide{"client.duplicate", "A key stands twice in one object, or two sessions share a date.",
-          "Keep one of the two, or give the second session its own date."},
-    Guide{"client.fittings",
-          "The file holds corrections from a toile fitting, which this version does not apply.",
-          "Use a version that knows them; nothing is drafted without them, so that none is lost."},
+    Guide{
+        "client.duplicate",
+        "A key stands twice in one object, or two sessions, or two fittings of one toile, share a "
+        "date.",
+        "Keep one of the two, or give the second its own date."},
     Guide{"client.format", "The file does not say that it is a client file.",
           "Write \"format\": \"blockwright-client-1\" as its first key."},
     Guide{"client.key", "A key is not one that a client file knows; often a slip of the pen.",
           "The message names the nearest key; docs/formats.md lists all."},
     Guide{"client.missing", "Something that a client file must have is not there.",
           "The message names it. A session needs at least the bust girth."},
+    Guide{"client.order", "Fittings do not stand in the order in which they were made.",
+          "Put them in the order of their toiles and dates, or correct the number or the date."},
     Guide{"client.range",
-          "A value lies outside what bodies measure: a slipped decimal, inches in a cm file, or a "
-          "reading of another place.",
+          "A value lies outside what bodies measure or corrections change: a slipped decimal, "
+          "inches in a cm file, or a reading of another place.",
           "The message gives the limits; read the tape again or mend the unit."},
     Guide{"client.session", "There is no session of the date asked for.",
           "The message lists the dates that there are."},
@@ -64,6 +75,53 @@ constexpr std::array kGuides = {
           "The message says what is expected; docs/formats.md shows examples."},
     Guide{"client.unit", "The unit is not cm or in.",
           "Write \"unit\": \"cm\" or \"unit\": \"in\"."},
+    Guide{"dart.apart",
+          "Two darts were to be merged that have two apexes and are not neighbours on one edge.",
+          "Merge darts of one apex, or neighbours; the back's upper and waist darts stay two, "
+          "as the blade and the waist are two points."},
+    Guide{"dart.beside",
+          "A dart opens close beside another dart of the same edge that turns about another "
+          "point.",
+          "Set it further off, or choose another edge; two points so near each other show on "
+          "the body."},
+    Guide{"dart.blocked",
+          "The straight way from a dart's apex to its new place is barred by another dart or by "
+          "the outline, or the piece would not hold together after the move.",
+          "Use the place that the message names as the nearest, move the barring dart first, or "
+          "move a part of the dart."},
+    Guide{"dart.ease",
+          "A dart was to become ease, but its mouth is wider than cloth can hide: 8 mm on a "
+          "seam, 13 mm along an armhole.",
+          "Gather it, or move most of it elsewhere first and ease the rest."},
+    Guide{"dart.fold",
+          "The centre front was a fold and a dart now opens on it, or it is straight again. A "
+          "fold can only lie on a straight line.",
+          "Cut as the message says; the grain keeps to the lower part of the centre front."},
+    Guide{"dart.fullness", "A length of an edge is gathered or eased in place of a dart.",
+          "Draw it up between its two notches to the length named."},
+    Guide{"dart.narrow", "A dart is less than 6 mm wide at its mouth, which is hard to sew.",
+          "Turn it into ease, or merge it with another."},
+    Guide{"dart.panel",
+          "How a seam cut a piece into panels: where the two edges differ and by how much. As "
+          "an error: the seam has no dart, both its ends lie on one edge, or a panel's name is "
+          "taken.",
+          "Ease the longer edge in between the outer notches. For an error, name a dart at one "
+          "end, or other names."},
+    Guide{"dart.part",
+          "A part or angle was asked for that the dart has not got, or the shares of a split do "
+          "not add up to 1.",
+          "A part is more than 0 and at most 1; an angle at most the whole dart's."},
+    Guide{"dart.place",
+          "A place on an edge is not a number, off the edge, or within 5 mm of its corners; or "
+          "an amount of a step is out of its range.",
+          "The message names the limits and, where there is one, the nearest place."},
+    Guide{"dart.unknown", "There is no such piece, dart or place.",
+          "The message lists those that there are; name the piece, a dot and the dart or place, "
+          "such as front.shoulder."},
+    Guide{"dart.wide",
+          "A dart is wider than one dart should be at its place, or on a short leg more than 16 "
+          "degrees; over 35 degrees it is refused.",
+          "Split it in two, move a part elsewhere, or make a princess seam of it."},
     Guide{"draft.contradiction",
           "The measurements contradict each other, or the eases are so large, that no bodice drawn "
           "from them passes the checks. The measurements named are the likeliest slips.",
@@ -111,6 +169,17 @@ constexpr std::array kGuides = {
           "Please report it with the files that led to it."},
     Guide{"schema.unknown", "There is no schema of that name.",
           "Use client, job, pattern or report."},
+    Guide{"style.format", "The file does not say that it is a style file.",
+          "Write \"format\": \"blockwright-style-1\" as its first key."},
+    Guide{"style.key",
+          "A key or step is not one that a style file knows, stands twice, or is missing.",
+          "The message names the keys that are known; docs/darts.md shows each step."},
+    Guide{"style.syntax", "The style file is not JSON, is too large, or is nested too deeply.",
+          "Mend it at the place named: often a comma or a quote is missing."},
+    Guide{"style.type", "A value of a style file is of the wrong kind.",
+          "Names and places are texts in quotes, amounts are numbers; see docs/formats.md."},
+    Guide{"style.value", "A word of a style file is not one of those that fit there.",
+          "The message lists them."},
 };
 
 /// Codes of the same family, for a code that is not known.

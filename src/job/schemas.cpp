@@ -146,7 +146,7 @@ constexpr const char* kPatternSchema = R"({
             }
           }
         },
-        "cut_on": { "enum": ["fold", "pair"] },
+        "cut_on": { "enum": ["fold", "pair", "one"] },
         "balance_lines": {
           "type": "array",
           "items": {

@@ -66,6 +66,24 @@ std::vector<Path> stretches_between(const std::vector<Mouth>& mouths, const Path
   return stretches;
 }
 
+// A stretch of an edge's path that is shorter when sewn: a mouth, or gathers.
+struct TakenUp {
+  double from = 0.0, to = 0.0, sewn = 0.0;
+};
+
+std::vector<TakenUp> taken_up_along(const Piece& piece, const Edge& edge) {
+  std::vector<TakenUp> stretches;
+  for (const Mouth& mouth : mouths_along(piece, edge)) {
+    if (mouth.out.along > mouth.in.along) stretches.push_back({mouth.in.along, mouth.out.along, 0.0});
+  }
+  for (const Fullness& f : piece.fullness) {
+    if (f.edge == edge.name) stretches.push_back({f.from, f.to, f.sewn});
+  }
+  std::sort(stretches.begin(), stretches.end(),
+            [](const TakenUp& a, const TakenUp& b) { return a.from < b.from; });
+  return stretches;
+}
+
 }  // namespace
 
 std::string_view edge_role_name(EdgeRole role) {
@@ -114,16 +132,19 @@ double sewn_length(const Piece& piece, const Edge& edge) {
 
 double closed_from_cut(const Piece& piece, const Edge& edge, double along) {
   double closed = along;
-  for (const Mouth& mouth : mouths_along(piece, edge)) {
-    closed -= std::clamp(along, mouth.in.along, mouth.out.along) - mouth.in.along;
+  for (const TakenUp& t : taken_up_along(piece, edge)) {
+    const double within = std::clamp(along, t.from, t.to) - t.from;
+    closed -= within * (1.0 - t.sewn / (t.to - t.from));
   }
   return closed;
 }
 
 double cut_from_closed(const Piece& piece, const Edge& edge, double along) {
   double cut = along;
-  for (const Mouth& mouth : mouths_along(piece, edge)) {
-    if (cut >= mouth.in.along - kOnMouth) cut += mouth.out.along - mouth.in.along;
+  for (const TakenUp& t : taken_up_along(piece, edge)) {
+    if (cut < t.from - kOnMouth) continue;
+    if (cut < t.from + t.sewn) return t.from + (cut - t.from) * (t.to - t.from) / t.sewn;
+    cut += t.to - t.from - t.sewn;
   }
   return cut;
 }

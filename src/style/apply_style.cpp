@@ -14,7 +14,9 @@ struct Overloaded : Fs... {
 template <class... Fs>
 Overloaded(Fs...) -> Overloaded<Fs...>;
 
-std::string cm(double mm) { return trimmed(mm / 10.0, 2) + " cm"; }
+std::string cm(double mm) {
+  return trimmed(mm / 10.0, 2) + " cm (" + inch_fraction(mm / 25.4) + " in)";
+}
 
 std::string words(const PivotMove& m) {
   std::string text = "pivot " + m.dart + " to " + m.to;

@@ -1,7 +1,9 @@
 // What the program's own work costs against the libraries' unavoidable part, as ratios of medians.
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/draft/draft.hpp"
-#include "blockwright/job/draft_job.hpp"
+#include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
 #include "support/memory_files.hpp"
@@ -65,8 +67,30 @@ void draft_against_parsing(const std::string& text) {
   if (kept == 0) fmt::print("\n");
 }
 
+void pivot_against_draft(const std::string& text) {
+  std::istringstream in(text);
+  const Client client = read_client(in, "demo");
+  const Body body = fill_in(client.sessions.back());
+  const Ease ease = Ease::of(client);
+  const Pattern block = draft_block(body, ease).pattern;
+  std::size_t kept = 0;
+  const double draft = median_us(50, [&] { kept += draft_block(body, ease).log.size(); });
+  const auto moved = [&](const char* to, double part) {
+    return median_us(100, [&] {
+      kept +=
+          pivot(block, {"front.shoulder", to, part, std::nullopt, std::nullopt}).remarks.size() + 1;
+    });
+  };
+  print("pivot, shoulder to side, all checks of the piece : draft alone", moved("front.side", 1.0),
+        draft);
+  print("pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft);
+  print("trueing all darts of a block : draft alone",
+        median_us(100, [&] { kept += true_darts(block).faired.size(); }), draft);
+  if (kept == 0) fmt::print("\n");
+}
+
 void job_against_writers(const std::string& text) {
-  DraftJob job;
+  Job job;
   job.client = "demo.json";
   job.paper = "150x160";
   MemoryFiles files;
@@ -87,7 +111,7 @@ void job_against_writers(const std::string& text) {
     write_pdf(pdf, plan);
     kept += pdf.str().size();
   });
-  const double whole = median_us(5, [&] { kept += run_draft(job, files).files.size(); });
+  const double whole = median_us(5, [&] { kept += run_job(job, files).files.size(); });
   fmt::print("pages: {}\n", plan.pages.size());
   print("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole, bare);
   if (kept == 0) fmt::print("\n");
@@ -104,6 +128,7 @@ void print_memory() {
 int main() {
   const std::string text = demo_client();
   draft_against_parsing(text);
+  pivot_against_draft(text);
   job_against_writers(text);
   print_memory();
   return 0;

@@ -7,7 +7,6 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <iostream>
 #include <map>
 #include <random>
 
@@ -148,24 +147,145 @@ TEST_CASE("Twenty random moves on five hundred people keep angles, lengths and a
       check_kept(back, Kept(pattern.piece("back")));
     }
   }
-  WARN(done << " moves done, " << refused << " refused");
+  INFO(done << " moves done, " << refused << " refused");
   CHECK(done > 5000);
-  CHECK(refused > 100);
+  CHECK(refused > 500);
 }
 
-TEST_CASE("refusal print") {
-  const Pattern b = usual_block();
-  for (const PivotMove& m : std::vector<PivotMove>{{"front.shoulder", "front.side:1.4", 1, {}, {}},
-                            {"front.sholder", "front.side", 1, {}, {}},
-                            {"front.shoulder", "front.hem", 1, {}, {}},
-                            {"front.shoulder", "front.side", 1.5, {}, {}},
-                            {"front.shoulder", "front.waist", 1, {}, {}},
-                            {"back.shoulder", "back.waist:0.4", 1, {}, {}},
-                            {"back.shoulder", "back.waist", 1, {}, {}},
-                            {"back.waist", "back.shoulder", 1, {}, {}},
-                            {"front.shoulder", "front.side:1.0", 1, {}, {}},
-                            {"front.shoulder", "front.shoulder", 1, {}, {}},
-                            {"front.shoulder", "back.shoulder", 1, {}, {}},
-                            {"front.shoulder", "front.side:bla", 1, {}, {}}})
-    std::cerr << m.dart << " -> " << m.to << ": " << refusal(b, m) << "\n";
+namespace {
+
+/// A move is refused with this code; the message names `part`, and its cure `cure`.
+void check_refused(const PivotMove& move, const std::string& code, const std::string& part,
+                   const std::string& cure) {
+  const Pattern block = usual_block();
+  const std::string told = refusal(block, move);
+  INFO(move.dart << " to " << move.to << ": " << told);
+  CHECK(told.find("[" + code + "]") != std::string::npos);
+  CHECK(told.find(part) != std::string::npos);
+  CHECK(told.find(cure) != std::string::npos);
+}
+
+PivotMove move_of(const std::string& dart, const std::string& to, double part = 1.0) {
+  return {dart, to, part, std::nullopt, std::nullopt};
+}
+
+}  // namespace
+
+TEST_CASE("A move that cannot be is refused with the reason and what can be done instead") {
+  check_refused(move_of("front.shoulder", "front.side:1.4"), "dart.place", "1.4 is off the edge",
+                "between");
+  check_refused(move_of("front.shoulder", "front.side:-0.1"), "dart.place", "-0.1", "between");
+  check_refused(move_of("front.shoulder", "front.side:nan"), "dart.place", "not a number", "60mm");
+  check_refused(move_of("front.shoulder", "front.side:6parsec"), "dart.place", "not a number",
+                "6cm");
+  check_refused(move_of("front.shoulder", "front.side:1"), "dart.place", "in its corner",
+                "front.side:0.9");
+  check_refused(move_of("front.shoulder", "front.shoulder"), "dart.place", "there already",
+                "another edge");
+  check_refused(move_of("front.sholder", "front.side"), "dart.unknown", "no such dart",
+                "front.shoulder");
+  check_refused(move_of("shoulder", "front.side"), "dart.unknown", "shoulder", "front, back");
+  check_refused(move_of("front.shoulder", "front.hem"), "dart.unknown", "front.hem",
+                "front.armhole");
+  check_refused(move_of("front.shoulder", "front.side", 1.5), "dart.part", "1.5", "0.5");
+  check_refused(move_of("front.shoulder", "front.side", 0.0), "dart.part", "0", "0.5");
+  check_refused({"front.shoulder", "front.side", 1.0, Angle::degrees(80.0), std::nullopt},
+                "dart.part", "80.00 degrees", "the whole dart");
+  check_refused(move_of("front.shoulder", "back.shoulder"), "dart.blocked", "leave its piece",
+                "same piece");
+  check_refused(move_of("back.waist", "back.shoulder"), "dart.blocked", "another apex", "beside");
+}
+
+TEST_CASE("A way that another dart bars is refused, with the nearest place that can be reached") {
+  // The back shoulder dart turns about the blade; on the waist beyond a waist dart that stands under
+  // the way, that dart bars it.
+  const std::string told_before = "the nearest place that it reaches is ";
+  int barred = 0;
+  for (const Session& session : survey_people(20, 6)) {
+    const Pattern block = block_of(session);
+    for (int percent = 20; percent <= 90; percent += 5) {
+      const std::string place = "back.waist:0." + std::to_string(percent);
+      const std::string told = refusal(block, move_of("back.shoulder", place));
+      if (told.find("is barred by the dart back.waist") == std::string::npos) continue;
+      ++barred;
+      INFO(told);
+      const std::size_t hint = told.find(told_before);
+      REQUIRE(hint != std::string::npos);
+      const std::size_t from = hint + told_before.size();
+      const std::string instead = told.substr(from, told.size() - from - 1);
+      CHECK(refusal(block, move_of("back.shoulder", instead)) == "");
+    }
+  }
+  CHECK(barred > 5);
+}
+
+TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can go") {
+  // 35 degrees: common practice, no source.
+  for (const Session& session : survey_people(300, 5)) {
+    const Pattern block = block_of(session);
+    const Piece& front = block.piece("front");
+    if (front.darts.size() < 2) continue;
+    const double sum = front.dart("shoulder").angle().degrees() + front.dart("waist").angle().degrees();
+    const std::string told = refusal(block, move_of("front.shoulder", "front.waist"));
+    CHECK((told.find("[dart.wide]") != std::string::npos) == (sum > 35.0));
+    if (told.empty()) continue;
+    const double room = 35.0 - front.dart("waist").angle().degrees();
+    if (room < 0.5) continue;
+    CHECK(refusal(block, {"front.shoulder", "front.waist", 1.0, Angle::degrees(room - 0.01),
+                          std::nullopt}) == "");
+  }
+}
+
+TEST_CASE("Moved darts are held back by place and bust size, and as asked") {
+  // Hold-backs: common practice, no source (25 mm at the side of a usual bust, 20 to 40).
+  const Pattern block = usual_block();
+  const auto held = [&](const PivotMove& move, double cup) {
+    const Dart dart = pivot(block, move, cup).pattern.piece("front").dart("side");
+    return distance(dart.apex, dart.point);
+  };
+  CHECK(held(move_of("front.shoulder", "front.side"), kUsualCup) == Approx(25.0));
+  CHECK(held(move_of("front.shoulder", "front.side"), 60.0) == Approx(20.0));
+  CHECK(held(move_of("front.shoulder", "front.side"), 260.0) == Approx(40.0));
+  CHECK(held({"front.shoulder", "front.side", 1.0, std::nullopt, 32.0}, kUsualCup) ==
+        Approx(32.0));
+}
+
+TEST_CASE("A dart moved to the centre front makes the fold a seam, and back again a fold") {
+  const Pattern block = usual_block();
+  const MovedDarts there = pivot(block, move_of("front.shoulder", "front.centre_front"));
+  const Piece& open = there.pattern.piece("front");
+  CHECK(open.cut_on == CutOn::Pair);
+  CHECK(open.edge("centre_front").role == EdgeRole::Seam);
+  CHECK(open.grainline.a.x == Approx(open.grainline.b.x));
+  REQUIRE(there.remarks.size() >= 1);
+  CHECK(there.remarks.back().code == "dart.fold");
+  const MovedDarts back = pivot(there.pattern, move_of("front.centre_front", "front.shoulder"));
+  CHECK(back.pattern.piece("front").cut_on == CutOn::Fold);
+  CHECK(back.pattern.piece("front").edge("centre_front").role == EdgeRole::Fold);
+}
+
+TEST_CASE("What is marked inside a piece turns with the part it lies in") {
+  const Pattern block = usual_block();
+  const Pattern moved_block = moved(block, "front.shoulder", "front.side");
+  const Piece &before = block.piece("front"), &after = moved_block.piece("front");
+  const Dart& dart = before.dart("shoulder");
+  const auto turned = [&](const char* name) {
+    return rotated_about(before.landmark(name), dart.apex, dart.angle());
+  };
+  for (const char* name : {"shoulder_point", "across_front_point", "underarm_point"}) {
+    INFO(name);
+    CHECK(distance(after.landmark(name), turned(name)) < 1e-9);
+  }
+  for (const char* name : {"front_neck_point", "side_neck_point", "side_waist_point", "bust_point",
+                           "centre_waist"}) {
+    INFO(name);
+    CHECK(distance(after.landmark(name), before.landmark(name)) < 1e-9);
+  }
+  for (const Notch& notch : before.notches) {
+    for (const Notch& now : after.notches) {
+      if (now.name != notch.name) continue;
+      CHECK(closed_from_cut(after, after.edge(now.edge), now.along) ==
+            Approx(closed_from_cut(before, before.edge(notch.edge), notch.along)).margin(1e-9));
+    }
+  }
 }

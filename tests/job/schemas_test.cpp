@@ -102,7 +102,7 @@ std::string faults_against(const std::string& name, const Json& value) {
 }
 
 TEST_CASE("the published schemas are the program's own, and are JSON Schemas") {
-  for (const std::string name : {"client", "job", "pattern", "report"}) {
+  for (const std::string name : {"client", "job", "pattern", "report", "style"}) {
     INFO(name);
     const std::string schema = schema_named(name);
     CHECK(text_of(kRoot + "/docs/schema/" + name + ".schema.json") == schema);
@@ -119,7 +119,7 @@ TEST_CASE("an unknown schema is refused with the names there are") {
     FAIL("a schema was given");
   } catch (const UsageError& error) {
     CHECK(error.problem().code == "schema.unknown");
-    CHECK(error.problem().hint == "use client, job, pattern or report");
+    CHECK(error.problem().hint == "use client, job, pattern, report or style");
   }
 }
 

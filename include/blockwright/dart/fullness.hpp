@@ -22,8 +22,8 @@ struct GatherMove {
 inline constexpr double kMostEase = 8.0;
 inline constexpr double kMostArmholeEase = 13.0;
 
-/// The dart's mouth is bridged by a smooth convex curve that leaves both sides in their directions;
-/// the edge sews to the same length as before. Notches mark both ends, on the seam's other edge too.
+/// The edge is redrawn over the span in one fair curve that leaves and meets it in its directions; it
+/// sews to the same length as before. Notches mark both ends, on the seam's other edge too.
 /// Throws "dart.unknown"; "dart.ease" (more than cloth can hide: gather it); "dart.place" (`over` not
 /// from 10 to 400 mm, or no room).
 MovedDarts gather(const Pattern& pattern, const GatherMove& move);
@@ -37,11 +37,12 @@ struct SpreadMove {
   double apart = 20.0;   ///< mm between slashes, 5 to 100
   bool hinged = true;    ///< false: both ends open by the same width
   bool gathered = true;  ///< false: the edges are left longer (flare)
-  double over = 80.0;    ///< mm beyond the outermost slashes, half to either side, when gathered
+  double over = 80.0;    ///< mm beyond the outermost slashes, half to either side, that are redrawn
 };
 
-/// Between the slashes nothing changes its length or angle; the part with the centre waist stays.
-/// Throws as pivot(), and "dart.place" for amounts out of range.
+/// Between the slashes nothing changes its length or angle; the part with the centre waist stays. An
+/// edge that opened is redrawn in one fair curve, one that hinged is faired. Not hinged, the outer part
+/// moves square to the slash. Throws as pivot(), and "dart.place" for amounts out of range.
 MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move);
 
 }  // namespace blockwright

@@ -42,7 +42,7 @@ struct PivotMove {
 };
 
 /// A pattern after a move, and what the maker should know of it: notes and warnings (codes
-/// "dart.wide", "dart.narrow", "dart.fold", "dart.merged").
+/// "dart.wide", "dart.narrow", "dart.fold", "dart.fullness").
 struct MovedDarts {
   Pattern pattern;
   Problems remarks;

@@ -32,7 +32,7 @@ inline constexpr Angle kMostKink = Angle::degrees(20.0);
 /// stitched, from its dart point, and pressed to its side.
 ///
 /// 1. A stitched dart ends short of its apex, so its legs close by a little more than the apex's
-///    angle, and a seam that was smooth gets a small peak there. The seam is faired across the
+///    angle, and a seam that was smooth gets a small hollow there. The seam is faired across the
 ///    closed dart: leg ends stay, directions at the mouth meet half way.
 /// 2. The mouth follows the seam through the folded dart: on the inner side the seam is led on as
 ///    its mirror image in the stitched leg, as far as the fold on the dart's centre line, where the

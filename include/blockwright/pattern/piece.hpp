@@ -102,6 +102,7 @@ struct BalanceLine {
 enum class CutOn {
   Fold,  ///< cut 1 on the fold
   Pair,  ///< cut 2, mirrored
+  One,   ///< cut 1, open, as drawn: one side of a body whose sides differ
 };
 
 /// One piece of a pattern, in its own frame: millimetres, origin at the centre waist, x from the
@@ -135,9 +136,9 @@ std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge);
 /// Length of the edge with its darts closed and its gathers and ease drawn up, in mm.
 double sewn_length(const Piece& piece, const Edge& edge);
 
-/// How far along the edge a place of its path lies when the darts are closed, and the way back, in
-/// mm from the edge's start. A place within a mouth counts as its first leg; of the two legs that a
-/// closed dart brings together, the way back gives the second. Gathers and ease are not drawn up.
+/// How far along the edge a place of its path lies when the darts are closed and gathers and ease are
+/// drawn up evenly, and the way back, in mm from the edge's start. A place within a mouth counts as
+/// its first leg; of the two legs that a closed dart brings together, the way back gives the second.
 double closed_from_cut(const Piece& piece, const Edge& edge, double along);
 double cut_from_closed(const Piece& piece, const Edge& edge, double along);
 

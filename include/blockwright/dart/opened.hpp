@@ -9,6 +9,8 @@
 
 namespace blockwright {
 
+/// The working form of a piece, for what moves darts and for what moves points beside them.
+
 /// An edge taken apart at its darts: a stretch before, between and after them. A stretch may be
 /// empty where two mouths touch.
 struct OpenEdge {
@@ -76,5 +78,10 @@ void join(Opened& open, DartSpot closed);
 
 /// The path across a dart's mouth: leg end, cap, leg end.
 Path mouth_path(const Dart& dart);
+
+/// The dart's cap anew: the seam on the side that the dart is pressed to is led on across the folded
+/// dart, as it will be stitched. Straight; true_darts() follows a curved seam. Requires: there is
+/// such a dart.
+void cap_dart(Opened& open, const std::string& name);
 
 }  // namespace blockwright

@@ -1,0 +1,27 @@
+#include "darts/wardrobe.hpp"
+
+#include "blockwright/draft/draft.hpp"
+#include "blockwright/measure/client.hpp"
+
+#include <fstream>
+#include <stdexcept>
+
+namespace blockwright_examples {
+
+using namespace blockwright;
+
+Person person_of(const std::string& folder, const std::string& name) {
+  const std::string file = folder + '/' + name + ".json";
+  std::ifstream in(file);
+  if (!in) throw std::runtime_error("cannot read " + file);
+  const Client client = read_client(in, file);
+  const Body body = fill_in(session_of(client, "", file));
+  return {draft_block(body, Ease::of(client)).pattern,
+          body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth]};
+}
+
+Pattern after(const Person& person, const std::vector<StyleStep>& steps) {
+  return apply_style(person.block, {"", steps}, person.cup).pattern;
+}
+
+}  // namespace blockwright_examples

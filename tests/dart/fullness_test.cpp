@@ -1,0 +1,141 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/check/check.hpp"
+#include "blockwright/dart/fullness.hpp"
+#include "dart/dart_measures.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
+
+std::string errors_of(const Pattern& pattern) {
+  std::string text;
+  for (const Problem& problem : check_pattern(pattern)) text += to_text(problem) + "\n";
+  return text;
+}
+
+template <class Move>
+std::string refusal(Move&& move) {
+  try {
+    move();
+  } catch (const InputError& error) {
+    return to_text(error.problem());
+  }
+  return "";
+}
+
+}  // namespace
+
+TEST_CASE("A gathered dart leaves the edge as long when drawn up, and longer as cut") {
+  for (const Session& session : survey_people(50, 61)) {
+    const Pattern block = checked_block(session).block.pattern;
+    for (const char* dart : {"front.shoulder", "back.shoulder", "back.waist"}) {
+      const std::string piece_name = std::string(dart).substr(0, std::string(dart).find('.'));
+      const std::string dart_name = std::string(dart).substr(piece_name.size() + 1);
+      const Piece& before = block.piece(piece_name);
+      if (std::none_of(before.darts.begin(), before.darts.end(),
+                       [&](const Dart& d) { return d.name == dart_name; })) {
+        continue;
+      }
+      const Pattern after = gather(block, {dart, Fullness::Kind::Gathers, 60.0}).pattern;
+      REQUIRE(errors_of(after) == "");
+      const Piece& piece = after.piece(piece_name);
+      const Edge& edge = piece.edge(before.dart(dart_name).edge);
+      CHECK(piece.darts.size() == before.darts.size() - 1);
+      REQUIRE(piece.fullness.size() == 1);
+      CHECK(sewn_length(piece, edge) ==
+            Approx(sewn_length(before, before.edge(edge.name))).margin(1e-9));
+      CHECK(piece.fullness[0].taken_up() > 0.95 * before.dart(dart_name).intake());
+      CHECK(piece.fullness[0].sewn <= 60.0 + 1e-9);
+    }
+  }
+}
+
+TEST_CASE("The gathered edge runs smoothly over the whole span") {
+  const Pattern block = usual_block();
+  const Pattern after = gather(block, {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+  const Path& path = after.piece("front").edge("shoulder").path;
+  for (std::size_t i = 0; i + 1 < path.curves().size(); ++i) {
+    const Angle turn =
+        turn_between(tangent_at(path.curves()[i], 1.0), tangent_at(path.curves()[i + 1], 0.0));
+    CHECK(std::abs(turn.degrees()) < 1e-6);
+  }
+}
+
+TEST_CASE("The seam's other edge gets the same two notches") {
+  const Pattern after =
+      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+  int mates = 0;
+  for (const Notch& notch : after.piece("back").notches) mates += notch.edge == "shoulder" ? 1 : 0;
+  CHECK(mates == 2);
+  CHECK(errors_of(after) == "");
+}
+
+// 8 mm on a seam, 13 mm along an armhole: common practice, no source.
+TEST_CASE("Only as much as cloth can hide becomes ease") {
+  const Pattern block = usual_block();
+  const std::string told =
+      refusal([&] { gather(block, {"front.shoulder", Fullness::Kind::Ease, 80.0}); });
+  CHECK(told.find("[dart.ease]") != std::string::npos);
+  CHECK(told.find("gather it") != std::string::npos);
+  const double part = 6.0 / block.piece("front").dart("shoulder").intake();
+  const Pattern less =
+      pivot(block, {"front.shoulder", "front.side", 1.0 - part, std::nullopt, std::nullopt}).pattern;
+  CHECK(refusal([&] { gather(less, {"front.shoulder", Fullness::Kind::Ease, 80.0}); }) == "");
+}
+
+TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge's alone") {
+  const Pattern block = usual_block();
+  for (const int lines : {1, 3}) {
+    SpreadMove move{"back.waist:0.15", "back.neck:0.5", 40.0, lines, 8.0, true, true, 60.0};
+    const MovedDarts moved = slash_and_spread(block, move);
+    REQUIRE(errors_of(moved.pattern) == "");
+    const Piece &before = block.piece("back"), &after = moved.pattern.piece("back");
+    REQUIRE(after.fullness.size() == 1);
+    // Bridges are arcs, a little longer than the chords asked for.
+    CHECK(after.fullness[0].taken_up() == Approx(40.0).margin(0.6));
+    for (const Edge& edge : before.edges) {
+      // The neckline, which hinges, is faired and may get a little longer.
+      CHECK(sewn_length(after, after.edge(edge.name)) ==
+            Approx(sewn_length(before, edge)).margin(edge.name == "neckline" ? 0.4 : 1e-6));
+    }
+    CHECK(apart(before.edge("centre_back").path, after.edge("centre_back").path) < 1e-9);
+    CHECK(after.darts.size() == before.darts.size());
+  }
+}
+
+TEST_CASE("A spread at both ends moves the outer part straight out") {
+  const Pattern block = usual_block();
+  SpreadMove move{"back.waist:0.15", "back.neck:0.5", 30.0, 1, 20.0, false, false, 80.0};
+  const Pattern moved = slash_and_spread(block, move).pattern;
+  const Piece &before = block.piece("back"), &after = moved.piece("back");
+  const Vec by = after.landmark("side_waist_point") - before.landmark("side_waist_point");
+  CHECK(norm(by) == Approx(30.0).margin(1e-9));
+  CHECK(norm((after.landmark("shoulder_point") - before.landmark("shoulder_point")) - by) < 1e-9);
+  CHECK(length(after.edge("waist").path) - length(before.edge("waist").path) > 29.0);
+  CHECK(length(after.edge("neckline").path) - length(before.edge("neckline").path) > 29.0);
+}
+
+TEST_CASE("A slash never cuts a dart, and amounts have limits") {
+  const Pattern block = usual_block();
+  const auto told = [&](SpreadMove move) {
+    return refusal([&] { slash_and_spread(block, move); });
+  };
+  SpreadMove across{"front.neck:0.4", "front.armhole:0.6"};
+  CHECK(told(across).find("would cut the dart front.shoulder") != std::string::npos);
+  SpreadMove much{"back.waist:0.15", "back.neck:0.5"};
+  much.by = 900.0;
+  CHECK(told(much).find("1 to 300") != std::string::npos);
+  much.by = 20.0;
+  much.lines = 12;
+  much.apart = 90.0;
+  CHECK(told(much).find("no room") != std::string::npos);
+}

@@ -1,0 +1,186 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/check/check.hpp"
+#include "blockwright/dart/panels.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "blockwright/geometry/intersections.hpp"
+#include "dart/dart_measures.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+/// Width of the cloth of a piece on one level: the dart mouths left out.
+double width_at(const Piece& piece, double y) {
+  std::vector<double> xs;
+  for (const LineCrossing& hit : intersections(sewing_outline(piece), {0.0, y}, {1.0, 0.0})) {
+    xs.push_back(hit.point.x);
+  }
+  std::sort(xs.begin(), xs.end());
+  double width = 0.0;
+  for (std::size_t i = 0; i + 1 < xs.size(); i += 2) width += xs[i + 1] - xs[i];
+  return width;
+}
+
+Pattern with_armhole_dart(const Pattern& block) {
+  return pivot(block, {"front.shoulder", "front.armhole", 1.0, std::nullopt, std::nullopt}).pattern;
+}
+
+std::string errors_of(const Pattern& pattern) {
+  std::string text;
+  for (const Problem& problem : check_pattern(pattern)) text += to_text(problem) + "\n";
+  return text;
+}
+
+std::vector<Pattern> blocks_with_two_front_darts(int people, unsigned seed) {
+  std::vector<Pattern> blocks;
+  for (const Session& session : survey_people(people, seed)) {
+    Pattern block = checked_block(session).block.pattern;
+    if (block.piece("front").darts.size() == 2) blocks.push_back(std::move(block));
+  }
+  REQUIRE(blocks.size() > static_cast<std::size_t>(people) / 2);
+  return blocks;
+}
+
+}  // namespace
+
+TEST_CASE("Princess panels: seams walk, and equal outside the ease zone") {
+  for (const Pattern& block : blocks_with_two_front_darts(100, 51)) {
+    for (const char* from : {"front.shoulder", "front.armhole"}) {
+      const bool armhole = std::string(from) == "front.armhole";
+      const Pattern ready = armhole ? with_armhole_dart(block) : block;
+      const Panels panels = cut_into_panels(ready, {from, "front.waist", "", ""});
+      INFO(from);
+      REQUIRE(errors_of(panels.pattern) == "");
+      const Piece& centre = panels.pattern.piece("centre_front");
+      const Piece& side = panels.pattern.piece("side_front");
+      const PanelWalk& walk = panels.walk;
+      CHECK(walk.side_length - walk.centre_length == Approx(walk.ease).margin(1e-9));
+      CHECK(std::abs(walk.ease) < 4.0);
+      // Notches of both ends of the zone stand equally far from the seam's ends.
+      const auto place = [&](const Piece& piece, const char* name) {
+        for (const Notch& notch : piece.notches) {
+          if (notch.name == name) return notch.along;
+        }
+        return -1.0;
+      };
+      CHECK(place(centre, "princess_below") ==
+            Approx(walk.side_length - place(side, "princess_below")).margin(1e-6));
+      CHECK(walk.centre_length - place(centre, "princess_above") ==
+            Approx(place(side, "princess_above")).margin(1e-6));
+    }
+  }
+}
+
+TEST_CASE("Princess panels keep every girth outside the rounding, and the bust line, to 0.1 mm") {
+  int levels = 0;
+  for (const Pattern& block : blocks_with_two_front_darts(60, 52)) {
+    const Piece& whole = block.piece("front");
+    const Point bust = whole.landmark("bust_point");
+    const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
+    const Piece& centre = panels.pattern.piece("centre_front");
+    const Piece& side = panels.pattern.piece("side_front");
+    const double low = whole.landmark("side_waist_point").y + 12.0;
+    const double high = whole.landmark("shoulder_point").y - 5.0;
+    for (double y = low; y < high; y += 7.0) {
+      const double got = width_at(centre, y) + width_at(side, y);
+      const double was = width_at(whole, y);
+      INFO("level " << y - bust.y << " over the bust line");
+      if (std::abs(y - bust.y) < 51.0) {
+        CHECK(got > was - 0.1);
+        CHECK(got < was + 2.0 * panels.walk.bulge / std::cos(0.5) + 0.1);
+      } else {
+        CHECK(got == Approx(was).margin(0.1));
+      }
+      ++levels;
+    }
+    // A hair over the bust line, where the darts' points do not touch the level.
+    const double level = bust.y + 0.05;
+    CHECK(width_at(centre, level) + width_at(side, level) ==
+          Approx(width_at(whole, level)).margin(0.1));
+  }
+  CHECK(levels > 1500);
+}
+
+TEST_CASE("Panel lines pass the apex smoothly and bulge by no more than 4 mm") {
+  for (const Pattern& block : blocks_with_two_front_darts(60, 53)) {
+    const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
+    CHECK(panels.walk.bulge < 4.0);
+    const Point bust = block.piece("front").landmark("bust_point");
+    for (const char* name : {"centre_front", "side_front"}) {
+      const Path& seam = panels.pattern.piece(name).edge("princess").path;
+      CHECK(nearest(seam, bust).distance < 1e-9);
+      for (std::size_t i = 0; i + 1 < seam.curves().size(); ++i) {
+        const Angle turn =
+            turn_between(tangent_at(seam.curves()[i], 1.0), tangent_at(seam.curves()[i + 1], 0.0));
+        CHECK(std::abs(turn.degrees()) < 1e-6);
+      }
+    }
+  }
+}
+
+TEST_CASE("A back princess seam runs through both apexes and keeps the outer waist dart") {
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  Pattern pattern = block;
+  const Panels panels = cut_into_panels(pattern, {"back.shoulder", "back.waist", "", ""});
+  REQUIRE(errors_of(panels.pattern) == "");
+  const Piece& centre = panels.pattern.piece("centre_back");
+  const Piece& side = panels.pattern.piece("side_back");
+  CHECK(centre.cut_on == CutOn::Pair);
+  CHECK(centre.darts.size() + side.darts.size() == block.piece("back").darts.size() - 2);
+  int notches = 0;
+  for (const Notch& notch : centre.notches) {
+    if (notch.edge != "princess") continue;
+    CHECK(notch.count == 2);  // double on the back: common practice, no source
+    ++notches;
+  }
+  CHECK(notches == 4);
+  // The side seam and the shoulder seam now name the panels.
+  const auto seam = [&](const char* name) {
+    return *std::find_if(panels.pattern.seams.begin(), panels.pattern.seams.end(),
+                         [&](const Seam& s) { return s.name == name; });
+  };
+  CHECK(seam("side").b == std::vector<EdgeOf>{{"side_back", "side"}});
+  CHECK(seam("shoulder").b ==
+        std::vector<EdgeOf>{{"side_back", "shoulder"}, {"centre_back", "shoulder"}});
+}
+
+TEST_CASE("A yoke through the bust point: both parts on the fold, the seam walks") {
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  const Panels panels = cut_into_panels(with_armhole_dart(block),
+                                        {"front.armhole", "front.centre_front", "", ""});
+  REQUIRE(errors_of(panels.pattern) == "");
+  const Piece& lower = panels.pattern.piece("front");
+  const Piece& yoke = panels.pattern.piece("front_yoke");
+  CHECK(lower.cut_on == CutOn::Fold);
+  CHECK(yoke.cut_on == CutOn::Fold);
+  CHECK(lower.darts.size() == 1);
+  CHECK(yoke.darts.empty());
+  CHECK(std::abs(panels.walk.ease) < 4.0);
+  CHECK(closed_area(lower) + closed_area(yoke) ==
+        Approx(closed_area(block.piece("front"))).margin(4.0 * 400.0));
+}
+
+TEST_CASE("A panel seam that cannot be is refused") {
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  const auto refusal = [&](const PanelSeam& seam) {
+    try {
+      cut_into_panels(block, seam);
+    } catch (const InputError& error) {
+      return error.problem().code;
+    }
+    return std::string();
+  };
+  CHECK(refusal({"front.neck", "front.side", "", ""}) == "dart.panel");
+  CHECK(refusal({"front.shoulder", "back.waist", "", ""}) == "dart.panel");
+  CHECK(refusal({"front.shoulder", "front.waist", "back", ""}) == "dart.panel");
+  CHECK(refusal({"front.shoulder", "front.waist", "one", "one"}) == "dart.panel");
+  CHECK(refusal({"front.sholder", "front.waist", "", ""}) == "dart.unknown");
+}

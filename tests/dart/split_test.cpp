@@ -1,0 +1,155 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "dart/dart_measures.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
+
+SplitMove split_of(const std::string& dart, std::vector<double> shares, DartGroup group,
+                   double spacing = 20.0) {
+  return {dart, std::move(shares), spacing, group};
+}
+
+std::string refusal(const SplitMove& move) {
+  try {
+    split(usual_block(), move);
+  } catch (const InputError& error) {
+    return to_text(error.problem());
+  }
+  return "";
+}
+
+Vec axis_of(const Dart& dart) {
+  return unit(midpoint(dart.legs[0], dart.legs[1]) - dart.apex);
+}
+
+double lengths_differ(const Piece& a, const Piece& b) {
+  double most = 0.0;
+  for (const Edge& edge : a.edges) {
+    most = std::fmax(most, std::abs(sewn_length(a, edge) - sewn_length(b, b.edge(edge.name))));
+  }
+  return most;
+}
+
+}  // namespace
+
+TEST_CASE("A fanned split shares the angle out and keeps the apex") {
+  const Pattern block = usual_block();
+  const Piece& before = block.piece("front");
+  for (const std::vector<double>& shares :
+       {std::vector{0.5, 0.5}, std::vector{2.0 / 3.0, 1.0 / 3.0}, std::vector{0.25, 0.5, 0.25}}) {
+    const Pattern after = split(block, split_of("front.waist", shares, DartGroup::Fanned)).pattern;
+    const Piece& piece = after.piece("front");
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+      const Dart& dart = piece.dart("waist_" + std::to_string(i + 1));
+      CHECK(dart.angle().radians() ==
+            Approx(shares[i] * before.dart("waist").angle().radians()).epsilon(1e-9));
+      CHECK(distance(dart.apex, before.dart("waist").apex) < 1e-9);
+    }
+    CHECK(total_angle(piece) == Approx(total_angle(before)).margin(1e-9));
+    CHECK(lengths_differ(before, piece) < 1e-9);
+    CHECK(closed_area(piece) == Approx(closed_area(before)).margin(1e-6));
+  }
+}
+
+TEST_CASE("The darts of a fan stand at the spacing asked for") {
+  const Pattern after =
+      split(usual_block(), split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 30.0)).pattern;
+  const Piece& piece = after.piece("front");
+  const Edge& waist = piece.edge("waist");
+  const auto place = [&](const char* name) {
+    return closed_from_cut(piece, waist, nearest(waist.path, piece.dart(name).legs[1]).along);
+  };
+  CHECK(place("waist_2") - place("waist_1") == Approx(30.0).margin(1e-6));
+}
+
+TEST_CASE("Parallel darts stand about as far apart on the closed edge as asked") {
+  for (const Session& session : survey_people(30, 9)) {
+    const Pattern block = checked_block(session).block.pattern;
+    if (block.piece("front").darts.size() < 2) continue;
+    const Pattern after =
+        split(block, split_of("front.waist", {0.5, 0.5}, DartGroup::Parallel, 20.0)).pattern;
+    const Piece& piece = after.piece("front");
+    const Edge& waist = piece.edge("waist");
+    const auto place = [&](const char* name) {
+      return closed_from_cut(piece, waist, nearest(waist.path, piece.dart(name).legs[1]).along);
+    };
+    CHECK(place("waist_2") - place("waist_1") == Approx(20.0).margin(2.0));
+  }
+}
+
+TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep the outline") {
+  for (const Session& session : survey_people(50, 8)) {
+    const Pattern block = checked_block(session).block.pattern;
+    const Piece& before = block.piece("front");
+    if (before.darts.size() < 2) continue;
+    for (const std::vector<double>& shares : {std::vector{0.5, 0.5}, std::vector{0.4, 0.2, 0.4}}) {
+      const Pattern after =
+          split(block, split_of("front.waist", shares, DartGroup::Parallel, 15.0)).pattern;
+      const Piece& piece = after.piece("front");
+      const Vec axis = axis_of(before.dart("waist"));
+      double sum = 0.0;
+      for (std::size_t i = 0; i < shares.size(); ++i) {
+        const Dart& dart = piece.dart("waist_" + std::to_string(i + 1));
+        CHECK(std::abs(cross(axis_of(dart), axis)) < 1e-9);
+        CHECK(std::abs(distance(dart.apex, dart.legs[0]) - distance(dart.apex, dart.legs[1])) < 1e-9);
+        CHECK(distance(dart.apex, before.dart("waist").apex) < 60.0);
+        sum += dart.angle().radians();
+      }
+      CHECK(sum == Approx(before.dart("waist").angle().radians()).margin(1e-9));
+      CHECK(lengths_differ(before, piece) < 1e-6);
+      for (const char* edge : {"side", "armhole", "shoulder", "neckline", "centre_front"}) {
+        CHECK(apart(before.edge(edge).path, piece.edge(edge).path) < 1e-9);
+      }
+    }
+  }
+}
+
+TEST_CASE("Darts that were split are one again when merged") {
+  for (const DartGroup group : {DartGroup::Fanned, DartGroup::Parallel}) {
+    const Pattern block = usual_block();
+    const Pattern two = split(block, split_of("front.waist", {0.5, 0.5}, group)).pattern;
+    const Pattern one = merge(two, {"front.waist_1", "front.waist_2"}).pattern;
+    const Piece &before = block.piece("front"), &after = one.piece("front");
+    const Dart& dart = after.dart("waist_2");
+    CHECK(dart.angle().radians() ==
+          Approx(before.dart("waist").angle().radians()).margin(1e-9));
+    CHECK(distance(dart.apex, before.dart("waist").apex) < 1e-8);
+    CHECK(after.darts.size() == before.darts.size());
+    CHECK(lengths_differ(before, after) < 1e-6);
+    CHECK(closed_area(after) == Approx(closed_area(before)).margin(1e-3));
+  }
+}
+
+TEST_CASE("Two darts of one apex merge wherever they stand; of two apexes only side by side") {
+  const Pattern block = usual_block();
+  const Pattern one = merge(block, {"front.shoulder", "front.waist"}).pattern;
+  CHECK(one.piece("front").darts.size() == 1);
+  CHECK(one.piece("front").dart("waist").angle().radians() ==
+        Approx(total_angle(block.piece("front"))).margin(1e-9));
+  CHECK_THROWS_AS(merge(block, {"back.shoulder", "back.waist"}), InputError);
+  CHECK_THROWS_AS(merge(block, {"front.shoulder", "front.shoulder"}), InputError);
+}
+
+TEST_CASE("A split that cannot be is refused with what can be") {
+  CHECK(refusal(split_of("front.waist", {0.5, 0.4}, DartGroup::Fanned)).find("add up to 0.9") !=
+        std::string::npos);
+  CHECK(refusal(split_of("front.waist", {1.5, -0.5}, DartGroup::Fanned)).find("dart.part") !=
+        std::string::npos);
+  CHECK(refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0)).find("1.0 cm (3/8 in) to 8.0 cm") !=
+        std::string::npos);
+  const std::string room =
+      refusal(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
+  CHECK(room.find("no room") != std::string::npos);
+  CHECK(room.find("set them") != std::string::npos);
+}

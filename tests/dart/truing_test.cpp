@@ -1,0 +1,126 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/dart/pivot.hpp"
+#include "blockwright/dart/truing.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace blockwright;
+
+namespace {
+
+/// How much the seam turns where a dart is closed along its stitched legs, in degrees.
+double turn_across(const Piece& piece, const Dart& dart) {
+  const Edge& edge = piece.edge(dart.edge);
+  const auto stretches = sewn_stretches(piece, edge);
+  for (std::size_t i = 0; i + 1 < stretches.size(); ++i) {
+    if (stretches[i].empty() || distance(stretches[i].end(), dart.legs[0]) > 1e-6) continue;
+    if (stretches[i + 1].empty()) return 0.0;
+    const Angle closing = turn_between(dart.legs[0] - dart.point, dart.legs[1] - dart.point);
+    const Vec after = rotated(start_tangent(stretches[i + 1]), -closing);
+    return std::abs(turn_between(end_tangent(stretches[i]), after).degrees());
+  }
+  return 0.0;
+}
+
+std::vector<Pattern> with_darts_everywhere(const Pattern& block) {
+  std::vector<Pattern> patterns = {block};
+  for (const DartPosition& position : dart_positions()) {
+    const std::string piece(position.piece);
+    const PivotMove move{piece + ".shoulder", piece + "." + std::string(position.name), 0.7,
+                         std::nullopt, std::nullopt};
+    try {
+      patterns.push_back(pivot(block, move).pattern);
+    } catch (const InputError&) {  // such as the place where it is
+    }
+  }
+  return patterns;
+}
+
+}  // namespace
+
+TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a degree") {
+  int darts = 0;
+  for (const Session& session : survey_people(60, 31)) {
+    for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
+      const TruedPattern trued = true_darts(pattern);
+      for (const Piece& piece : trued.pattern.pieces) {
+        REQUIRE_FALSE(find_problem(piece));
+        for (const Dart& dart : piece.darts) {
+          INFO(piece.name << " " << dart.name);
+          CHECK(turn_across(piece, dart) < 1e-5);
+          CHECK(std::abs(distance(dart.point, dart.legs[0]) - distance(dart.point, dart.legs[1])) <
+                1e-9);
+          ++darts;
+        }
+      }
+    }
+  }
+  CHECK(darts > 2500);
+}
+
+TEST_CASE("Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
+  std::vector<double> moved;
+  for (const Session& session : survey_people(60, 32)) {
+    for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
+      const TruedPattern trued = true_darts(pattern);
+      for (const FairedEdge& faired : trued.faired) {
+        INFO(faired.piece << " " << faired.edge);
+        CHECK(faired.moved < 1.5);
+        moved.push_back(faired.moved);
+      }
+      for (const Piece& piece : pattern.pieces) {
+        const Piece& now = trued.pattern.piece(piece.name);
+        for (const Edge& edge : piece.edges) {
+          INFO(piece.name << " " << edge.name);
+          const double by = sewn_length(now, now.edge(edge.name)) - sewn_length(piece, edge);
+          CHECK(std::abs(by) < (edge.role == EdgeRole::Seam ? 0.05 : 0.6));
+        }
+      }
+    }
+  }
+  REQUIRE(moved.size() > 1000);
+  CHECK(median_of(moved) < 0.3);
+}
+
+// Common practice, no source: fold the dart, cut the seam through, unfold.
+TEST_CASE("Both sides of a trued mouth are mirror images in the dart's centre line") {
+  const Pattern block = checked_block(survey_people(1, 33).front()).block.pattern;
+  const Pattern moved =
+      pivot(block, {"front.shoulder", "front.neck", 1.0, std::nullopt, std::nullopt}).pattern;
+  const Pattern trued = true_darts(moved).pattern;
+  const Piece& piece = trued.piece("front");
+  const Dart& dart = piece.dart("neck");
+  const Path& edge = piece.edge("neckline").path;
+  const double in = nearest(edge, dart.legs[0]).along, out = nearest(edge, dart.legs[1]).along;
+  const Placement mirror =
+      Placement::mirror_in(dart.point, unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point));
+  for (int i = 0; i <= 20; ++i) {
+    const double share = i / 20.0;
+    const Point here = point_at_length(edge, in + share * (out - in));
+    const Point there = point_at_length(edge, out - share * (out - in));
+    CHECK(distance(mirror(here), there) < 1e-6);
+  }
+  // The fold stands on the centre line, and the mouth leaves the inner leg as the seam arrives.
+  CHECK(distance(mirror(dart.cap), dart.cap) < 1e-9);
+  const Vec leg = unit(dart.inner_leg() - dart.point);
+  const double at_inner = dart.pressed_to == Leg::First ? in : out;
+  const double step = dart.pressed_to == Leg::First ? 1e-4 : -1e-4;
+  const Vec seam = unit(point_at_length(edge, at_inner - step) - dart.inner_leg());
+  const Vec mouth = unit(point_at_length(edge, at_inner + step) - dart.inner_leg());
+  CHECK(dot(seam, leg) == Approx(dot(mouth, leg)).margin(1e-3));
+}
+
+TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any fairing") {
+  Pattern block = checked_block(survey_people(1, 34).front()).block.pattern;
+  for (Piece& piece : block.pieces) {
+    for (Dart& dart : piece.darts) dart.point = dart.apex;
+  }
+  for (const FairedEdge& faired : true_darts(block).faired) {
+    CHECK(std::abs(faired.kink.degrees()) < 0.3);
+    CHECK(faired.moved < 0.03);
+  }
+}

@@ -1,0 +1,99 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/check/check.hpp"
+#include "blockwright/style/style.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+using namespace blockwright;
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::vector<fs::path> example_styles() {
+  std::vector<fs::path> files;
+  for (const auto& entry : fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/styles")) {
+    files.push_back(entry.path());
+  }
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+std::string text_of(const fs::path& path) {
+  std::ifstream in(path);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
+Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
+
+}  // namespace
+
+TEST_CASE("The example styles make sound pieces of many people's blocks") {
+  const auto files = example_styles();
+  REQUIRE(files.size() >= 5);
+  const auto people = survey_people(30, 71);
+  for (const fs::path& file : files) {
+    const Style style = read_style(text_of(file), file.filename().string());
+    int made = 0;
+    for (const Session& session : people) {
+      const Pattern block = checked_block(session).block.pattern;
+      try {
+        const StyledPattern styled = apply_style(block, style, kUsualCup);
+        ++made;
+        CHECK(styled.steps.size() == style.steps.size());
+        for (const Problem& problem : check_pattern(styled.pattern)) {
+          FAIL_CHECK(file.filename().string() << ": " << to_text(problem));
+        }
+      } catch (const InputError& error) {
+        INFO(file.filename().string() << ": " << to_text(error.problem()));
+        CHECK(error.problem().code.rfind("dart.", 0) == 0);
+      }
+    }
+    INFO(file.filename().string());
+    CHECK(made >= 20);
+  }
+}
+
+TEST_CASE("Steps are done in order, each with what it did in words") {
+  Style style;
+  style.steps = {PivotMove{"front.shoulder", "front.side", 0.5, std::nullopt, std::nullopt},
+                 PivotMove{"front.side", "front.waist", 1.0, std::nullopt, std::nullopt}};
+  const StyledPattern styled = apply_style(usual_block(), style, kUsualCup);
+  REQUIRE(styled.steps.size() == 2);
+  CHECK(styled.steps[0].words == "pivot front.shoulder to front.side, 50 % of it");
+  CHECK(styled.steps[0].after.piece("front").darts.size() == 3);
+  CHECK(styled.steps[1].after.piece("front").darts.size() == 2);
+  CHECK(styled.pattern.piece("front").darts.size() == 2);
+}
+
+TEST_CASE("A step that cannot be done names the file and the step") {
+  Style style;
+  style.steps = {PivotMove{"front.shoulder", "front.side", 1.0, std::nullopt, std::nullopt},
+                 PivotMove{"front.shoulder", "front.neck", 1.0, std::nullopt, std::nullopt}};
+  try {
+    apply_style(usual_block(), style, kUsualCup, "blouse.json");
+    FAIL("the dart is gone after the first step");
+  } catch (const InputError& error) {
+    CHECK(error.problem().where == "blouse.json: steps[1].pivot: front.shoulder");
+    CHECK(error.problem().code == "dart.unknown");
+  }
+}
+
+TEST_CASE("A dart is pressed and held back as the style says") {
+  Style style;
+  style.steps = {PressMove{"front.waist", PressMove::Towards::Side}, PointMove{"front.waist", 33.0}};
+  const Pattern block = usual_block();
+  const Dart before = block.piece("front").dart("waist");
+  const Dart after = apply_style(block, style, kUsualCup).pattern.piece("front").dart("waist");
+  CHECK(before.pressed_to == Leg::First);
+  CHECK(after.pressed_to == Leg::Second);
+  CHECK(distance(after.apex, after.point) == Approx(33.0));
+  CHECK(after.apex == before.apex);
+}
