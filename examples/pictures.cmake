@@ -1,7 +1,7 @@
 # Draws the pictures of docs/pictures again from the demo people.
 #
 #   cmake -D ROOT=<checkout> -D WORK=<scratch folder> -D BLOCKWRIGHT=<program> -D PICTURES=<program>
-#         -D DART_PICTURES=<program> [-D UPDATE=ON] -P examples/pictures.cmake
+#         -D DART_PICTURES=<program> -D FIT_PICTURES=<program> [-D UPDATE=ON] -P examples/pictures.cmake
 #
 # Fails if one differs from what is published, or with UPDATE=ON puts the new ones in its place.
 cmake_minimum_required(VERSION 3.25)
@@ -16,10 +16,12 @@ file(RENAME ${DRAWN}/ondine-marsh-toile.svg ${DRAWN}/block.svg)
 execute_process(COMMAND ${PICTURES} ${CLIENT} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 execute_process(COMMAND ${DART_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
                 COMMAND_ERROR_IS_FATAL ANY)
+execute_process(COMMAND ${FIT_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
+                COMMAND_ERROR_IS_FATAL ANY)
 
 file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
 list(LENGTH names count)
-if(count LESS 31)
+if(count LESS 80)
   message(FATAL_ERROR "Only ${count} pictures were drawn.")
 endif()
 foreach(name IN LISTS names)

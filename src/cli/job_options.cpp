@@ -26,6 +26,7 @@ Job with_job_file(const CLI::App& command, const JobOptions& options, FileStore&
   take("--hold-back", &Job::hold_back);
   take("--overlay", &Job::overlay);
   take("--session", &Job::session);
+  take("--toile", &Job::toile);
   take("--out", &Job::out);
   take("--write", &Job::write);
   take("--paper", &Job::paper);
@@ -67,6 +68,8 @@ void add_job_options(CLI::App& command, JobOptions& options) {
   Job& job = options.job;
   command.add_option("--session", job.session,
                      "Date of the session, e.g. 2026-03-14; default: the newest");
+  command.add_option("--toile", job.toile,
+                     "Apply only the corrections of the toiles before this one; default: all");
   command.add_option("--out", job.out, "Folder for the output; default: the current one");
   command.add_option("--write", job.write, "What to write: svg,pdf,json; default: svg,pdf")
       ->delimiter(',')
@@ -120,7 +123,10 @@ int run_job_command(const CLI::App& command, const JobOptions& options) {
   DiskFiles files;
   const Job job = with_job_file(command, options, files);
   require_files(command, job);
-  const JobResult result = run_job(job, files);
+  return print_result(run_job(job, files));
+}
+
+int print_result(const JobResult& result) {
   std::cout << result.output;
   if (result.exit_code != 0) {
     for (const Problem& problem : result.problems) {

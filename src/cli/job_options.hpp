@@ -23,6 +23,8 @@ void add_overlay_option(CLI::App& command, JobOptions& options);
 
 /// Reads the job file if one was named (the command line wins), runs the job, prints its report and
 /// gives back the exit code.
+/// Prints the report, and the errors to standard error; gives back the exit code.
+int print_result(const JobResult& result);
 int run_job_command(const CLI::App& command, const JobOptions& options);
 
 }  // namespace blockwright

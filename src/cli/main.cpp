@@ -24,6 +24,8 @@ int run(int argc, char** argv) {
       "start.");
   int exit_code = 0;
   blockwright::add_draft(app, exit_code);
+  blockwright::add_fit(app, exit_code);
+  blockwright::add_compare(app, exit_code);
   blockwright::add_pivot(app, exit_code);
   blockwright::add_adapt(app, exit_code);
   blockwright::add_schema(app, exit_code);

@@ -3,6 +3,7 @@
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/draft/draft.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/client.hpp"
 #include "blockwright/style/style.hpp"
 
@@ -10,6 +11,14 @@
 #include <vector>
 
 namespace blockwright {
+
+/// A correction of a client file with its number there, counted from 1 over all fittings.
+struct NumberedCorrection {
+  std::size_t number = 0;
+  std::string date;  ///< of the fitting
+  int toile = 0;
+  Correction correction;
+};
 
 /// All that one run knows of one client, for the reports and the paper.
 struct BlockRun {
@@ -19,6 +28,8 @@ struct BlockRun {
   Body body;
   DraftedBlock block;
   CheckReport checks;
+  std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
+  FittedPattern fitted;                         ///< the block with them; without any, the block
   std::string garment = "bodice block";  ///< what is made
   Pattern made;                          ///< after the style's steps; for a draft the block
   std::vector<StepDone> steps;           ///< what was done to the block

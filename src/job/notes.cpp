@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/version.hpp"
+#include "fit_report.hpp"
 
 #include <algorithm>
 
@@ -28,6 +29,19 @@ std::vector<std::string> warning_lines(const BlockRun& run) {
     lines.push_back("Look first: " + where + ": " + problem.message + ".");
   }
   return lines;
+}
+
+/// Each fitting that left corrections makes a new version of the block; the first has none.
+std::string fitted_line(const BlockRun& run) {
+  if (run.corrections.empty()) return "";
+  int version = 1;
+  std::string last;
+  for (const NumberedCorrection& numbered : run.corrections) {
+    const std::string fitting = "toile " + std::to_string(numbered.toile) + " of " + numbered.date;
+    if (fitting != last) ++version;
+    last = fitting;
+  }
+  return "version " + std::to_string(version) + ", " + last;
 }
 
 /// The style's name, its steps, and what each of them asks of the sewer.
@@ -110,6 +124,10 @@ SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
   notes.version = version();
   notes.ease = ease_lines(run);
   notes.estimated = estimated_lines(run);
+  notes.fitted = fitted_line(run);
+  for (const NumberedCorrection& numbered : run.corrections) {
+    notes.corrections.push_back(correction_text(numbered.correction, run.unit));
+  }
   notes.made = made_lines(run);
   notes.cautions = warning_lines(run);
   notes.cautions.insert(notes.cautions.end(), cautions().begin(), cautions().end());

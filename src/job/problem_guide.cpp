@@ -137,6 +137,58 @@ constexpr std::array kGuides = {
     Guide{"file.read", "A file cannot be read.", "Check its name, its folder and your rights."},
     Guide{"file.write", "A file cannot be written; the older file, if any, is untouched.",
           "Check the folder, the free space and your rights, then run again."},
+    Guide{"fit.amount",
+          "The amount of a correction is not more than 0, not a number, or more than the piece "
+          "can take.",
+          "Read the pins again; a large amount is better measured again and drafted anew."},
+    Guide{"fit.chain",
+          "Corrections that together have another cause than each alone, or one that calls for "
+          "its partner: a shoulder slope without the underarm, a neck edge and an armhole that "
+          "both gape.",
+          "The message names the row to look at; try the toile again before both are believed."},
+    Guide{"fit.close", "An edge would come nearer than 4 cm to the bust point.",
+          "Correct by less, or lead the line elsewhere."},
+    Guide{"fit.crossing",
+          "The outline of a piece, or two of its darts, would cross after the correction.",
+          "Correct by less; look whether two corrections ask for the same thing."},
+    Guide{"fit.curve", "A neckline or an armhole is no longer fair after the corrections.",
+          "Look at the line on the paper and draw it fair by hand, or take the correction in "
+          "two steps."},
+    Guide{"fit.explained",
+          "A newer tape session already has what a correction asked for: its measurement moved "
+          "since by about as much. Both are applied, so that the change may be made twice.",
+          "Withdraw the correction, or write \"new_tape\": \"keep\" beside it if the next toile "
+          "shows the same again."},
+    Guide{"fit.limit",
+          "A correction is larger than is usual, than a measurement may be off before it is "
+          "taken again (2.5 cm on a girth, 1.3 cm on a length, 4 degrees of slope), or than "
+          "darts and seams can carry.",
+          "Take the measurement that the message names again, and draft anew."},
+    Guide{"fit.negative_dart", "A dart would be closed by more than it is wide.",
+          "Correct by less, or let the rest out at the seam."},
+    Guide{"fit.place", "The block has no such dart or seam, or its edge is used up.",
+          "`blockwright draft` lists the darts that there are; correct at the seam instead."},
+    Guide{"fit.same_line",
+          "Several corrections pull on one line or dart; they were added up before the limits "
+          "were tested.",
+          "See on the next toile whether all of them were needed."},
+    Guide{"fit.seam", "A seam would no longer walk after a correction.",
+          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{"fit.side",
+          "A row for one side of the body was given for both, or a side that it cannot have.",
+          "Say left or right, as she has it."},
+    Guide{"fit.sides",
+          "A correction for one side unfolded a piece: right and left are cut singly, and the "
+          "front has a seam at the centre.",
+          "Cut each piece once, with the cloth open, right side up."},
+    Guide{"fit.strap", "A shoulder would be shorter than 2.5 cm.",
+          "Correct by less; a strap is a matter of the style, not of the block."},
+    Guide{"fit.unknown", "There is no such row or pair of words in the fitting catalogue.",
+          "docs/fitting.md lists the words of every correction."},
+    Guide{"fit.void",
+          "One correction makes void what was judged for another: it was seen on a toile that "
+          "is no longer the same.",
+          "Sew the next toile and judge the later one again."},
     Guide{"job.format", "The file does not say that it is a job file.",
           "Write \"format\": \"blockwright-job-1\"."},
     Guide{"job.key", "A key of the job file is not an option of the command.",

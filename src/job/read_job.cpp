@@ -40,6 +40,14 @@ Reader number_into(double Job::*member) {
   };
 }
 
+Reader whole_number_into(int Job::*member) {
+  return [member](const Json& value, Job& job) {
+    if (!value.is_number_integer()) return false;
+    job.*member = value.get<int>();
+    return true;
+  };
+}
+
 Reader flag_into(bool Job::*member) {
   return [member](const Json& value, Job& job) {
     if (!value.is_boolean()) return false;
@@ -67,6 +75,7 @@ const std::map<std::string, Reader>& readers() {
   static const std::map<std::string, Reader> known = {
       {"client", text_into(&Job::client)},
       {"session", text_into(&Job::session)},
+      {"toile", whole_number_into(&Job::toile)},
       {"out", text_into(&Job::out)},
       {"style", text_into(&Job::style)},
       {"dart", list_into(&Job::dart)},

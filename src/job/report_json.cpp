@@ -66,6 +66,19 @@ Json length_map(const std::vector<NamedLength>& lengths) {
   return map;
 }
 
+Json correction_list(const BlockRun& run) {
+  Json list = Json::array();
+  for (const NumberedCorrection& numbered : run.corrections) {
+    list.push_back({{"number", numbered.number},
+                    {"date", numbered.date},
+                    {"toile", numbered.toile},
+                    {"action", numbered.correction.action},
+                    {"place", numbered.correction.place},
+                    {"by_mm", rounded(numbered.correction.by)}});
+  }
+  return list;
+}
+
 Json step_list(const BlockRun& run) {
   Json list = Json::array();
   for (const StepDone& step : run.steps) {
@@ -101,6 +114,10 @@ std::string report_json(const BlockRun& run) {
                  {"measure_back", measure_back_list(run)},
                  {"darts", dart_list(run.checks.darts)},
                  {"lengths", length_map(run.checks.lengths)}};
+  if (!run.corrections.empty()) {
+    report["corrections"] = correction_list(run);
+    report["fitted_lengths"] = length_map(measured_edges(run.fitted.pattern));
+  }
   if (!run.steps.empty()) report["steps"] = step_list(run);
   report["faired"] = faired_list(run);
   report["files"] = run.files;

@@ -1,6 +1,7 @@
 #include "report_text.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "fit_report.hpp"
 #include "notes.hpp"
 
 #include <fmt/format.h>
@@ -161,12 +162,27 @@ std::string edge_changes(const Pattern& before, const Pattern& after, Unit unit)
 
 std::string step_list(const BlockRun& run) {
   std::string text;
-  const Pattern* before = &run.block.pattern;
+  const Pattern* before = &run.fitted.pattern;
   for (const StepDone& step : run.steps) {
     text += "\n" + step.words + " (" + unit_name(run.unit) + ")\n";
     text += dart_changes(*before, step.after, run.unit);
     text += edge_changes(*before, step.after, run.unit);
     before = &step.after;
+  }
+  return text;
+}
+
+std::string correction_list(const BlockRun& run) {
+  if (run.corrections.empty()) return "";
+  std::string text = "\nCorrections applied (`blockwright fit` tells what each does)\n";
+  for (const NumberedCorrection& numbered : run.corrections) {
+    text += fmt::format("  {:>2}. {} ({}, toile {})\n", numbered.number,
+                        correction_text(numbered.correction, run.unit), numbered.date,
+                        numbered.toile);
+  }
+  text += "\nLengths after them, darts closed, " + unit_name(run.unit) + "\n";
+  for (const NamedLength& length : measured_edges(run.fitted.pattern)) {
+    text += fmt::format("  {:<26}{:>10}\n", as_words(length.name), in_unit(length.mm, run.unit));
   }
   return text;
 }
@@ -188,7 +204,8 @@ std::string report_text(const BlockRun& run, const PrintOptions& print) {
   const std::string title = title_of(run, print) + "\n";
   const std::string end = faired_list(run) + problem_list(run) + closing(run, print);
   if (!run.steps.empty()) return title + step_list(run) + end;
-  return title + "\n" + measure_back_table(run) + dart_table(run) + length_table(run) + end;
+  return title + "\n" + measure_back_table(run) + dart_table(run) + length_table(run) +
+         correction_list(run) + end;
 }
 
 }  // namespace blockwright

@@ -26,6 +26,7 @@ constexpr const char* kJobSchema = R"({
     "hold_back": { "type": "number", "description": "pivot: mm that the stitching stops short of the apex" },
     "overlay": { "type": "boolean" },
     "session": { "type": "string", "description": "Date of the session; empty for the newest." },
+    "toile": { "type": "integer", "minimum": 0, "description": "Only the corrections before this toile; 0: all." },
     "out": { "type": "string", "description": "Folder for the output." },
     "write": { "type": "array", "items": { "enum": ["svg", "pdf", "json"] } },
     "paper": { "type": "string", "pattern": "^(a[0-4]|letter|legal|tabloid|roll:[0-9.]+|[0-9.]+x[0-9.]+)$" },
@@ -223,6 +224,23 @@ constexpr const char* kReportSchema = R"({
       }
     },
     "lengths": { "type": "object", "additionalProperties": { "type": "number" } },
+    "corrections": {
+      "type": "array",
+      "description": "Only where corrections of a fitting were applied.",
+      "items": {
+        "type": "object",
+        "required": ["number", "date", "toile", "action", "place", "by_mm"],
+        "properties": {
+          "number": { "type": "integer" },
+          "date": { "type": "string" },
+          "toile": { "type": "integer" },
+          "action": { "type": "string" },
+          "place": { "type": "string" },
+          "by_mm": { "type": "number" }
+        }
+      }
+    },
+    "fitted_lengths": { "type": "object", "additionalProperties": { "type": "number" }, "description": "The lengths after the corrections." },
     "steps": {
       "type": "array",
       "description": "Only of pivot and adapt: what was done to the block, in order.",

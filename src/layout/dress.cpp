@@ -24,6 +24,8 @@ constexpr double kDrillRadius = 1.0;
 constexpr double kBustPointCross = 12.0;
 constexpr double kBustPointRing = 3.0;
 constexpr double kArrowHead = 6.0;
+// Smaller moves of a point are not told, in mm.
+constexpr double kToldMove = 2.0;
 constexpr const char* kBustPoint = "bust_point";
 
 Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
@@ -137,14 +139,32 @@ void draw_card_holes(const Piece& piece, Drawing& drawing) {
   if (const Landmark* bust = bust_point_of(piece)) punch(bust->name, bust->at);
 }
 
-void draw_previous(const Piece& previous, Drawing& drawing) {
-  for (const Edge& edge : previous.edges) {
-    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, edge.path);
+void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
+  const Placement shift = Placement::shift(previous.shift);
+  for (const Edge& edge : previous.piece->edges) {
+    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, placed(edge.path, shift));
   }
-  for (const Dart& dart : previous.darts) {
+  for (const Dart& dart : previous.piece->darts) {
     drawing.line(SheetLayer::Previous, LineRole::DartLeg, dart.name,
-                 Path::through({dart.legs[0], dart.point, dart.legs[1]}));
+                 placed(Path::through({dart.legs[0], dart.point, dart.legs[1]}), shift));
   }
+}
+
+std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& previous) {
+  std::vector<MovedPoint> moved;
+  for (const Landmark& landmark : piece.landmarks) {
+    for (const Landmark& old : previous.piece->landmarks) {
+      const Point was = old.at + previous.shift;
+      if (old.name == landmark.name && distance(was, landmark.at) > kToldMove) {
+        moved.push_back({landmark.name, was, landmark.at});
+      }
+    }
+  }
+  return moved;
+}
+
+void draw_move(const MovedPoint& point, Drawing& drawing) {
+  drawing.line(SheetLayer::Marks, LineRole::Notch, point.name, Path::through({point.was, point.is}));
 }
 
 Box box_of(const Sheet& drawing) {
@@ -156,7 +176,7 @@ Box box_of(const Sheet& drawing) {
 }  // namespace
 
 DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                   const Piece* previous) {
+                   const std::optional<PreviousPiece>& previous) {
   DressedPiece dressed;
   Drawing drawing(dressed.drawing, piece.name);
   const Path cut = outline_to_cut(piece, options);
@@ -168,8 +188,13 @@ DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetN
   draw_fold_brackets(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
-  if (previous != nullptr) draw_previous(*previous, drawing);
-  set_piece_texts(piece, options, notes, dressed.drawing);
+  std::vector<MovedPoint> moved;
+  if (previous) {
+    draw_previous(*previous, drawing);
+    if (previous->distances) moved = moved_points(piece, *previous);
+    for (const MovedPoint& point : moved) draw_move(point, drawing);
+  }
+  set_piece_texts(piece, options, notes, moved, dressed.drawing);
   dressed.box = box_of(dressed.drawing);
   return dressed;
 }

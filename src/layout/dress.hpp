@@ -2,6 +2,8 @@
 
 #include "blockwright/layout/print_plan.hpp"
 
+#include <optional>
+
 namespace blockwright {
 
 /// A piece ready for paper, in its own frame: its drawing and the room that it takes.
@@ -10,9 +12,16 @@ struct DressedPiece {
   Box box;        ///< round all lines; texts lie inside the cut line
 };
 
+/// A piece of an older version, laid under a piece.
+struct PreviousPiece {
+  const Piece* piece = nullptr;
+  Vec shift;               ///< mm that it is moved by
+  bool distances = false;  ///< say how far named points moved
+};
+
 /// Cut line, stitch lines, marks and texts of one piece, as the cut style asks for; under them the
 /// stitch lines and darts of its previous version, if there is one.
 DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                   const Piece* previous = nullptr);
+                   const std::optional<PreviousPiece>& previous = std::nullopt);
 
 }  // namespace blockwright

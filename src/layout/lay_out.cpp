@@ -2,6 +2,7 @@
 #include "drawing.hpp"
 #include "dress.hpp"
 
+#include <optional>
 #include <utility>
 
 namespace blockwright {
@@ -17,19 +18,39 @@ bool is_panel_of(const Piece& panel, const Piece& piece) {
   return part == whole || part.ends_with("_" + whole) || part.starts_with(whole + "_");
 }
 
-const Piece* previous_of(const Piece& piece, const Pattern* previous) {
-  if (previous == nullptr) return nullptr;
-  for (const Piece& old : previous->pieces) {
-    if (is_panel_of(piece, old)) return &old;
+/// The height that the alignment lays on the same height of the other version.
+std::optional<double> level_of(const Piece& piece, Alignment alignment) {
+  if (alignment == Alignment::Bust) {
+    for (const BalanceLine& line : piece.balance_lines) {
+      if (line.name == "bust_line") return line.path.start().y;
+    }
+    return std::nullopt;
   }
-  return nullptr;
+  for (const Landmark& landmark : piece.landmarks) {
+    const bool neck = landmark.name == "front_neck_point" || landmark.name == "nape";
+    const bool wanted = alignment == Alignment::Neck ? neck : landmark.name == "centre_waist";
+    if (wanted) return landmark.at.y;
+  }
+  return std::nullopt;
+}
+
+std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersion* previous) {
+  if (previous == nullptr) return std::nullopt;
+  for (const Piece& old : previous->pattern.pieces) {
+    if (!is_panel_of(piece, old)) continue;
+    const auto here = level_of(piece, previous->alignment);
+    const auto there = level_of(old, previous->alignment);
+    const double up = here && there ? *here - *there : 0.0;
+    return PreviousPiece{&old, {0.0, up}, previous->distances};
+  }
+  return std::nullopt;
 }
 
 }  // namespace
 
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.
 Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-              const Pattern* previous) {
+              const PreviousVersion* previous) {
   std::vector<DressedPiece> pieces;
   Box upright;
   for (const Piece& piece : pattern.pieces) {

@@ -21,6 +21,7 @@ constexpr double kAlongLine = 3.2;
 constexpr std::array<double, 4> kScales = {1.0, 0.85, 0.7, 0.6};
 constexpr std::array<double, 3> kWidths = {100.0, 75.0, 55.0};
 constexpr std::size_t kMostEstimateLines = 4;
+constexpr std::size_t kMostCorrectionLines = 8;
 // Clear paper round the label, in mm: much where there is room, else little.
 constexpr double kWideMargin = 8.0;
 constexpr double kNarrowMargin = 2.5;
@@ -55,10 +56,15 @@ Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNo
   lines.push_back({shortened(on_one_line(notes.client), kName * scale, width), kName * scale});
   const double body = kBody * scale, small = kSmall * scale;
   lines.push_back({shortened("session " + on_one_line(notes.session), body, width), body});
+  if (!notes.fitted.empty()) lines.push_back({shortened(on_one_line(notes.fitted), body, width), body});
   lines.push_back({std::string(cut_instruction(piece.cut_on)), body});
   if (detail == Detail::Short) return lines;
   const std::string style(cut_style_name(options.cut));
   add_wrapped(lines, style + ", " + allowance_text(piece, options, notes.inches), small, width, 4);
+  // A card is kept: it says what made it what it is.
+  if (options.cut == CutStyle::Card && !notes.corrections.empty()) {
+    add_wrapped(lines, "corrected: " + listed(notes.corrections), small, width, kMostCorrectionLines);
+  }
   if (detail == Detail::All && !notes.estimated.empty()) {
     // A long list stands on the first page; a cut-off one would hide what is missing.
     const std::string count = std::to_string(notes.estimated.size());
@@ -134,12 +140,16 @@ Point label_wish(const Piece& piece) {
 }  // namespace
 
 void set_piece_texts(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                     Sheet& drawing) {
+                     const std::vector<MovedPoint>& moved, Sheet& drawing) {
   FreeSpace space = space_inside(piece, drawing);
   TextPlacer placer(drawing, piece.name, space);
   set_edge_texts(piece, placer);
   set_line_texts(piece, options, placer);
   set_fullness_texts(piece, notes.inches, placer);
+  for (const MovedPoint& point : moved) {
+    placer.block({{length_text(distance(point.was, point.is), notes.inches), kAlongLine}}, point.is,
+                 1.0);
+  }
   if (options.cut != CutStyle::Net) set_bust_point_text(piece, placer);
   set_label(piece, options, notes, placer, label_wish(piece));
 }

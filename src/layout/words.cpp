@@ -36,7 +36,16 @@ std::string title_of(std::string_view name) {
 }
 
 std::string_view cut_instruction(CutOn cut_on) {
-  return cut_on == CutOn::Fold ? "cut 1 on the fold" : "cut 2, a pair";
+  switch (cut_on) {
+    case CutOn::Fold:
+      return "cut 1 on the fold";
+    case CutOn::Pair:
+      return "cut 2, a pair";
+    case CutOn::One:
+      return "cut 1, right side up";
+  }
+  require(false, "unknown cut instruction");
+  return {};
 }
 
 std::string_view cut_style_name(CutStyle cut) {

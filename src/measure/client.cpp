@@ -1,10 +1,11 @@
 #include "blockwright/measure/client.hpp"
 
-#include "calendar.hpp"
 #include "client_keys.hpp"
 #include "client_problem.hpp"
+#include "fitting_value.hpp"
 #include "json_document.hpp"
 #include "key_check.hpp"
+#include "members.hpp"
 #include "odd_character.hpp"
 #include "person_text.hpp"
 #include "tape_value.hpp"
@@ -40,30 +41,22 @@ class ClientReader {
     check_format(root);
     check_keys(document_, root, kClientKeys);
     Client result;
-    result.name =
-        read_name(document_, required(root, "name", "write the person's name: \"name\": \"...\""));
+    result.name = read_name(
+        document_, required(document_, root, "name", "write the person's name: \"name\": \"...\""));
     result.unit = unit_ = unit(root);
     result.sessions = sessions(root);
     result.ease = ease(root);
-    check_fittings(root);
+    const JsonValue* fittings = document_.member(root, "fittings");
+    if (fittings != nullptr) result.fittings = read_fittings(document_, *fittings, unit_);
     check_schema(root);
     return result;
   }
 
  private:
-  const JsonValue& required(const JsonValue& object, std::string_view key, std::string hint) const {
-    const JsonValue* value = document_.member(object, key);
-    if (value == nullptr) {
-      refuse("client.missing", document_.where(object), fmt::format("\"{}\" is missing", key),
-             std::move(hint));
-    }
-    return *value;
-  }
-
   void check_format(const JsonValue& root) const {
     const std::string hint = fmt::format("write \"format\": \"{}\"", kClientFormat);
     if (document_.member(root, "format") == nullptr) refuse_misspelt_format(document_, root);
-    const JsonValue& format = required(root, "format", hint);
+    const JsonValue& format = required(document_, root, "format", hint);
     expect(document_, format, JsonKind::Text, hint);
     if (format.text == kClientFormat) return;
     refuse("client.format", document_.where(format),
@@ -74,7 +67,7 @@ class ClientReader {
 
   Unit unit(const JsonValue& root) const {
     const std::string hint = "write \"unit\": \"cm\" or \"unit\": \"in\"";
-    const JsonValue& value = required(root, "unit", hint);
+    const JsonValue& value = required(document_, root, "unit", hint);
     expect(document_, value, JsonKind::Text, hint);
     if (value.text == "cm") return Unit::Cm;
     if (value.text == "in") return Unit::Inch;
@@ -86,7 +79,7 @@ class ClientReader {
 
   std::vector<Session> sessions(const JsonValue& root) const {
     const JsonValue& list =
-        required(root, "sessions", "write the tape sessions: \"sessions\": [ { ... } ]");
+        required(document_, root, "sessions", "write the tape sessions: \"sessions\": [ { ... } ]");
     expect(document_, list, JsonKind::List, "sessions are a list: [ { ... } ]");
     if (list.children.empty()) {
       refuse("client.missing", document_.where(list), "there is no session",
@@ -107,22 +100,11 @@ class ClientReader {
            "a session is an object: { \"date\": ..., \"tape\": { ... } }");
     check_keys(document_, value, kSessionKeys);
     Session result;
-    result.date = date(value);
+    result.date = read_date(document_, value);
     if (const JsonValue* by = document_.member(value, "by"))
       result.by = read_plain_text(document_, *by);
     result.tape = tape(value);
     return result;
-  }
-
-  std::string date(const JsonValue& session) const {
-    const std::string hint = "write year-month-day, a day of the calendar: \"2026-03-14\"";
-    const JsonValue& value = required(session, "date", hint);
-    expect(document_, value, JsonKind::Text, hint);
-    if (is_date(value.text)) return value.text;
-    refuse("client.date", document_.where(value),
-           fmt::format("{} is not a date between the years 1900 and 2199{}",
-                       document_.as_written(value), odd_letter_note(value.text)),
-           hint);
   }
 
   // Requires: the sessions up to `last` have been read.
@@ -140,7 +122,7 @@ class ClientReader {
 
   PerMeasurement<Readings> tape(const JsonValue& session) const {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
-    const JsonValue& value = required(session, "tape", hint);
+    const JsonValue& value = required(document_, session, "tape", hint);
     expect(document_, value, JsonKind::Object, hint);
     check_keys(document_, value, measurement_keys());
     PerMeasurement<Readings> result;
@@ -148,7 +130,7 @@ class ClientReader {
       const JsonValue* taken = document_.member(value, entry.key);
       if (taken != nullptr) result[entry.name] = read_readings(document_, *taken, entry, unit_);
     }
-    required(value, "bust_girth",
+    required(document_, value, "bust_girth",
              fmt::format("it is the one measurement every session needs. {}",
                          info(MeasurementName::BustGirth).how));
     return result;
@@ -165,18 +147,6 @@ class ClientReader {
       if (given != nullptr) result[entry.name] = read_ease(document_, *given, entry, unit_);
     }
     return result;
-  }
-
-  // Corrections must never be left out silently.
-  void check_fittings(const JsonValue& root) const {
-    const JsonValue* value = document_.member(root, "fittings");
-    if (value == nullptr) return;
-    expect(document_, *value, JsonKind::List, "write \"fittings\": [], or leave the key out");
-    if (value->children.empty()) return;
-    refuse("client.fittings", document_.where(*value),
-           fmt::format("{} fitting(s) are given; this version cannot apply corrections",
-                       value->children.size()),
-           "take the fittings out, and keep a copy, to draft from the tape alone");
   }
 
   void check_schema(const JsonValue& root) const {

@@ -12,14 +12,24 @@ inline constexpr std::string_view kClientFormat = "blockwright-client-1";
 inline constexpr std::array<std::string_view, 7> kClientKeys{
     "format", "name", "unit", "sessions", "ease", "fittings", "$schema"};
 inline constexpr std::array<std::string_view, 3> kSessionKeys{"date", "by", "tape"};
+inline constexpr std::array<std::string_view, 5> kFittingKeys{"date", "toile", "by", "note",
+                                                              "corrections"};
+/// The keys of a correction beside its action.
+inline constexpr std::array<std::string_view, 6> kCorrectionKeys{
+    "by", "as", "side", "seen", "withdrawn", "new_tape"};
 
-/// Characters that a name may have.
+/// Characters that a name may have, and that a note may have.
 inline constexpr std::size_t kMostTextLength = 100;
+inline constexpr std::size_t kMostNoteLength = 500;
 /// Readings that one measurement of one session may have.
 inline constexpr std::size_t kMostReadings = 20;
 /// The most that an ease may be, either way; common practice, no source: no block has more.
 inline constexpr double kMostEase = 200.0;      // mm
 inline constexpr double kMostSlopeEase = 15.0;  // degrees
+/// The most that one correction may be; our judgement: the largest of the fitting catalogue's
+/// ranges is a waist of 6 cm, and a toile further off is drafted again.
+inline constexpr double kMostCorrection = 100.0;  // mm
+inline constexpr int kMostToiles = 99;
 
 /// The keys of the catalogue, in its order.
 std::span<const std::string_view> measurement_keys();

@@ -1,5 +1,6 @@
 #include "blockwright/measure/client.hpp"
 #include "client_keys.hpp"
+#include "fitting_schema.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -105,7 +106,9 @@ Json definitions() {
           {"tape_cm", tape_in(Unit::Cm)},
           {"tape_in", tape_in(Unit::Inch)},
           {"ease_cm", ease_in(Unit::Cm)},
-          {"ease_in", ease_in(Unit::Inch)}};
+          {"ease_in", ease_in(Unit::Inch)},
+          {"fittings_cm", fittings_schema_in(Unit::Cm)},
+          {"fittings_in", fittings_schema_in(Unit::Inch)}};
 }
 
 Json text_for_people(std::string_view description) {
@@ -143,10 +146,7 @@ Json properties() {
             {"minItems", 1},
             {"items", session()}}},
           {"ease", ease()},
-          {"fittings",
-           {{"description", "Corrections of a toile: not yet applied, so the list must be empty."},
-            {"type", "array"},
-            {"maxItems", 0}}}};
+          {"fittings", fittings_schema()}};
 }
 
 // The limits that hold if the file is in this unit.
@@ -155,7 +155,8 @@ Json if_unit(const std::string& unit) {
           {"then",
            {{"properties",
              {{"sessions", {{"items", {{"properties", {{"tape", reference("tape_" + unit)}}}}}}},
-              {"ease", reference("ease_" + unit)}}}}}};
+              {"ease", reference("ease_" + unit)},
+              {"fittings", reference("fittings_" + unit)}}}}}};
 }
 
 }  // namespace
@@ -164,7 +165,7 @@ std::string client_schema() {
   Json schema = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                  {"$id", "client.schema.json"},
                  {"title", "Client file"},
-                 {"description", "One person: tape sessions and ease."},
+                 {"description", "One person: tape sessions, ease and fittings."},
                  {"type", "object"},
                  {"required", {"format", "name", "unit", "sessions"}},
                  {"additionalProperties", false},

@@ -1,5 +1,10 @@
 #include "inch_text.hpp"
 
+#include "blockwright/base/length.hpp"
+#include "blockwright/base/number_text.hpp"
+
+#include <fmt/format.h>
+
 #include <bit>
 #include <charconv>
 
@@ -47,6 +52,13 @@ std::optional<double> inches_of(std::string_view text) {
   const auto inches = unsigned_inches_of(text.substr(negative ? 1 : 0));
   if (!inches) return std::nullopt;
   return negative ? -*inches : *inches;
+}
+
+std::string fraction_in_cm(std::string_view text) {
+  const auto inches = inches_of(text);
+  if (!inches || text.find('/') == std::string_view::npos) return {};
+  return fmt::format("fractions are for files in inches; in cm it is {}",
+                     trimmed(Length::inches(*inches).cm(), 2));
 }
 
 }  // namespace blockwright

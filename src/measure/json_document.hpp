@@ -38,6 +38,10 @@ class JsonDocument {
   [[nodiscard]] const JsonValue& child(const JsonValue& value, std::size_t index) const {
     return values_[value.children[index]];
   }
+  /// What the value stands in. Requires: it is not the root.
+  [[nodiscard]] const JsonValue& parent(const JsonValue& value) const {
+    return values_[value.parent];
+  }
   /// The member of that key; nullptr if there is none.
   [[nodiscard]] const JsonValue* member(const JsonValue& object, std::string_view key) const;
 

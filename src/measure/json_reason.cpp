@@ -56,7 +56,7 @@ Reason why_not_word(std::string_view word) {
   const bool null = word == "NULL" || word == "Null";
   if (null || std::ranges::find(kNothings, word) != kNothings.end()) {
     return {fmt::format("{} is not a number", shown(word)),
-            "leave the key out if the measurement was not taken"};
+            "write the number; leave the key out if the measurement was not taken"};
   }
   return {fmt::format("{} stands without quotes", shown(word)),
           fmt::format("keys and texts stand in double quotes: \"{}\"", shown(word))};

@@ -1,5 +1,6 @@
 #include "key_check.hpp"
 
+#include "blockwright/measure/fitting.hpp"
 #include "client_keys.hpp"
 #include "client_problem.hpp"
 #include "nearest.hpp"
@@ -17,8 +18,10 @@ bool holds(std::span<const std::string_view> known, std::string_view key) {
   return std::ranges::find(known, key) != known.end();
 }
 
-// Where a known key belongs that stands in a wrong place; empty for an unknown one.
-std::string right_place(std::string_view key) {
+// Where a known key belongs that stands in a wrong place; empty for an unknown one, and for an
+// action that is short for a known one: "back" in a tape.
+std::string right_place(std::string_view key, std::span<const std::string_view> known) {
+  if (holds(correction_actions(), key) && !nearest(key, known).empty()) return {};
   if (holds(kClientKeys, key)) {
     return fmt::format("\"{}\" belongs at the top of the file, beside \"sessions\"", key);
   }
@@ -28,12 +31,19 @@ std::string right_place(std::string_view key) {
   if (holds(measurement_keys(), key)) {
     return fmt::format("\"{}\" belongs in a session's tape: \"tape\": {{ ... }}", key);
   }
+  if (holds(kFittingKeys, key)) {
+    return fmt::format("\"{}\" belongs in a fitting: \"fittings\": [ {{ ... }} ]", key);
+  }
+  if (holds(kCorrectionKeys, key) || holds(correction_actions(), key)) {
+    return fmt::format("\"{}\" belongs in a fitting's corrections: \"corrections\": [ {{ ... }} ]",
+                       key);
+  }
   return {};
 }
 
 [[noreturn]] void refuse_key(const JsonDocument& document, const JsonValue& member,
                              std::span<const std::string_view> known) {
-  const std::string place = right_place(member.key);
+  const std::string place = right_place(member.key, known);
   const std::string key = shown(member.key);
   const std::string message =
       place.empty() ? fmt::format("unknown key \"{}\"{}", key, odd_letter_note(member.key))

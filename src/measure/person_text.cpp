@@ -1,6 +1,5 @@
 #include "person_text.hpp"
 
-#include "client_keys.hpp"
 #include "client_problem.hpp"
 #include "odd_character.hpp"
 #include "utf8.hpp"
@@ -39,7 +38,8 @@ bool is_seen(std::string_view text) {
 
 }  // namespace
 
-std::string read_plain_text(const JsonDocument& document, const JsonValue& value) {
+std::string read_plain_text(const JsonDocument& document, const JsonValue& value,
+                            std::size_t most) {
   expect(document, value, JsonKind::Text, "write a text in double quotes: \"...\"");
   for (std::size_t at = 0; at < value.text.size();) {
     const Utf8Character character = utf8_at(value.text, at);
@@ -47,10 +47,10 @@ std::string read_plain_text(const JsonDocument& document, const JsonValue& value
     at += character.size;
   }
   const std::size_t length = utf8_length(value.text);
-  if (length <= kMostTextLength) return value.text;
+  if (length <= most) return value.text;
   refuse("client.size", document.where(value),
-         fmt::format("{} has {} characters, over {}: {}", document.name_of(value), length,
-                     kMostTextLength, document.as_written(value)),
+         fmt::format("{} has {} characters, over {}: {}", document.name_of(value), length, most,
+                     document.as_written(value)),
          "shorten it");
 }
 

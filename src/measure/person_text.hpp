@@ -1,5 +1,6 @@
 #pragma once
 
+#include "client_keys.hpp"
 #include "json_document.hpp"
 
 #include <string>
@@ -7,9 +8,9 @@
 namespace blockwright {
 
 /// A text for people, as it can be printed: UTF-8 without control characters and lost letters, at
-/// most kMostTextLength characters. Throws InputError ("client.type", "client.text",
-/// "client.size").
-std::string read_plain_text(const JsonDocument& document, const JsonValue& value);
+/// most `most` characters. Throws InputError ("client.type", "client.text", "client.size").
+std::string read_plain_text(const JsonDocument& document, const JsonValue& value,
+                            std::size_t most = kMostTextLength);
 
 /// The same for a name, of which something must be seen.
 std::string read_name(const JsonDocument& document, const JsonValue& value);

@@ -1,6 +1,5 @@
 #include "tape_value.hpp"
 
-#include "blockwright/base/number_text.hpp"
 #include "client_keys.hpp"
 #include "client_problem.hpp"
 #include "inch_text.hpp"
@@ -45,19 +44,11 @@ std::string_view number_hint(const MeasurementInfo& entry, Unit unit, Use use) {
                  : "write a number, 2.5, or a fraction in quotes as on the tape, \"2 1/2\"";
 }
 
-// The cure for an inch fraction in a cm file; empty if the value is none.
-std::string fraction_hint(const JsonValue& value, const MeasurementInfo& entry, Unit unit) {
-  const bool lengths = unit == Unit::Cm && entry.kind != MeasurementKind::Angle;
-  const auto inches = inches_of(value.text);
-  if (!lengths || !inches || value.text.find('/') == std::string::npos) return {};
-  return fmt::format("fractions are for files in inches; in cm it is {}",
-                     trimmed(Length::inches(*inches).cm(), 2));
-}
-
 std::string type_hint(const JsonDocument& document, const JsonValue& value,
                       const MeasurementInfo& entry, Unit unit, Use use) {
   if (stands_for_nothing(value)) return std::string(nothing_hint(document, value, use));
-  std::string hint = fraction_hint(value, entry, unit);
+  const bool in_cm = unit == Unit::Cm && entry.kind != MeasurementKind::Angle;
+  std::string hint = in_cm ? fraction_in_cm(value.text) : std::string();
   return hint.empty() ? std::string(number_hint(entry, unit, use)) : hint;
 }
 

@@ -92,7 +92,10 @@ std::string seam_text(const Seam& seam) {
          ", \"b_runs_back\": " + (seam.b_runs_back ? "true" : "false") + '}';
 }
 
-std::string_view cut_on_name(CutOn cut_on) { return cut_on == CutOn::Fold ? "fold" : "pair"; }
+std::string_view cut_on_name(CutOn cut_on) {
+  if (cut_on == CutOn::One) return "one";
+  return cut_on == CutOn::Fold ? "fold" : "pair";
+}
 
 /// The items' texts between brackets, each on its own line.
 template <class Items, class ToText>

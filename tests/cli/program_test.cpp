@@ -36,7 +36,7 @@ TEST_CASE("The option --version tells the version of the project") {
 }
 
 TEST_CASE("The option --help works for the program and for each command") {
-  for (const char* command : {"", "draft", "schema", "explain"}) {
+  for (const char* command : {"", "draft", "pivot", "adapt", "fit", "compare", "schema", "explain"}) {
     const ToolResult result = call(std::string(command) + " --help");
     CHECK(result.exit_code == 0);
     CHECK(result.output.find("--help") != std::string::npos);
@@ -117,4 +117,66 @@ TEST_CASE("explain tells cause and cure") {
   CHECK(result.exit_code == 0);
   CHECK(result.output.find("cause:") != std::string::npos);
   CHECK(result.output.find("cure:") != std::string::npos);
+}
+
+TEST_CASE("pivot moves a dart and writes the overlay") {
+  const TempFolder folder;
+  const ToolResult result = call("pivot " + kDemo + " --dart front.shoulder --to front.side:0.25 " +
+                                 "--part 0.5 --overlay --write svg --out " + folder.path("out"));
+  CHECK(result.exit_code == 0);
+  CHECK(result.output.find("front side") != std::string::npos);
+  CHECK(files_in(folder.path("out")) == 2);
+}
+
+TEST_CASE("A pivot that cannot be ends in its reason and its cure, and writes nothing") {
+  const TempFolder folder;
+  const std::string out = " --out " + folder.path("out");
+  const ToolResult result =
+      complaint("pivot " + kDemo + " --dart front.shoulder --to front.hem" + out);
+  CHECK(result.output.find("[dart.unknown] front.hem") != std::string::npos);
+  CHECK(result.output.find("front.armhole") != std::string::npos);
+  CHECK(files_in(folder.path("out")) == 0);
+  CHECK(call("pivot " + kDemo + out).exit_code == 2);
+  CHECK(call("adapt " + kDemo + out).exit_code == 2);
+}
+
+TEST_CASE("adapt makes a garment from a style file") {
+  const TempFolder folder;
+  const std::string style =
+      std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/styles/princess-bodice.json";
+  const ToolResult result =
+      call("adapt " + kDemo + " " + style + " --write svg --out " + folder.path("out"));
+  CHECK(result.exit_code == 0);
+  CHECK(fs::exists(folder.path("out") + "/ondine-marsh-princess-bodice-toile.svg"));
+}
+
+TEST_CASE("fit adds a correction to the file, keeps the old text beside it, and can be asked") {
+  const TempFolder folder;
+  const std::string file = folder.write("me.json", read_bytes(kDemo));
+  const ToolResult added =
+      call("fit " + file + " --add \"lower front neck 1.0\" --date 2026-03-21 --toile 1");
+  CHECK(added.exit_code == 0);
+  CHECK(added.output.find("lower front neck 1.0 cm") != std::string::npos);
+  CHECK(read_bytes(file + ".bak") == read_bytes(kDemo));
+  CHECK(read_bytes(file).find("\"lower\": \"front_neck\"") != std::string::npos);
+  // At the prompt: the first symptom, its first answer, an amount; then nothing more.
+  const ToolResult asked =
+      run_tool("printf '3\\n1\\n0.4\\n\\n' | " + kProgram + " fit " + file + " --ask");
+  CHECK(asked.exit_code == 0);
+  CHECK(asked.output.find("What is seen?") != std::string::npos);
+  // The end of the input in the middle of an answer keeps nothing.
+  const std::string before = read_bytes(file);
+  run_tool("printf '3\\n1\\n' | " + kProgram + " fit " + file + " --ask");
+  CHECK(read_bytes(file) == before);
+}
+
+TEST_CASE("compare lays two sessions over each other") {
+  const TempFolder folder;
+  const std::string first = folder.write("a.json", read_bytes(kDemo));
+  const std::string other = std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/odalys-fenn.json";
+  const ToolResult result =
+      call("compare " + first + " " + other + " --write svg --out " + folder.path("out"));
+  CHECK(result.exit_code == 0);
+  CHECK(result.output.find("Points that moved") != std::string::npos);
+  CHECK(fs::exists(folder.path("out") + "/a-and-odalys-fenn-compare.svg"));
 }

@@ -94,7 +94,7 @@ TEST_CASE("Several moves and splits are done in order") {
   job.split = {"front.waist:3"};
   const Json report = Json::parse(run_job(job, files).output);
   REQUIRE(report["steps"].size() == 3);
-  CHECK(report["steps"][2]["did"] == "split front.waist into 3, fanned, 2.5 cm apart");
+  CHECK(report["steps"][2]["did"] == "split front.waist into 3, fanned, 2.5 cm (1 in) apart");
   CHECK(angle_of_dart(report["steps"][2]["darts"], "front", "waist_2") > 0.0);
 }
 

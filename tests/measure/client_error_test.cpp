@@ -213,7 +213,7 @@ TEST_CASE("keys that are unknown, twice there or missing are named with the cure
        "in a session"},
       {"of a tape at the top", with_more(R"("hip_girth": 99)"), "client.key", "hip_girth",
        "hip_girth", "session's tape"},
-      {"a short word like no key", with_more(R"("note": 1)"), "client.key", "note", "note",
+      {"a short word like no key", with_more(R"("memo": 1)"), "client.key", "memo", "memo",
        "known here: format"},
       {"a Cyrillic letter", client_text("\"bust_girth\": 92, \"w\u0430ist_girth\": 70"),
        "client.key", "tape.w", "holds U+0430", "\"waist_girth\"?"},
@@ -405,9 +405,7 @@ TEST_CASE("dates, names and fittings that cannot be used are refused") {
        "take it away"},
       {"turned writing in a name", with_name(R"("O\u202edine")"), "client.text", "name", "U+202E",
        "take it away"},
-      {"a fitting", with_more(R"("fittings": [{"date": "2026-03-21"}])"), "client.fittings",
-       "fittings", "1 fitting(s)", "take the fittings out"},
-      {"fittings", with_more(R"("fittings": {})"), "client.type", "fittings", "an object", "[]"},
+      {"fittings", with_more(R"("fittings": {})"), "client.type", "fittings", "an object", "[ {"},
   };
   for (const char* date :
        {"2026-02-29", "2026-13-01", "2026-00-10", "2026-04-31", "2026-3-14", "14.03.2026",

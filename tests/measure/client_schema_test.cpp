@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 
@@ -68,6 +69,11 @@ std::string file_of(const std::string& unit, const std::string& tape, const std:
   return text + more + "}";
 }
 
+std::string fitting_of(const std::string& corrections) {
+  return R"(, "fittings": [{"date": "2026-03-21", "toile": 1, "corrections": [)" + corrections +
+         "]}]";
+}
+
 TEST_CASE("the schema accepts what the program reads") {
   const SchemaCheck check(schema());
   const std::string files[] = {
@@ -77,6 +83,16 @@ TEST_CASE("the schema accepts what the program reads") {
       file_of("in", R"("bust_girth": ["36 1/2", 36, "36"])", R"(, "ease": {"bust_girth": "-1/2"})"),
       file_of("cm", R"("bust_girth": 60)", R"(, "ease": {"shoulder_slope": -15})"),
       file_of("cm", R"("bust_girth": 92)", R"(, "$schema": "client.schema.json")"),
+      file_of("cm", R"("bust_girth": 92)",
+              R"(, "fittings": [{"date": "2026-03-21", "toile": 1, "by": "R.", "note": "linen"}])"),
+      file_of("cm", R"("bust_girth": 92)", fitting_of(R"({"lower": "front_neck", "by": 10})")),
+      file_of("in", R"("bust_girth": 36)",
+              fitting_of(R"({"lower": "front_neck", "by": "1/2", "as": "length"})")),
+      file_of("cm", R"("bust_girth": 92)",
+              fitting_of(R"({"take_in": "side", "by": 1, "as": "per_seam", "side": "left",
+                             "seen": "slack", "withdrawn": true})")),
+      file_of("cm", R"("bust_girth": 92)",
+              fitting_of(R"({"lower": "one_shoulder", "by": 1, "side": "right"})")),
   };
   for (const std::string& text : files) {
     INFO(text);
@@ -104,11 +120,66 @@ TEST_CASE("the schema refuses what the program refuses by form or limit") {
       file_of("in", R"("bust_girth": 36)", R"(, "ease": {"bust_girth": 8})"),
       file_of("cm", R"("bust_girth": 92)", R"(, "fittings": [{}])"),
       file_of("cm", R"("bust_girth": 92)", R"(, "colour": 1)"),
+      file_of("cm", R"("bust_girth": 92)",
+              R"(, "fittings": [{"date": "2026-03-21", "toile": 1.5}])"),
+      file_of("cm", R"("bust_girth": 92)", R"(, "fittings": [{"date": "2026-03-21", "toile": 0}])"),
   };
   for (const std::string& text : files) {
     INFO(text);
     CHECK_FALSE(refusal(text).code.empty());
     CHECK_FALSE(check.accepts(Json::parse(text)));
+  }
+}
+
+TEST_CASE("the schema refuses the corrections that the program refuses") {
+  const SchemaCheck check(schema());
+  const std::string corrections[] = {
+      R"({})",
+      R"({"by": 1})",
+      R"({"lower": "front_neck"})",
+      R"({"lower": "front_neck", "by": 0})",
+      R"({"lower": "front_neck", "by": -1})",
+      R"({"lower": "front_neck", "by": 10.1})",
+      R"({"lower": "front_neck", "by": "1/2"})",
+      R"({"lower": "front_nek", "by": 1})",
+      R"({"lower": "across_back", "by": 1})",
+      R"({"drop": "front_neck", "by": 1})",
+      R"({"lower": "front_neck", "raise": "underarm", "by": 1})",
+      R"({"lower": "front_neck", "by": 1, "as": "per_seam"})",
+      R"({"lower": "front_neck", "by": 1, "side": "middle"})",
+      R"({"lower": "front_neck", "by": 1, "withdrawn": "yes"})",
+      R"({"lower": "front_neck", "by": 1, "stage": 2})",
+      R"({"lower": "one_shoulder", "by": 1})",
+      R"({"lower": "one_shoulder", "by": 1, "side": "both"})",
+      R"({"take_in": "side", "by": 1})",
+      R"({"take_in": "side", "by": 1, "as": "length"})",
+      R"({"take_in": "side", "by": 1, "as": "whole_girth", "side": "left"})",
+  };
+  for (const std::string& correction : corrections) {
+    const std::string text = file_of("cm", R"("bust_girth": 92)", fitting_of(correction));
+    INFO(text);
+    CHECK_FALSE(refusal(text).code.empty());
+    CHECK_FALSE(check.accepts(Json::parse(text)));
+  }
+}
+
+TEST_CASE("the schema takes each pair of words with each of its ways, and no other pair") {
+  const SchemaCheck check(schema());
+  for (const std::string_view action : correction_actions()) {
+    for (const std::string_view place : correction_places()) {
+      const CorrectionWords* words = find_correction_words(action, place);
+      for (const AmountAs as : kAmountWays) {
+        Json correction{{std::string(action), place}, {"by", 1}, {"as", amount_word(as)}};
+        if (words != nullptr && words->one_sided) correction["side"] = "left";
+        const std::string text =
+            file_of("cm", R"("bust_girth": 92)", fitting_of(correction.dump()));
+        INFO(text);
+        const bool right =
+            words != nullptr && std::ranges::find(words->readings, as) != words->readings.end();
+        CHECK(refusal(text).code.empty() == right);
+        CHECK(check.accepts(Json::parse(text)) == right);
+      }
+    }
   }
 }
 

@@ -38,6 +38,7 @@ class SchemaCheck {
     if (keyword == "type") return is_type(rule, value);
     if (keyword == "allOf") return count(rule, value) == rule.size();
     if (keyword == "anyOf") return count(rule, value) > 0;
+    if (keyword == "oneOf") return count(rule, value) == 1;
     if (keyword == "if") return !fits(rule, value) || fits(schema.at("then"), value);
     if (value.is_number()) return number_holds(keyword, rule, value.get<double>());
     if (value.is_string()) return text_holds(keyword, rule, value.get<std::string>());
@@ -53,6 +54,8 @@ class SchemaCheck {
 
   static bool is_type(const std::string& type, const Json& value) {
     if (type == "number") return value.is_number();
+    if (type == "integer") return value.is_number_integer();
+    if (type == "boolean") return value.is_boolean();
     if (type == "string") return value.is_string();
     if (type == "array") return value.is_array();
     if (type == "object") return value.is_object();
@@ -60,6 +63,7 @@ class SchemaCheck {
   }
 
   static bool number_holds(const std::string& keyword, const Json& rule, double value) {
+    if (keyword == "exclusiveMinimum") return value > rule.get<double>();
     if (keyword == "minimum") return value >= rule.get<double>();
     if (keyword == "maximum") return value <= rule.get<double>();
     return for_other_types(keyword);
@@ -100,9 +104,17 @@ class SchemaCheck {
   }
 
   static bool for_other_types(const std::string& keyword) {
-    static const std::set<std::string> kKnown{
-        "minimum",  "maximum", "maxLength", "pattern",    "minItems",
-        "maxItems", "items",   "required",  "properties", "additionalProperties"};
+    static const std::set<std::string> kKnown{"minimum",
+                                              "exclusiveMinimum",
+                                              "maximum",
+                                              "maxLength",
+                                              "pattern",
+                                              "minItems",
+                                              "maxItems",
+                                              "items",
+                                              "required",
+                                              "properties",
+                                              "additionalProperties"};
     if (!kKnown.contains(keyword)) throw std::logic_error("keyword " + keyword);
     return true;
   }

@@ -8,5 +8,6 @@ target_link_libraries(blockwright_test_people
 
 add_layer_tests(measure
   SOURCES measurement_name_test.cpp client_test.cpp client_error_test.cpp client_schema_test.cpp
+    correction_words_test.cpp fitting_test.cpp fitting_error_test.cpp client_edit_test.cpp
     body_test.cpp judge_test.cpp ease_test.cpp people_test.cpp
   LINKS blockwright_measure blockwright_test_people nlohmann_json::nlohmann_json)

@@ -17,6 +17,39 @@ enum class Command {
   Adapt,  ///< the pieces of a garment, as a style file says
 };
 
+/// What is done with the corrections of a client file: added, withdrawn or made active again, then
+/// shown in the order of work with what each does.
+struct FitJob {
+  std::string client;            ///< path of the client file
+  std::vector<std::string> add;  ///< "lower front_neck 1.0", amounts in the file's unit as typed
+  std::string as;                ///< how the amounts were read: "tuck_depth" ...
+  std::string side;              ///< both, left or right; empty: both
+  std::string seen;              ///< what was seen, in the fitter's words
+  std::string date;              ///< of the fitting; empty: the newest one of the file
+  int toile = 0;                 ///< of the fitting; 0: the newest one of the file
+  std::string by, note;          ///< who fitted, and a note
+  std::vector<int> undo;         ///< numbers of corrections to withdraw
+  std::vector<int> redo;         ///< numbers of withdrawn corrections to apply again
+  std::string session;           ///< date of the session to draft; empty: the newest
+  std::string unit;              ///< cm or in; empty: as the client file
+  std::string report = "text";   ///< text or json
+};
+
+/// Two blocks laid over each other: of two sessions, two toiles, or two clients.
+struct CompareJob {
+  std::string client;                 ///< path of the client file
+  std::string other;                  ///< of another client file; empty: the same
+  std::vector<std::string> sessions;  ///< dates: the older and the newer; default: the last two
+  std::vector<int> toiles;            ///< numbers; 0 stands for all corrections
+  std::string align = "waist";        ///< what lies on what: waist, bust or neck, at the centre
+  std::string out = ".";
+  std::vector<std::string> write = {"svg", "pdf"};
+  std::string paper = "a4";
+  std::string unit;
+  std::string report = "text";
+  double margin = 10.0, overlap = 10.0;
+};
+
 /// Everything that a run needs to know. Each member but the command is an option of the commands
 /// that use it and a key of a job file under the same name; values are kept as written and judged
 /// when the job runs.
@@ -31,6 +64,7 @@ struct Job {
   double hold_back = -1.0;                          ///< pivot: mm; negative: by place and bust
   bool overlay = false;                             ///< pivot, adapt: also write before and after
   std::string session;                              ///< date, or empty for the newest
+  int toile = 0;                                    ///< only corrections before this toile; 0: all
   std::string out = ".";                            ///< folder for the output
   std::vector<std::string> write = {"svg", "pdf"};  ///< svg, pdf, json
   std::string paper = "a4";
@@ -60,6 +94,32 @@ Job read_job(const std::string& text, std::string_view file, Job job);
 /// when every pass is done and no check found an error. Throws nothing but std::logic_error (a
 /// bug).
 JobResult run_job(const Job& job, FileStore& files);
+
+/// Adds, withdraws and shows corrections. A changed client file is written whole, the text before it
+/// beside it with ".bak" behind its name. Throws nothing but std::logic_error.
+JobResult run_fit(const FitJob& job, FileStore& files);
+
+/// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.
+JobResult run_compare(const CompareJob& job, FileStore& files);
+
+/// A fault as it is seen on the body, and the words of the corrections that answer it.
+struct Symptom {
+  std::string stage;  ///< "shoulder and neck base"
+  std::string seen;
+  std::string cause;
+  struct Answer {
+    std::string words;               ///< "lower front_neck"
+    std::vector<std::string> as;     ///< ways of reading the amount; none: only one makes sense
+    std::vector<std::string> means;  ///< what each way means
+    bool one_sided = false;
+  };
+  std::vector<Answer> answers;
+  std::string usual;  ///< "0.6 cm (0.3 to 1.5)" in the unit asked for
+};
+/// The whole fitting catalogue, in the order of work. `unit`: "cm" or "in".
+std::vector<Symptom> fitting_symptoms(const std::string& unit);
+/// The unit of a client file, "cm" or "in". Throws as reading it.
+std::string unit_of_client(const std::string& path, FileStore& files);
 
 /// The JSON Schema of a file kind: "client", "job", "pattern", "report" or "style". Throws UsageError
 /// "schema.unknown".

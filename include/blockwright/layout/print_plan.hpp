@@ -33,17 +33,34 @@ struct SheetNotes {
   std::string version;                 ///< of the program
   std::vector<std::string> ease;       ///< one line each
   std::vector<std::string> estimated;  ///< measurements that were not taped, with their doubt
+  std::string fitted;                  ///< "version 2, toile 1 of 2026-03-21"; empty: not fitted
+  std::vector<std::string> corrections;  ///< of fittings, one line each
   std::vector<std::string> made;       ///< how the pieces were made from the block, one line each
   std::vector<std::string> cautions;   ///< shown on the first page
   bool inches = false;                 ///< print lengths in inches
 };
 
+/// What lies on what when two versions are laid over each other; always centre line on centre line.
+enum class Alignment {
+  Waist,  ///< the centre waist
+  Bust,   ///< the bust line at the centre
+  Neck,   ///< front neck point or nape
+};
+
+/// An older version to lay under the pieces.
+struct PreviousVersion {
+  Pattern pattern;
+  Alignment alignment = Alignment::Waist;
+  /// Draw where named points moved by more than 2 mm, and write how far.
+  bool distances = false;
+};
+
 /// The pieces with allowance, notches, grain and labels, laid side by side in true size.
 /// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
-/// The stitch lines and darts of a previous version lie under each piece on a layer of their own,
-/// centre waist on centre waist; a panel lies over the piece that it was cut from.
+/// The stitch lines and darts of a previous version lie under each piece on a layer of their own; a
+/// panel lies over the piece that it was cut from.
 Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-              const Pattern* previous = nullptr);
+              const PreviousVersion* previous = nullptr);
 
 /// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
 /// window of the sheet that it shows.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/base/problem.hpp"
+#include "blockwright/measure/fitting.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 
 #include <array>
@@ -20,6 +21,8 @@ struct Readings {
   std::vector<double> values;
   [[nodiscard]] double median() const;
   [[nodiscard]] double spread() const;  ///< largest minus smallest
+
+  bool operator==(const Readings&) const = default;
 };
 
 /// A value for each measurement that was given; mm, or degrees for the shoulder slope.
@@ -32,6 +35,7 @@ class PerMeasurement {
   std::optional<T>& operator[](MeasurementName name) {
     return values_[static_cast<std::size_t>(name)];
   }
+  bool operator==(const PerMeasurement&) const = default;
 
  private:
   std::array<std::optional<T>, kMeasurementCount> values_{};
@@ -42,6 +46,8 @@ struct Session {
   std::string date;  ///< "2026-03-14"
   std::string by;    ///< who held the tape; may be empty
   PerMeasurement<Readings> tape;
+
+  bool operator==(const Session&) const = default;
 };
 
 /// One person, as her client file has it.
@@ -50,7 +56,13 @@ struct Client {
   Unit unit = Unit::Cm;
   std::vector<Session> sessions;  ///< in order of date, oldest first
   PerMeasurement<double> ease;    ///< overrides of the default ease, mm on the whole measurement
+  std::vector<Fitting> fittings;  ///< in the order of the file, which is that of the toiles
+
+  bool operator==(const Client&) const = default;
 };
+
+/// Whether the client has a correction that is not withdrawn.
+bool has_active_corrections(const Client& client);
 
 /// Reads a client file (format "blockwright-client-1", docs/formats.md). `file` names it in
 /// messages. Requires nothing of the content: whatever is wrong with it ends in an InputError that

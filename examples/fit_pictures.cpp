@@ -1,0 +1,57 @@
+// Draws the pictures of docs/fitting.md: each row of the fitting catalogue on a block of the
+// example wardrobe.
+//
+//   fit_pictures WARDROBE FOLDER
+//
+// reads the client files of the folder WARDROBE and writes fit-01.svg to fit-49.svg into FOLDER. It
+// uses the library as any program could: read a client, fill in, draft, apply a row; then it draws
+// the pieces before and after.
+#include "blockwright/fit/catalogue.hpp"
+#include "darts/wardrobe.hpp"
+#include "fits/pictures.hpp"
+
+#include <fstream>
+#include <iostream>
+#include <stdexcept>
+#include <string>
+
+namespace {
+
+using namespace blockwright_examples;
+
+std::string file_of(int row) {
+  return std::string(row < 10 ? "fit-0" : "fit-") + std::to_string(row) + ".svg";
+}
+
+void write(const Diagram& diagram, const std::string& title, const std::string& file) {
+  std::ofstream out(file);
+  out << diagram.svg(title);
+  if (!out.flush()) throw std::runtime_error("cannot write " + file);
+}
+
+void write_all(const std::string& wardrobe, const std::string& folder) {
+  for (const auto& pictures : {upper_pictures(), middle_pictures(), lower_pictures()}) {
+    for (const FitPicture& picture : pictures) {
+      Diagram diagram(kFitWidth, kFitHeight);
+      draw_fit(diagram, picture, person_of(wardrobe, picture.person).block);
+      write(diagram, std::string(blockwright::fitting_row(picture.row).name),
+            folder + '/' + file_of(picture.row));
+    }
+  }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  if (argc != 3) {
+    std::cerr << "call: fit_pictures WARDROBE FOLDER\n";
+    return 2;
+  }
+  try {
+    write_all(argv[1], argv[2]);
+  } catch (const std::exception& error) {
+    std::cerr << error.what() << '\n';
+    return 1;
+  }
+  return 0;
+}

@@ -1,0 +1,98 @@
+#pragma once
+
+#include "blockwright/base/problem.hpp"
+#include "blockwright/measure/fitting.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// A row of the fitting catalogue asked for, as correction_words() understands a correction.
+struct RowAmount {
+  int row = 0;
+  int sign = 1;  ///< -1: the row's reverse
+  double by = 0.0;  ///< mm, as read
+  AmountAs as = AmountAs::Length;
+  BodySide side = BodySide::Both;
+  std::string place;  ///< for rows 29, 30, 44, 45: which dart or seam; as Correction::place
+};
+
+/// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
+/// body. A tuck of depth p takes out 2p, at a centre line p on each half; a seam pinned p beyond its
+/// line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam; a whole
+/// girth is halved. Common practice, no source.
+double counted_amount(const RowAmount& amount);
+
+/// A length of the pattern that a correction moved, or that its row speaks of. Names: "front.side"
+/// (an edge, darts closed), "front.waist dart" (a mouth), "front.waist dart
+/// point" (how far the stitching stops short of the apex), whole girths and widths "bust_line",
+/// "waist", "across_front", "across_back", "bust_points", "neckline", and the lengths "armhole" (front
+/// and back together, one arm), "neck_to_bust". All in mm.
+struct MovedLength {
+  std::string name;
+  double before = 0.0;
+  double after = 0.0;
+  std::optional<double> predicted;  ///< the change that the row's law gives
+  bool sample = false;              ///< the law is a ratio found on a sample curve: about 30 %
+
+  [[nodiscard]] double change() const { return after - before; }
+};
+
+/// What one correction did. Corrections of the same row, place and side are one: their amounts are
+/// added before anything is moved.
+struct Effect {
+  std::vector<std::size_t> corrections;  ///< indices, as given
+  int row = 0;                           ///< of the first of them
+  int stage = 0;
+  BodySide side = BodySide::Both;
+  double by = 0.0;  ///< mm as the row counts it; negative: its reverse
+  /// On the right half, or for a left correction on the left one.
+  std::vector<MovedLength> moved;
+};
+
+/// A block with corrections applied, what each did, and what the fitter should know: warnings and
+/// notes with the codes "fit.limit" (more than the row's most; more than a measurement may be off
+/// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
+/// another's judgement void), "fit.chain" (corrections that together have another cause),
+/// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
+/// fair), "fit.sides" (the piece was unfolded).
+struct FittedPattern {
+  Pattern pattern;
+  std::vector<Effect> effects;  ///< in the order of work
+  Problems remarks;
+};
+
+/// Applies rows to a drafted block, in the fitter's order: by stage, within a stage as given.
+///
+/// Guarantees: 1. zero changes nothing; 2. only what the row names moves; side seams walk within 1
+/// mm and shoulders keep their ease; 3. corners stay square and joined seams smooth; 4. pieces keep
+/// the frame in which they were drafted (rows that move the centre waist move it off the origin).
+///
+/// With a correction for one side, each piece that differs comes as two, "front_right" and
+/// "front_left", cut 1 each, the left one mirrored, seams named by side; a front then has a seam at
+/// the centre front. Pieces that do not differ stay as they are.
+///
+/// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where` names
+/// row and amount: "fit.unknown" (no such row), "fit.amount" (not more than 0, not a number, or more
+/// than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts would
+/// cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder of
+/// less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than darts
+/// and seams can carry), "fit.side" (a row for one side needs a side).
+FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows);
+
+/// The same for corrections in words; withdrawn ones are left out, and indices in the effects are
+/// those of the list. Throws also "fit.unknown" for words that correction_words() has not got.
+FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections);
+
+/// The row that a correction's words mean. Throws "fit.unknown".
+RowAmount row_of(const Correction& correction);
+
+/// An edge closer to the bust point than this cannot be made up, in mm. Common practice, no source.
+inline constexpr double kLeastToBustPoint = 40.0;
+/// Shortest shoulder, in mm. Common practice, no source.
+inline constexpr double kLeastShoulder = 25.0;
+
+}  // namespace blockwright

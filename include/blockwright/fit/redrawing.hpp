@@ -1,0 +1,151 @@
+#pragma once
+
+#include "blockwright/dart/opened.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace blockwright {
+
+/// The corners of a drafted half piece, and its edges; each edge starts at the corner above it in
+/// the list, in the order of the outline.
+enum class Corner : std::size_t {
+  CentreWaist,
+  SideWaist,
+  Underarm,
+  ShoulderPoint,
+  SideNeck,
+  CentreNeck,
+};
+enum class BlockEdge : std::size_t { Waist, Side, Armhole, Shoulder, Neckline, Centre };
+
+/// A stroke of a piece: which edge, which stretch of it between darts, which stroke of that.
+struct StrokeSpot {
+  BlockEdge edge = BlockEdge::Waist;
+  std::size_t stretch = 0;
+  std::size_t stroke = 0;
+};
+/// The armhole below and above the across point, and the neckline of a piece without a neck dart.
+inline constexpr StrokeSpot kLowerArmhole{BlockEdge::Armhole, 0, 0};
+inline constexpr StrokeSpot kUpperArmhole{BlockEdge::Armhole, 0, 1};
+inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
+
+/// The cubic between new ends with new end directions: each handle goes with its end and keeps its
+/// length. Where a curve that bends one way would no longer do so, its handles keep their share of
+/// the way to the corner of the end tangents instead.
+/// There and back gives the old curve again but for rounding, unless the other rule was needed. A
+/// mere shift or turn shifts or turns.
+CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving);
+/// The same for a neckline: its handles always keep their share of the way to that corner.
+CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
+                             Vec arriving);
+/// The same for an armhole above the across point: a fair curve whose upper handle stops short of
+/// where the end tangents meet, so that it bends one way wherever it can, as it is drafted.
+CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
+                                  Vec arriving);
+
+/// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a third
+/// longer and at most a quarter shorter, and the length is met as nearly as that allows.
+CubicCurve with_length(const CubicCurve& curve, double length);
+
+/// A half piece in the course of being redrawn: points are moved first; then `finished()` draws
+/// every stroke anew between its ends.
+///
+/// 1. Straight strokes stay straight. 2. A curve keeps its angle to the straight edge or dart leg
+/// that it meets: it is still square where it was square. 3. A joint of two curves stays smooth.
+/// 4. Strokes whose ends and directions did not change are the same to the last bit.
+/// 5. The armhole leans to the centre at the across point as far as the shoulder point asks for, so
+/// that its upper part bends one way, and the front neckline gives up its right angle at the
+/// shoulder as far as it must to turn one way, both as they are drafted.
+/// 6. Darts keep how far their stitching stops short of the apex; caps are drawn anew.
+/// Requires: the six edges of a drafted half piece in their order, none of them empty.
+class Redrawing {
+ public:
+  using Node = std::size_t;
+
+  explicit Redrawing(const Opened& open);
+
+  [[nodiscard]] Node corner(Corner which) const;
+  /// The across point, where the armhole's two strokes meet.
+  [[nodiscard]] Node across() const;
+  [[nodiscard]] Node leg(DartSpot dart, std::size_t which) const;
+  /// All nodes of an edge in the order of travel, both corners included.
+  [[nodiscard]] std::vector<Node> nodes_of(BlockEdge edge) const;
+
+  /// Where a node lies by now.
+  [[nodiscard]] Point at(Node node) const { return nodes_[node].now; }
+  [[nodiscard]] Point at(Corner which) const { return at(corner(which)); }
+  [[nodiscard]] Point apex(DartSpot dart) const;
+
+  void put(Node node, Point to) { nodes_[node].now = to; }
+  void move(Node node, Vec by) { nodes_[node].now = nodes_[node].now + by; }
+  void move(Corner which, Vec by) { move(corner(which), by); }
+  /// Turns the directions of the curves that meet at a node, in place of rule 2.
+  void turn(Node node, Angle by);
+  /// Turns the direction in which a stroke starts or ends, in place of rule 2.
+  void turn_start(StrokeSpot stroke, Angle by) { stroke_at(stroke).turn_from = by; }
+  void turn_end(StrokeSpot stroke, Angle by) { stroke_at(stroke).turn_to = by; }
+  /// Places all nodes from `first` to `last` along the outline as one, with the strokes between
+  /// them and the darts that have both legs there.
+  void place(Node first, Node last, const Placement& by, Angle turned = {});
+  void put_apex(DartSpot dart, Point to);
+  /// The stroke is to be drawn `by` mm longer than it was.
+  void lengthen(StrokeSpot stroke, double by);
+  /// The armhole is to become `by` mm longer: the across point moves level as far as that takes;
+  /// where 16 mm are not enough, the lower armhole is drawn fuller or flatter.
+  void lengthen_armhole(double by) { armhole_longer_ = by; }
+  /// The stroke is to be this curve. Requires: its ends are where its nodes are put.
+  void draw(StrokeSpot stroke, const CubicCurve& curve);
+  /// Marks of the edge keep their distance from its far end.
+  void keep_marks_from_end(BlockEdge edge);
+
+  /// Throws InputError "fit.negative_dart" if a dart's legs have come to cross, "fit.place" if a
+  /// stroke has shrunk to nothing.
+  [[nodiscard]] Opened finished() const;
+
+ private:
+  struct NodeState {
+    Point was, now;
+  };
+  struct Stroke {
+    StrokeSpot spot;
+    Curve was;
+    Node from = 0, to = 0;
+    std::optional<Angle> turn_from, turn_to;
+    std::optional<double> longer;
+    std::optional<CubicCurve> drawn;
+    std::optional<Placement> placed;
+  };
+  struct DartState {
+    DartSpot spot;
+    Node legs[2] = {0, 0};
+    Point apex;
+  };
+
+  void add_edge(std::size_t edge);
+  Stroke& stroke_at(StrokeSpot spot);
+  [[nodiscard]] const DartState& dart_at(DartSpot spot) const;
+  [[nodiscard]] Vec moved_by(Node node) const { return nodes_[node].now - nodes_[node].was; }
+  [[nodiscard]] Angle turn_of(const Stroke& straight) const;
+  [[nodiscard]] std::optional<Angle> turn_of_leg(Node node) const;
+  [[nodiscard]] Angle turn_at(std::size_t stroke, bool at_start) const;
+  [[nodiscard]] Curve redrawn(std::size_t stroke) const;
+  [[nodiscard]] Curve redrawn_at(StrokeSpot spot);
+  [[nodiscard]] Angle armhole_turn() const;
+  [[nodiscard]] Vec neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const;
+  void require_armhole() const;
+  [[nodiscard]] Opened drawn() const;
+  [[nodiscard]] CubicCurve bent(std::size_t stroke, const CubicCurve& was) const;
+  void set_darts(Opened& result) const;
+  void set_marks(Opened& result) const;
+
+  Opened open_;
+  std::vector<NodeState> nodes_;
+  std::vector<Stroke> strokes_;
+  std::vector<DartState> darts_;
+  std::vector<Node> corners_;
+  std::vector<BlockEdge> marks_from_end_;
+  std::optional<double> armhole_longer_;
+};
+
+}  // namespace blockwright

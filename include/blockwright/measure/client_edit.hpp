@@ -1,0 +1,68 @@
+#pragma once
+
+#include "blockwright/measure/client.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+// Changes to the text of a client file that lose nothing: numbers as they were typed, the order of
+// the keys, spaces and line ends stay as they are, byte for byte; what is added follows the file's
+// own indent, line ends and unit. These functions open no file: they take the whole text of one and
+// give the whole new text. `file` names it in messages.
+//
+// Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
+// that is made active again; (2) reading the new text gives the old client and what was added: it
+// is read again as proof. Errors: InputError, as reading a client file has them, for the text and
+// for what is to be added. Cost: linear in the text.
+
+/// A correction to be added. Numbers are given as typed, in the file's unit: "1.0", "1/2".
+struct NewCorrection {
+  std::string action;
+  std::string place;
+  std::string by;
+  std::optional<AmountAs> as;  ///< written only if given
+  BodySide side = BodySide::Both;
+  std::string seen;
+};
+
+/// The fitting that a correction belongs to: made if the file has none of that date and toile.
+struct FittingOf {
+  std::string date;
+  int toile = 1;
+  std::string by;    ///< added if not empty and not in the file; may not contradict the file
+  std::string note;  ///< the same
+};
+
+/// One measurement of a session to be added, its readings as typed.
+struct NewReadings {
+  MeasurementName name;
+  std::vector<std::string> values;
+};
+
+struct NewSession {
+  std::string date;
+  std::string by;
+  std::vector<NewReadings> tape;  ///< written in this order
+};
+
+/// The text with the correction as the last one of its fitting. A new fitting stands in its place
+/// by toile and date. Errors beyond those of reading: "client.order" if it has no such place,
+/// "client.duplicate" if `by` or `note` is not what the file says.
+std::string with_correction(std::string_view text, std::string_view file, const FittingOf& fitting,
+                            const NewCorrection& correction);
+
+/// The text with the number-th correction, counted from 1 over all fittings in the order of the
+/// file, marked as withdrawn, or active again. Withdrawing and making active again gives the same
+/// bytes. Error: "client.correction" if there is none of that number.
+std::string with_withdrawn(std::string_view text, std::string_view file, std::size_t number,
+                           bool withdrawn);
+
+/// The text with the session as the last one of its list. Error beyond those of reading:
+/// "client.duplicate" if there is a session of that date.
+std::string with_session(std::string_view text, std::string_view file, const NewSession& session);
+
+}  // namespace blockwright

@@ -1,0 +1,100 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// How an amount was read at a fitting. A pin says not by itself how much cloth it means, so that
+/// corrections which take in or let out must say it.
+enum class AmountAs {
+  Length,      ///< "length": how far a point, line or seam is to move on the body
+  TuckDepth,   ///< "tuck_depth": depth of a pinned tuck or fold; it takes out twice as much cloth
+  PerSeam,     ///< "per_seam": from each of the two pieces at one seam
+  PerHalf,     ///< "per_half": cloth on one half of the body
+  WholeGirth,  ///< "whole_girth": cloth on the whole body
+};
+
+inline constexpr std::array<AmountAs, 5> kAmountWays{AmountAs::Length, AmountAs::TuckDepth,
+                                                     AmountAs::PerSeam, AmountAs::PerHalf,
+                                                     AmountAs::WholeGirth};
+/// The word of a way in files: "tuck_depth".
+std::string_view amount_word(AmountAs as);
+/// The way of that word; empty if there is none.
+std::optional<AmountAs> amount_named(std::string_view word);
+/// What the way means, for a person who has to choose: "depth of the pinned tuck: ...".
+std::string_view amount_meaning(AmountAs as);
+
+/// The half of the body that a correction is for.
+enum class BodySide { Both, Left, Right };
+
+inline constexpr std::array<BodySide, 3> kBodySides{BodySide::Both, BodySide::Left,
+                                                    BodySide::Right};
+/// "both", "left" or "right".
+std::string_view side_word(BodySide side);
+/// The side of that word; empty if there is none.
+std::optional<BodySide> side_named(std::string_view word);
+
+/// What becomes of a correction once a newer tape session already has what it asked for.
+enum class OnNewTape {
+  Ask,   ///< apply it and warn, until somebody decides
+  Keep,  ///< "keep": apply it, and say no more
+  Drop,  ///< "drop": do not apply it
+};
+
+/// One correction, in the words of the fitting: what was done or is wanted, where, by how much.
+struct Correction {
+  std::string action;  ///< "lower", "raise", "take_in" ...: see correction_words()
+  std::string place;   ///< "front_neck", "underarm", "side" ...
+  double by = 0.0;     ///< mm, as read, more than 0
+  AmountAs as = AmountAs::Length;
+  BodySide side = BodySide::Both;
+  std::string seen;        ///< what was seen on the body, in the fitter's own words
+  bool withdrawn = false;  ///< kept in the file, not applied
+  OnNewTape on_new_tape = OnNewTape::Ask;
+
+  bool operator==(const Correction&) const = default;
+};
+
+/// One try-on of a toile.
+struct Fitting {
+  std::string date;  ///< "2026-03-21"
+  int toile = 0;     ///< number of the toile, from 1
+  std::string by;    ///< who fitted
+  std::string note;
+  std::vector<Correction> corrections;  ///< in the order of the file
+
+  bool operator==(const Fitting&) const = default;
+};
+
+/// A pair of words that a correction may use, and the row of the fitting catalogue that it means
+/// (docs/fitting.md). `sign` is the row's direction: +1 as the row is written, -1 its reverse.
+struct CorrectionWords {
+  std::string_view action;
+  std::string_view place;
+  int row = 0;  ///< 1 to 49
+  int sign = 1;
+  /// The ways of reading an amount that make sense here; the first is meant where none is given,
+  /// unless `must_say`.
+  std::vector<AmountAs> readings;
+  bool must_say = false;
+  /// A correction of one side of the body: the side must be said.
+  bool one_sided = false;
+};
+
+/// All pairs, by row. Each pair stands once; each row has at least one.
+const std::vector<CorrectionWords>& correction_words();
+/// The entry of a pair; null if there is none.
+const CorrectionWords* find_correction_words(std::string_view action, std::string_view place);
+/// Every action, and every place, once, in the order of the rows.
+std::span<const std::string_view> correction_actions();
+std::span<const std::string_view> correction_places();
+/// The action that undoes this one at the same place: "raise" for "lower", whether or not the
+/// fitting catalogue has that pair. Empty for a word that is no action.
+std::string_view opposite_action(std::string_view action);
+
+}  // namespace blockwright

@@ -1,0 +1,143 @@
+#include "fit_prompt.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <istream>
+#include <optional>
+#include <ostream>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+namespace {
+
+/// One line of an answer; nothing at the end of the input.
+std::optional<std::string> answer(std::istream& in, std::ostream& out, const std::string& question) {
+  out << question << " > " << std::flush;
+  std::string line;
+  if (!std::getline(in, line)) return std::nullopt;
+  return line;
+}
+
+/// A number from 1 to `count`; nothing for an empty line or the end.
+std::optional<std::size_t> choice(std::istream& in, std::ostream& out, const std::string& question,
+                                  std::size_t count) {
+  while (const auto line = answer(in, out, question)) {
+    if (line->empty()) return std::nullopt;
+    std::size_t number = 0;
+    const auto [end, error] = std::from_chars(line->data(), line->data() + line->size(), number);
+    const bool whole = error == std::errc() && end == line->data() + line->size();
+    if (whole && number >= 1 && number <= count) return number - 1;
+    out << "  a number from 1 to " << count << ", or nothing to leave\n";
+  }
+  return std::nullopt;
+}
+
+void show_symptoms(std::ostream& out, const std::vector<Symptom>& symptoms) {
+  std::string stage;
+  for (std::size_t i = 0; i < symptoms.size(); ++i) {
+    if (symptoms[i].stage != stage) out << "\n" << symptoms[i].stage << "\n";
+    stage = symptoms[i].stage;
+    out << "  " << i + 1 << ". " << symptoms[i].seen << "\n";
+  }
+}
+
+std::optional<std::size_t> chosen_answer(std::istream& in, std::ostream& out, const Symptom& seen) {
+  out << "Often because: " << seen.cause << "\nUsual amount: " << seen.usual << "\n";
+  for (std::size_t i = 0; i < seen.answers.size(); ++i) {
+    out << "  " << i + 1 << ". " << seen.answers[i].words << "\n";
+  }
+  if (seen.answers.size() == 1) return 0;
+  return choice(in, out, "Which correction?", seen.answers.size());
+}
+
+/// How the amount was read, where that must be said; nothing if the fitter leaves.
+std::optional<std::string> chosen_way(std::istream& in, std::ostream& out,
+                                      const Symptom::Answer& correction) {
+  if (correction.as.empty()) return "";
+  for (std::size_t i = 0; i < correction.as.size(); ++i) {
+    out << "  " << i + 1 << ". " << correction.means[i] << "\n";
+  }
+  const auto way = choice(in, out, "How was it read?", correction.as.size());
+  if (!way) return std::nullopt;
+  return correction.as[*way];
+}
+
+struct Answered {
+  std::string words, as, side;
+};
+
+std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
+                                       const std::vector<Symptom>& symptoms,
+                                       const std::string& unit) {
+  show_symptoms(out, symptoms);
+  const auto seen = choice(in, out, "What is seen? (nothing: done)", symptoms.size());
+  if (!seen) return std::nullopt;
+  const auto which = chosen_answer(in, out, symptoms[*seen]);
+  if (!which) return std::nullopt;
+  const Symptom::Answer& correction = symptoms[*seen].answers[*which];
+  const auto amount = answer(in, out, correction.words + " by how much, in " + unit + "?");
+  if (!amount || amount->empty()) return std::nullopt;
+  const auto way = chosen_way(in, out, correction);
+  if (!way) return std::nullopt;
+  Answered answered{correction.words + " " + *amount, *way, ""};
+  if (correction.one_sided) {
+    const auto side = choice(in, out, "On which side? 1 left, 2 right", 2);
+    if (!side) return std::nullopt;
+    answered.side = *side == 0 ? "left" : "right";
+  }
+  return answered;
+}
+
+/// The number in "correction 3: lower front_neck".
+int number_in(const std::string& where) {
+  const std::size_t from = where.find_first_of("0123456789");
+  int number = 0;
+  if (from != std::string::npos) {
+    std::from_chars(where.data() + from, where.data() + where.size(), number);
+  }
+  return number;
+}
+
+/// Asks of each correction that a newer tape session already has whether it is to be withdrawn.
+void ask_of_explained(const FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
+  FitJob look = job;
+  look.add = {};
+  look.undo = look.redo = {};
+  const JobResult result = run_fit(look, files);
+  for (const Problem& problem : result.problems) {
+    if (problem.code != "fit.explained") continue;
+    out << problem.where << ": " << problem.message << "\n";
+    const auto line = answer(in, out, "Withdraw this correction? y or n");
+    if (!line || line->empty() || (line->front() != 'y' && line->front() != 'Y')) continue;
+    FitJob undo = look;
+    undo.undo = {number_in(problem.where)};
+    run_fit(undo, files);
+    out << "Withdrawn: " << problem.where << "\n";
+  }
+}
+
+}  // namespace
+
+void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
+  ask_of_explained(job, files, in, out);
+  const std::string unit = unit_of_client(job.client, files);
+  const std::vector<Symptom> symptoms = fitting_symptoms(unit);
+  while (const auto answered = one_correction(in, out, symptoms, unit)) {
+    FitJob one = job;
+    one.add = {answered->words};
+    one.undo = one.redo = {};
+    one.as = answered->as;
+    one.side = answered->side;
+    one.report = "text";
+    const JobResult result = run_fit(one, files);
+    if (result.exit_code == 0) {
+      out << "Added: " << answered->words << "\n";
+    } else {
+      for (const Problem& problem : result.problems) out << to_text(problem) << "\n";
+    }
+  }
+  out << "\n";
+}
+
+}  // namespace blockwright

@@ -1,0 +1,242 @@
+#include "blockwright/fit/apply.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/catalogue.hpp"
+#include "half_measures.hpp"
+#include "halves.hpp"
+#include "limits.hpp"
+#include "parts.hpp"
+#include "together.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// A length that changed by less has not moved, in mm.
+constexpr double kMoved = 0.005;
+// A turn of the joined neckline that counts.
+constexpr Angle kSmoothNeck = Angle::degrees(0.01);
+// Both directions of these rows are one-sided by nature.
+constexpr int kOneSided[] = {46, 47, 48};
+
+[[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
+                         const std::string& hint) {
+  throw InputError({Severity::Error, code, where, message, hint});
+}
+
+bool place_matters(int row) { return row == 29 || row == 30 || row == 44 || row == 45; }
+
+// "front_shoulder_dart" and so on; what is meant where nothing is said.
+std::string place_of(const RowAmount& amount) {
+  if (!place_matters(amount.row)) return {};
+  if (!amount.place.empty()) return amount.place;
+  return amount.row == 44 ? "waist" : amount.row == 45 ? "centre_back" : "front_waist_dart";
+}
+
+std::string where_of(const RowAmount& amount) {
+  return "row " + std::to_string(amount.row) + ", " + fixed(amount.by, 2) + " mm";
+}
+
+void require_sound(const RowAmount& amount) {
+  if (amount.row < 1 || amount.row > 49 || (amount.sign != 1 && amount.sign != -1)) {
+    refuse("fit.unknown", where_of(amount), "there is no such row in the fitting catalogue",
+           "rows are 1 to 49");
+  }
+  if (!std::isfinite(amount.by) || amount.by < 0.0) {
+    refuse("fit.amount", where_of(amount), "the amount is not a number from 0 up",
+           "the direction is said in words: lower or raise, take in or let out");
+  }
+  const bool one_sided =
+      std::find(std::begin(kOneSided), std::end(kOneSided), amount.row) != std::end(kOneSided);
+  if (one_sided && amount.side == BodySide::Both) {
+    refuse("fit.side", where_of(amount), "this is a correction for one side of the body",
+           "say left or right");
+  }
+}
+
+bool is_centre_tuck(const RowAmount& amount) { return amount.row == 31 || amount.row == 45; }
+
+// One row asked for, with all amounts of its kind added.
+struct Job {
+  Effect effect;
+  RowMoves moves;
+  std::string place;
+};
+
+bool is_same(const Job& job, const RowMoves& moves, const std::string& place, const Effect& effect) {
+  return job.moves.same_as == moves.same_as && job.place == place &&
+         job.effect.stage == effect.stage && job.effect.side == effect.side;
+}
+
+std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
+  std::vector<Job> jobs;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    require_sound(rows[i]);
+    const RowMoves& moves = moves_of(rows[i].row);
+    const std::string place = place_of(rows[i]);
+    Effect effect{{i}, rows[i].row, fitting_row(rows[i].row).stage, rows[i].side,
+                  rows[i].sign * counted_amount(rows[i]), {}};
+    const auto same = std::find_if(jobs.begin(), jobs.end(), [&](const Job& job) {
+      return is_same(job, moves, place, effect);
+    });
+    if (same == jobs.end()) {
+      jobs.push_back({effect, moves, place});
+      continue;
+    }
+    same->effect.corrections.push_back(i);
+    same->effect.by += effect.by * moves.times * same->moves.times;
+  }
+  std::stable_sort(jobs.begin(), jobs.end(),
+                   [](const Job& a, const Job& b) { return a.effect.stage < b.effect.stage; });
+  return jobs;
+}
+
+// A law of a whole girth holds for both halves; one half alone makes half of it.
+void add_predictions(std::vector<MovedLength>& moved, const std::vector<Law>& laws, BodySide side) {
+  for (const Law& law : laws) {
+    const auto found = std::find_if(moved.begin(), moved.end(),
+                                    [&](const MovedLength& m) { return m.name == law.name; });
+    if (found == moved.end()) continue;
+    const bool half = side != BodySide::Both && is_whole(law.name);
+    found->predicted = half ? 0.5 * law.change : law.change;
+    found->sample = law.kind != LawKind::Exact;
+  }
+}
+
+std::vector<MovedLength> compared(const std::vector<FitLength>& before,
+                                  const std::vector<FitLength>& after) {
+  std::vector<MovedLength> moved;
+  for (const FitLength& is : after) {
+    const auto was = std::find_if(before.begin(), before.end(),
+                                  [&](const FitLength& b) { return b.name == is.name; });
+    moved.push_back({is.name, was == before.end() ? 0.0 : was->mm, is.mm, std::nullopt, false});
+  }
+  return moved;
+}
+
+bool is_worth_telling(const MovedLength& length) {
+  return std::abs(length.change()) > kMoved || (length.predicted && *length.predicted != 0.0);
+}
+
+double neck_corner(const Opened& open) {
+  const auto& edges = open.edges;
+  const Vec shoulder = -end_tangent(edges[static_cast<std::size_t>(BlockEdge::Shoulder)].stretches.back());
+  return turn_between(
+             start_tangent(edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.front()),
+             shoulder)
+      .radians();
+}
+
+// Where the front neckline gave up a part of its right angle at the shoulder, the back's takes it
+// up, so that the joined neckline stays smooth.
+void smooth_neck(const HalfBlock& before, HalfBlock& after) {
+  const double was = neck_corner(before.front) + neck_corner(before.back);
+  const double off = neck_corner(after.front) + neck_corner(after.back) - was;
+  if (std::abs(off) < kSmoothNeck.radians()) return;
+  Redrawing work(after.back);
+  work.turn_start(kNeckline, Angle::radians(off));
+  after.back = work.finished();
+}
+
+HalfBlock applied(const HalfBlock& half, const Job& job) {
+  HalfBlock result = half;
+  job.moves.apply(result, {job.moves.times * job.effect.by, job.place});
+  smooth_neck(half, result);
+  require_possible(half, result);
+  return result;
+}
+
+void carry_out(Halves& halves, Job& job) {
+  if (job.effect.by == 0.0) return;
+  const bool left = job.effect.side == BodySide::Left;
+  HalfBlock &here = left ? halves.left : halves.right, &there = left ? halves.right : halves.left;
+  const HalfBlock before = here;
+  const auto lengths_before = fit_lengths(here, there);
+  const auto laws = job.moves.laws(before, {job.moves.times * job.effect.by, job.place});
+  here = applied(here, job);
+  if (job.effect.side == BodySide::Both) there = applied(there, job);
+  job.effect.moved = compared(lengths_before, fit_lengths(here, there));
+  add_predictions(job.effect.moved, laws, job.effect.side);
+  std::erase_if(job.effect.moved, [](const MovedLength& m) { return !is_worth_telling(m); });
+}
+
+// A refusal from within names row and amount here.
+void carry_out_named(Halves& halves, Job& job) {
+  try {
+    carry_out(halves, job);
+  } catch (const InputError& error) {
+    Problem problem = error.problem();
+    problem.where = words_of(job.effect);
+    throw InputError(problem);
+  }
+}
+
+void add(Problems& problems, const Problems& more) {
+  for (const Problem& problem : more) {
+    if (std::find(problems.begin(), problems.end(), problem) == problems.end()) {
+      problems.push_back(problem);
+    }
+  }
+}
+
+}  // namespace
+
+double counted_amount(const RowAmount& amount) {
+  const bool centre = is_centre_tuck(amount);
+  switch (amount.as) {
+    case AmountAs::TuckDepth:
+    case AmountAs::PerSeam:
+      return centre ? amount.by : 2.0 * amount.by;
+    case AmountAs::WholeGirth:
+      return 0.5 * amount.by;
+    case AmountAs::Length:
+    case AmountAs::PerHalf:
+      return amount.by;
+  }
+  return amount.by;
+}
+
+FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows) {
+  std::vector<Job> jobs = jobs_of(rows);
+  const Halves drafted = halves_of(block);
+  Halves halves = drafted;
+  for (Job& job : jobs) carry_out_named(halves, job);
+  FittedPattern fitted;
+  for (const Job& job : jobs) fitted.effects.push_back(job.effect);
+  fitted.remarks =
+      judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
+  add(fitted.remarks, judge_half(drafted.right, halves.right));
+  add(fitted.remarks, judge_half(drafted.left, halves.left));
+  fitted.pattern = joined(halves, block, fitted.remarks);
+  return fitted;
+}
+
+RowAmount row_of(const Correction& correction) {
+  const CorrectionWords* words = find_correction_words(correction.action, correction.place);
+  if (words == nullptr) {
+    refuse("fit.unknown", correction.action + " " + correction.place,
+           "no correction is said in these words", "see docs/fitting.md for the words there are");
+  }
+  return {words->row,    words->sign,     correction.by,
+          correction.as, correction.side, correction.place};
+}
+
+FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections) {
+  std::vector<RowAmount> rows;
+  std::vector<std::size_t> kept;
+  for (std::size_t i = 0; i < corrections.size(); ++i) {
+    if (corrections[i].withdrawn) continue;
+    rows.push_back(row_of(corrections[i]));
+    kept.push_back(i);
+  }
+  FittedPattern fitted = apply_rows(block, rows);
+  for (Effect& effect : fitted.effects) {
+    for (std::size_t& index : effect.corrections) index = kept[index];
+  }
+  return fitted;
+}
+
+}  // namespace blockwright

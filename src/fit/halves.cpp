@@ -1,0 +1,108 @@
+#include "halves.hpp"
+
+#include "half_piece.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace blockwright {
+namespace {
+
+constexpr const char* kSides[] = {"_right", "_left"};
+
+// One side's piece of two: named by its side, cut once, and without a fold.
+Piece one_of_two(Piece piece, std::size_t side) {
+  if (side == 1) piece = mirrored(piece);
+  piece.name += kSides[side];
+  piece.cut_on = CutOn::One;
+  for (Edge& edge : piece.edges) {
+    if (edge.role == EdgeRole::Fold) edge.role = EdgeRole::Seam;
+  }
+  return piece;
+}
+
+bool is_unfolded(const std::vector<std::string>& names, const std::string& piece) {
+  return std::find(names.begin(), names.end(), piece) != names.end();
+}
+
+std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, const std::vector<std::string>& unfolded,
+                            std::size_t side) {
+  for (EdgeOf& edge : edges) {
+    if (is_unfolded(unfolded, edge.piece)) edge.piece += kSides[side];
+  }
+  return edges;
+}
+
+std::vector<Seam> seams_of(const Pattern& block, const std::vector<std::string>& unfolded) {
+  std::vector<Seam> seams;
+  for (const Seam& seam : block.seams) {
+    const Seam right{seam.name + kSides[0], on_side(seam.a, unfolded, 0),
+                     on_side(seam.b, unfolded, 0), seam.ease_in};
+    if (right.a == seam.a && right.b == seam.b) {
+      seams.push_back(seam);
+      continue;
+    }
+    seams.push_back(right);
+    seams.push_back({seam.name + kSides[1], on_side(seam.a, unfolded, 1),
+                     on_side(seam.b, unfolded, 1), seam.ease_in});
+  }
+  return seams;
+}
+
+// A mate on an unfolded piece is on the same side of the body; a piece that was not unfolded names
+// the right one.
+void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
+  const bool left = piece.name.size() > 5 && piece.name.substr(piece.name.size() - 5) == kSides[1];
+  for (Notch& notch : piece.notches) {
+    if (is_unfolded(unfolded, notch.mate_piece)) notch.mate_piece += kSides[left ? 1 : 0];
+  }
+}
+
+void add_centre_front(Pattern& pattern, const Piece& front, bool unfolded) {
+  if (unfolded) {
+    pattern.seams.push_back({"centre_front",
+                             {{"front_right", "centre_front"}},
+                             {{"front_left", "centre_front"}},
+                             0.0});
+  } else if (front.cut_on == CutOn::Pair) {
+    pattern.seams.push_back(
+        {"centre_front", {{"front", "centre_front"}}, {{"front", "centre_front"}}, 0.0});
+  }
+}
+
+}  // namespace
+
+Halves halves_of(const Pattern& block) {
+  const HalfBlock half{opened(block.piece("front")), opened(block.piece("back"))};
+  return {half, half};
+}
+
+Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks) {
+  Pattern pattern;
+  std::vector<std::string> unfolded;
+  const Opened* sides[2][2] = {{&halves.right.front, &halves.left.front},
+                               {&halves.right.back, &halves.left.back}};
+  for (const auto& [right, left] : sides) {
+    const Piece& before = block.piece(right->piece.name);
+    const Piece one = finished_piece(*right, before), two = finished_piece(*left, before);
+    if (same_shape(one, two)) {
+      pattern.pieces.push_back(one);
+      continue;
+    }
+    unfolded.push_back(before.name);
+    pattern.pieces.push_back(one_of_two(one, 0));
+    pattern.pieces.push_back(one_of_two(two, 1));
+    remarks.push_back({Severity::Note, "fit.sides", before.name,
+                       "its two sides differ: it comes as a right and a left piece, cut 1 each",
+                       before.name == "front"
+                           ? "the centre front becomes a seam; without one, join both on paper "
+                             "along the centre front before cutting"
+                           : ""});
+  }
+  for (Piece& piece : pattern.pieces) name_mates(piece, unfolded);
+  pattern.seams = seams_of(block, unfolded);
+  add_centre_front(pattern, pattern.pieces.front(), is_unfolded(unfolded, "front"));
+  return pattern;
+}
+
+}  // namespace blockwright

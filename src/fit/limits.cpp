@@ -1,0 +1,216 @@
+#include "limits.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/apply.hpp"
+#include "blockwright/geometry/intersections.hpp"
+#include "blockwright/pattern/dart_position.hpp"
+#include "closed_shoulder.hpp"
+#include "half_piece.hpp"
+#include "parts.hpp"
+#include "refuse.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+constexpr double kTouch = 1e-6;             // mm
+constexpr double kWidestAngle = 45.0;       // degrees; common practice, no source
+constexpr double kGrown = 0.5;              // mm: less is rounding of caps and arcs
+constexpr double kSquare = 1.0;             // degrees
+constexpr double kSmooth = 3.0;             // degrees
+constexpr double kSeamTolerance = 1.0;      // mm
+constexpr double kStraight = 1e-6;          // 1/mm
+
+void require_shoulder(const Opened& before, const Opened& after) {
+  const double was = closed_length(before, BlockEdge::Shoulder);
+  const double is = closed_length(after, BlockEdge::Shoulder);
+  if (is >= kLeastShoulder || is >= was - kTouch) return;
+  refuse_fit("fit.strap",
+             "the shoulder would be " + fixed(is, 1) + " mm long; at least " +
+                 fixed(kLeastShoulder, 0) + " are left on a block",
+             "give a smaller amount, or draw a strap on the finished block");
+}
+
+// How near the outline comes to the bust point; the centre front is not looked at.
+double nearest_edge(const Opened& front, std::string& name) {
+  const Point bust = front.at(shoulder_dart(front)).apex;
+  double least = 1e9;
+  for (std::size_t e = 0; e + 1 < front.edges.size(); ++e) {
+    for (const Path& stretch : front.edges[e].stretches) {
+      const double off = nearest(stretch, bust).distance;
+      if (off < least) name = front.edges[e].name;
+      least = std::fmin(least, off);
+    }
+  }
+  return least;
+}
+
+void require_clear_of_bust(const HalfBlock& before, const HalfBlock& after) {
+  std::string name;
+  const double was = nearest_edge(before.front, name), is = nearest_edge(after.front, name);
+  if (is >= kLeastToBustPoint || is >= was - kTouch) return;
+  refuse_fit("fit.close",
+             "the " + name + " would come within " + fixed(is, 1) +
+                 " mm of the bust point; it must stay " + fixed(kLeastToBustPoint, 0) + " mm off",
+             "give a smaller amount, or draw the line on the finished block");
+}
+
+bool darts_cross(const Dart& a, const Dart& b) {
+  if (distance(a.apex, b.apex) <= kTouch) return false;
+  const Path in_a = Path::through({a.legs[0], a.apex, a.legs[1]});
+  const Path in_b = Path::through({b.legs[0], b.apex, b.legs[1]});
+  return !intersections(in_a, in_b).empty();
+}
+
+void require_darts(const Opened& before, const Opened& after) {
+  const Piece piece = put_together(after);
+  for (std::size_t i = 0; i < piece.darts.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (!darts_cross(piece.darts[i], piece.darts[j])) continue;
+      refuse_fit("fit.crossing",
+                 "the darts " + piece.darts[i].name + " and " + piece.darts[j].name + " would cross",
+                 "give a smaller amount");
+    }
+    const auto was = find_dart(before, piece.darts[i].name);
+    const double angle = piece.darts[i].angle().degrees();
+    if (angle <= kWidestAngle || (was && angle <= before.at(*was).angle().degrees())) continue;
+    refuse_fit("fit.limit",
+               "the " + piece.name + " " + piece.darts[i].name + " dart would take " +
+                   fixed(angle, 1) + " degrees; at most " + fixed(kWidestAngle, 0) + " can be cut",
+               "split the dart first, or draft anew");
+  }
+}
+
+void require_outline(const Opened& after) {
+  if (const auto problem = find_problem(put_together(after))) {
+    refuse_fit("fit.crossing", "the " + after.piece.name + " would not hold together: " +
+                                   problem->message,
+               "give a smaller amount");
+  }
+}
+
+// --- what is judged -----------------------------------------------------------------------
+
+int inflections(const OpenEdge& edge) {
+  constexpr int samples = 48;
+  int changes = 0;
+  double last = 0.0;
+  for (const Path& stretch : edge.stretches) {
+    for (const Curve& curve : stretch.curves()) {
+      for (int i = 0; i <= samples; ++i) {
+        const double bend = curvature_at(curve, static_cast<double>(i) / samples);
+        if (std::abs(bend) < kStraight) continue;
+        if (last * bend < 0.0) ++changes;
+        last = bend;
+      }
+    }
+  }
+  return changes;
+}
+
+void judge_curve(const Opened& before, const Opened& after, BlockEdge which, int most,
+                 Problems& problems) {
+  const OpenEdge& edge = after.edges[static_cast<std::size_t>(which)];
+  const int got = inflections(edge);
+  if (got <= std::max(most, inflections(before.edges[static_cast<std::size_t>(which)]))) return;
+  problems.push_back({Severity::Warning, "fit.curve", after.piece.name + "." + edge.name,
+                      "the curve turns back " + std::to_string(got) + " times; at most " +
+                          std::to_string(most) + " is fair",
+                      "look at the line before cutting, and draw it again by hand if need be"});
+}
+
+double corner_angle(const Opened& open, BlockEdge edge) {
+  const std::size_t e = static_cast<std::size_t>(edge), next = (e + 1) % open.edges.size();
+  return std::abs(turn_between(-end_tangent(open.edges[e].stretches.back()),
+                               start_tangent(open.edges[next].stretches.front()))
+                      .degrees());
+}
+
+void judge_angle(double was, double is, double wanted, double tolerance, const std::string& where,
+                 Problems& problems) {
+  const double off = std::abs(is - wanted);
+  if (off <= tolerance || off <= std::abs(was - wanted) + 0.01) return;
+  problems.push_back({Severity::Warning, "fit.curve", where,
+                      "the angle is " + fixed(is, 1) + " degrees, off " + fixed(wanted, 0),
+                      "true the joined edges by hand before cutting"});
+}
+
+void judge_corners(const HalfBlock& block, const HalfBlock& after, Problems& problems) {
+  for (const BlockEdge edge : {BlockEdge::Neckline, BlockEdge::Centre}) {
+    const char* end = edge == BlockEdge::Neckline ? " centre at the neck" : " centre at the waist";
+    judge_angle(corner_angle(block.front, edge), corner_angle(after.front, edge), 90.0, kSquare,
+                std::string("front") + end, problems);
+    judge_angle(corner_angle(block.back, edge), corner_angle(after.back, edge), 90.0, kSquare,
+                std::string("back") + end, problems);
+  }
+  constexpr struct {
+    BlockEdge edge;
+    const char* where;
+  } joints[] = {{BlockEdge::Waist, "waist at the closed side"},
+                {BlockEdge::Side, "armhole at the closed side"},
+                {BlockEdge::Armhole, "armhole at the closed shoulder"},
+                {BlockEdge::Shoulder, "neckline at the closed shoulder"}};
+  for (const auto& joint : joints) {
+    judge_angle(corner_angle(block.front, joint.edge) + corner_angle(block.back, joint.edge),
+                corner_angle(after.front, joint.edge) + corner_angle(after.back, joint.edge), 180.0,
+                kSmooth, joint.where, problems);
+  }
+}
+
+void judge_seam(const HalfBlock& block, const HalfBlock& after, BlockEdge edge, const char* name,
+                Problems& problems) {
+  const auto gap = [&](const HalfBlock& half) {
+    return closed_length(half.front, edge) - closed_length(half.back, edge);
+  };
+  const double off = gap(after) - gap(block);
+  if (std::abs(off) <= kSeamTolerance) return;
+  problems.push_back({Severity::Warning, "fit.seam", name,
+                      "front and back edges now differ by " + fixed(off, 1) + " mm more than they did",
+                      "ease or trim the longer edge"});
+}
+
+void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
+  for (const OpenEdge& edge : after.edges) {
+    for (const Dart& dart : edge.darts) {
+      const DartPosition* position = find_position(after.piece.name, edge.name);
+      const auto was = find_dart(block, dart.name);
+      const double before = was ? block.at(*was).intake() : 0.0;
+      if (!position || dart.intake() <= position->widest_mouth || dart.intake() <= before + kGrown) {
+        continue;
+      }
+      problems.push_back({Severity::Warning, "fit.limit", after.piece.name + "." + dart.name,
+                          "the dart grew from " + fixed(before, 1) + " to " +
+                              fixed(dart.intake(), 1) + " mm; about " +
+                              fixed(position->widest_mouth, 0) + " mm is usual here",
+                          "split it, or move a part elsewhere"});
+    }
+  }
+}
+
+}  // namespace
+
+void require_possible(const HalfBlock& before, const HalfBlock& after) {
+  require_shoulder(before.front, after.front);
+  require_shoulder(before.back, after.back);
+  require_clear_of_bust(before, after);
+  require_darts(before.front, after.front);
+  require_darts(before.back, after.back);
+  require_outline(after.front);
+  require_outline(after.back);
+}
+
+Problems judge_half(const HalfBlock& block, const HalfBlock& after) {
+  Problems problems;
+  for (const auto& [was, is] : {std::pair{&block.front, &after.front}, {&block.back, &after.back}}) {
+    judge_curve(*was, *is, BlockEdge::Neckline, 0, problems);
+    judge_curve(*was, *is, BlockEdge::Armhole, 1, problems);
+    judge_darts(*was, *is, problems);
+  }
+  judge_corners(block, after, problems);
+  judge_seam(block, after, BlockEdge::Side, "side", problems);
+  judge_seam(block, after, BlockEdge::Shoulder, "shoulder", problems);
+  return problems;
+}
+
+}  // namespace blockwright

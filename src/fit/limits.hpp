@@ -1,0 +1,15 @@
+#pragma once
+
+#include "blockwright/base/problem.hpp"
+#include "rows.hpp"
+
+namespace blockwright {
+
+/// Throws InputError for what cannot be cut: see apply_rows(). `before` is the half before the row.
+void require_possible(const HalfBlock& before, const HalfBlock& after);
+
+/// Warnings about the half as a whole against the block: darts grown too wide ("fit.limit"), curves
+/// and corners no longer fair ("fit.curve"), seams that do not walk ("fit.seam").
+Problems judge_half(const HalfBlock& block, const HalfBlock& after);
+
+}  // namespace blockwright

@@ -1,0 +1,352 @@
+#include "blockwright/fit/redrawing.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/solve.hpp"
+#include "blockwright/pattern/dart_position.hpp"
+#include "refuse.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+constexpr std::size_t kEdges = 6;
+// A stroke that becomes shorter than this, in mm, has been used up.
+constexpr double kLeastStroke = 2.0;
+// An angle of no more than this is a closed dart, not a negative one.
+constexpr double kClosed = -1e-12;
+// An edge that was only lengthened or shortened has turned by rounding at most, in radians.
+constexpr double kNoTurn = 1e-12;
+
+// The armhole bends at the across point at least this share of what it bends at the shoulder, and
+// leans for it at most this share of what the lower armhole has turned by then; the front neckline
+// keeps the corner of its end tangents this far from the centre front, of its width. As drafted.
+constexpr double kUpperEvenness = 0.35;
+constexpr double kMostLean = 0.8;
+constexpr double kNeckCornerRoom = 0.30;
+// How far the across point may move to keep an armhole's length, in mm.
+// The across point stays this far above the underarm point, in mm.
+constexpr double kLeastScye = 10.0;
+constexpr double kFirstAcross = 1.0;
+constexpr double kMostAcross = 16.0;
+
+std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
+
+Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
+Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
+
+bool is_at(const StrokeSpot& a, const StrokeSpot& b) {
+  return a.edge == b.edge && a.stretch == b.stretch && a.stroke == b.stroke;
+}
+
+double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
+
+// How far the heading leans to the centre at the across point, off straight up.
+double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec into_shoulder) {
+  const Vec upper = shoulder_point - across;
+  const double out = right_turn(up, upper), bend = right_turn(upper, into_shoulder);
+  const double lower = right_turn(across - underarm, up);
+  return std::fmin(std::fmax(kUpperEvenness * bend - out, 0.0), std::fmax(kMostLean * lower, 0.0));
+}
+
+}  // namespace
+
+Redrawing::Redrawing(const Opened& open) : open_(open) {
+  require(open.edges.size() == kEdges, "only a drafted half piece is fitted");
+  nodes_.push_back({});
+  for (std::size_t e = 0; e < kEdges; ++e) add_edge(e);
+  for (NodeState& node : nodes_) node.now = node.was;
+}
+
+void Redrawing::add_edge(std::size_t e) {
+  const OpenEdge& edge = open_.edges[e];
+  corners_.push_back(e == 0 ? 0 : nodes_.size() - 1);
+  Node last = corners_.back();
+  for (std::size_t s = 0; s < edge.stretches.size(); ++s) {
+    const auto& curves = edge.stretches[s].curves();
+    require(!curves.empty(), "an edge of the block is empty");
+    if (s > 0) {
+      nodes_.push_back({});
+      darts_.push_back({{e, s - 1}, {last, nodes_.size() - 1}, edge.darts[s - 1].apex});
+      last = nodes_.size() - 1;
+    }
+    nodes_[last].was = start_of(curves.front());
+    for (std::size_t i = 0; i < curves.size(); ++i) {
+      const bool closing =
+          e + 1 == kEdges && s + 1 == edge.stretches.size() && i + 1 == curves.size();
+      if (!closing) nodes_.push_back({end_of(curves[i]), {}});
+      const Node to = closing ? 0 : nodes_.size() - 1;
+      strokes_.push_back({{static_cast<BlockEdge>(e), s, i}, curves[i], last, to, {}, {}, {}, {}, {}});
+      last = to;
+    }
+  }
+}
+
+Redrawing::Node Redrawing::corner(Corner which) const {
+  return corners_[static_cast<std::size_t>(which)];
+}
+
+Redrawing::Node Redrawing::across() const { return corner(Corner::Underarm) + 1; }
+
+const Redrawing::DartState& Redrawing::dart_at(DartSpot spot) const {
+  const auto found = std::find_if(darts_.begin(), darts_.end(),
+                                  [&](const DartState& d) { return d.spot == spot; });
+  require(found != darts_.end(), "no such dart");
+  return *found;
+}
+
+Redrawing::Node Redrawing::leg(DartSpot dart, std::size_t which) const {
+  return dart_at(dart).legs[which];
+}
+
+Point Redrawing::apex(DartSpot dart) const { return dart_at(dart).apex; }
+
+void Redrawing::put_apex(DartSpot dart, Point to) {
+  for (DartState& state : darts_) {
+    if (state.spot == dart) state.apex = to;
+  }
+}
+
+std::vector<Redrawing::Node> Redrawing::nodes_of(BlockEdge edge) const {
+  const std::size_t e = index_of(edge);
+  std::vector<Node> nodes;
+  const Node end = e + 1 < kEdges ? corners_[e + 1] : nodes_.size() - 1;
+  for (Node n = corners_[e]; n <= end; ++n) nodes.push_back(n);
+  if (e + 1 == kEdges) nodes.push_back(0);
+  return nodes;
+}
+
+void Redrawing::turn(Node node, Angle by) {
+  for (Stroke& stroke : strokes_) {
+    if (stroke.from == node) stroke.turn_from = by;
+    if (stroke.to == node) stroke.turn_to = by;
+  }
+}
+
+void Redrawing::place(Node first, Node last, const Placement& by, Angle turned) {
+  for (Node n = first; n <= last; ++n) nodes_[n].now = by(nodes_[n].now);
+  for (Stroke& stroke : strokes_) {
+    if (stroke.from < first || stroke.to > last || stroke.to < stroke.from) continue;
+    stroke.placed = by;
+    stroke.turn_from = stroke.turn_to = turned;
+  }
+  for (DartState& dart : darts_) {
+    if (dart.legs[0] >= first && dart.legs[1] <= last) dart.apex = by(dart.apex);
+  }
+}
+
+Redrawing::Stroke& Redrawing::stroke_at(StrokeSpot spot) {
+  const auto found = std::find_if(strokes_.begin(), strokes_.end(),
+                                  [&](const Stroke& s) { return is_at(s.spot, spot); });
+  require(found != strokes_.end(), "no such stroke");
+  return *found;
+}
+
+void Redrawing::lengthen(StrokeSpot stroke, double by) { stroke_at(stroke).longer = by; }
+void Redrawing::draw(StrokeSpot stroke, const CubicCurve& curve) { stroke_at(stroke).drawn = curve; }
+void Redrawing::keep_marks_from_end(BlockEdge edge) { marks_from_end_.push_back(edge); }
+
+Angle Redrawing::turn_of(const Stroke& straight) const {
+  if (moved_by(straight.from) == moved_by(straight.to)) return {};
+  const Angle turn = turn_between(nodes_[straight.to].was - nodes_[straight.from].was,
+                                  nodes_[straight.to].now - nodes_[straight.from].now);
+  return std::abs(turn.radians()) < kNoTurn ? Angle() : turn;
+}
+
+std::optional<Angle> Redrawing::turn_of_leg(Node node) const {
+  for (const DartState& dart : darts_) {
+    if (dart.legs[0] != node && dart.legs[1] != node) continue;
+    const Point was = open_.at(dart.spot).apex;
+    if (moved_by(node) == dart.apex - was) return Angle();
+    return turn_between(nodes_[node].was - was, nodes_[node].now - dart.apex);
+  }
+  return std::nullopt;
+}
+
+// How the armhole's heading at the across point turns: with what a row asked for, and so that it
+// leans as the new points ask for. Straight up is square to the closed shoulder's level: on the
+// front it is turned by the shoulder dart.
+Angle Redrawing::armhole_turn() const {
+  const auto is_stroke = [](StrokeSpot spot) {
+    return [spot](const Stroke& s) { return is_at(s.spot, spot); };
+  };
+  const auto lower = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kLowerArmhole));
+  const auto upper = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kUpperArmhole));
+  if (upper == strokes_.end()) return {};
+  const Angle asked = lower->turn_to.value_or(Angle());
+  const std::size_t at_shoulder = static_cast<std::size_t>(upper - strokes_.begin());
+  const Angle shoulder = turn_at(at_shoulder, false);
+  const Vec by = moved_by(lower->from);
+  const bool only_shifted = by == moved_by(lower->to) && by == moved_by(upper->to);
+  if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
+  const auto spot = find_dart(open_, "shoulder");
+  const Angle open = spot && open_.piece.name == "front" ? open_.at(*spot).angle() : Angle();
+  const Vec up = rotated({0.0, 1.0}, -open);
+  const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
+  const auto& n = nodes_;
+  const double was =
+      lean_of(n[lower->from].was, n[lower->to].was, up, n[upper->to].was, into);
+  const double is = lean_of(n[lower->from].now, n[lower->to].now, rotated(up, asked),
+                            n[upper->to].now, rotated(into, shoulder));
+  return asked + Angle::radians(is - was);
+}
+
+// A front neckline turns one way only while its end tangents meet well on its own side of the centre
+// front. On the back there is always room.
+Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const {
+  const Vec arriving = arriving_of(was);
+  const auto room = [&](Point start, Vec out, Point end) {
+    const auto corner = lines_meet(start, out, end, arriving);
+    return corner ? dot(end - *corner, arriving) / dot(end - start, arriving) : 1.0;
+  };
+  const double least = std::fmin(kNeckCornerRoom, room(was.p0, leaving_of(was), was.p3));
+  if (room(from, wished, to) >= least) return wished;
+  return unit(to - least * dot(to - from, arriving) * arriving - from);
+}
+
+Angle Redrawing::turn_at(std::size_t stroke, bool at_start) const {
+  const Stroke& here = strokes_[stroke];
+  if (const auto& asked = at_start ? here.turn_from : here.turn_to) return *asked;
+  if (const auto by_leg = turn_of_leg(at_start ? here.from : here.to)) return *by_leg;
+  const std::size_t count = strokes_.size();
+  const Stroke& next = strokes_[at_start ? (stroke + count - 1) % count : (stroke + 1) % count];
+  return std::holds_alternative<Segment>(next.was) ? turn_of(next) : Angle();
+}
+
+CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
+  const Stroke& here = strokes_[stroke];
+  const bool upper = is_at(here.spot, kUpperArmhole);
+  const Angle from = upper ? armhole_turn() : turn_at(stroke, true);
+  const Angle to = is_at(here.spot, kLowerArmhole) ? armhole_turn() : turn_at(stroke, false);
+  const Vec by = moved_by(here.from);
+  if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
+    return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
+  }
+  const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
+  Vec leaving = rotated(leaving_of(was), from);
+  const bool whole_neck = open_.edges[index_of(BlockEdge::Neckline)].stretches.size() == 1 &&
+                          is_at(here.spot, kNeckline);
+  if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
+  const Vec arriving = rotated(arriving_of(was), to);
+  if (whole_neck) return reshaped_neckline(was, start, leaving, end, arriving);
+  return upper ? reshaped_upper_armhole(was, start, leaving, end, arriving)
+               : reshaped(was, start, leaving, end, arriving);
+}
+
+Curve Redrawing::redrawn(std::size_t stroke) const {
+  const Stroke& here = strokes_[stroke];
+  const Point from = nodes_[here.from].now, to = nodes_[here.to].now;
+  if (distance(from, to) < kLeastStroke) {
+    refuse_fit("fit.place", "the " + open_.edges[index_of(here.spot.edge)].name + " would be used up",
+               "give a smaller amount, or draft anew from new measurements");
+  }
+  if (std::holds_alternative<Segment>(here.was)) return Segment{from, to};
+  if (here.drawn) {
+    return here.longer ? with_length(*here.drawn, length(here.was) + *here.longer) : *here.drawn;
+  }
+  const auto& was = std::get<CubicCurve>(here.was);
+  if (here.placed) {
+    auto curve = std::get<CubicCurve>(placed(here.was, *here.placed));
+    const bool whole = curve.p0 == from && curve.p3 == to;
+    if (whole) return here.longer ? with_length(curve, length(here.was) + *here.longer) : curve;
+  }
+  const CubicCurve curve = bent(stroke, was);
+  return here.longer ? with_length(curve, length(here.was) + *here.longer) : curve;
+}
+
+void Redrawing::set_darts(Opened& result) const {
+  for (const DartState& state : darts_) {
+    const Dart& was = open_.at(state.spot);
+    Dart& dart = result.at(state.spot);
+    const Point legs[2] = {nodes_[state.legs[0]].now, nodes_[state.legs[1]].now};
+    const OpenEdge &before = open_.edges[state.spot.edge], &after = result.edges[state.spot.edge];
+    if (legs[0] == was.legs[0] && legs[1] == was.legs[1] && state.apex == was.apex &&
+        before.stretches == after.stretches) {
+      continue;
+    }
+    dart.apex = state.apex;
+    dart.legs = {legs[0], legs[1]};
+    if (turn_between(legs[0] - dart.apex, legs[1] - dart.apex).radians() < kClosed) {
+      refuse_fit("fit.negative_dart",
+                 "the " + result.piece.name + " " + dart.name + " dart has less than that to give",
+                 "give a smaller amount, or take it from another place");
+    }
+    dart = held_back(dart, distance(was.apex, was.point));
+    cap_dart(result, dart.name);
+  }
+}
+
+void Redrawing::set_marks(Opened& result) const {
+  for (std::size_t i = 0; i < result.notches.size(); ++i) {
+    Anchor& anchor = result.notches[i];
+    const auto& was = open_.edges[anchor.edge].stretches[anchor.stretch];
+    const auto& is = result.edges[anchor.edge].stretches[anchor.stretch];
+    const auto from_end = std::find(marks_from_end_.begin(), marks_from_end_.end(),
+                                    static_cast<BlockEdge>(anchor.edge));
+    if (from_end != marks_from_end_.end()) anchor.along += length(is) - length(was);
+    // The armhole's notch stands where its two strokes meet.
+    if (anchor.edge == index_of(BlockEdge::Armhole)) anchor.along = length(is.curves().front());
+    anchor.along = std::clamp(anchor.along, 0.0, length(is));
+  }
+}
+
+Opened Redrawing::finished() const {
+  if (!armhole_longer_) return drawn();
+  const OpenEdge& old = open_.edges[index_of(BlockEdge::Armhole)];
+  const double wanted = closed_length(old) + *armhole_longer_;
+  const auto across_moved = [&](double by) {
+    Redrawing work = *this;
+    work.armhole_longer_ = std::nullopt;
+    work.move(across(), {by, 0.0});
+    return work;
+  };
+  const auto too_long = [&](double by) {
+    const Redrawing work = across_moved(by);
+    double sum = 0.0;
+    for (std::size_t i = 0; i < strokes_.size(); ++i) {
+      if (strokes_[i].spot.edge == BlockEdge::Armhole) sum += length(work.redrawn(i));
+    }
+    return sum - wanted;
+  };
+  for (double most = kFirstAcross; most <= kMostAcross; most *= 2.0) {
+    if ((too_long(-most) > 0.0) == (too_long(most) > 0.0)) continue;
+    return across_moved(solve_between(too_long, -most, most, 1e-10)).drawn();
+  }
+  Redrawing work = across_moved(0.0);
+  work.lengthen(kLowerArmhole, length(work.redrawn_at(kLowerArmhole)) - too_long(0.0) -
+                                   length(work.stroke_at(kLowerArmhole).was));
+  return work.drawn();
+}
+
+Curve Redrawing::redrawn_at(StrokeSpot spot) {
+  return redrawn(static_cast<std::size_t>(&stroke_at(spot) - strokes_.data()));
+}
+
+void Redrawing::require_armhole() const {
+  const auto height = [&](Point NodeState::*at) {
+    return (nodes_[across()].*at).y - (nodes_[corner(Corner::Underarm)].*at).y;
+  };
+  const double is = height(&NodeState::now);
+  if (is >= kLeastScye || is >= height(&NodeState::was)) return;
+  refuse_fit("fit.place", "the lower armhole of the " + open_.piece.name + " would be used up",
+             "give a smaller amount, or draft anew from new measurements");
+}
+
+Opened Redrawing::drawn() const {
+  require_armhole();
+  Opened result = open_;
+  for (OpenEdge& edge : result.edges) {
+    for (Path& stretch : edge.stretches) stretch = Path();
+  }
+  for (std::size_t i = 0; i < strokes_.size(); ++i) {
+    const StrokeSpot& spot = strokes_[i].spot;
+    result.edges[index_of(spot.edge)].stretches[spot.stretch].add(redrawn(i));
+  }
+  set_darts(result);
+  set_marks(result);
+  return result;
+}
+
+}  // namespace blockwright

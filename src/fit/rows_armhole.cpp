@@ -1,0 +1,139 @@
+#include "blockwright/fit/moves.hpp"
+#include "closed_shoulder.hpp"
+#include "parts.hpp"
+#include "rows.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// On sample armholes (plane geometry on one drafted armhole; no source).
+constexpr double kArmholePerUnderarm = 1.35;
+constexpr double kArmholePerScoop = 0.95;
+constexpr double kArmholePerFill = -0.65;
+constexpr double kArmholePerRound = 3.0;
+
+// 19, 20: underarm point down the side seam.
+Opened with_underarm_lowered(const Opened& open, double by) {
+  return with_corner_moved(open, Corner::Underarm, -by * up_the_side(open));
+}
+
+void lower_underarm(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_underarm_lowered(half.front, ask.by);
+  half.back = with_underarm_lowered(half.back, ask.by);
+}
+
+std::vector<Law> underarm_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.side", -ask.by, LawKind::Exact},
+          {"back.side", -ask.by, LawKind::Exact},
+          {"armhole", kArmholePerUnderarm * ask.by, LawKind::Ratio}};
+}
+
+// 21, 22: the armhole at the across point, into the piece where positive, to nothing at its ends.
+Opened with_armhole_scooped(const Opened& open, double by) {
+  Redrawing work(open);
+  work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
+  return work.finished();
+}
+
+void scoop_front_armhole(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_armhole_scooped(half.front, ask.by);
+}
+
+void fill_back_armhole(HalfBlock& half, const RowAsk& ask) {
+  half.back = with_armhole_scooped(half.back, -ask.by);
+}
+
+std::vector<Law> scoop_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.armhole", kArmholePerScoop * ask.by, LawKind::Ratio}};
+}
+
+std::vector<Law> fill_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.armhole", kArmholePerFill * ask.by, LawKind::Rough}};
+}
+
+// 23: a wedge at the middle of the front's lower armhole closed about the bust point. The side part
+// turns and the waist dart takes it up; without a waist dart the upper part turns, and the shoulder
+// dart does.
+void take_in_front_armhole_edge(HalfBlock& half, const RowAsk& ask) {
+  const Opened& open = half.front;
+  const Curve& lower = stroke_of(open, kLowerArmhole);
+  const Point fold = point_at(lower, parameter_at_length(lower, 0.5 * length(lower)));
+  const DartSpot shoulder = shoulder_dart(open);
+  const Point bust = open.at(shoulder).apex;
+  const Angle about = wedge_angle(ask.by, distance(bust, fold));
+  const auto waist = waist_dart(open);
+  const auto closed = [&](double times) {
+    const Angle by = times * about;
+    Redrawing work(open);
+    if (waist) {
+      turn_part(work, work.leg(*waist, 1), work.corner(Corner::Underarm), bust, by);
+    } else {
+      turn_part(work, work.across(), work.leg(shoulder, 0), bust, -by);
+      work.turn(work.across(), -by);
+    }
+    return work.finished();
+  };
+  half.front = closed(times_for(closed, BlockEdge::Armhole,
+                                closed_length(open, BlockEdge::Armhole) - ask.by));
+}
+
+std::vector<Law> front_edge_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.armhole", -ask.by, LawKind::Exact},
+          {"front.side", 0.0, LawKind::Exact},
+          {"front.waist", 0.0, LawKind::Exact}};
+}
+
+// 24: a wedge at the back's across point closed about the blade point into the shoulder dart.
+void take_in_back_armhole_edge(HalfBlock& half, const RowAsk& ask) {
+  const Opened& open = half.back;
+  const DartSpot shoulder = shoulder_dart(open);
+  const Point blade = open.at(shoulder).apex;
+  const Angle about = wedge_angle(ask.by, distance(blade, across_of(open)));
+  const auto closed = [&](double times) {
+    Redrawing work(open);
+    turn_part(work, work.corner(Corner::ShoulderPoint), work.leg(shoulder, 0), blade,
+              -(times * about));
+    return work.finished();
+  };
+  half.back = closed(times_for(closed, BlockEdge::Armhole,
+                               closed_length(open, BlockEdge::Armhole) - ask.by));
+}
+
+std::vector<Law> back_edge_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.armhole", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
+}
+
+// 25: the armhole round both pieces wider, to nothing at the shoulder.
+Opened with_armhole_rounded(const Opened& open, double by) {
+  Redrawing work(open);
+  work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
+  work.move(Corner::Underarm, -by * up_the_side(open));
+  return work.finished();
+}
+
+void widen_armhole(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_armhole_rounded(half.front, ask.by);
+  half.back = with_armhole_rounded(half.back, ask.by);
+}
+
+std::vector<Law> widen_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.side", -ask.by, LawKind::Exact},
+          {"back.side", -ask.by, LawKind::Exact},
+          {"armhole", kArmholePerRound * ask.by, LawKind::Ratio}};
+}
+
+}  // namespace
+
+const std::vector<RowMoves> kArmholeRows = {
+    {19, 19, 1, lower_underarm, underarm_laws},
+    {20, 19, -1, lower_underarm, underarm_laws},
+    {21, 21, 1, scoop_front_armhole, scoop_laws},
+    {22, 22, 1, fill_back_armhole, fill_laws},
+    {23, 23, 1, take_in_front_armhole_edge, front_edge_laws},
+    {24, 24, 1, take_in_back_armhole_edge, back_edge_laws},
+    {25, 25, 1, widen_armhole, widen_laws},
+};
+
+}  // namespace blockwright

@@ -1,0 +1,152 @@
+#include "blockwright/fit/moves.hpp"
+#include "blockwright/pattern/dart_position.hpp"
+#include "closed_shoulder.hpp"
+#include "parts.hpp"
+#include "refuse.hpp"
+#include "rows.hpp"
+#include "waist_fit.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// The high curve's point lies so far from the neckline, towards the blade, in mm. Common practice,
+// no source (60 to 70); the bounds are ours.
+constexpr double kLeastHighCurve = 40.0;
+constexpr double kMostHighCurve = 80.0;
+
+// 33, 34: the back's outer part shifted out. Of the shoulder's gain half is cut off again at the
+// back's shoulder point, and half added at the front's. The waist dart takes up the waist's.
+void widen_across_back(HalfBlock& half, const RowAsk& ask) {
+  const Opened& open = half.back;
+  const Vec out{ask.by, 0.0};
+  Redrawing work(open);
+  if (const auto dart = waist_dart(open)) {
+    const double mouth = open.at(*dart).intake() + ask.by;
+    set_mouth(work, open, *dart, std::fmax(mouth, 0.0));  // refuses what the dart has not got
+    Redrawing fresh(open);
+    shift_part(fresh, fresh.leg(*dart, 1), fresh.across(), out);
+    fresh.put_apex(*dart, open.at(*dart).apex + 0.5 * out);
+    work = fresh;
+  } else {
+    shift_part(work, work.corner(Corner::SideWaist), work.across(), out);
+  }
+  work.move(Corner::ShoulderPoint, 0.5 * ask.by * shoulder_at_tip(open));
+  half.back = work.finished();
+  half.front = with_corner_moved(half.front, Corner::ShoulderPoint,
+                                 0.5 * ask.by * shoulder_at_tip(half.front));
+}
+
+std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
+  const bool dart = waist_dart(before.back).has_value();
+  return {{"across_back", 2.0 * ask.by, LawKind::Exact},
+          {"bust_line", 2.0 * ask.by, LawKind::Exact},
+          {"back.waist", dart ? 0.0 : ask.by, LawKind::Exact},
+          {"front.shoulder", 0.5 * ask.by, LawKind::Exact},
+          {"back.shoulder", 0.5 * ask.by, LawKind::Exact}};
+}
+
+// 35, 37: cut from the centre back through the blade point to the across point. The part next to
+// the centre goes straight up; the outer part turns about the across point, which opens the
+// shoulder dart by as much. The blade point goes up with the centre.
+void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
+  const Opened& open = half.back;
+  Redrawing work(open);
+  ClosedShoulder shoulder = closed_shoulder(work, open);
+  const Angle by = Angle::radians(
+      std::asin(ask.by / distance(shoulder.apex, across_of(open))));
+  const Placement up = Placement::shift({0.0, ask.by});
+  for (Point* p : {&shoulder.side_neck, &shoulder.leg, &shoulder.shoulder_point, &shoulder.apex}) {
+    *p = up(*p);
+  }
+  shoulder.angle = shoulder.angle + by;
+  if (2.0 * distance(shoulder.apex, shoulder.leg) * std::sin(0.5 * shoulder.angle.radians()) <
+      kLeastMouth) {
+    refuse_fit("fit.negative_dart", "the back shoulder dart has less than that to give",
+               "fold out less, and take the rest up at the neck end of the back shoulder");
+  }
+  put_shoulder(work, open, shoulder);
+  work.move(Corner::CentreNeck, {0.0, ask.by});
+  work.lengthen_armhole(0.0);
+  half.back = work.finished();
+}
+
+std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.centre_back", ask.by, LawKind::Exact},
+          {"back.neckline", 0.0, LawKind::Exact},
+          {"back.shoulder", 0.0, LawKind::Exact},
+          {"back.armhole", 0.0, LawKind::Exact}};
+}
+
+// Where the back curves under the nape: on the line from the neckline to the blade point, level with
+// the shoulder point, about which the shoulder turns.
+Point high_curve_point(const Opened& open, Point on_neckline) {
+  const Redrawing work(open);
+  const ClosedShoulder shoulder = closed_shoulder(work, open);
+  const Vec down = shoulder.apex - on_neckline;
+  const double most = kMostHighCurve / norm(down), least = kLeastHighCurve / norm(down);
+  const double share = (shoulder.shoulder_point.y - on_neckline.y) / down.y;
+  return on_neckline + std::clamp(share, least, most) * down;
+}
+
+// 36: the same move higher, about the shoulder point, with a dart at the middle of the neckline.
+void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
+  if (ask.by < 0.0) {
+    refuse_fit("fit.negative_dart", "the back has no neck dart that could give it",
+               "shorten the upper back, or lower the back neck");
+  }
+  Opened open = half.back;
+  const double neck = length_of(open, kNeckline);
+  const EdgeSpot middle = spot_at(open, static_cast<std::size_t>(BlockEdge::Neckline), 0.5 * neck);
+  const Point turns = high_curve_point(open, middle.point);
+  const DartSpot spot = slit(open, middle, turns, "neck");
+  Dart& dart = open.at(spot);
+  dart.pressed_to = Leg::Second;
+  dart.point = turns + hold_back("back", "neck", kUsualCup) * unit(dart.legs[0] - turns);
+
+  Redrawing work(open);
+  const ClosedShoulder old = closed_shoulder(work, open);
+  const Angle by =
+      Angle::radians(std::asin(ask.by / distance(turns, old.shoulder_point)));
+  const Vec up{0.0, ask.by};
+  put_shoulder(work, open,
+               with_ends(old, rotated_about(old.side_neck, old.shoulder_point, -by),
+                         old.shoulder_point));
+  shift_part(work, work.leg(spot, 1), work.corner(Corner::CentreNeck), up);
+  work.put_apex(spot, turns + up);
+  work.put(work.leg(spot, 0), rotated_about(work.at(work.leg(spot, 1)), turns + up, -by));
+  work.lengthen(kNeckline, 0.0);
+  half.back = work.finished();
+}
+
+std::vector<Law> below_nape_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.centre_back", ask.by, LawKind::Exact},
+          {"back.neckline", 0.0, LawKind::Exact},
+          {"back.shoulder", 0.0, LawKind::Exact}};
+}
+
+// 38: centre back waist up, to nothing at the side.
+void shorten_back_waist(HalfBlock& half, const RowAsk& ask) {
+  Redrawing work(half.back);
+  raise_waist(work, half.back, WaistEnd::Centre, ask.by);
+  half.back = work.finished();
+}
+
+std::vector<Law> back_waist_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.centre_back", -ask.by, LawKind::Exact}, {"back.side", 0.0, LawKind::Exact}};
+}
+
+}  // namespace
+
+const std::vector<RowMoves> kBackRows = {
+    {33, 33, 1, widen_across_back, across_back_laws},
+    {34, 33, -1, widen_across_back, across_back_laws},
+    {35, 35, 1, lengthen_upper_back, upper_back_laws},
+    {36, 36, 1, lengthen_below_nape, below_nape_laws},
+    {37, 35, -1, lengthen_upper_back, upper_back_laws},
+    {38, 38, 1, shorten_back_waist, back_waist_laws},
+};
+
+}  // namespace blockwright

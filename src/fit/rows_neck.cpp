@@ -1,0 +1,134 @@
+#include "blockwright/fit/moves.hpp"
+#include "closed_shoulder.hpp"
+#include "parts.hpp"
+#include "rows.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// Ratios on a sample neck (plane geometry on one drafted neckline; no source).
+constexpr double kWholeNeckPerFrontDrop = 1.64;
+constexpr double kHalfNeckPerBackDrop = 0.5;
+// With flat shoulders 3.4; the median of 300 drafted blocks, whose shoulders slope, is less.
+constexpr double kWholeNeckPerSideShift = 2.5;
+
+// 1, 2: front neck point down the centre front.
+void lower_front_neck(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_corner_moved(half.front, Corner::CentreNeck, {0.0, -ask.by});
+}
+
+std::vector<Law> front_neck_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.centre_front", -ask.by, LawKind::Exact},
+          {"neckline", kWholeNeckPerFrontDrop * ask.by, LawKind::Ratio}};
+}
+
+// A parallel of a curve gains its distance times the angle that the curve turns by. With flat
+// shoulders both necklines turn by half a circle and the whole neck gains 2 pi r; what the shoulders
+// slope is missing from it.
+double turning(const Opened& open) {
+  const Curve& neck = stroke_of(open, kNeckline);
+  return std::abs(turn_between(tangent_at(neck, 0.0), tangent_at(neck, 1.0)).radians());
+}
+
+// 3, 4: the neckline into the piece, parallel; the side neck point goes along the shoulder.
+Opened with_neck_offset(const Opened& open, double by) {
+  const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
+  const Vec inwards = left_of(tangent_at(old, 0.0)), along = shoulder_at_neck(open);
+  Redrawing work(open);
+  work.move(Corner::SideNeck, by / dot(inwards, along) * along);
+  work.move(Corner::CentreNeck, by * left_of(tangent_at(old, 1.0)));
+  work.draw(kNeckline,
+            offset_stroke(old, by, work.at(Corner::SideNeck), work.at(Corner::CentreNeck)));
+  work.lengthen(kNeckline, turning(open) * by);
+  return work.finished();
+}
+
+void widen_neck(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_neck_offset(half.front, ask.by);
+  half.back = with_neck_offset(half.back, ask.by);
+}
+
+std::vector<Law> widen_neck_laws(const HalfBlock& before, const RowAsk& ask) {
+  const double turn = turning(before.front) + turning(before.back);
+  return {{"neckline", 2.0 * turn * ask.by, LawKind::Exact},
+          {"front.shoulder", -ask.by, LawKind::Exact},
+          {"back.shoulder", -ask.by, LawKind::Exact}};
+}
+
+Point neck_middle(const Opened& open) {
+  const Curve& neck = stroke_of(open, kNeckline);
+  return point_at(neck, parameter_at_length(neck, 0.5 * length(neck)));
+}
+
+// A wedge at the middle of the neckline closed about an apex: what lies between the neckline and
+// the leg of the dart that takes the angle up turns towards the centre.
+Opened with_neck_wedge(const Opened& open, DartSpot taker, double wedge) {
+  const Point apex = open.at(taker).apex;
+  const Angle about = wedge_angle(wedge, distance(apex, neck_middle(open)));
+  const auto closed = [&](double times) {
+    Redrawing work(open);
+    turn_part(work, work.leg(taker, 1), work.corner(Corner::SideNeck), apex, times * about);
+    return work.finished();
+  };
+  return closed(times_for(closed, BlockEdge::Neckline, closed_length(open, BlockEdge::Neckline) - wedge));
+}
+
+// 5: front neck edge gapes. The waist dart takes it up, or where there is none the shoulder dart.
+void take_in_front_neck_edge(HalfBlock& half, const RowAsk& ask) {
+  const DartSpot taker = waist_dart(half.front).value_or(shoulder_dart(half.front));
+  half.front = with_neck_wedge(half.front, taker, ask.by);
+}
+
+std::vector<Law> front_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.neckline", -ask.by, LawKind::Exact}, {"front.waist", 0.0, LawKind::Exact},
+          {"front.shoulder", 0.0, LawKind::Exact}, {"front.armhole", 0.0, LawKind::Exact}};
+}
+
+// 6: back neck stands away; turned into the shoulder dart about the blade point.
+void take_in_back_neck_edge(HalfBlock& half, const RowAsk& ask) {
+  half.back = with_neck_wedge(half.back, shoulder_dart(half.back), ask.by);
+}
+
+std::vector<Law> back_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.neckline", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
+}
+
+// 7: nape down.
+void lower_back_neck(HalfBlock& half, const RowAsk& ask) {
+  half.back = with_corner_moved(half.back, Corner::CentreNeck, {0.0, -ask.by});
+}
+
+std::vector<Law> back_neck_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.centre_back", -ask.by, LawKind::Exact},
+          {"back.neckline", kHalfNeckPerBackDrop * ask.by, LawKind::Ratio}};
+}
+
+// 8: both side neck points out along the shoulder.
+void widen_side_neck(HalfBlock& half, const RowAsk& ask) {
+  for (Opened* open : {&half.front, &half.back}) {
+    *open = with_corner_moved(*open, Corner::SideNeck, ask.by * shoulder_at_neck(*open));
+  }
+}
+
+std::vector<Law> side_neck_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.shoulder", -ask.by, LawKind::Exact},
+          {"back.shoulder", -ask.by, LawKind::Exact},
+          {"neckline", kWholeNeckPerSideShift * ask.by, LawKind::Rough}};
+}
+
+}  // namespace
+
+const std::vector<RowMoves> kNeckRows = {
+    {1, 1, 1, lower_front_neck, front_neck_laws},
+    {2, 1, -1, lower_front_neck, front_neck_laws},
+    {3, 3, 1, widen_neck, widen_neck_laws},
+    {4, 3, -1, widen_neck, widen_neck_laws},
+    {5, 5, 1, take_in_front_neck_edge, front_neck_edge_laws},
+    {6, 6, 1, take_in_back_neck_edge, back_neck_edge_laws},
+    {7, 7, 1, lower_back_neck, back_neck_laws},
+    {8, 8, 1, widen_side_neck, side_neck_laws},
+};
+
+}  // namespace blockwright

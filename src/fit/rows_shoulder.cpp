@@ -1,0 +1,207 @@
+#include "blockwright/fit/moves.hpp"
+#include "closed_shoulder.hpp"
+#include "parts.hpp"
+#include "rows.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
+// how the armhole stands at the shoulder.
+constexpr double kArmholePerShoulder = 0.14;
+
+const Law kFrontShoulderKept{"front.shoulder", 0.0, LawKind::Exact};
+const Law kBackShoulderKept{"back.shoulder", 0.0, LawKind::Exact};
+
+// 9, 10: shoulder point in along the shoulder.
+void shorten_shoulder(HalfBlock& half, const RowAsk& ask) {
+  for (Opened* open : {&half.front, &half.back}) {
+    *open = with_corner_moved(*open, Corner::ShoulderPoint, -ask.by * shoulder_at_tip(*open));
+  }
+}
+
+std::vector<Law> shorten_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.shoulder", -ask.by, LawKind::Exact},
+          {"back.shoulder", -ask.by, LawKind::Exact},
+          {"armhole", 2.0 * kArmholePerShoulder * ask.by, LawKind::Rough}};
+}
+
+// 11, 12, 46: shoulder point up; the armhole goes up the side seam as far and keeps its length.
+Opened with_tip_raised(const Opened& open, double by) {
+  Redrawing work(open);
+  const Vec up = by * up_the_side(open);
+  work.move(Corner::Underarm, up);
+  work.move(work.across(), up);
+  put_shoulder(work, open, tip_raised(closed_shoulder(work, open), by));
+  work.lengthen_armhole(0.0);
+  return work.finished();
+}
+
+void raise_shoulder_point(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_tip_raised(half.front, ask.by);
+  half.back = with_tip_raised(half.back, ask.by);
+}
+
+std::vector<Law> raise_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.side", ask.by, LawKind::Exact},   {"back.side", ask.by, LawKind::Exact},
+          {"front.armhole", 0.0, LawKind::Exact},   {"back.armhole", 0.0, LawKind::Exact},
+          kFrontShoulderKept,                       kBackShoulderKept};
+}
+
+// 13: the seam's outer end forward: front shoulder point down, back shoulder point up.
+Opened with_tip_alone_raised(const Opened& open, double by) {
+  Redrawing work(open);
+  put_shoulder(work, open, tip_raised(closed_shoulder(work, open), by));
+  return work.finished();
+}
+
+void forward_shoulder_point(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_tip_alone_raised(half.front, -ask.by);
+  half.back = with_tip_alone_raised(half.back, ask.by);
+}
+
+std::vector<Law> forward_point_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.armhole", -ask.by, LawKind::Ratio},
+          {"back.armhole", ask.by, LawKind::Ratio},
+          kFrontShoulderKept,
+          kBackShoulderKept};
+}
+
+// 14: a strip cut from one shoulder and joined to the other. What is cut off is so much of neckline
+// and armhole; the other piece gets the same strip, turned over.
+struct ShoulderStrip {
+  Vec at_neck, at_tip;        // how both ends move: down the shoulder, and out of the piece
+  Angle neck_bend, tip_bend;  // how neckline and armhole have turned there
+};
+
+// Down the closed shoulder and out of the piece.
+struct ShoulderFrame {
+  Vec down, out;
+  [[nodiscard]] Vec seen(Vec v) const { return {dot(v, down), dot(v, out)}; }
+  [[nodiscard]] Vec drawn(Vec v) const { return v.x * down + v.y * out; }
+};
+
+ShoulderFrame frame_of(const ClosedShoulder& shoulder) {
+  const Vec down = unit(shoulder.shoulder_point - shoulder.side_neck);
+  return {down, left_of(down)};
+}
+
+ShoulderStrip cut_strip(Opened& open, double width) {
+  Redrawing work(open);
+  const ClosedShoulder old = closed_shoulder(work, open);
+  const ShoulderFrame frame = frame_of(old);
+  const Curve neck = stroke_of(open, kNeckline), scye = stroke_of(open, kUpperArmhole);
+  const Curve rest = split_at(neck, parameter_at_length(neck, width)).second;
+  const Curve below = split_at(scye, parameter_at_length(scye, length(scye) - width)).first;
+  const Point tip = rotated_about(end_of(below), old.apex, old.angle);
+  put_shoulder(work, open, with_ends(old, start_of(rest), tip));
+  work.draw(kNeckline, std::get<CubicCurve>(rest));
+  work.draw(kUpperArmhole, std::get<CubicCurve>(below));
+  open = work.finished();
+  return {frame.seen(start_of(rest) - old.side_neck), frame.seen(tip - old.shoulder_point),
+          turn_between(tangent_at(neck, 0.0), tangent_at(rest, 0.0)),
+          turn_between(tangent_at(scye, 1.0), tangent_at(below, 1.0))};
+}
+
+void join_strip(Opened& open, const ShoulderStrip& strip, double width) {
+  Redrawing work(open);
+  const ClosedShoulder old = closed_shoulder(work, open);
+  const ShoulderFrame frame = frame_of(old);
+  const Point neck = old.side_neck + frame.drawn({strip.at_neck.x, -strip.at_neck.y});
+  const Point tip = old.shoulder_point + frame.drawn({strip.at_tip.x, -strip.at_tip.y});
+  put_shoulder(work, open, with_ends(old, neck, tip));
+  work.turn_start(kNeckline, -strip.neck_bend);
+  work.lengthen(kNeckline, width);
+  work.turn_end(kUpperArmhole, -strip.tip_bend);
+  open = work.finished();
+}
+
+void forward_shoulder_seam(HalfBlock& half, const RowAsk& ask) {
+  Opened &from = ask.by > 0.0 ? half.front : half.back, &to = ask.by > 0.0 ? half.back : half.front;
+  const double width = std::abs(ask.by);
+  join_strip(to, cut_strip(from, width), width);
+}
+
+std::vector<Law> forward_seam_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.neckline", -ask.by, LawKind::Ratio},
+          {"back.neckline", ask.by, LawKind::Ratio},
+          {"front.armhole", -ask.by, LawKind::Ratio},
+          {"back.armhole", ask.by, LawKind::Ratio}};
+}
+
+// 15, 16: the shoulder taken up at its neck end; the neck point at the centre comes down as far.
+Opened with_neck_end_lowered(const Opened& open, double by) {
+  Redrawing work(open);
+  put_shoulder(work, open, neck_end_raised(closed_shoulder(work, open), -by));
+  work.move(Corner::CentreNeck, {0.0, -by});
+  return work.finished();
+}
+
+void take_up_front_shoulder(HalfBlock& half, const RowAsk& ask) {
+  half.front = with_neck_end_lowered(half.front, ask.by);
+}
+
+void take_up_back_shoulder(HalfBlock& half, const RowAsk& ask) {
+  half.back = with_neck_end_lowered(half.back, ask.by);
+}
+
+std::vector<Law> front_take_up_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.centre_front", -ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+}
+
+std::vector<Law> back_take_up_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.centre_back", -ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+}
+
+// 17: the back shoulder dart wider; the shoulder point goes out by what the seam would lose.
+void widen_back_shoulder_dart(HalfBlock& half, const RowAsk& ask) {
+  const DartSpot spot = shoulder_dart(half.back);
+  Redrawing work(half.back);
+  set_mouth(work, half.back, spot, half.back.at(spot).intake() + ask.by);
+  half.back = work.finished();
+}
+
+std::vector<Law> back_dart_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"back.shoulder dart", ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+}
+
+// 18: a wedge across the upper chest, from the centre front to nothing at the across point, with
+// the shoulder dart closed; the centre front stays straight.
+void take_in_upper_chest(HalfBlock& half, const RowAsk& ask) {
+  Redrawing work(half.front);
+  const ClosedShoulder old = closed_shoulder(work, half.front);
+  const Point hinge = rotated_about(work.at(work.across()), old.apex, old.angle);
+  const double run = hinge.x - centre_at(half.front, hinge.y);
+  const Placement by = Placement::turn(Angle::radians(std::asin(ask.by / run)), hinge);
+  put_shoulder(work, half.front, moved_off_apex(old, by));
+  work.move(Corner::CentreNeck, {0.0, -ask.by});
+  work.lengthen_armhole(0.0);
+  half.front = work.finished();
+}
+
+std::vector<Law> upper_chest_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"front.centre_front", -ask.by, LawKind::Exact},
+          {"front.armhole", 0.0, LawKind::Exact},
+          {"front.shoulder dart", 0.0, LawKind::Exact},
+          kFrontShoulderKept};
+}
+
+}  // namespace
+
+const std::vector<RowMoves> kShoulderRows = {
+    {9, 9, 1, shorten_shoulder, shorten_laws},
+    {10, 9, -1, shorten_shoulder, shorten_laws},
+    {11, 11, 1, raise_shoulder_point, raise_laws},
+    {12, 11, -1, raise_shoulder_point, raise_laws},
+    {46, 11, -1, raise_shoulder_point, raise_laws},
+    {13, 13, 1, forward_shoulder_point, forward_point_laws},
+    {14, 14, 1, forward_shoulder_seam, forward_seam_laws},
+    {15, 15, 1, take_up_front_shoulder, front_take_up_laws},
+    {16, 16, 1, take_up_back_shoulder, back_take_up_laws},
+    {17, 17, 1, widen_back_shoulder_dart, back_dart_laws},
+    {18, 18, 1, take_in_upper_chest, upper_chest_laws},
+};
+
+}  // namespace blockwright

@@ -1,0 +1,157 @@
+#include "together.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/catalogue.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace blockwright {
+namespace {
+
+bool same_body(BodySide a, BodySide b) {
+  return a == b || a == BodySide::Both || b == BodySide::Both;
+}
+
+void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
+  const FittingRow& row = fitting_row(effect.row);
+  const double by = std::abs(effect.by);
+  if (by > row.most + 1e-9) {
+    problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
+                        "usual is " + trimmed(row.usual, 1) + " mm, from " + trimmed(row.least, 1) +
+                            " to " + trimmed(row.most, 1),
+                        "measure again before so much is altered on paper"});
+  }
+  if (!row.doubts || effect.side != BodySide::Both) return;
+  const bool slope = info(*row.doubts).kind == MeasurementKind::Angle;
+  const double change =
+      slope ? std::asin(std::fmin(by / shoulder, 1.0)) * 180.0 / std::numbers::pi
+            : std::abs(row.doubt_per_mm) * by;
+  const double limit = redraft_limit(*row.doubts);
+  if (change <= limit) return;
+  const std::string key(info(*row.doubts).key), unit = slope ? " degrees" : " mm";
+  problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
+                      "that is " + fixed(change, 1) + unit + " of " + key + "; over " +
+                          trimmed(limit, 0) + unit + " later changes pile up on distorted seams",
+                      "take " + key + " again and draft anew"});
+}
+
+void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
+  for (const Effect& a : effects) {
+    const auto& voids = fitting_row(a.row).voids;
+    for (const Effect& b : effects) {
+      const bool is_void = std::find(voids.begin(), voids.end(), b.row) != voids.end();
+      if (&a == &b || !is_void || !same_body(a.side, b.side)) continue;
+      problems.push_back({Severity::Warning, "fit.void", words_of(b),
+                          words_of(a) + " changes what this was judged by",
+                          "judge it again on the next toile"});
+    }
+  }
+}
+
+// Corrections that, noted together, have another cause. `over`: only beyond so many mm of the first.
+struct Chain {
+  int first, second;
+  double over;
+  std::string_view message, hint;
+};
+
+// Common practice, no source.
+constexpr Chain kChains[] = {
+    {5, 23, 0, "neck edge and armhole gape together: the bust is fuller than the draft",
+     "note a fuller bust in place of both"},
+    {12, 20, 0, "the underarm goes down with a sloping shoulder and up again",
+     "lower the shoulder point first, and judge the underarm on the next toile"},
+    {11, 19, 0, "the underarm goes up with a square shoulder and down again",
+     "raise the shoulder point first, and judge the underarm on the next toile"},
+    {38, 43, 0, "a short back waist and a side seam that swings back point to the front",
+     "look at the bust and the front waist first"},
+    {42, 35, 0, "a short back pulls the side seam forward",
+     "lengthen the upper back first, and judge the side seam on the next toile"},
+    {9, 0, 13, "a shoulder so much too long: across front and across back are likely wrong too",
+     "take shoulder_length, across_front and across_back again"},
+    {10, 0, 13, "a shoulder so much too short: across front and across back are likely wrong too",
+     "take shoulder_length, across_front and across_back again"},
+    {5, 0, 13, "a neck edge that gapes so much wants a fuller bust", "note a fuller bust"},
+    {22, 0, 6, "so much is missing behind the arm that the across back is narrow",
+     "widen the across back in place of filling the armhole"},
+};
+
+void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
+  for (const Chain& chain : kChains) {
+    for (const Effect& a : effects) {
+      if (a.row != chain.first || a.by <= 0.0 || std::abs(a.by) <= chain.over) continue;
+      const bool met = chain.second == 0 ||
+                       std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
+                         return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
+                       });
+      if (met) {
+        problems.push_back({Severity::Warning, "fit.chain", words_of(a), std::string(chain.message),
+                            std::string(chain.hint)});
+      }
+    }
+  }
+}
+
+// Lines and darts that several rows pull on, with each row's share of its amount.
+struct Pull {
+  int row;
+  double share;
+};
+struct Line {
+  std::string_view name;
+  std::vector<Pull> pulls;
+};
+
+const std::vector<Line>& lines() {
+  static const std::vector<Line> all = {
+      {"back.centre_back",
+       {{7, -1}, {16, -1}, {35, 1}, {36, 1}, {37, -1}, {38, -1}, {39, 1}, {40, 1}}},
+      {"front.centre_front",
+       {{1, -1}, {2, 1}, {15, -1}, {18, -1}, {39, 1}, {40, 1}, {41, 1}}},
+      {"back.shoulder dart", {{6, 1}, {17, 1}, {24, 1}, {35, 1}, {37, -1}}},
+      {"front.waist dart", {{5, 1}, {23, 1}, {27, 1}, {28, -1}}},
+      {"waist", {{44, -2}, {45, -2}}},
+      {"side seam", {{19, -1}, {20, 1}, {11, 1}, {12, -1}, {25, -1}, {39, 1}}},
+  };
+  return all;
+}
+
+void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
+  for (const Line& line : lines()) {
+    std::string rows;
+    double sum = 0.0;
+    int count = 0;
+    for (const Effect& effect : effects) {
+      for (const Pull& pull : line.pulls) {
+        if (effect.row != pull.row || effect.by == 0.0) continue;
+        sum += pull.share * effect.by;
+        rows += (count++ > 0 ? ", " : "") + words_of(effect);
+      }
+    }
+    if (count < 2) continue;
+    problems.push_back({Severity::Note, "fit.same_line", std::string(line.name),
+                        "several corrections pull on it: " + rows + "; together about " +
+                            fixed(sum, 1) + " mm",
+                        "judge the sum, not each alone"});
+  }
+}
+
+}  // namespace
+
+std::string words_of(const Effect& effect) {
+  return "row " + std::to_string(effect.row) + ", " + std::string(fitting_row(effect.row).name) +
+         ", " + trimmed(effect.by, 2) + " mm";
+}
+
+Problems judge_together(const std::vector<Effect>& effects, double shoulder) {
+  Problems problems;
+  for (const Effect& effect : effects) judge_amount(effect, shoulder, problems);
+  judge_voids(effects, problems);
+  judge_chains(effects, problems);
+  judge_lines(effects, problems);
+  return problems;
+}
+
+}  // namespace blockwright

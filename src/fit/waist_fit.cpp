@@ -1,0 +1,81 @@
+#include "waist_fit.hpp"
+
+#include "blockwright/geometry/solve.hpp"
+#include "parts.hpp"
+#include "refuse.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// How far a side seam is turned at most, in radians. Our bound.
+constexpr double kMostTurn = 0.3;
+
+Opened with_side_turned(const Opened& open, double radians) {
+  Redrawing work(open);
+  work.put(work.corner(Corner::SideWaist),
+           rotated_about(work.at(Corner::SideWaist), work.at(Corner::Underarm),
+                         Angle::radians(radians)));
+  return work.finished();
+}
+
+// A smooth share from 1 at 0 to 0 at 1, level at both ends, and its slope.
+double share(double s) { return 1.0 - s * s * (3.0 - 2.0 * s); }
+double share_slope(double s) { return -6.0 * s * (1.0 - s); }
+
+// The waist's width with its mouths closed, from the centre to each of its nodes.
+std::vector<double> closed_widths(const Redrawing& work, const Opened& open,
+                                  const std::vector<Redrawing::Node>& nodes) {
+  std::vector<double> widths;
+  double mouths = 0.0;
+  for (const Redrawing::Node node : nodes) {
+    for (const DartSpot spot : waist_darts(open)) {
+      if (node == work.leg(spot, 1)) mouths += work.at(node).x - work.at(work.leg(spot, 0)).x;
+    }
+    widths.push_back(work.at(node).x - work.at(nodes.front()).x - mouths);
+  }
+  return widths;
+}
+
+// A dart's legs move along its axis, so that they stay equal.
+Vec direction_of(const Redrawing& work, const Opened& open, Redrawing::Node node) {
+  for (const DartSpot spot : waist_darts(open)) {
+    const Redrawing::Node a = work.leg(spot, 0), b = work.leg(spot, 1);
+    if (node == a || node == b) return unit(work.apex(spot) - midpoint(work.at(a), work.at(b)));
+  }
+  return {0.0, 1.0};
+}
+
+}  // namespace
+
+Opened with_waist_let_out_at_side(const Opened& open, double by) {
+  const double wanted = closed_length(open, BlockEdge::Waist) + by;
+  const auto too_long = [&](double turn) {
+    return closed_length(with_side_turned(open, turn), BlockEdge::Waist) - wanted;
+  };
+  const double most = kMostTurn;
+  const double turn = solve_between(too_long, -most, most, 1e-13);
+  if (std::abs(turn) >= most) {
+    refuse_fit("fit.amount", "the side seam would slant too far",
+               "give a smaller amount, or take the waist and the bust girth again");
+  }
+  return with_side_turned(open, turn);
+}
+
+void raise_waist(Redrawing& work, const Opened& open, WaistEnd end, double by) {
+  const auto nodes = work.nodes_of(BlockEdge::Waist);
+  const std::vector<double> widths = closed_widths(work, open, nodes);
+  const double whole = widths.back();
+  std::vector<Vec> directions;
+  for (const Redrawing::Node node : nodes) directions.push_back(direction_of(work, open, node));
+  for (std::size_t i = 0; i < nodes.size(); ++i) {
+    const double s = end == WaistEnd::Centre ? widths[i] / whole : 1.0 - widths[i] / whole;
+    work.move(nodes[i], by * share(s) * directions[i]);
+    if (i == 0 || i + 1 == nodes.size()) continue;
+    const double slope = by * share_slope(s) / whole * (end == WaistEnd::Centre ? 1.0 : -1.0);
+    work.turn(nodes[i], Angle::radians(std::atan(slope)));
+  }
+}
+
+}  // namespace blockwright

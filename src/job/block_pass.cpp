@@ -1,0 +1,125 @@
+#include "block_pass.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "new_tape.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+namespace blockwright {
+namespace {
+
+/// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
+/// what to take again: the measurements that were judged doubtful, else those that a bound changed.
+void name_contradictions(BlockRun& run) {
+  const auto is_fault = [](const Problem& p) {
+    return p.severity == Severity::Error && p.code != "check.armhole" && p.code != "draft.limited";
+  };
+  if (std::none_of(run.problems.begin(), run.problems.end(), is_fault)) return;
+  std::string names;
+  const auto add = [&](const std::string& name) {
+    if (names.find(name) == std::string::npos) names += (names.empty() ? "" : ", ") + name;
+  };
+  for (const Problem& p : run.problems) {
+    if (p.code.rfind("measure.", 0) == 0) add(p.where);
+  }
+  for (const Adjustment& a : run.block.adjustments) add(std::string(info(a.name).key));
+  for (const MeasureBack& row : run.checks.measure_back) {
+    if (names.empty() && row.source == Source::Taped) add(std::string(info(row.name).key));
+  }
+  run.problems.insert(run.problems.begin(),
+                      {Severity::Error, "draft.contradiction", names,
+                       "no sound bodice can be drawn from these measurements together",
+                       "take them again, and look at the eases; if they stay, please report the "
+                       "client file"});
+}
+
+/// A correction that cannot be applied is told with the client file and its number there.
+FittedPattern fitted(const BlockRun& run) {
+  std::vector<Correction> corrections;
+  for (const NumberedCorrection& numbered : run.corrections) {
+    corrections.push_back(numbered.correction);
+  }
+  try {
+    return apply_corrections(run.block.pattern, corrections);
+  } catch (const InputError& error) {
+    Problem problem = error.problem();
+    problem.where = run.file + ": fittings: " + problem.where;
+    throw InputError(problem);
+  }
+}
+
+}  // namespace
+
+void add(Problems& problems, const Problems& more) {
+  problems.insert(problems.end(), more.begin(), more.end());
+}
+
+void errors_first(Problems& problems) {
+  std::stable_sort(problems.begin(), problems.end(), [](const auto& a, const auto& b) {
+    return static_cast<int>(a.severity) > static_cast<int>(b.severity);
+  });
+}
+
+double cup_of(const Body& body) {
+  return body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth];
+}
+
+Client client_in(const std::string& path, FileStore& files) {
+  std::istringstream text(files.read(path));
+  return read_client(text, path);
+}
+
+std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile) {
+  std::vector<NumberedCorrection> active;
+  std::size_t number = 0;
+  for (const Fitting& fitting : client.fittings) {
+    for (const Correction& correction : fitting.corrections) {
+      ++number;
+      const bool too_late = before_toile > 0 && fitting.toile >= before_toile;
+      if (!correction.withdrawn && !too_late) {
+        active.push_back({number, fitting.date, fitting.toile, correction});
+      }
+    }
+  }
+  return active;
+}
+
+BlockRun fitted_block(const Client& client, const std::string& file, const Session& session,
+                      Unit unit, int before_toile) {
+  BlockRun run;
+  run.file = file;
+  run.client = client;
+  run.session = session;
+  run.unit = unit;
+  run.body = fill_in(run.session);
+  run.block = draft_block(run.body, Ease::of(run.client));
+  run.checks =
+      check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
+  run.problems = judge(run.session, run.body, run.unit);
+  add(run.problems, run.checks.problems);
+  errors_first(run.problems);
+  name_contradictions(run);
+  run.fitted.pattern = run.block.pattern;
+  if (has_errors(run.problems)) return run;
+  run.corrections = active_corrections(client, before_toile);
+  std::erase_if(run.corrections, [&](const NumberedCorrection& numbered) {
+    return numbered.correction.on_new_tape == OnNewTape::Drop &&
+           told_by_new_tape(client, session, numbered);
+  });
+  if (run.corrections.empty()) return run;
+  run.fitted = fitted(run);
+  add(run.problems, run.fitted.remarks);
+  add(run.problems, told_by_new_tape(run));
+  add(run.problems, check_pattern(run.fitted.pattern));
+  errors_first(run.problems);
+  return run;
+}
+
+BlockRun fitted_block(const Job& job, const Wishes& wishes, FileStore& files) {
+  const Client client = client_in(job.client, files);
+  const Session& session = session_of(client, job.session, job.client);
+  return fitted_block(client, job.client, session, wishes.unit.value_or(client.unit), job.toile);
+}
+
+}  // namespace blockwright

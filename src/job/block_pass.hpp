@@ -1,0 +1,34 @@
+#pragma once
+
+#include "block_run.hpp"
+#include "blockwright/job/job.hpp"
+#include "wishes.hpp"
+
+#include <string_view>
+
+namespace blockwright {
+
+/// Appends problems to problems.
+void add(Problems& problems, const Problems& more);
+/// Errors before warnings before notes, else in the order found.
+void errors_first(Problems& problems);
+
+/// Bust girth less underbust girth, mm.
+double cup_of(const Body& body);
+
+/// A client read from her file. Throws FileError and InputError.
+Client client_in(const std::string& path, FileStore& files);
+
+/// The corrections that are not withdrawn, numbered from 1 over all fittings of the file. With a
+/// toile, only those of the toiles before it: what that toile was cut from.
+std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile = 0);
+
+/// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
+/// Requires of the session that it is one of the client's.
+BlockRun fitted_block(const Client& client, const std::string& file, const Session& session,
+                      Unit unit, int before_toile = 0);
+
+/// The same of a job.
+BlockRun fitted_block(const Job& job, const Wishes& wishes, FileStore& files);
+
+}  // namespace blockwright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "blockwright/layout/print_plan.hpp"
+#include "wishes.hpp"
+
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// A finished file, complete in memory.
+struct OutputFile {
+  std::string path;
+  std::string bytes;
+};
+
+/// Adds the sheet as the SVG and PDF that are wished for, under `stem` with their endings.
+void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNotes& notes,
+                  const std::string& title, const Pattern& pattern, const Sheet& sheet,
+                  std::vector<OutputFile>& outputs);
+
+}  // namespace blockwright

@@ -1,0 +1,161 @@
+#include "new_tape.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/geometry/solve.hpp"
+#include "notes.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// A measurement that moved by this share of what a correction asked for, or more, explains it. Ours.
+constexpr double kLeastShare = 0.5;
+constexpr double kMostShare = 1.5;
+// Search this far beyond the row's rule, in shares of it.
+constexpr double kSearch = 3.0;
+
+/// The session that the fitting's toile was drafted from: the newest that is not later.
+const Session* session_before(const Client& client, const std::string& date) {
+  const Session* found = nullptr;
+  for (const Session& session : client.sessions) {
+    if (session.date <= date) found = &session;
+  }
+  return found;
+}
+
+std::optional<double> taped(const Session& session, MeasurementName name) {
+  const auto& readings = session.tape[name];
+  return readings ? std::optional(readings->median()) : std::nullopt;
+}
+
+/// What a row asks of the measurement that it doubts, whole.
+double asked_of(const FittingRow& row, const RowAmount& amount) {
+  return row.doubt_per_mm * amount.sign * counted_amount(amount);
+}
+
+/// A measurement that a correction called into doubt, in the session of the fitting and now.
+struct Retaped {
+  MeasurementName name;
+  const Session* before = nullptr;
+  double was = 0.0, is = 0.0;
+};
+
+std::optional<Retaped> explaining(const Client& client, const Session& session,
+                                  const NumberedCorrection& numbered) {
+  const RowAmount amount = row_of(numbered.correction);
+  const FittingRow& row = fitting_row(amount.row);
+  const Session* before = session_before(client, numbered.date);
+  if (!row.doubts || before == nullptr || before->date >= session.date) return std::nullopt;
+  const auto was = taped(*before, *row.doubts), is = taped(session, *row.doubts);
+  const double asked = asked_of(row, amount);
+  if (!was || !is || asked == 0.0) return std::nullopt;
+  const double share = (*is - *was) / asked;
+  if (share < kLeastShare || share > kMostShare) return std::nullopt;
+  return Retaped{*row.doubts, before, *was, *is};
+}
+
+std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbered) {
+  if (numbered.correction.on_new_tape == OnNewTape::Keep) return std::nullopt;
+  const auto retaped = explaining(run.client, run.session, numbered);
+  if (!retaped) return std::nullopt;
+  const std::string number = std::to_string(numbered.number);
+  const auto value = [&](double v) { return value_text(retaped->name, v, run.unit); };
+  return Problem{Severity::Warning, "fit.explained",
+                 "correction " + number + ": " + numbered.correction.action + " " +
+                     numbered.correction.place,
+                 "the session of " + run.session.date + " took " + words_of(retaped->name) +
+                     " as " + value(retaped->is) + " where that of " + retaped->before->date +
+                     " took " + value(retaped->was) +
+                     ": the new tape already has what this correction asked for, and both are "
+                     "applied",
+                 "withdraw it with `blockwright fit FILE --undo " + number +
+                     "`, or write \"new_tape\": \"keep\" beside it if the next toile shows the "
+                     "same again"};
+}
+
+/// A whole length of a block by the name that an effect gives it; nothing for those that are not
+/// edges or whole edges.
+std::optional<double> length_named(const Pattern& pattern, const std::string& name) {
+  if (name == "neckline" || name == "armhole") {
+    const double whole = name == "neckline" ? 2.0 : 1.0;
+    double sum = 0.0;
+    for (const char* piece : {"front", "back"}) {
+      sum += sewn_length(pattern.piece(piece), pattern.piece(piece).edge(name));
+    }
+    return whole * sum;
+  }
+  if (name == "waist") {
+    double sum = 0.0;
+    for (const char* piece : {"front", "back"}) {
+      sum += sewn_length(pattern.piece(piece), pattern.piece(piece).edge("waist"));
+    }
+    return 2.0 * sum;
+  }
+  for (const NamedLength& length : measured_edges(pattern)) {
+    if (length.name == name) return length.mm;
+  }
+  return std::nullopt;
+}
+
+bool has_both_halves(const Pattern& pattern) {
+  return std::all_of(pattern.pieces.begin(), pattern.pieces.end(),
+                     [](const Piece& p) { return p.name == "front" || p.name == "back"; });
+}
+
+/// The length that the correction moved most and that can be measured on any block.
+const MovedLength* telling_length(const BlockRun& run, const Effect& effect) {
+  const MovedLength* most = nullptr;
+  for (const MovedLength& moved : effect.moved) {
+    if (!length_named(run.block.pattern, moved.name)) continue;
+    if (most == nullptr || std::abs(moved.change()) > std::abs(most->change())) most = &moved;
+  }
+  return most;
+}
+
+double drafted_length(const BlockRun& run, MeasurementName name, double value,
+                      const std::string& length) {
+  Session session = run.session;
+  session.tape[name] = Readings{{value}};
+  const DraftedBlock block = draft_block(fill_in(session), Ease::of(run.client));
+  return length_named(block.pattern, length).value_or(0.0);
+}
+
+}  // namespace
+
+bool told_by_new_tape(const Client& client, const Session& session,
+                      const NumberedCorrection& correction) {
+  return explaining(client, session, correction).has_value();
+}
+
+Problems told_by_new_tape(const BlockRun& run) {
+  Problems problems;
+  for (const NumberedCorrection& numbered : run.corrections) {
+    if (const auto problem = told(run, numbered)) problems.push_back(*problem);
+  }
+  return problems;
+}
+
+std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
+  const FittingRow& row = fitting_row(effect.row);
+  if (!row.doubts) return std::nullopt;
+  Doubt doubt{*row.doubts, run.body[*row.doubts], 0.0, ""};
+  const double asked = row.doubt_per_mm * effect.by;
+  doubt.would_do = doubt.taped + asked;
+  const MovedLength* length = telling_length(run, effect);
+  if (length == nullptr || asked == 0.0 || !has_both_halves(run.block.pattern)) return doubt;
+  const double wanted = length->change();
+  const double now = *length_named(run.block.pattern, length->name);
+  const auto off = [&](double value) {
+    return drafted_length(run, doubt.name, value, length->name) - now - wanted;
+  };
+  const double low = doubt.taped, high = doubt.taped + kSearch * asked;
+  if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
+  doubt.would_do = solve_between(off, low, high, 0.05);
+  doubt.by_length = length->name;
+  return doubt;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,132 @@
+#include "block_pass.hpp"
+#include "blockwright/base/error.hpp"
+#include "compare_report.hpp"
+#include "drawings.hpp"
+#include "guarded.hpp"
+#include "notes.hpp"
+#include "safe_name.hpp"
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+[[noreturn]] void refuse(const char* key, const std::string& message, const std::string& hint) {
+  throw UsageError({Severity::Error, "job.value", std::string("--") + key, message, hint});
+}
+
+Alignment alignment_named(const std::string& name) {
+  if (name == "waist") return Alignment::Waist;
+  if (name == "bust") return Alignment::Bust;
+  if (name == "neck") return Alignment::Neck;
+  refuse("align", "'" + name + "' is not known", "use waist, bust or neck");
+}
+
+/// The options that a comparison shares with a draft are judged by the same rules.
+Wishes wishes_of(const CompareJob& job) {
+  Job common;
+  common.cut = "net";
+  common.write = job.write;
+  common.paper = job.paper;
+  common.unit = job.unit;
+  common.report = job.report;
+  common.margin = job.margin;
+  common.overlap = job.overlap;
+  return wishes_of(common);
+}
+
+/// One of the two versions: a client, a session, a toile.
+struct Version {
+  Client client;
+  std::string file;
+  Session session;
+  int toile = 0;
+};
+
+void require_at_most_two(const CompareJob& job) {
+  if (job.sessions.size() > 2) refuse("session", "more than two sessions were named", "name two");
+  if (job.toiles.size() > 2) refuse("toile", "more than two toiles were named", "name two");
+  for (const int toile : job.toiles) {
+    if (toile < 0) refuse("toile", std::to_string(toile) + " is no toile", "use 1, 2 ...");
+  }
+}
+
+/// The date at `i` of the list; of two sessions of one client the older and the newest where none is
+/// named.
+std::string session_date(const CompareJob& job, const Client& client, std::size_t i) {
+  if (i < job.sessions.size()) return job.sessions[i];
+  const std::size_t count = client.sessions.size();
+  const bool by_session = job.other.empty() && job.toiles.empty();
+  if (by_session && i == 0 && job.sessions.empty() && count >= 2) {
+    return client.sessions[count - 2].date;
+  }
+  return client.sessions.back().date;
+}
+
+std::vector<Version> versions_of(const CompareJob& job, FileStore& files) {
+  require_at_most_two(job);
+  std::vector<Version> versions;
+  for (std::size_t i = 0; i < 2; ++i) {
+    const std::string& file = i == 1 && !job.other.empty() ? job.other : job.client;
+    const Client client = client_in(file, files);
+    const Session session = session_of(client, session_date(job, client, i), file);
+    versions.push_back({client, file, session, i < job.toiles.size() ? job.toiles[i] : 0});
+  }
+  const bool same = versions[0].file == versions[1].file && versions[0].toile == versions[1].toile &&
+                    versions[0].session.date == versions[1].session.date;
+  if (same) {
+    refuse("session", "there is only one version to look at",
+           "name two sessions (--session A --session B), two toiles (--toile 1 --toile 2) or two "
+           "client files");
+  }
+  return versions;
+}
+
+std::string stem_of(const CompareJob& job) {
+  std::string stem = safe_stem(job.client);
+  if (!job.other.empty()) stem += "-and-" + safe_stem(job.other);
+  return joined_path(job.out, stem + "-compare");
+}
+
+JobResult compared(const CompareJob& job, FileStore& files) {
+  const Wishes wishes = wishes_of(job);
+  const Alignment alignment = alignment_named(job.align);
+  const std::vector<Version> versions = versions_of(job, files);
+  const Unit unit = wishes.unit.value_or(versions[0].client.unit);
+  std::vector<BlockRun> runs;
+  for (const Version& v : versions) {
+    runs.push_back(fitted_block(v.client, v.file, v.session, unit, v.toile));
+  }
+  JobResult result;
+  for (const BlockRun& run : runs) {
+    for (const Problem& problem : run.problems) {
+      if (problem.severity == Severity::Error) result.problems.push_back(problem);
+    }
+  }
+  const Comparison comparison{runs[0], runs[1], alignment};
+  if (!result.problems.empty()) {
+    result.exit_code = 1;
+  } else {
+    std::vector<OutputFile> outputs;
+    SheetNotes notes = notes_of(runs[1], wishes.print);
+    notes.made = {"grey and dotted: " + version_name(runs[0]), "black: " + version_name(runs[1])};
+    const PreviousVersion previous{runs[0].fitted.pattern, alignment, true};
+    add_drawings(stem_of(job), wishes, notes, title_of(comparison), runs[1].fitted.pattern,
+                 lay_out(runs[1].fitted.pattern, wishes.print, notes, &previous), outputs);
+    for (const OutputFile& output : outputs) {
+      files.write(output.path, output.bytes);
+      result.files.push_back(output.path);
+    }
+  }
+  result.output = wishes.report_json ? compare_json(comparison, result.files)
+                                     : compare_text(comparison, result.files);
+  return result;
+}
+
+}  // namespace
+
+JobResult run_compare(const CompareJob& job, FileStore& files) {
+  return guarded(job.client, job.report == "json", [&] { return compared(job, files); });
+}
+
+}  // namespace blockwright

@@ -1,0 +1,179 @@
+#include "block_pass.hpp"
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/client_edit.hpp"
+#include "fit_report.hpp"
+#include "guarded.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+namespace blockwright {
+namespace {
+
+[[noreturn]] void refuse(const char* key, const std::string& message, const std::string& hint) {
+  throw UsageError({Severity::Error, "job.value", std::string("--") + key, message, hint});
+}
+
+AmountAs amount_as(const std::string& word) {
+  if (const auto as = amount_named(word)) return *as;
+  std::string words;
+  for (const AmountAs as : kAmountWays) {
+    words += (words.empty() ? "" : ", ") + std::string(amount_word(as));
+  }
+  refuse("as", "'" + word + "' is no way of reading an amount", "use " + words);
+}
+
+BodySide body_side(const std::string& word) {
+  if (word.empty()) return BodySide::Both;
+  if (const auto side = side_named(word)) return *side;
+  refuse("side", "'" + word + "' is no side of the body", "use both, left or right");
+}
+
+/// "lower front_neck 1.0", or with spaces for underscores: "take in centre back 1 1/2".
+NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
+  std::istringstream in(words);
+  std::vector<std::string> parts;
+  for (std::string part; in >> part;) parts.push_back(part);
+  const auto is_number = [](const std::string& part) {
+    return part.find_first_not_of("0123456789./") == std::string::npos;
+  };
+  const auto is_action = [](const std::string& word) {
+    return std::find(correction_actions().begin(), correction_actions().end(), word) !=
+           correction_actions().end();
+  };
+  if (parts.size() > 2 && is_action(parts[0] + "_" + parts[1])) {  // "take in", "let out"
+    parts[0] += "_" + parts[1];
+    parts.erase(parts.begin() + 1);
+  }
+  const auto number = std::find_if(parts.begin(), parts.end(), is_number);
+  if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
+    refuse("add", "'" + words + "' is not an action, a place and an amount",
+           "write for example \"lower front_neck 1.0\"");
+  }
+  NewCorrection correction;
+  correction.action = parts[0];
+  for (auto part = parts.begin() + 1; part != number; ++part) {
+    correction.place += (correction.place.empty() ? "" : "_") + *part;
+  }
+  for (auto part = number; part != parts.end(); ++part) {
+    correction.by += (correction.by.empty() ? "" : " ") + *part;
+  }
+  if (!job.as.empty()) correction.as = amount_as(job.as);
+  correction.side = body_side(job.side);
+  correction.seen = job.seen;
+  return correction;
+}
+
+FittingOf fitting_of(const FitJob& job, const Client& client) {
+  FittingOf fitting{job.date, job.toile, job.by, job.note};
+  if (!client.fittings.empty()) {
+    const Fitting& newest = client.fittings.back();
+    if (fitting.date.empty()) fitting.date = newest.date;
+    if (fitting.toile == 0) fitting.toile = newest.toile;
+  }
+  if (fitting.date.empty()) {
+    refuse("date", "the file has no fitting yet, and none was named",
+           "give its date and toile: --date 2026-03-21 --toile 1");
+  }
+  if (fitting.toile == 0) fitting.toile = 1;
+  return fitting;
+}
+
+std::string edited(const FitJob& job, std::string text) {
+  for (const std::string& words : job.add) {
+    std::istringstream in(text);
+    const Client client = read_client(in, job.client);
+    text = with_correction(text, job.client, fitting_of(job, client),
+                           correction_in_words(words, job));
+  }
+  const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
+    for (const int number : numbers) {
+      if (number < 1) {
+        refuse(withdrawn ? "undo" : "redo", std::to_string(number) + " is no correction's number",
+               "`blockwright fit FILE` lists them");
+      }
+      text = with_withdrawn(text, job.client, static_cast<std::size_t>(number), withdrawn);
+    }
+  };
+  mark(job.undo, true);
+  mark(job.redo, false);
+  return text;
+}
+
+/// Draws the block with the new corrections before the file is touched: a correction that cannot be
+/// applied is not written.
+BlockRun fitted_text(const FitJob& job, const std::string& text) {
+  std::istringstream in(text);
+  const Client client = read_client(in, job.client);
+  const Session& session = session_of(client, job.session, job.client);
+  const Unit unit = job.unit.empty() ? client.unit : job.unit == "in" ? Unit::Inch : Unit::Cm;
+  return fitted_block(client, job.client, session, unit);
+}
+
+JobResult fit(const FitJob& job, FileStore& files) {
+  if (!job.unit.empty() && job.unit != "cm" && job.unit != "in") {
+    refuse("unit", "'" + job.unit + "' is not known", "use cm or in");
+  }
+  if (job.report != "text" && job.report != "json") {
+    refuse("report", "'" + job.report + "' is not known", "use text or json");
+  }
+  const std::string before = files.read(job.client);
+  const std::string after = edited(job, before);
+  const BlockRun run = fitted_text(job, after);
+  JobResult result;
+  result.problems = run.problems;
+  if (has_errors(run.problems)) {
+    result.exit_code = 1;
+  } else if (after != before) {
+    files.write(job.client + ".bak", before);
+    files.write(job.client, after);
+    result.files = {job.client, job.client + ".bak"};
+  }
+  result.output = job.report == "json" ? fit_json(run) : fit_text(run);
+  return result;
+}
+
+std::string usual_text(const FittingRow& row, bool inches) {
+  const auto told = [&](double mm) {
+    return inches ? inch_fraction(mm / 25.4) : trimmed(mm / 10.0, 2);
+  };
+  return told(row.usual) + (inches ? " in (" : " cm (") + told(row.least) + " to " +
+         told(row.most) + ")";
+}
+
+}  // namespace
+
+JobResult run_fit(const FitJob& job, FileStore& files) {
+  return guarded(job.client, job.report == "json", [&] { return fit(job, files); });
+}
+
+std::vector<Symptom> fitting_symptoms(const std::string& unit) {
+  std::vector<Symptom> symptoms;
+  for (int stage = 0; stage <= 8; ++stage) {
+    for (const FittingRow& row : fitting_catalogue()) {
+      if (row.stage != stage) continue;
+      Symptom symptom{std::string(stage_name(stage)), std::string(row.seen), std::string(row.cause),
+                      {}, usual_text(row, unit == "in")};
+      for (const CorrectionWords& words : correction_words()) {
+        if (words.row != row.number) continue;
+        Symptom::Answer answer{std::string(words.action) + " " + std::string(words.place), {}, {},
+                               words.one_sided};
+        for (const AmountAs as : words.must_say ? words.readings : std::vector<AmountAs>{}) {
+          answer.as.emplace_back(amount_word(as));
+          answer.means.emplace_back(amount_meaning(as));
+        }
+        symptom.answers.push_back(answer);
+      }
+      symptoms.push_back(symptom);
+    }
+  }
+  return symptoms;
+}
+
+std::string unit_of_client(const std::string& path, FileStore& files) {
+  return client_in(path, files).unit == Unit::Cm ? "cm" : "in";
+}
+
+}  // namespace blockwright

@@ -1,0 +1,244 @@
+// Corrections of a toile: added to the client file, applied, shown; with files in memory.
+#include "blockwright/job/job.hpp"
+#include "support/memory_files.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <map>
+
+using namespace blockwright;
+
+namespace {
+
+using Json = nlohmann::json;
+
+// A full set of a person who does not exist; odd spaces on purpose.
+const char* const kClient = R"({
+  "format": "blockwright-client-1",
+  "name": "Verity Lark",  "unit": "cm",
+  "sessions": [
+    { "date": "2026-01-10", "tape": {
+      "bust_girth": 94.0, "upper_chest_girth": 88.0, "underbust_girth": 79.0, "waist_girth": 74.00,
+      "neck_base_girth": 37.0, "armscye_girth": 40.0, "shoulder_length": 12.4,
+      "front_shoulder_slant": 42.5, "back_shoulder_slant": 42.0, "back_waist_length": 40.0,
+      "front_waist_length": 34.5, "side_neck_to_bust_point": 26.5, "side_neck_to_waist": 42.5,
+      "bust_point_width": 18.6, "across_back": 34.0, "across_front": 32.0, "side_length": 20.0,
+      "scye_depth": 19.0 } }
+  ]
+})";
+
+FitJob fit_job() {
+  FitJob job;
+  job.client = "verity.json";
+  job.report = "json";
+  return job;
+}
+
+FitJob adding(const std::string& words, const std::string& as = "") {
+  FitJob job = fit_job();
+  job.add = {words};
+  job.as = as;
+  job.date = "2026-01-20";
+  job.toile = 1;
+  return job;
+}
+
+MemoryFiles files_here() { return MemoryFiles(std::map<std::string, std::string>{{"verity.json", kClient}}); }
+
+Json done(const FitJob& job, MemoryFiles& files) {
+  const JobResult result = run_fit(job, files);
+  for (const Problem& problem : result.problems) INFO(to_text(problem));
+  REQUIRE(result.exit_code == 0);
+  return Json::parse(result.output);
+}
+
+std::string refused(const FitJob& job) {
+  MemoryFiles files = files_here();
+  const JobResult result = run_fit(job, files);
+  CHECK(result.exit_code != 0);
+  CHECK(files.files.size() == 1);
+  CHECK(files.files["verity.json"] == kClient);
+  return result.problems.empty() ? "" : to_text(result.problems.front());
+}
+
+double change(const Json& correction, const std::string& length) {
+  for (const Json& moved : correction["moved"]) {
+    if (moved["name"] == length) {
+      return moved["after_mm"].get<double>() - moved["before_mm"].get<double>();
+    }
+  }
+  return 0.0;
+}
+
+}  // namespace
+
+TEST_CASE("A correction in words goes into the file, and its effect is told") {
+  MemoryFiles files = files_here();
+  const Json report = done(adding("lower front neck 1.0"), files);
+  REQUIRE(report["corrections"].size() == 1);
+  const Json& correction = report["corrections"][0];
+  CHECK(correction["number"] == 1);
+  CHECK(correction["row"] == 1);
+  CHECK(correction["stage"] == 2);
+  CHECK(change(correction, "front.centre_front") == Approx(-10.0).margin(0.01));
+  CHECK(files.files["verity.json"].find("\"lower\": \"front_neck\", \"by\": 1.0") !=
+        std::string::npos);
+  CHECK(files.files["verity.json.bak"] == kClient);
+}
+
+TEST_CASE("What was typed stays as it was typed") {
+  MemoryFiles files = files_here();
+  done(adding("take in waist 2", "whole_girth"), files);
+  const std::string& text = files.files["verity.json"];
+  CHECK(text.find("\"name\": \"Verity Lark\",  \"unit\"") != std::string::npos);
+  CHECK(text.find("\"waist_girth\": 74.00") != std::string::npos);
+}
+
+TEST_CASE("Withdrawn corrections stay in the file and are not applied") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  const std::string with_one = files.files["verity.json"];
+  done(adding("lower underarm 0.6"), files);
+  FitJob undo = fit_job();
+  undo.undo = {1};
+  const Json report = done(undo, files);
+  REQUIRE(report["corrections"].size() == 1);
+  CHECK(report["corrections"][0]["number"] == 2);
+  CHECK(files.files["verity.json"].find("front_neck") != std::string::npos);
+  FitJob redo = fit_job();
+  redo.redo = {1};
+  CHECK(done(redo, files)["corrections"].size() == 2);
+}
+
+TEST_CASE("Corrections are shown in the fitter's order, not in that of the file") {
+  MemoryFiles files = files_here();
+  FitJob job = adding("lower underarm 0.6", "length");
+  job.add = {"lower underarm 0.6", "lower front_neck 0.6", "shorten below_bust 1.0"};
+  const Json report = done(job, files);
+  std::vector<int> numbers, stages;
+  for (const Json& correction : report["corrections"]) {
+    numbers.push_back(correction["number"]);
+    stages.push_back(correction["stage"]);
+  }
+  CHECK(numbers == std::vector<int>{3, 2, 1});
+  CHECK(std::is_sorted(stages.begin(), stages.end()));
+}
+
+TEST_CASE("A correction says which measurement it doubts and what value would have done") {
+  MemoryFiles files = files_here();
+  const Json report = done(adding("shorten shoulder 0.6"), files);
+  const Json& doubts = report["corrections"][0]["doubts"];
+  CHECK(doubts["name"] == "shoulder_length");
+  CHECK(doubts["value"] == 124.0);
+  // Drafted with a shoulder of 11.8 cm the seam is as short as the correction made it.
+  CHECK(doubts["would_do"].get<double>() == Approx(118.0).margin(0.2));
+}
+
+TEST_CASE("draft applies corrections and tells them; --toile draws an older version") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  Job job;
+  job.client = "verity.json";
+  job.out = "out";
+  job.report = "json";
+  job.cut = "card";
+  job.write = {"svg"};
+  const Json report = Json::parse(run_job(job, files).output);
+  CHECK(report["corrections"].size() == 1);
+  CHECK(report["fitted_lengths"]["front.centre_front"].get<double>() ==
+        Approx(report["lengths"]["front.centre_front"].get<double>() - 10.0).margin(0.01));
+  const std::string& card = files.files["out/verity-card.svg"];
+  CHECK(card.find("version 2, toile 1 of 2026-01-20") != std::string::npos);
+  CHECK(card.find("corrected: lower front neck 1.0 cm") != std::string::npos);
+  job.toile = 1;
+  CHECK_FALSE(Json::parse(run_job(job, files).output).contains("corrections"));
+}
+
+TEST_CASE("A correction that cannot be is refused and the file is not touched") {
+  CHECK(refused(adding("lower front_neck")).find("--add") != std::string::npos);
+  CHECK(refused(adding("lower moon 1.0")).find("moon") != std::string::npos);
+  CHECK(refused(adding("sink front_neck 1.0")).find("sink") != std::string::npos);
+  CHECK(refused(adding("lower front_neck 0")).find("[client.") != std::string::npos);
+  CHECK(refused(adding("take in waist 2")).find("as") != std::string::npos);
+  CHECK(refused(adding("take in waist 2", "by_eye")).find("tuck_depth") != std::string::npos);
+  FitJob no_date = adding("lower front_neck 1.0");
+  no_date.date = "";
+  CHECK(refused(no_date).find("--date") != std::string::npos);
+  FitJob undo = fit_job();
+  undo.undo = {7};
+  CHECK(refused(undo).find("7") != std::string::npos);
+  // Ten centimetres out of the shoulder leave no strap.
+  CHECK(refused(adding("shorten shoulder 10")).find("fit.") != std::string::npos);
+}
+
+TEST_CASE("If the client file cannot be written, the old one stays") {
+  MemoryFiles files = files_here();
+  files.refuses_writing = true;
+  const JobResult result = run_fit(adding("lower front_neck 1.0"), files);
+  CHECK(result.exit_code == 1);
+  CHECK(files.files["verity.json"] == kClient);
+}
+
+TEST_CASE("Every symptom of the catalogue is offered with words that the reader knows") {
+  const auto symptoms = fitting_symptoms("cm");
+  CHECK(symptoms.size() == 49);
+  for (const Symptom& symptom : symptoms) {
+    INFO(symptom.seen);
+    CHECK_FALSE(symptom.seen.empty());
+    CHECK_FALSE(symptom.cause.empty());
+    CHECK_FALSE(symptom.answers.empty());
+  }
+}
+
+TEST_CASE("compare tells what differs between toiles, and draws both") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  CompareJob job;
+  job.client = "verity.json";
+  job.toiles = {1, 2};
+  job.out = "out";
+  job.report = "json";
+  job.write = {"svg"};
+  const JobResult result = run_compare(job, files);
+  REQUIRE(result.exit_code == 0);
+  const Json report = Json::parse(result.output);
+  bool neck_seen = false;
+  for (const Json& point : report["points"]) {
+    const bool neck = point["name"] == "front.front_neck_point";
+    CHECK(point["x_mm"].get<double>() == Approx(0.0).margin(1e-9));
+    CHECK(point["y_mm"].get<double>() == Approx(neck ? -10.0 : 0.0).margin(0.01));
+    neck_seen = neck_seen || neck;
+  }
+  CHECK(neck_seen);
+  const std::string& svg = files.files["out/verity-compare.svg"];
+  CHECK(svg.find("class=\"previous\"") != std::string::npos);
+  CHECK(svg.find("display=\"none\"") == std::string::npos);
+  CHECK(svg.find(">1 cm<") != std::string::npos);
+}
+
+TEST_CASE("compare aligns on the neck or the bust line when asked, and refuses one version") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  CompareJob job;
+  job.client = "verity.json";
+  job.toiles = {1, 2};
+  job.report = "json";
+  job.write = {"svg"};
+  job.align = "neck";
+  const Json report = Json::parse(run_compare(job, files).output);
+  for (const Json& point : report["points"]) {
+    if (point["name"] == "front.front_neck_point") CHECK(point["y_mm"] == 0.0);
+    if (point["name"] == "front.bust_point") {
+      CHECK(point["y_mm"].get<double>() == Approx(10.0).margin(0.01));
+    }
+  }
+  job.align = "hem";
+  CHECK(run_compare(job, files).exit_code == 2);
+  CompareJob one;
+  one.client = "verity.json";
+  const JobResult alone = run_compare(one, files);
+  CHECK(alone.exit_code == 2);
+  CHECK(alone.problems.front().message.find("only one version") != std::string::npos);
+}

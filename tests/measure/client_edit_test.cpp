@@ -1,0 +1,421 @@
+// Whatever is added to a client file, all that its maker typed stays byte for byte.
+#include "blockwright/measure/client_edit.hpp"
+
+#include "client_text.hpp"
+#include "support/random.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <iterator>
+
+namespace blockwright {
+namespace {
+
+namespace fs = std::filesystem;
+using Json = nlohmann::ordered_json;
+
+const std::string kMark = "\xEF\xBB\xBF";
+
+std::vector<std::string> wardrobe() {
+  std::vector<std::string> texts;
+  for (const auto& entry : fs::directory_iterator(BLOCKWRIGHT_SOURCE_DIR "/examples/wardrobe")) {
+    if (entry.path().extension() != ".json") continue;
+    std::ifstream file(entry.path(), std::ios::binary);
+    texts.emplace_back(std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>{});
+  }
+  return texts;
+}
+
+std::string with_crlf(const std::string& text) {
+  std::string result;
+  for (const char c : text) {
+    if (c == '\n') result += '\r';
+    result += c;
+  }
+  return result;
+}
+
+/// Writes a JSON value with white space that nobody would think of.
+class WildWriter {
+ public:
+  WildWriter(Random& random, const std::string& newline) : random_(random), newline_(newline) {}
+
+  std::string text(const Json& value) {
+    if (!value.is_structured()) return value.dump();
+    const bool lines = random_.whole(0, 1) == 1;
+    std::string result = value.is_object() ? "{" : "[";
+    bool first = true;
+    for (const auto& [key, part] : value.items()) {
+      if (!first) result += gap(false) + ",";
+      first = false;
+      result += gap(lines);
+      if (value.is_object()) result += Json(key).dump() + gap(false) + ":" + gap(false);
+      result += text(part);
+    }
+    return result + gap(lines) + (value.is_object() ? "}" : "]");
+  }
+
+ private:
+  std::string gap(bool line) {
+    const std::string blanks[] = {"", " ", "  ", "\t"};
+    const std::string& blank = blanks[random_.whole(0, 3)];
+    return line ? newline_ + blank + std::string(static_cast<std::size_t>(random_.whole(0, 5)), ' ')
+                : blank;
+  }
+
+  Random& random_;
+  std::string newline_;
+};
+
+Json random_correction(Random& random) {
+  const auto& all = correction_words();
+  const auto last = static_cast<int>(all.size()) - 1;
+  const CorrectionWords& words = all[static_cast<std::size_t>(random.whole(0, last))];
+  Json correction{{std::string(words.action), words.place}, {"by", random.whole(1, 30) / 10.0}};
+  if (words.must_say) correction["as"] = amount_word(words.readings.front());
+  if (words.one_sided) correction["side"] = "right";
+  if (random.whole(0, 2) == 0) correction["seen"] = "a fold, \"slack\" \\ \u0142";
+  if (random.whole(0, 2) == 0) correction["withdrawn"] = random.whole(0, 1) == 1;
+  return correction;
+}
+
+Json random_fitting(Random& random, int number) {
+  Json fitting{{"date", "2026-03-1" + std::to_string(number)}, {"toile", 2 * number}};
+  if (random.whole(0, 1) == 1) fitting["note"] = "linen";
+  if (random.whole(0, 3) == 0) return fitting;
+  fitting["corrections"] = Json::array();
+  for (int i = random.whole(0, 3); i > 0; --i) {
+    fitting["corrections"].push_back(random_correction(random));
+  }
+  return fitting;
+}
+
+Json random_client(Random& random) {
+  Json client{{"format", "blockwright-client-1"}, {"name", "Odalys \u0142"}, {"unit", "cm"}};
+  client["sessions"] = Json::array();
+  client["sessions"].push_back(Json{{"date", "2026-01-02"}, {"tape", Json{{"bust_girth", 92.25}}}});
+  if (random.whole(0, 1) == 1) {
+    client["sessions"].push_back(
+        Json{{"date", "2025-01-02"}, {"by", "R."}, {"tape", Json{{"bust_girth", {92.25, 93}}}}});
+  }
+  if (random.whole(0, 3) > 0) {
+    client["fittings"] = Json::array();
+    for (int i = 1; i <= random.whole(0, 3); ++i) {
+      client["fittings"].push_back(random_fitting(random, i));
+    }
+  }
+  if (random.whole(0, 1) == 1) client["ease"] = Json{{"bust_girth", 5.5}};
+  return client;
+}
+
+std::vector<std::string> files() {
+  std::vector<std::string> texts;
+  for (const std::string& text : wardrobe()) {
+    texts.push_back(text);
+    texts.push_back(with_crlf(text));
+    texts.push_back(kMark + text);
+    texts.push_back(Json::parse(text).dump());
+    texts.push_back(Json::parse(text).dump(4));
+  }
+  Random random(41);
+  for (int i = 0; i < 300; ++i) {
+    const std::string newline = random.whole(0, 1) == 1 ? "\n" : "\r\n";
+    std::string text = WildWriter(random, newline).text(random_client(random));
+    if (random.whole(0, 3) == 0) text = kMark + text;
+    if (random.whole(0, 1) == 1) text += newline;
+    texts.push_back(std::move(text));
+  }
+  return texts;
+}
+
+/// Whether `longer` is `text` with one run of bytes put in.
+bool has_one_insertion(const std::string& longer, const std::string& text) {
+  const auto common = std::mismatch(text.begin(), text.end(), longer.begin(), longer.end());
+  const auto rest = std::mismatch(text.rbegin(), text.rend(), longer.rbegin(), longer.rend());
+  return longer.size() > text.size() &&
+         (common.first - text.begin()) + (rest.first - text.rbegin()) >=
+             static_cast<std::ptrdiff_t>(text.size());
+}
+
+std::size_t corrections_of(const Client& client) {
+  std::size_t count = 0;
+  for (const Fitting& fitting : client.fittings) count += fitting.corrections.size();
+  return count;
+}
+
+const NewCorrection kLower{.action = "lower",
+                           .place = "front_neck",
+                           .by = "1.50",
+                           .as = {},
+                           .side = BodySide::Left,
+                           .seen = "presses on \"the\" throat"};
+const NewCorrection kTakeIn{.action = "take_in",
+                            .place = "side",
+                            .by = "1",
+                            .as = AmountAs::PerSeam,
+                            .side = BodySide::Both,
+                            .seen = ""};
+
+TEST_CASE("files for these tests are client files") {
+  CHECK(wardrobe().size() >= 8);
+  for (const std::string& text : files()) {
+    INFO(text);
+    CHECK(refusal(text).code.empty());
+  }
+}
+
+// Every toile of a generated file has an even number and dates of its own; toile 3 of 2026-03-12
+// comes between the first and the second, toile 9 of 2026-04-01 behind all.
+TEST_CASE("a correction is put in without moving a byte, and is read with all that was there") {
+  const std::vector<FittingOf> fittings{
+      {"2026-03-11", 2, "", ""}, {"2026-03-12", 3, "", ""}, {"2026-04-01", 9, "Pippa", "net"}};
+  for (const std::string& text : files()) {
+    for (const FittingOf& fitting : fittings) {
+      const NewCorrection& correction = fitting.toile == 3 ? kTakeIn : kLower;
+      INFO(text);
+      std::string longer;
+      try {
+        longer = with_correction(text, "f.json", fitting, correction);
+      } catch (const InputError& error) {
+        FAIL(to_text(error.problem()));
+      }
+      INFO(longer);
+      CHECK(has_one_insertion(longer, text));
+      const Client before = client_of(text);
+      const Client after = client_of(longer);
+      CHECK(corrections_of(after) == corrections_of(before) + 1);
+      const auto found = std::ranges::find(after.fittings, fitting.toile, &Fitting::toile);
+      REQUIRE(found != after.fittings.end());
+      CHECK(found->date == fitting.date);
+      const Correction& added = found->corrections.back();
+      CHECK(added.action == correction.action);
+      CHECK(added.place == correction.place);
+      CHECK(added.by == Approx(before.unit == Unit::Cm ? (fitting.toile == 3 ? 10.0 : 15.0)
+                                                       : (fitting.toile == 3 ? 25.4 : 38.1)));
+      CHECK(added.side == correction.side);
+      CHECK(added.seen == correction.seen);
+    }
+  }
+}
+
+TEST_CASE("a mark is kept at the head of the file and line ends are the file's own") {
+  for (const std::string& text : wardrobe()) {
+    const std::string marked =
+        with_correction(kMark + text, "f.json", {"2026-03-21", 1, "", ""}, kLower);
+    CHECK(marked == kMark + with_correction(text, "f.json", {"2026-03-21", 1, "", ""}, kLower));
+    const std::string plain = with_correction(text, "f.json", {"2026-03-21", 1, "", ""}, kLower);
+    CHECK(with_correction(with_crlf(text), "f.json", {"2026-03-21", 1, "", ""}, kLower) ==
+          with_crlf(plain));
+  }
+}
+
+const std::string kBegin = R"({
+  "format": "blockwright-client-1",
+  "name": "O",
+  "unit": "cm",
+  "sessions": [
+    { "date": "2026-03-14", "tape": { "bust_girth": 92.50 } }
+  ])";
+
+TEST_CASE("what is added follows the indent of the file") {
+  const std::string one = with_correction(kBegin + "\n}\n", "f.json", {"2026-03-21", 1, "R.", ""},
+                                          {"lower", "front_neck", "1.0", {}, BodySide::Both, ""});
+  CHECK(one == kBegin + R"(,
+  "fittings": [
+    {
+      "date": "2026-03-21",
+      "toile": 1,
+      "by": "R.",
+      "corrections": [
+        { "lower": "front_neck", "by": 1.0 }
+      ]
+    }
+  ]
+}
+)");
+  const std::string two = with_correction(one, "f.json", {"2026-03-21", 1, "", ""}, kTakeIn);
+  CHECK(two == kBegin + R"(,
+  "fittings": [
+    {
+      "date": "2026-03-21",
+      "toile": 1,
+      "by": "R.",
+      "corrections": [
+        { "lower": "front_neck", "by": 1.0 },
+        { "take_in": "side", "by": 1, "as": "per_seam" }
+      ]
+    }
+  ]
+}
+)");
+  const std::string three = with_session(
+      with_withdrawn(two, "f.json", 1, true), "f.json",
+      {"2026-09-14",
+       "R.",
+       {{MeasurementName::BustGirth, {"93.0"}}, {MeasurementName::WaistGirth, {"74.0", "74.50"}}}});
+  CHECK(three.find(R"({ "lower": "front_neck", "by": 1.0, "withdrawn": true },)") !=
+        std::string::npos);
+  CHECK(three.find(R"(
+    { "date": "2026-03-14", "tape": { "bust_girth": 92.50 } },
+    { "date": "2026-09-14", "by": "R.", "tape": { "bust_girth": 93.0, "waist_girth": [74.0, 74.50] } }
+  ],)") != std::string::npos);
+}
+
+TEST_CASE("an empty list of fittings is filled, and one line stays one line") {
+  const std::string added = R"({ "date": "2026-03-21", "toile": 1, "corrections": [)"
+                            R"({ "lower": "front_neck", "by": 1.0 }] })";
+  const NewCorrection correction{"lower", "front_neck", "1.0", {}, BodySide::Both, ""};
+  const std::string line = client_text(R"("bust_girth": 92)");
+  const std::string open = line.substr(0, line.size() - 1);
+  CHECK(with_correction(line, "f.json", {"2026-03-21", 1, "", ""}, correction) ==
+        open + R"(, "fittings": [)" + added + "]}");
+  CHECK(with_correction(open + R"(, "fittings": []})", "f.json", {"2026-03-21", 1, "", ""},
+                        correction) == open + R"(, "fittings": [)" + added + "]}");
+  const std::string lines = with_correction(kBegin + ",\n  \"fittings\": []\n}", "f.json",
+                                            {"2026-03-21", 1, "", ""}, correction);
+  CHECK(lines == with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 1, "", ""}, correction));
+  CHECK(with_correction(kBegin + ",\n  \"fittings\": [\n  ]\n}", "f.json",
+                        {"2026-03-21", 1, "", ""}, correction) == lines);
+}
+
+TEST_CASE("who fitted and a note are added to a fitting that has none, and never overwritten") {
+  const FittingOf bare{"2026-03-21", 1, "", ""};
+  const FittingOf told{"2026-03-21", 1, "R.", "linen"};
+  const std::string text = with_correction(kBegin + "\n}", "f.json", bare, kLower);
+  const std::string longer = with_correction(text, "f.json", told, kTakeIn);
+  const Fitting fitting = client_of(longer).fittings.front();
+  CHECK(fitting.by == "R.");
+  CHECK(fitting.note == "linen");
+  CHECK(fitting.corrections.size() == 2);
+  CHECK(with_correction(longer, "f.json", told, kLower) ==
+        with_correction(longer, "f.json", bare, kLower));
+}
+
+TEST_CASE("withdrawing and making active again gives the same bytes, and back again too") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    for (std::size_t number = 1; number <= corrections_of(before); ++number) {
+      INFO(text << "\ncorrection " << number);
+      const std::string withdrawn = with_withdrawn(text, "f.json", number, true);
+      const std::string active = with_withdrawn(text, "f.json", number, false);
+      CHECK((withdrawn == text) != (active == text));
+      CHECK(with_withdrawn(withdrawn == text ? active : withdrawn, "f.json", number,
+                           withdrawn == text) == text);
+      CHECK(corrections_of(client_of(withdrawn)) == corrections_of(before));
+    }
+  }
+}
+
+TEST_CASE("one correction is withdrawn, and no other") {
+  std::string text = kBegin + "\n}";
+  for (const char* date : {"2026-03-21", "2026-03-22"}) {
+    for (const NewCorrection& correction : {kLower, kTakeIn}) {
+      text = with_correction(text, "f.json", {date, 1, "", ""}, correction);
+    }
+  }
+  const std::string third = with_withdrawn(text, "f.json", 3, true);
+  CHECK(has_one_insertion(third, text));
+  const Client client = client_of(third);
+  CHECK_FALSE(client.fittings[0].corrections[0].withdrawn);
+  CHECK_FALSE(client.fittings[0].corrections[1].withdrawn);
+  CHECK(client.fittings[1].corrections[0].withdrawn);
+  CHECK_FALSE(client.fittings[1].corrections[1].withdrawn);
+}
+
+TEST_CASE("a session is put in without moving a byte, and is read with all that was there") {
+  const NewSession session{
+      "2027-05-06",
+      "Tamsin \"T.\"",
+      {{MeasurementName::WaistGirth, {"30", "30.50"}}, {MeasurementName::BustGirth, {"62.0"}}}};
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    NewSession taken = session;
+    if (before.unit == Unit::Cm) {
+      taken.tape = {{MeasurementName::BustGirth, {"93.0"}}};
+    } else {
+      taken.tape[1].values = {"36 1/2"};
+    }
+    const std::string longer = with_session(text, "f.json", taken);
+    INFO(longer);
+    CHECK(has_one_insertion(longer, text));
+    const Client after = client_of(longer);
+    REQUIRE(after.sessions.size() == before.sessions.size() + 1);
+    CHECK(after.sessions.back().date == "2027-05-06");
+    CHECK(after.sessions.back().by == "Tamsin \"T.\"");
+    CHECK(after.sessions.back().tape[MeasurementName::BustGirth]->median() ==
+          Approx(before.unit == Unit::Cm ? 930.0 : 36.5 * 25.4));
+    CHECK(after.fittings == before.fittings);
+  }
+}
+
+std::string code_of(const std::function<std::string()>& edit, const std::string& message) {
+  try {
+    (void)edit();
+  } catch (const InputError& error) {
+    INFO(to_text(error.problem()));
+    CHECK(error.problem().where.starts_with("f.json"));
+    CHECK(error.problem().message.find(message) != std::string::npos);
+    CHECK_FALSE(error.problem().hint.empty());
+    return error.problem().code;
+  }
+  return {};
+}
+
+TEST_CASE("what cannot be added is refused as the reader of the file refuses it") {
+  const std::string text =
+      with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 2, "", "linen"}, kLower);
+  const auto add = [&](const FittingOf& fitting, const NewCorrection& correction) {
+    return [&text, fitting, correction] {
+      return with_correction(text, "f.json", fitting, correction);
+    };
+  };
+  const FittingOf here{"2026-03-21", 2, "", ""};
+  const auto correction = [](const std::string& action, const std::string& by) {
+    return NewCorrection{action, "front_neck", by, {}, BodySide::Both, ""};
+  };
+  CHECK(code_of(add(here, correction("embroider", "1")), "embroider") == "client.key");
+  CHECK(code_of(add(here, correction("widen", "1")), "\"widen\" is nothing") ==
+        "client.correction");
+  CHECK(code_of(add(here, correction("lower", "0")), "by is 0 cm") == "client.range");
+  CHECK(code_of(add(here, correction("lower", "1, \"raise\": \"underarm\"")), "by is the text") ==
+        "client.type");
+  CHECK(code_of(add(here, correction("lower", "")), "by is the text") == "client.type");
+  CHECK(code_of(add(here, correction("by", "1")), "\"by\" is given twice") == "client.duplicate");
+  CHECK(code_of(add(here, {"take_in", "side", "1", {}, BodySide::Both, ""}), "4 ways") ==
+        "client.amount");
+  CHECK(code_of(add(here, {"lower", "front_neck", "1", {}, BodySide::Both, "a\nb"}), "U+000A") ==
+        "client.text");
+  CHECK(code_of(add(here, {"lower", "front_neck", "1", {}, BodySide::Both, "\xff"}), "UTF-8") ==
+        "client.syntax");
+  CHECK(code_of(add({"2026-03-22", 1, "", ""}, kLower), "would contradict the fitting of") ==
+        "client.order");
+  CHECK(code_of(add({"2026-03-20", 3, "", ""}, kLower), "would contradict the fitting of") ==
+        "client.order");
+  CHECK(code_of(add({"2026-02-30", 3, "", ""}, kLower), "2026-02-30") == "client.date");
+  CHECK(code_of(add({"2026-03-22", 0, "", ""}, kLower), "toile is 0") == "client.range");
+  CHECK(code_of(add({"2026-03-21", 2, "", "silk"}, kLower), "linen") == "client.duplicate");
+  CHECK(code_of([&] { return with_withdrawn(text, "f.json", 2, true); },
+                "no correction 2; the file holds 1") == "client.correction");
+  CHECK(code_of([&] { return with_withdrawn(text, "f.json", 0, true); }, "no correction 0") ==
+        "client.correction");
+  CHECK(code_of(
+            [&] {
+              return with_session(text, "f.json", {"2026-03-14", "", {}});
+            },
+            "2026-03-14") == "client.duplicate");
+  CHECK(code_of(
+            [&] {
+              return with_session(text, "f.json", {"2026-03-15", "", {}});
+            },
+            "\"bust_girth\" is missing") == "client.missing");
+  CHECK(code_of([&] { return with_correction("{}", "f.json", here, kLower); }, "format") ==
+        "client.missing");
+}
+
+}  // namespace
+}  // namespace blockwright
