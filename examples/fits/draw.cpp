@@ -15,12 +15,13 @@ namespace {
 
 // The room for the pieces, in the diagram's units.
 constexpr double kMargin = 24.0;
-constexpr double kRoomBottom = 34.0, kRoomTop = 292.0;
+constexpr double kRoomBottom = 46.0, kRoomTop = 292.0;
 constexpr double kLabelRoom = 110.0;  // beside the pieces of each view
 constexpr double kLargest = 2.1;      // of the scale
 constexpr double kHeadingLine = 318.0, kCaptionLine = 14.0;
 constexpr double kArrowBeside = 7.0, kArrowHead = 5.5, kShortestArrow = 2.0;
-constexpr double kRim = 12.0;  // mm of the piece about what is shown
+constexpr double kAside = 0.3;  // sine from which a label counts as beside its arrow
+constexpr double kRim = 12.0;   // mm of the piece about what is shown
 
 // A half piece before and after, and where each is put: as seen on the body from outside.
 struct Half {
@@ -35,7 +36,7 @@ struct ViewHalves {
 };
 
 Box part_box(const Piece& piece, Part part) {
-  const bool front = piece.name == "front";
+  const bool front = piece.name.substr(0, 5) == "front";
   const Point underarm = piece.landmark("underarm_point");
   const Point side_neck = piece.landmark("side_neck_point");
   const Point across = piece.landmark(front ? "across_front_point" : "across_back_point");
@@ -45,7 +46,7 @@ Box part_box(const Piece& piece, Part part) {
     case Part::Whole:
       break;
     case Part::Upper:
-      box.bottom = underarm.y - 45.0;
+      box.bottom = underarm.y - 28.0;
       break;
     case Part::Lower:
       box.top = across.y;
@@ -56,7 +57,7 @@ Box part_box(const Piece& piece, Part part) {
       break;
     case Part::Armhole:
       box.left = std::fmin(across.x, shoulder.x) - 60.0;
-      box.bottom = underarm.y - 55.0;
+      box.bottom = underarm.y - 32.0;
       break;
     case Part::Side:
       box.left = 0.55 * underarm.x;
@@ -66,10 +67,11 @@ Box part_box(const Piece& piece, Part part) {
   return {box.left - kRim, box.bottom - kRim, box.right + kRim, box.top + kRim};
 }
 
-Box mirrored_box(const Box& box) { return {-box.right, box.bottom, -box.left, box.top}; }
-
 Box placed_box(const Box& box, const Placement& by) {
-  return by.mirrors() ? mirrored_box(box) : box;
+  Box result;
+  result.include(by(Point{box.left, box.bottom}));
+  result.include(by(Point{box.right, box.top}));
+  return result;
 }
 
 bool has_piece(const Pattern& pattern, const std::string& name) {
@@ -78,23 +80,28 @@ bool has_piece(const Pattern& pattern, const std::string& name) {
 }
 
 // A front is seen from in front, with her right half at the left; a back from behind.
-ViewHalves halves_of(const View& view, const Pattern& block, const Pattern& fitted, BodySide side) {
+ViewHalves halves_of(const View& view, const Pattern& block, const Pattern& fitted, BodySide side,
+                     bool both) {
   ViewHalves result;
   const std::string name = view.piece;
   const Piece& before = block.piece(name);
-  const Box box = part_box(before, view.part);
   if (has_piece(fitted, name)) {
     result.halves.push_back({before, fitted.piece(name), {}, {}});
-    result.box = box;
-    return result;
+  } else {
+    const Placement other = Placement::mirror();
+    const Placement seen = name == "front" ? other : Placement();
+    if (both || side == BodySide::Right) {
+      result.halves.push_back({before, fitted.piece(name + "_right"), seen, seen});
+    }
+    if (both || side == BodySide::Left) {
+      result.halves.push_back({before, fitted.piece(name + "_left"), other.then(seen), seen});
+    }
+    result.marked = both && side == BodySide::Left ? 1 : 0;
   }
-  const Placement other = Placement::mirror();
-  const Placement seen = name == "front" ? other : Placement();
-  result.halves.push_back({before, fitted.piece(name + "_right"), seen, seen});
-  result.halves.push_back({before, fitted.piece(name + "_left"), other.then(seen), seen});
-  result.marked = side == BodySide::Left ? 1 : 0;
-  result.box = box;
-  result.box.include(mirrored_box(box));
+  for (const Half& half : result.halves) {
+    result.box.include(placed_box(part_box(half.before, view.part), half.put_before));
+    result.box.include(placed_box(part_box(half.after, view.part), half.put_after));
+  }
   return result;
 }
 
@@ -141,11 +148,16 @@ void draw_after(const Sketch& s, const Half& half, const Box& box) {
   const auto draw = [&](const Path& path, Look look) {
     draw_inside(s, placed(path, half.put_after), box, look);
   };
+  bool bowed = false;
   for (const BalanceLine& line : half.after.balance_lines) {
-    draw(line.path, has_line(half.before, line.name) ? Look::Guide : Look::New);
+    const bool added = !has_line(half.before, line.name);
+    bowed = bowed || added;
+    if (added || line.name == "bust_line") draw(line.path, added ? Look::New : Look::Guide);
   }
   for (const Edge& edge : half.after.edges) draw(edge.path, Look::New);
-  for (const Dart& dart : half.after.darts) draw(legs_of(dart), Look::New);
+  for (const Dart& dart : half.after.darts) {
+    draw(legs_of(dart), bowed && dart.name == "waist" ? Look::Compass : Look::New);
+  }
 }
 
 void arrow(Diagram& d, Point from, Point to) {
@@ -166,15 +178,20 @@ std::string filled(std::string words, const std::string& mark, double mm) {
 void draw_moved(Diagram& d, const Sketch& s, Point before, Point after, const Mark& mark) {
   const Point from = s(before), to = s(after);
   const Vec way = to - from;
-  Vec beside;
+  Vec beside;  // none where the label stands ahead of the arrow or behind it
+  Point anchor = midpoint(from, to);
   if (norm(way) > kShortestArrow) {
     const Vec across = left_of(unit(way));
     const double share = dot(across, unit(mark.off));
-    if (std::abs(share) > 0.3) beside = (share > 0.0 ? kArrowBeside : -kArrowBeside) * across;
+    if (std::abs(share) > kAside) {
+      beside = (share > 0.0 ? kArrowBeside : -kArrowBeside) * across;
+    } else {
+      anchor = dot(way, mark.off) > 0.0 ? to : from;
+    }
     arrow(d, from + beside, to + beside);
   }
   d.dot(to);
-  d.label(midpoint(from, to) + beside, mark.off, filled(mark.words, "{}", distance(before, after)));
+  d.label(anchor + beside, mark.off, filled(mark.words, "{}", distance(before, after)));
 }
 
 void draw_named(Diagram& d, Point at, const Mark& mark, double mm) {
@@ -214,11 +231,8 @@ void draw_mark(Diagram& d, const Sketch& s, const Half& half, const Mark& mark) 
 void draw_view(Diagram& d, const Sketch& s, const View& view, const ViewHalves& shown,
                double asked) {
   for (const Half& half : shown.halves) {
-    const Box box = shown.halves.size() == 1
-                        ? shown.box
-                        : placed_box(part_box(half.before, view.part), half.put_before);
-    draw_before(s, half, box);
-    draw_after(s, half, box);
+    draw_before(s, half, shown.box);
+    draw_after(s, half, shown.box);
   }
   for (Mark mark : view.marks) {
     mark.words = filled(mark.words, "{asked}", asked);
@@ -228,9 +242,13 @@ void draw_view(Diagram& d, const Sketch& s, const View& view, const ViewHalves& 
 
 std::string caption_of(const View& view, const ViewHalves& shown) {
   const std::string name = view.piece;
-  if (shown.halves.size() == 1) return name;
-  return name == "front" ? "front, seen from in front: her right half stands at the left"
-                         : "back, seen from behind: her right half stands at the right";
+  const Half& half = shown.halves[shown.marked];
+  if (half.after.name == name) return name;
+  const std::string from = name == "front" ? "in front" : "behind";
+  const bool left = half.after.name == name + "_left";
+  const std::string what =
+      shown.halves.size() > 1 ? name + ", both halves" : (left ? "her left " : "her right ") + name;
+  return what + ", seen from " + from;
 }
 
 double scale_of(const std::vector<ViewHalves>& views) {
@@ -246,12 +264,12 @@ double scale_of(const std::vector<ViewHalves>& views) {
 }  // namespace
 
 void draw_fit(Diagram& d, const FitPicture& picture, const Pattern& block) {
-  const RowAmount row{picture.row,      picture.sign, picture.by,
-                      AmountAs::Length, picture.side, picture.place};
+  const RowAmount row{picture.row, 1, picture.by, AmountAs::Length, picture.side, picture.place};
   const Pattern fitted = apply_rows(block, {row}).pattern;
+  const bool both = picture.views.size() == 1;
   std::vector<ViewHalves> views;
   for (const View& view : picture.views) {
-    views.push_back(halves_of(view, block, fitted, picture.side));
+    views.push_back(halves_of(view, block, fitted, picture.side, both));
   }
   const double scale = scale_of(views);
   const double column = (kFitWidth - 2.0 * kMargin) / static_cast<double>(views.size());

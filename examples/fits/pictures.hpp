@@ -45,7 +45,6 @@ struct View {
 /// The picture of one row of the fitting catalogue.
 struct FitPicture {
   int row = 0;
-  int sign = 1;
   double by = 0.0;         ///< mm, as the row counts it
   const char* words = "";  ///< as one types it, without the amount
   const char* read = "";   ///< how the amount is read, where it is not a plain length

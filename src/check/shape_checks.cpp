@@ -63,7 +63,8 @@ void expect_inflections(Problems& problems, const Piece& piece, const char* edge
                       kReport});
 }
 
-// How far along a seam a notch stands when darts are closed, from the start of the seam's first edge.
+// How far along a seam a notch stands when darts are closed, from the start of the seam's first
+// edge.
 double sewn_place(const Pattern& pattern, const std::vector<EdgeOf>& side, const Piece& piece,
                   const Notch& notch) {
   double before = 0.0;
@@ -95,7 +96,8 @@ double notch_distance(const Pattern& pattern, const Seam& seam, const Piece& pie
   return 0.0;
 }
 
-// Between the notches of a seam with ease the longer side is eased in, so mates may miss by as much.
+// Between the notches of a seam with ease the longer side is eased in, so mates may miss by as
+// much.
 void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problems) {
   for (const auto& [piece_name, edge_name] : seam.a) {
     const Piece& piece = pattern.piece(piece_name);
@@ -123,8 +125,7 @@ Problems broken_pieces(const Pattern& pattern) {
 Problems unequal_seams(const Pattern& pattern) {
   Problems problems;
   for (const Seam& seam : pattern.seams) {
-    const double gap =
-        sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
+    const double gap = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
     if (std::abs(gap) > kSeamTolerance) {
       problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
     }

@@ -46,13 +46,15 @@ void add_fit(CLI::App& app, int& exit_code) {
   command->add_option("--toile", job.toile, "Number of the toile; default: the file's newest");
   command->add_option("--by", job.by, "Who fitted");
   command->add_option("--note", job.note, "A note on the fitting");
-  command->add_option("--undo", job.undo, "Number of a correction to withdraw; it stays in the file")
+  command
+      ->add_option("--undo", job.undo, "Number of a correction to withdraw; it stays in the file")
       ->allow_extra_args(false);
   command->add_option("--redo", job.redo, "Number of a withdrawn correction to apply again")
       ->allow_extra_args(false);
   command->add_flag("--list", options->list, "Show the corrections; done in any case");
   command->add_flag("--ask", options->ask, "Ask at the prompt what is seen and by how much");
-  command->add_option("--session", job.session, "Date of the session to draft; default: the newest");
+  command->add_option("--session", job.session,
+                      "Date of the session to draft; default: the newest");
   command->add_option("--unit", job.unit, "cm or in for the report; default: as the client file");
   command->add_option("--report", job.report, "text or json; default: text");
   command->callback([options, &exit_code] { exit_code = run(*options); });

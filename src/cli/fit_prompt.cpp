@@ -12,7 +12,8 @@ namespace blockwright {
 namespace {
 
 /// One line of an answer; nothing at the end of the input.
-std::optional<std::string> answer(std::istream& in, std::ostream& out, const std::string& question) {
+std::optional<std::string> answer(std::istream& in, std::ostream& out,
+                                  const std::string& question) {
   out << question << " > " << std::flush;
   std::string line;
   if (!std::getline(in, line)) return std::nullopt;
@@ -38,8 +39,19 @@ void show_symptoms(std::ostream& out, const std::vector<Symptom>& symptoms) {
   for (std::size_t i = 0; i < symptoms.size(); ++i) {
     if (symptoms[i].stage != stage) out << "\n" << symptoms[i].stage << "\n";
     stage = symptoms[i].stage;
-    out << "  " << i + 1 << ". " << symptoms[i].seen << "\n";
+    out << "  " << symptoms[i].row << ". " << symptoms[i].seen << "\n";
   }
+}
+
+/// The symptom whose row the fitter names.
+const Symptom* chosen_symptom(std::istream& in, std::ostream& out,
+                              const std::vector<Symptom>& symptoms) {
+  const auto row = choice(in, out, "What is seen? (nothing: done)", symptoms.size());
+  if (!row) return nullptr;
+  const auto found = std::find_if(symptoms.begin(), symptoms.end(), [&](const Symptom& symptom) {
+    return symptom.row == static_cast<int>(*row) + 1;
+  });
+  return found == symptoms.end() ? nullptr : &*found;
 }
 
 std::optional<std::size_t> chosen_answer(std::istream& in, std::ostream& out, const Symptom& seen) {
@@ -71,11 +83,11 @@ std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
                                        const std::vector<Symptom>& symptoms,
                                        const std::string& unit) {
   show_symptoms(out, symptoms);
-  const auto seen = choice(in, out, "What is seen? (nothing: done)", symptoms.size());
-  if (!seen) return std::nullopt;
-  const auto which = chosen_answer(in, out, symptoms[*seen]);
+  const Symptom* seen = chosen_symptom(in, out, symptoms);
+  if (seen == nullptr) return std::nullopt;
+  const auto which = chosen_answer(in, out, *seen);
   if (!which) return std::nullopt;
-  const Symptom::Answer& correction = symptoms[*seen].answers[*which];
+  const Symptom::Answer& correction = seen->answers[*which];
   const auto amount = answer(in, out, correction.words + " by how much, in " + unit + "?");
   if (!amount || amount->empty()) return std::nullopt;
   const auto way = chosen_way(in, out, correction);

@@ -22,6 +22,7 @@ Job with_job_file(const CLI::App& command, const JobOptions& options, FileStore&
   take("--dart", &Job::dart);
   take("--to", &Job::to);
   take("--part", &Job::part);
+  take("--angle", &Job::angle);
   take("--split", &Job::split);
   take("--hold-back", &Job::hold_back);
   take("--overlay", &Job::overlay);
@@ -47,14 +48,14 @@ std::string plain_number(const std::string& text) {
 }
 
 std::string plain_share(const std::string& text) {
-  return plain_number(text).empty() ? "" : "'" + text + "' is not a share, for example 0.5";
+  return plain_number(text).empty() ? "" : "'" + text + "' is not a plain number, for example 0.5";
 }
 
 void require_files(const CLI::App& command, const Job& job) {
   const std::string call = "`blockwright " + command.get_name() + " FILE.json";
   if (job.client.empty()) {
-    throw UsageError({Severity::Error, "job.value", "CLIENT", "no client file was named",
-                      "call " + call + "`"});
+    throw UsageError(
+        {Severity::Error, "job.value", "CLIENT", "no client file was named", "call " + call + "`"});
   }
   if (job.command == Command::Adapt && job.style.empty()) {
     throw UsageError({Severity::Error, "job.value", "STYLE", "no style file was named",
@@ -96,21 +97,27 @@ void add_move_options(CLI::App& command, JobOptions& options) {
   Job& job = options.job;
   command.add_option("--dart", job.dart, "Dart to move, e.g. front.shoulder; may be repeated")
       ->allow_extra_args(false);
-  command.add_option("--to", job.to,
-                     "Where it goes: front.neck, front.shoulder, front.armhole, front.side, "
-                     "front.french, front.waist, front.centre_front; back.neck, back.shoulder, "
-                     "back.armhole, back.waist, back.centre_back; with a fraction of the edge or a "
-                     "distance where not the usual place is meant: front.side:0.25, front.side:6cm")
+  command
+      .add_option("--to", job.to,
+                  "Where it goes: front.neck, front.shoulder, front.armhole, front.side, "
+                  "front.french, front.waist, front.centre_front; back.neck, back.shoulder, "
+                  "back.armhole, back.waist, back.centre_back; with a fraction of the edge or a "
+                  "distance where not the usual place is meant: front.side:0.25, front.side:6cm")
       ->allow_extra_args(false);
   command.add_option("--part", job.part, "Share of the dart that moves, 0 to 1; default: 1")
       ->check(plain_share)
       ->allow_extra_args(false);
-  command.add_option("--split", job.split,
-                     "Dart to make two or more of, side by side, e.g. front.waist:2")
+  command.add_option("--angle", job.angle, "Degrees of the dart that move, in place of a share")
+      ->check(plain_share)
       ->allow_extra_args(false);
-  command.add_option("--hold-back", job.hold_back,
-                     "How far the stitching of moved darts ends short of the apex, in mm; default: "
-                     "by place and bust size")
+  command
+      .add_option("--split", job.split,
+                  "Dart to make two or more of, side by side, e.g. front.waist:2")
+      ->allow_extra_args(false);
+  command
+      .add_option("--hold-back", job.hold_back,
+                  "How far the stitching of moved darts ends short of the apex, in mm; default: "
+                  "by place and bust size")
       ->check(plain_number);
 }
 

@@ -68,9 +68,10 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
                    const std::string& to) {
   const double whole = closed_length(open.edges[aim.edge]);
   if (words.fraction && !(*words.fraction >= 0.0 && *words.fraction <= 1.0)) {
-    refuse("dart.place", to,
-           "the fraction " + trimmed(*words.fraction, 4) + " is off the edge, which runs from 0 to 1",
-           "write a fraction between, or a distance such as \":60mm\"");
+    refuse(
+        "dart.place", to,
+        "the fraction " + trimmed(*words.fraction, 4) + " is off the edge, which runs from 0 to 1",
+        "write a fraction between, or a distance such as \":60mm\"");
   }
   const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
@@ -144,15 +145,13 @@ void require_reachable(const Opened& open, DartSpot from, const Aim& aim) {
   if (!bar) return;
   const OpenEdge& edge = open.edges[aim.edge];
   const double whole = closed_length(edge);
-  const auto instead =
-      nearest_reachable(open, dart.apex, aim.edge, *aim.position,
-                        from_trade_end(*aim.position, whole, aim.along) / whole);
+  const auto instead = nearest_reachable(open, dart.apex, aim.edge, *aim.position,
+                                         from_trade_end(*aim.position, whole, aim.along) / whole);
   const std::string place = open.piece.name + "." + std::string(aim.position->name);
   refuse("dart.blocked", open.piece.name + "." + dart.name,
          "the way from its apex to " + place + ":" + fraction_text(edge, *aim.position, aim.along) +
              " is barred by " + *bar,
-         instead ? "the nearest place that it reaches is " + place + ":" +
-                       fixed(*instead, 2)
+         instead ? "the nearest place that it reaches is " + place + ":" + fixed(*instead, 2)
                  : "it reaches no place on this edge; choose another");
 }
 

@@ -85,12 +85,13 @@ Span widened(const Opened& open, Span span, double over, const std::string& wher
 // The edge over the span in one fair curve, in place of strokes and bridges. What it is drawn up to
 // stays; marks keep their share of the way.
 Span redrawn(Opened& open, Span span) {
-  const Anchor from = anchor_at(open, span.edge, span.from), to = anchor_at(open, span.edge, span.to);
+  const Anchor from = anchor_at(open, span.edge, span.from),
+               to = anchor_at(open, span.edge, span.to);
   Path& stretch = open.edges[span.edge].stretches[from.stretch];
-  const PathPlace in = place_at_length(stretch, from.along), out = place_at_length(stretch, to.along);
+  const PathPlace in = place_at_length(stretch, from.along),
+                  out = place_at_length(stretch, to.along);
   const Path old = part_between(stretch, in, out);
-  const CubicCurve curve =
-      fair_curve(old.start(), start_tangent(old), old.end(), end_tangent(old));
+  const CubicCurve curve = fair_curve(old.start(), start_tangent(old), old.end(), end_tangent(old));
   Path whole = part_before(stretch, in);
   append(whole, Path({curve}));
   append(whole, part_after(stretch, out));
@@ -113,8 +114,7 @@ void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, co
   const std::string& edge = open.edges[span.edge].name;
   const Anchor from = anchor_at(open, span.edge, span.from);
   const Anchor to = anchor_at(open, span.edge, span.to);
-  open.piece.fullness.push_back(
-      {name, edge, kind, 0.0, 0.0, span.to - span.from - span.added});
+  open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, span.to - span.from - span.added});
   open.fullness.push_back({from, to});
   for (const auto& [suffix, anchor] : {std::pair{"_from", from}, std::pair{"_to", to}}) {
     open.piece.notches.push_back({name + suffix, edge, 0.0, 1, "", ""});

@@ -148,7 +148,8 @@ void join_neighbours(Opened& open, DartSpot first, bool into_second) {
   const DartSpot second{first.edge, first.dart + 1};
   const Dart a = open.at(first), b = open.at(second);
   const Angle both = a.angle() + b.angle();
-  const Placement total = Placement::turn(a.angle(), a.apex).then(Placement::turn(b.angle(), b.apex));
+  const Placement total =
+      Placement::turn(a.angle(), a.apex).then(Placement::turn(b.angle(), b.apex));
   Path& strip = open.edges[first.edge].stretches[second.dart];
   strip = placed(strip, into_second ? Placement::turn(-a.angle(), a.apex)
                                     : Placement::turn(b.angle(), b.apex));

@@ -12,8 +12,8 @@ namespace blockwright {
 
 /// Puts `angles.size()` darts in the place of one, their axes parallel, about `spacing` mm
 /// apart along the closed edge.
-/// The angles' sum is the dart's. New darts are named `name` + "_1" ... in the order of the edge, or
-/// against it if `count_from_end`. Returns false, and changes nothing, if the edge has no room.
+/// The angles' sum is the dart's. New darts are named `name` + "_1" ... in the order of the edge,
+/// or against it if `count_from_end`. Returns false, and changes nothing, if the edge has no room.
 bool part_parallel(Opened& open, DartSpot one, const std::vector<Angle>& angles, double spacing,
                    bool count_from_end);
 

@@ -19,8 +19,8 @@ constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
 constexpr Angle kWideOnShortLeg = Angle::degrees(16.0);
-// Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as this
-// are those of one group. In mm; ours.
+// Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as
+// this are those of one group. In mm; ours.
 constexpr double kNeighbours = 40.0;
 constexpr double kOneGroup = 60.0;
 constexpr double kOnCentre = 1e-6;  // mm
@@ -153,8 +153,7 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
   warn_of_neighbours(open, spot, remarks);
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
-                       "it is only " + told_length(dart.intake()) + " wide",
-                       "turn it into ease"});
+                       "it is only " + told_length(dart.intake()) + " wide", "turn it into ease"});
   }
 }
 

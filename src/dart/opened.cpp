@@ -71,9 +71,7 @@ Vec into_mouth(const OpenEdge& edge, std::size_t d) {
 
 }  // namespace
 
-Path mouth_path(const Dart& dart) {
-  return Path::through({dart.legs[0], dart.cap, dart.legs[1]});
-}
+Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.cap, dart.legs[1]}); }
 
 Opened opened(const Piece& piece) {
   Opened open;

@@ -60,8 +60,7 @@ Cut planned_cut(Opened& open, const PanelSeam& seam, const std::string& from,
   if (!b_is_dart) b = slit_at_place(open, a, b);
   const DartSpot one = dart_named(open, a), other = dart_named(open, b);
   if (one.edge == other.edge) {
-    refuse("dart.panel", seam.from, "both ends of the seam lie on one edge",
-           "end it on two edges");
+    refuse("dart.panel", seam.from, "both ends of the seam lie on one edge", "end it on two edges");
   }
   Cut cut{std::min(one, other), std::max(one, other), "yoke"};
   if (open.edges[cut.first.edge].name == "waist") cut.edge = "princess";
@@ -124,8 +123,7 @@ std::vector<OpenEdge> centre_edges(const Opened& open, const Cut& cut, const Sea
 
 std::vector<OpenEdge> side_edges(const Opened& open, const Cut& cut, const SeamLines& lines) {
   const OpenEdge& first = open.edges[cut.first.edge];
-  std::vector<OpenEdge> edges = {
-      part_of(first, cut.first.dart + 1, first.stretches.size())};
+  std::vector<OpenEdge> edges = {part_of(first, cut.first.dart + 1, first.stretches.size())};
   edges.insert(edges.end(), open.edges.begin() + static_cast<std::ptrdiff_t>(cut.first.edge) + 1,
                open.edges.begin() + static_cast<std::ptrdiff_t>(cut.second.edge));
   edges.push_back(part_of(open.edges[cut.second.edge], 0, cut.second.dart + 1));
@@ -286,9 +284,9 @@ void replace_piece(Pattern& pattern, std::size_t old, const Piece& centre, const
 Problem walk_remark(const PanelWalk& walk) {
   const bool side_longer = walk.ease >= 0.0;
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
-          "between the outer notches the " +
-              (side_longer ? walk.side_panel : walk.centre_panel) + " panel is " +
-              told_length(std::abs(walk.ease)) + " longer; elsewhere both edges are equally long",
+          "between the outer notches the " + (side_longer ? walk.side_panel : walk.centre_panel) +
+              " panel is " + told_length(std::abs(walk.ease)) +
+              " longer; elsewhere both edges are equally long",
           "ease it in there"};
 }
 
@@ -311,9 +309,8 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   name_panels(old, seam, cut, walk);
   require_free_names(pattern, old.name, walk);
   const Dart &first = open.at(cut.first), &second = open.at(cut.second);
-  const SeamLines lines =
-      rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
-                   corners_of(first, first.legs[1], second, second.legs[0]));
+  const SeamLines lines = rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
+                                       corners_of(first, first.legs[1], second, second.legs[0]));
 
   Piece centre = put_together(panel_of(open, cut, lines, false));
   Piece side = put_together(panel_of(open, cut, lines, true));

@@ -20,7 +20,7 @@ bool is_new_cut(const Dart& dart, Point p) {
 bool in_mouth(const Dart& dart, Point p) {
   const Vec to = p - dart.apex, first = dart.legs[0] - dart.apex, second = dart.legs[1] - dart.apex;
   return cross(first, second) > 0.0 && cross(first, to) > 0.0 && cross(to, second) > 0.0 &&
-         norm(to) < 2.0 * dart.leg();
+         norm(to) < dart.leg();
 }
 
 std::vector<Path> stretches_between(const Opened& open, DartSpot first, DartSpot second) {
@@ -60,11 +60,11 @@ Part::Part(const Opened& open, DartSpot first, DartSpot second)
 }
 
 Part::Where Part::where(Point p) const {
-  if (in_mouth(first_, p) || in_mouth(second_, p)) return Where::Mouth;
   if (is_new_cut(first_, p) || is_new_cut(second_, p)) return Where::Outside;
   for (const Path& stretch : stretches_) {
     if (nearest(stretch, p).distance < kOnOutline) return Where::Inside;
   }
+  if (in_mouth(first_, p) || in_mouth(second_, p)) return Where::Mouth;
   return contains(ring_, p, kFlattening) ? Where::Inside : Where::Outside;
 }
 

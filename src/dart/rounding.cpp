@@ -26,7 +26,8 @@ Corner corner_at(const std::vector<Point>& points, std::size_t i) {
 }
 
 double reach_at(const Corner& corner) {
-  const double room = std::fmin(distance(corner.before, corner.at), distance(corner.at, corner.after));
+  const double room =
+      std::fmin(distance(corner.before, corner.at), distance(corner.at, corner.after));
   return std::fmin(kMostReach, kShareOfLeg * room);
 }
 

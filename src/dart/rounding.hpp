@@ -6,8 +6,8 @@
 
 namespace blockwright {
 
-/// The two edges of a panel seam, both from its first end to its second, their corners at the apexes
-/// rounded.
+/// The two edges of a panel seam, both from its first end to its second, their corners at the
+/// apexes rounded.
 struct SeamLines {
   Path centre;  ///< of the panel that keeps the centre waist
   Path side;

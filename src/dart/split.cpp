@@ -22,8 +22,10 @@ void require_sound(const SplitMove& move) {
   for (const double share : move.shares) positive = positive && share > 0.0;
   const bool count = move.shares.size() >= 2 && move.shares.size() <= kMostDarts;
   if (!positive || !count || std::abs(sum - 1.0) > kWhole) {
-    refuse("dart.part", move.dart, "the shares of a split dart must be 2 to 6, each more than 0, "
-           "and add up to 1; these add up to " + trimmed(sum, 6),
+    refuse("dart.part", move.dart,
+           "the shares of a split dart must be 2 to 6, each more than 0, "
+           "and add up to 1; these add up to " +
+               trimmed(sum, 6),
            "write for example 0.5 and 0.5");
   }
   if (!(move.spacing >= kLeastSpacing && move.spacing <= kMostSpacing)) {

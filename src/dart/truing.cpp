@@ -1,10 +1,10 @@
 #include "blockwright/dart/truing.hpp"
 
+#include "blockwright/dart/opened.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 #include "fairing.hpp"
 #include "moving.hpp"
-#include "blockwright/dart/opened.hpp"
 
 #include <cmath>
 #include <optional>
@@ -61,7 +61,8 @@ Path folded_mouth(const Dart& dart, const OpenEdge& edge, std::size_t d) {
   const Path half = to_the_fold(dart, inner);
   if (half.empty()) return mouth_path(dart);
   const Vec centre = unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point);
-  const Path other = starting_at(placed(half, Placement::mirror_in(dart.point, centre)), dart.outer_leg());
+  const Path other =
+      starting_at(placed(half, Placement::mirror_in(dart.point, centre)), dart.outer_leg());
   Path mouth = starting_at(half, dart.inner_leg());
   append(mouth, reversed(other), kSnap);
   return first ? mouth : reversed(mouth);
@@ -86,7 +87,8 @@ void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
   const Dart& dart = piece.dart(dart_name);
   for (Edge& edge : piece.edges) {
     if (edge.name != dart.edge) continue;
-    const NearestOnPath in = nearest(edge.path, dart.legs[0]), out = nearest(edge.path, dart.legs[1]);
+    const NearestOnPath in = nearest(edge.path, dart.legs[0]),
+                        out = nearest(edge.path, dart.legs[1]);
     Path path = part_before(edge.path, in.place);
     append(path, mouth, kSnap);
     append(path, part_after(edge.path, out.place), kSnap);

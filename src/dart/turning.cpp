@@ -4,7 +4,6 @@
 #include "blockwright/pattern/dart_position.hpp"
 #include "part.hpp"
 
-
 namespace blockwright {
 namespace {
 

@@ -46,8 +46,7 @@ std::string dart_names(const Opened& open) {
 }
 
 // The number at the head of `text`, and what follows it.
-std::pair<double, std::string_view> number_and_rest(std::string_view text,
-                                                    std::string_view words) {
+std::pair<double, std::string_view> number_and_rest(std::string_view text, std::string_view words) {
   double value = 0.0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   if (error != std::errc() || !std::isfinite(value)) refuse_place(words);

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/dart/opened.hpp"
 #include "blockwright/pattern/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
-#include "blockwright/dart/opened.hpp"
 
 #include <optional>
 #include <string>

@@ -10,9 +10,9 @@ Piece back_block(const NeckAndShoulder& upper, const Scye& scye, double cup) {
   piece.cut_on = CutOn::Pair;
   const Dart dart =
       shoulder_dart("shoulder", upper.blade_point, upper.dart_inner_leg, upper.dart_outer_leg,
-                    direction(-upper.back_slope),
-                    hold_back("back", "shoulder", cup));
-  const WaistWithDarts waist = waist_with_darts(scye.waists.back, "waist", hold_back("back", "waist", cup));
+                    direction(-upper.back_slope), hold_back("back", "shoulder", cup));
+  const WaistWithDarts waist =
+      waist_with_darts(scye.waists.back, "waist", hold_back("back", "waist", cup));
   const Point side_waist = scye.waists.back.side_waist;
   piece.edges = {
       {"waist", EdgeRole::Hem, waist.path},

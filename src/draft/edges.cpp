@@ -28,8 +28,8 @@ Path shoulder_edge(Point shoulder_point, const Dart& dart, Point side_neck) {
   return Path::through({shoulder_point, dart.legs[0], dart.cap, dart.legs[1], side_neck});
 }
 
-Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg,
-                   Vec along, double hold_back) {
+Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg, Vec along,
+                   double hold_back) {
   Dart dart;
   dart.name = name;
   dart.edge = "shoulder";

@@ -20,9 +20,10 @@ WaistWithDarts waist_with_darts(const WaistEdge& edge, const std::string& name, 
 /// A shoulder with one dart, travelled from the shoulder point to the side neck point.
 Path shoulder_edge(Point shoulder_point, const Dart& dart, Point side_neck);
 
-/// A shoulder dart, its stitching `hold_back` mm short of the apex, pressed towards the centre. Legs in order of travel: outer, then inner.
-/// `along` is the direction of the shoulder at the inner leg, away from the neck.
-Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg,
-                   Vec along, double hold_back);
+/// A shoulder dart, its stitching `hold_back` mm short of the apex, pressed towards the centre.
+/// Legs in order of travel: outer, then inner. `along` is the direction of the shoulder at the
+/// inner leg, away from the neck.
+Dart shoulder_dart(const std::string& name, Point apex, Point inner_leg, Point outer_leg, Vec along,
+                   double hold_back);
 
 }  // namespace blockwright

@@ -13,7 +13,7 @@ Dart bust_dart(const NeckAndShoulder& upper, const Scye& scye, double cup) {
                           distance(upper.front_side_neck, upper.front_shoulder_point) * along;
   const Point outer = rotated_about(inner, upper.bust_point, -scye.bust_dart);
   return shoulder_dart("shoulder", upper.bust_point, inner, outer, along,
- hold_back("front", "shoulder", cup));
+                       hold_back("front", "shoulder", cup));
 }
 
 /// Level with the dart closed: from the centre front to the dart, and its turned outer part.
@@ -32,7 +32,8 @@ Piece front_block(const NeckAndShoulder& upper, const Scye& scye, double cup) {
   piece.name = "front";
   piece.cut_on = CutOn::Fold;
   const Dart dart = bust_dart(upper, scye, cup);
-  const WaistWithDarts waist = waist_with_darts(scye.waists.front, "waist", hold_back("front", "waist", cup));
+  const WaistWithDarts waist =
+      waist_with_darts(scye.waists.front, "waist", hold_back("front", "waist", cup));
   const Point side_waist = scye.waists.front.side_waist;
   const Path neckline({upper.front_neckline});
   piece.edges = {

@@ -37,7 +37,8 @@ std::string place_of(const RowAmount& amount) {
 }
 
 std::string where_of(const RowAmount& amount) {
-  return "row " + std::to_string(amount.row) + ", " + fixed(amount.by, 2) + " mm";
+  const std::string by = std::isfinite(amount.by) ? trimmed(amount.by, 2) + " mm" : "no number";
+  return "row " + std::to_string(amount.row) + ", " + by;
 }
 
 void require_sound(const RowAmount& amount) {
@@ -59,6 +60,14 @@ void require_sound(const RowAmount& amount) {
 
 bool is_centre_tuck(const RowAmount& amount) { return amount.row == 31 || amount.row == 45; }
 
+// A fuller breast on one side alone must leave the centre front as long as on the other.
+const RowMoves& moves_for(const RowAmount& amount) {
+  const bool bust = amount.row == 27 || amount.row == 28;
+  return bust && amount.side != BodySide::Both ? moves_of(47) : moves_of(amount.row);
+}
+
+int times_for(const RowAmount& amount) { return moves_of(amount.row).times; }
+
 // One row asked for, with all amounts of its kind added.
 struct Job {
   Effect effect;
@@ -66,7 +75,8 @@ struct Job {
   std::string place;
 };
 
-bool is_same(const Job& job, const RowMoves& moves, const std::string& place, const Effect& effect) {
+bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
+             const Effect& effect) {
   return job.moves.same_as == moves.same_as && job.place == place &&
          job.effect.stage == effect.stage && job.effect.side == effect.side;
 }
@@ -75,10 +85,15 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
   std::vector<Job> jobs;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     require_sound(rows[i]);
-    const RowMoves& moves = moves_of(rows[i].row);
+    RowMoves moves = moves_for(rows[i]);
+    moves.times = times_for(rows[i]);
     const std::string place = place_of(rows[i]);
-    Effect effect{{i}, rows[i].row, fitting_row(rows[i].row).stage, rows[i].side,
-                  rows[i].sign * counted_amount(rows[i]), {}};
+    Effect effect{{i},
+                  rows[i].row,
+                  fitting_row(rows[i].row).stage,
+                  rows[i].side,
+                  rows[i].sign * counted_amount(rows[i]),
+                  {}};
     const auto same = std::find_if(jobs.begin(), jobs.end(), [&](const Job& job) {
       return is_same(job, moves, place, effect);
     });
@@ -123,7 +138,8 @@ bool is_worth_telling(const MovedLength& length) {
 
 double neck_corner(const Opened& open) {
   const auto& edges = open.edges;
-  const Vec shoulder = -end_tangent(edges[static_cast<std::size_t>(BlockEdge::Shoulder)].stretches.back());
+  const Vec shoulder =
+      -end_tangent(edges[static_cast<std::size_t>(BlockEdge::Shoulder)].stretches.back());
   return turn_between(
              start_tangent(edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.front()),
              shoulder)
@@ -210,6 +226,7 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
       judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
   add(fitted.remarks, judge_half(drafted.right, halves.right));
   add(fitted.remarks, judge_half(drafted.left, halves.left));
+  add(fitted.remarks, judge_centres(halves));
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;
 }
@@ -220,8 +237,7 @@ RowAmount row_of(const Correction& correction) {
     refuse("fit.unknown", correction.action + " " + correction.place,
            "no correction is said in these words", "see docs/fitting.md for the words there are");
   }
-  return {words->row,    words->sign,     correction.by,
-          correction.as, correction.side, correction.place};
+  return {words->row, words->sign, correction.by, correction.as, correction.side, correction.place};
 }
 
 FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections) {

@@ -35,8 +35,7 @@ Path bust_line(const Opened& open) {
   if (open.piece.name != "front") {
     return Path::through({{centre_at(open, notch.y), notch.y}, notch});
   }
-  return without_straight_joints(
-      Path::through({{centre_at(open, bust.y), bust.y}, bust, notch}));
+  return without_straight_joints(Path::through({{centre_at(open, bust.y), bust.y}, bust, notch}));
 }
 
 // Level with the shoulder dart closed: to the dart, and its turned outer part to the across point.
@@ -71,7 +70,8 @@ Path mirrored(const Path& path) { return reversed(placed(path, Placement::mirror
 
 Dart mirrored(Dart dart) {
   const Placement mirror = Placement::mirror();
-  for (Point* p : {&dart.apex, &dart.point, &dart.cap, &dart.legs[0], &dart.legs[1]}) *p = mirror(*p);
+  for (Point* p : {&dart.apex, &dart.point, &dart.cap, &dart.legs[0], &dart.legs[1]})
+    *p = mirror(*p);
   std::swap(dart.legs[0], dart.legs[1]);
   dart.pressed_to = dart.pressed_to == Leg::First ? Leg::Second : Leg::First;
   return dart;
@@ -106,7 +106,8 @@ Piece mirrored(const Piece& piece) {
   }
   for (BalanceLine& line : other.balance_lines) line.path = placed(line.path, Placement::mirror());
   for (Landmark& landmark : other.landmarks) landmark.at = Placement::mirror()(landmark.at);
-  other.grainline = {Placement::mirror()(piece.grainline.a), Placement::mirror()(piece.grainline.b)};
+  other.grainline = {Placement::mirror()(piece.grainline.a),
+                     Placement::mirror()(piece.grainline.b)};
   return other;
 }
 

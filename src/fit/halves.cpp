@@ -60,10 +60,8 @@ void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
 
 void add_centre_front(Pattern& pattern, const Piece& front, bool unfolded) {
   if (unfolded) {
-    pattern.seams.push_back({"centre_front",
-                             {{"front_right", "centre_front"}},
-                             {{"front_left", "centre_front"}},
-                             0.0});
+    pattern.seams.push_back(
+        {"centre_front", {{"front_right", "centre_front"}}, {{"front_left", "centre_front"}}, 0.0});
   } else if (front.cut_on == CutOn::Pair) {
     pattern.seams.push_back(
         {"centre_front", {{"front", "centre_front"}}, {{"front", "centre_front"}}, 0.0});

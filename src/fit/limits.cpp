@@ -14,13 +14,14 @@
 namespace blockwright {
 namespace {
 
-constexpr double kTouch = 1e-6;             // mm
-constexpr double kWidestAngle = 45.0;       // degrees; common practice, no source
-constexpr double kGrown = 0.5;              // mm: less is rounding of caps and arcs
-constexpr double kSquare = 1.0;             // degrees
-constexpr double kSmooth = 3.0;             // degrees
-constexpr double kSeamTolerance = 1.0;      // mm
-constexpr double kStraight = 1e-6;          // 1/mm
+constexpr double kTouch = 1e-6;         // mm
+constexpr double kWidestAngle = 45.0;   // degrees; common practice, no source
+constexpr double kGrown = 0.5;          // mm: less is rounding of caps and arcs
+constexpr double kSquare = 1.0;         // degrees
+constexpr double kSmooth = 3.0;         // degrees
+constexpr double kSeamTolerance = 1.0;  // mm
+constexpr double kMeetsAtCentre = 0.1;  // mm
+constexpr double kStraight = 1e-6;      // 1/mm
 
 void require_shoulder(const Opened& before, const Opened& after) {
   const double was = closed_length(before, BlockEdge::Shoulder);
@@ -68,9 +69,10 @@ void require_darts(const Opened& before, const Opened& after) {
   for (std::size_t i = 0; i < piece.darts.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
       if (!darts_cross(piece.darts[i], piece.darts[j])) continue;
-      refuse_fit("fit.crossing",
-                 "the darts " + piece.darts[i].name + " and " + piece.darts[j].name + " would cross",
-                 "give a smaller amount");
+      refuse_fit(
+          "fit.crossing",
+          "the darts " + piece.darts[i].name + " and " + piece.darts[j].name + " would cross",
+          "give a smaller amount");
     }
     const auto was = find_dart(before, piece.darts[i].name);
     const double angle = piece.darts[i].angle().degrees();
@@ -84,8 +86,8 @@ void require_darts(const Opened& before, const Opened& after) {
 
 void require_outline(const Opened& after) {
   if (const auto problem = find_problem(put_together(after))) {
-    refuse_fit("fit.crossing", "the " + after.piece.name + " would not hold together: " +
-                                   problem->message,
+    refuse_fit("fit.crossing",
+               "the " + after.piece.name + " would not hold together: " + problem->message,
                "give a smaller amount");
   }
 }
@@ -165,9 +167,10 @@ void judge_seam(const HalfBlock& block, const HalfBlock& after, BlockEdge edge, 
   };
   const double off = gap(after) - gap(block);
   if (std::abs(off) <= kSeamTolerance) return;
-  problems.push_back({Severity::Warning, "fit.seam", name,
-                      "front and back edges now differ by " + fixed(off, 1) + " mm more than they did",
-                      "ease or trim the longer edge"});
+  problems.push_back(
+      {Severity::Warning, "fit.seam", name,
+       "front and back edges now differ by " + fixed(off, 1) + " mm more than they did",
+       "ease or trim the longer edge"});
 }
 
 void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
@@ -176,7 +179,8 @@ void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
       const DartPosition* position = find_position(after.piece.name, edge.name);
       const auto was = find_dart(block, dart.name);
       const double before = was ? block.at(*was).intake() : 0.0;
-      if (!position || dart.intake() <= position->widest_mouth || dart.intake() <= before + kGrown) {
+      if (!position || dart.intake() <= position->widest_mouth ||
+          dart.intake() <= before + kGrown) {
         continue;
       }
       problems.push_back({Severity::Warning, "fit.limit", after.piece.name + "." + dart.name,
@@ -200,9 +204,26 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
   require_outline(after.back);
 }
 
+Problems judge_centres(const Halves& halves) {
+  Problems problems;
+  for (const auto& [right, left] : {std::pair{&halves.right.front, &halves.left.front},
+                                    {&halves.right.back, &halves.left.back}}) {
+    const double off =
+        closed_length(*right, BlockEdge::Centre) - closed_length(*left, BlockEdge::Centre);
+    if (std::abs(off) <= kMeetsAtCentre) continue;
+    problems.push_back(
+        {Severity::Warning, "fit.seam", right->edges.back().name,
+         "the centre edges of right and left now differ by " + fixed(std::abs(off), 1) + " mm",
+         "correct both sides alike, or join neckline and waist across the centre by "
+         "hand"});
+  }
+  return problems;
+}
+
 Problems judge_half(const HalfBlock& block, const HalfBlock& after) {
   Problems problems;
-  for (const auto& [was, is] : {std::pair{&block.front, &after.front}, {&block.back, &after.back}}) {
+  for (const auto& [was, is] :
+       {std::pair{&block.front, &after.front}, {&block.back, &after.back}}) {
     judge_curve(*was, *is, BlockEdge::Neckline, 0, problems);
     judge_curve(*was, *is, BlockEdge::Armhole, 1, problems);
     judge_darts(*was, *is, problems);

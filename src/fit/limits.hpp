@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/base/problem.hpp"
+#include "halves.hpp"
 #include "rows.hpp"
 
 namespace blockwright {
@@ -11,5 +12,8 @@ void require_possible(const HalfBlock& before, const HalfBlock& after);
 /// Warnings about the half as a whole against the block: darts grown too wide ("fit.limit"), curves
 /// and corners no longer fair ("fit.curve"), seams that do not walk ("fit.seam").
 Problems judge_half(const HalfBlock& block, const HalfBlock& after);
+
+/// Warnings where the two sides of the body no longer meet at the centre ("fit.seam").
+Problems judge_centres(const Halves& halves);
 
 }  // namespace blockwright

@@ -2,23 +2,18 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/geometry/construct.hpp"
 #include "closed_shoulder.hpp"
 #include "refuse.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
 namespace {
 
 // A side seam that turns by less leaves the joined armhole smooth.
-constexpr Angle kSquareEnough = Angle::degrees(1.0);
+constexpr Angle kSquareEnough = Angle::degrees(1.4);
 // A mouth that stands askew by no more is straight under its apex, in mm.
 constexpr double kAskew = 1e-11;
-// Handles of an offset reach between these shares of the way to the corner of its end tangents.
-constexpr double kLeastReach = 0.1;
-constexpr double kMostReach = 0.97;
 
 // Where the legs of a dart end, in the direction of travel.
 struct Mouth {
@@ -40,8 +35,6 @@ ClosedShoulder opened_to(ClosedShoulder shoulder, double mouth) {
   return shoulder;
 }
 
-double handle_step(double a, double b, double c, double x, double y) { return (x * c - y * b) / (a * c - b * b); }
-
 }  // namespace
 
 Opened with_corner_moved(const Opened& open, Corner corner, Vec by) {
@@ -55,40 +48,19 @@ CubicCurve offset_stroke(const CubicCurve& curve, double by) {
   return offset_stroke(curve, by, curve.p0 + by * first, curve.p3 + by * last);
 }
 
-// Least squares for the two handle lengths against points of the true parallel; their parameters on
-// the cubic are found anew in each pass.
 CubicCurve offset_stroke(const CubicCurve& curve, double by, Point from, Point to) {
-  constexpr int points = 15, passes = 12;
   const Vec out = tangent_at(curve, 0.0), in = tangent_at(curve, 1.0);
-  CubicCurve fit = reshaped_neckline(curve, from, out, to, in);
-  const auto corner = lines_meet(from, out, to, in);
-  if (by == 0.0 || !corner) return fit;
-  const double first_way = dot(*corner - from, out), last_way = dot(to - *corner, in);
-  for (int pass = 0; pass < passes; ++pass) {
-    double aa = 0.0, ab = 0.0, bb = 0.0, ar = 0.0, br = 0.0;
-    for (int i = 1; i < points; ++i) {
-      const double t = static_cast<double>(i) / points;
-      const Point wanted = point_at(curve, t) + by * left_of(tangent_at(curve, t));
-      const NearestOnPath on = nearest(Path({fit}), wanted);
-      const double s = on.place.t, r = 1.0 - s;
-      const Vec normal = left_of(tangent_at(fit, s));
-      const double a = 3.0 * s * r * r * dot(out, normal), b = -3.0 * s * s * r * dot(in, normal);
-      const double miss = dot(wanted - on.point, normal);
-      aa += a * a, ab += a * b, bb += b * b, ar += a * miss, br += b * miss;
-    }
-    const double first = distance(from, fit.p1) + handle_step(aa, ab, bb, ar, br);
-    const double last = distance(fit.p2, to) + handle_step(bb, ab, aa, br, ar);
-    fit.p1 = from + std::clamp(first, kLeastReach * first_way, kMostReach * first_way) * out;
-    fit.p2 = to - std::clamp(last, kLeastReach * last_way, kMostReach * last_way) * in;
-  }
-  return fit;
+  const double turning = -turn_between(out, in).radians();
+  return with_length(reshaped_neckline(curve, from, out, to, in),
+                     length(Curve(curve)) + by * turning);
 }
 
 void shift_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Vec by) {
   work.place(first, last, Placement::shift(by));
 }
 
-void turn_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Point about, Angle by) {
+void turn_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Point about,
+               Angle by) {
   work.place(first, last, Placement::turn(by, about), by);
 }
 
@@ -133,30 +105,31 @@ void point_dart(Redrawing& work, const Opened& open, DartSpot spot, Point apex) 
   work.move(work.leg(spot, 1), by * chord);
 }
 
-Opened with_strip(const Opened& open, double level, double by) {
+Opened with_strip(const Opened& open, double by) {
   Redrawing work(open);
   const Vec up{0.0, by};
   const auto centre = work.nodes_of(BlockEdge::Centre);
   const Redrawing::Node last = centre[centre.size() - 2];
-  for (Redrawing::Node n = work.corner(Corner::Underarm); n <= last; ++n) {
-    if (work.at(n).y > level) work.move(n, up);
-  }
+  for (Redrawing::Node n = work.corner(Corner::Underarm); n <= last; ++n) work.move(n, up);
   for (std::size_t e = 0; e < open.edges.size(); ++e) {
     for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
-      const Point apex = open.at({e, d}).apex;
-      if (apex.y <= level) continue;
-      const bool across = work.at(work.leg({e, d}, 0)).y <= level;
-      across ? point_dart(work, open, {e, d}, apex + up) : work.put_apex({e, d}, apex + up);
+      const Point apex = open.at({e, d}).apex + up;
+      const bool crossed = e == static_cast<std::size_t>(BlockEdge::Waist);
+      crossed ? point_dart(work, open, {e, d}, apex) : work.put_apex({e, d}, apex);
     }
   }
   work.keep_marks_from_end(BlockEdge::Side);
-  const Vec side = work.at(Corner::Underarm) - work.at(Corner::SideWaist);
-  const Angle leans = turn_between(side - up, side);
-  // The armhole goes up as it is, unless the joined armhole would get a corner.
-  if (std::abs(leans.radians()) < kSquareEnough.radians()) {
-    work.turn(work.corner(Corner::Underarm), Angle());
-  }
+  hold_armhole(work);
   return work.finished();
+}
+
+void hold_armhole(Redrawing& work) {
+  const Redrawing::Node underarm = work.corner(Corner::Underarm);
+  const Angle turned = turn_between(work.was(underarm) - work.was(work.corner(Corner::SideWaist)),
+                                    work.at(underarm) - work.at(Corner::SideWaist));
+  const double off = std::abs(turned.radians()) - kSquareEnough.radians();
+  work.turn_start(kLowerArmhole,
+                  Angle::radians(std::copysign(std::fmax(off, 0.0), turned.radians())));
 }
 
 }  // namespace blockwright

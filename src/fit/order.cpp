@@ -14,9 +14,8 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
     const FittingRow& row = fitting_row(row_of(corrections[i]).row);
     order.push_back({i, row.number, row.stage, {}, row.voids});
   }
-  std::stable_sort(order.begin(), order.end(), [](const auto& a, const auto& b) {
-    return a.stage < b.stage;
-  });
+  std::stable_sort(order.begin(), order.end(),
+                   [](const auto& a, const auto& b) { return a.stage < b.stage; });
   for (OrderedCorrection& one : order) {
     for (const OrderedCorrection& other : order) {
       const bool is_void =

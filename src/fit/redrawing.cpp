@@ -1,7 +1,6 @@
 #include "blockwright/fit/redrawing.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "blockwright/pattern/dart_position.hpp"
 #include "refuse.hpp"
@@ -20,12 +19,6 @@ constexpr double kClosed = -1e-12;
 // An edge that was only lengthened or shortened has turned by rounding at most, in radians.
 constexpr double kNoTurn = 1e-12;
 
-// The armhole bends at the across point at least this share of what it bends at the shoulder, and
-// leans for it at most this share of what the lower armhole has turned by then; the front neckline
-// keeps the corner of its end tangents this far from the centre front, of its width. As drafted.
-constexpr double kUpperEvenness = 0.35;
-constexpr double kMostLean = 0.8;
-constexpr double kNeckCornerRoom = 0.30;
 // How far the across point may move to keep an armhole's length, in mm.
 // The across point stays this far above the underarm point, in mm.
 constexpr double kLeastScye = 10.0;
@@ -34,21 +27,8 @@ constexpr double kMostAcross = 16.0;
 
 std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
 
-Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
-Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
-
 bool is_at(const StrokeSpot& a, const StrokeSpot& b) {
   return a.edge == b.edge && a.stretch == b.stretch && a.stroke == b.stroke;
-}
-
-double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
-
-// How far the heading leans to the centre at the across point, off straight up.
-double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec into_shoulder) {
-  const Vec upper = shoulder_point - across;
-  const double out = right_turn(up, upper), bend = right_turn(upper, into_shoulder);
-  const double lower = right_turn(across - underarm, up);
-  return std::fmin(std::fmax(kUpperEvenness * bend - out, 0.0), std::fmax(kMostLean * lower, 0.0));
 }
 
 }  // namespace
@@ -78,7 +58,8 @@ void Redrawing::add_edge(std::size_t e) {
           e + 1 == kEdges && s + 1 == edge.stretches.size() && i + 1 == curves.size();
       if (!closing) nodes_.push_back({end_of(curves[i]), {}});
       const Node to = closing ? 0 : nodes_.size() - 1;
-      strokes_.push_back({{static_cast<BlockEdge>(e), s, i}, curves[i], last, to, {}, {}, {}, {}, {}});
+      strokes_.push_back(
+          {{static_cast<BlockEdge>(e), s, i}, curves[i], last, to, {}, {}, {}, {}, {}});
       last = to;
     }
   }
@@ -145,7 +126,9 @@ Redrawing::Stroke& Redrawing::stroke_at(StrokeSpot spot) {
 }
 
 void Redrawing::lengthen(StrokeSpot stroke, double by) { stroke_at(stroke).longer = by; }
-void Redrawing::draw(StrokeSpot stroke, const CubicCurve& curve) { stroke_at(stroke).drawn = curve; }
+void Redrawing::draw(StrokeSpot stroke, const CubicCurve& curve) {
+  stroke_at(stroke).drawn = curve;
+}
 void Redrawing::keep_marks_from_end(BlockEdge edge) { marks_from_end_.push_back(edge); }
 
 Angle Redrawing::turn_of(const Stroke& straight) const {
@@ -165,47 +148,6 @@ std::optional<Angle> Redrawing::turn_of_leg(Node node) const {
   return std::nullopt;
 }
 
-// How the armhole's heading at the across point turns: with what a row asked for, and so that it
-// leans as the new points ask for. Straight up is square to the closed shoulder's level: on the
-// front it is turned by the shoulder dart.
-Angle Redrawing::armhole_turn() const {
-  const auto is_stroke = [](StrokeSpot spot) {
-    return [spot](const Stroke& s) { return is_at(s.spot, spot); };
-  };
-  const auto lower = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kLowerArmhole));
-  const auto upper = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kUpperArmhole));
-  if (upper == strokes_.end()) return {};
-  const Angle asked = lower->turn_to.value_or(Angle());
-  const std::size_t at_shoulder = static_cast<std::size_t>(upper - strokes_.begin());
-  const Angle shoulder = turn_at(at_shoulder, false);
-  const Vec by = moved_by(lower->from);
-  const bool only_shifted = by == moved_by(lower->to) && by == moved_by(upper->to);
-  if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
-  const auto spot = find_dart(open_, "shoulder");
-  const Angle open = spot && open_.piece.name == "front" ? open_.at(*spot).angle() : Angle();
-  const Vec up = rotated({0.0, 1.0}, -open);
-  const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
-  const auto& n = nodes_;
-  const double was =
-      lean_of(n[lower->from].was, n[lower->to].was, up, n[upper->to].was, into);
-  const double is = lean_of(n[lower->from].now, n[lower->to].now, rotated(up, asked),
-                            n[upper->to].now, rotated(into, shoulder));
-  return asked + Angle::radians(is - was);
-}
-
-// A front neckline turns one way only while its end tangents meet well on its own side of the centre
-// front. On the back there is always room.
-Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const {
-  const Vec arriving = arriving_of(was);
-  const auto room = [&](Point start, Vec out, Point end) {
-    const auto corner = lines_meet(start, out, end, arriving);
-    return corner ? dot(end - *corner, arriving) / dot(end - start, arriving) : 1.0;
-  };
-  const double least = std::fmin(kNeckCornerRoom, room(was.p0, leaving_of(was), was.p3));
-  if (room(from, wished, to) >= least) return wished;
-  return unit(to - least * dot(to - from, arriving) * arriving - from);
-}
-
 Angle Redrawing::turn_at(std::size_t stroke, bool at_start) const {
   const Stroke& here = strokes_[stroke];
   if (const auto& asked = at_start ? here.turn_from : here.turn_to) return *asked;
@@ -215,31 +157,12 @@ Angle Redrawing::turn_at(std::size_t stroke, bool at_start) const {
   return std::holds_alternative<Segment>(next.was) ? turn_of(next) : Angle();
 }
 
-CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
-  const Stroke& here = strokes_[stroke];
-  const bool upper = is_at(here.spot, kUpperArmhole);
-  const Angle from = upper ? armhole_turn() : turn_at(stroke, true);
-  const Angle to = is_at(here.spot, kLowerArmhole) ? armhole_turn() : turn_at(stroke, false);
-  const Vec by = moved_by(here.from);
-  if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
-    return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
-  }
-  const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
-  Vec leaving = rotated(leaving_of(was), from);
-  const bool whole_neck = open_.edges[index_of(BlockEdge::Neckline)].stretches.size() == 1 &&
-                          is_at(here.spot, kNeckline);
-  if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
-  const Vec arriving = rotated(arriving_of(was), to);
-  if (whole_neck) return reshaped_neckline(was, start, leaving, end, arriving);
-  return upper ? reshaped_upper_armhole(was, start, leaving, end, arriving)
-               : reshaped(was, start, leaving, end, arriving);
-}
-
 Curve Redrawing::redrawn(std::size_t stroke) const {
   const Stroke& here = strokes_[stroke];
   const Point from = nodes_[here.from].now, to = nodes_[here.to].now;
   if (distance(from, to) < kLeastStroke) {
-    refuse_fit("fit.place", "the " + open_.edges[index_of(here.spot.edge)].name + " would be used up",
+    refuse_fit("fit.place",
+               "the " + open_.edges[index_of(here.spot.edge)].name + " would be used up",
                "give a smaller amount, or draft anew from new measurements");
   }
   if (std::holds_alternative<Segment>(here.was)) return Segment{from, to};

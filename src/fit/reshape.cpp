@@ -9,10 +9,13 @@ namespace blockwright {
 namespace {
 
 // Handles that reach between these shares of the way to the corner of the end tangents bend a cubic
-// one way; a handle is not changed by more than four times to keep it so.
+// one way.
 constexpr double kLeastFullness = 0.01;
-constexpr double kMostFullness = 0.97;
-constexpr double kMostStretch = 4.0;
+constexpr double kMostFullness = 0.999;
+// As the way to the corner grows shorter, a neckline's handles keep their share of it; those of a
+// lower armhole rather keep their length, as far as it still bends one way (see share_for()).
+constexpr double kNecklineFollows = 0.0;
+constexpr double kArmholeFollows = 2.0;
 // Bounds of with_length().
 constexpr double kLeastHandles = 0.75;
 constexpr double kMostHandles = 1.33;
@@ -29,7 +32,6 @@ std::optional<Ways> ways_to_corner(Point from, Vec leaving, Point to, Vec arrivi
 }
 
 bool is_fullness(double share) { return share >= kLeastFullness && share <= kMostFullness; }
-bool is_like(double ratio) { return ratio >= 1.0 / kMostStretch && ratio <= kMostStretch; }
 
 CubicCurve with_handles(Point from, Vec out, Point to, Vec in) {
   return {from, from + out, to - in, to};
@@ -43,39 +45,50 @@ CubicCurve with_kept_handles(const CubicCurve& old, Point from, Vec out, Point t
   return with_handles(from, distance(old.p0, old.p1) * out, to, distance(old.p2, old.p3) * in);
 }
 
-// Empty where the old curve does not bend one way, or the new one cannot.
-std::optional<CubicCurve> with_kept_fullness(const CubicCurve& old, Point from, Vec out, Point to,
-                                             Vec in) {
-  const double first = distance(old.p0, old.p1), last = distance(old.p2, old.p3);
-  const auto was = ways_to_corner(old.p0, unit(old.p1 - old.p0), old.p3, unit(old.p3 - old.p2));
-  const auto is = ways_to_corner(from, out, to, in);
-  if (!was || !is || !is_fullness(first / was->from) || !is_fullness(last / was->to)) return {};
-  const Ways by{is->from / was->from, is->to / was->to};
-  if (!is_like(by.from) || !is_like(by.to)) return {};
-  return with_handles(from, by.from * first * out, to, by.to * last * in);
-}
-
-bool bends_one_way(const CubicCurve& curve) {
+// How far each handle reaches on the way to the corner of the end tangents; empty if they do not
+// meet ahead, or if a handle reaches beyond.
+std::optional<Ways> fullness_of(const CubicCurve& curve) {
   const Vec out = unit(curve.p1 - curve.p0), in = unit(curve.p3 - curve.p2);
   const auto ways = ways_to_corner(curve.p0, out, curve.p3, in);
-  return ways && is_fullness(distance(curve.p0, curve.p1) / ways->from) &&
-         is_fullness(distance(curve.p2, curve.p3) / ways->to);
+  if (!ways) return std::nullopt;
+  const Ways full{distance(curve.p0, curve.p1) / ways->from,
+                  distance(curve.p2, curve.p3) / ways->to};
+  if (!is_fullness(full.from) || !is_fullness(full.to)) return std::nullopt;
+  return full;
+}
+
+// A share below 1 whose odds change as a power of how much shorter the way has become.
+double share_for(double share, double shorter, double power) {
+  const double odds = share / (1.0 - share) * std::pow(shorter, power);
+  return odds / (1.0 + odds);
+}
+
+CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Vec in,
+                        double power) {
+  const auto full = fullness_of(old);
+  const auto was = ways_to_corner(old.p0, unit(old.p1 - old.p0), old.p3, unit(old.p3 - old.p2));
+  const auto is = ways_to_corner(from, out, to, in);
+  if (!full || !is || is->from <= 0.0 || is->to <= 0.0) {
+    return with_kept_handles(old, from, out, to, in);
+  }
+  return with_handles(from, share_for(full->from, was->from / is->from, power) * is->from * out, to,
+                      share_for(full->to, was->to / is->to, power) * is->to * in);
 }
 
 }  // namespace
 
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving) {
-  const Vec out = unit(leaving), in = unit(arriving);
-  const CubicCurve kept = with_kept_handles(old, from, out, to, in);
-  if (bends_one_way(kept)) return kept;
-  return with_kept_fullness(old, from, out, to, in).value_or(kept);
+  return with_kept_handles(old, from, unit(leaving), to, unit(arriving));
 }
 
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
                              Vec arriving) {
-  const Vec out = unit(leaving), in = unit(arriving);
-  return with_kept_fullness(old, from, out, to, in)
-      .value_or(with_kept_handles(old, from, out, to, in));
+  return bent_one_way(old, from, unit(leaving), to, unit(arriving), kNecklineFollows);
+}
+
+CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
+                                  Vec arriving) {
+  return bent_one_way(old, from, unit(leaving), to, unit(arriving), kArmholeFollows);
 }
 
 namespace {
@@ -110,8 +123,11 @@ CubicCurve with_length(const CubicCurve& curve, double wanted) {
   const auto scaled = [&](double by) {
     return with_handles(curve.p0, by * (curve.p1 - curve.p0), curve.p3, by * (curve.p3 - curve.p2));
   };
+  double most = kMostHandles;
+  while (fullness_of(curve) && !fullness_of(scaled(most)) && most > 1.0 + 1e-6)
+    most = 0.5 * (1.0 + most);
   const auto too_long = [&](double by) { return length(Curve(scaled(by))) - wanted; };
-  return scaled(solve_between(too_long, kLeastHandles, kMostHandles, 1e-12));
+  return scaled(solve_between(too_long, kLeastHandles, most, 1e-12));
 }
 
 }  // namespace blockwright

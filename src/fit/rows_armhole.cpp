@@ -75,8 +75,8 @@ void take_in_front_armhole_edge(HalfBlock& half, const RowAsk& ask) {
     }
     return work.finished();
   };
-  half.front = closed(times_for(closed, BlockEdge::Armhole,
-                                closed_length(open, BlockEdge::Armhole) - ask.by));
+  half.front = closed(
+      times_for(closed, BlockEdge::Armhole, closed_length(open, BlockEdge::Armhole) - ask.by));
 }
 
 std::vector<Law> front_edge_laws(const HalfBlock&, const RowAsk& ask) {
@@ -97,8 +97,8 @@ void take_in_back_armhole_edge(HalfBlock& half, const RowAsk& ask) {
               -(times * about));
     return work.finished();
   };
-  half.back = closed(times_for(closed, BlockEdge::Armhole,
-                               closed_length(open, BlockEdge::Armhole) - ask.by));
+  half.back = closed(
+      times_for(closed, BlockEdge::Armhole, closed_length(open, BlockEdge::Armhole) - ask.by));
 }
 
 std::vector<Law> back_edge_laws(const HalfBlock&, const RowAsk& ask) {

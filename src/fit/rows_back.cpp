@@ -55,8 +55,7 @@ void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.back;
   Redrawing work(open);
   ClosedShoulder shoulder = closed_shoulder(work, open);
-  const Angle by = Angle::radians(
-      std::asin(ask.by / distance(shoulder.apex, across_of(open))));
+  const Angle by = Angle::radians(std::asin(ask.by / distance(shoulder.apex, across_of(open))));
   const Placement up = Placement::shift({0.0, ask.by});
   for (Point* p : {&shoulder.side_neck, &shoulder.leg, &shoulder.shoulder_point, &shoulder.apex}) {
     *p = up(*p);
@@ -80,8 +79,8 @@ std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.armhole", 0.0, LawKind::Exact}};
 }
 
-// Where the back curves under the nape: on the line from the neckline to the blade point, level with
-// the shoulder point, about which the shoulder turns.
+// Where the back curves under the nape: on the line from the neckline to the blade point, level
+// with the shoulder point, about which the shoulder turns.
 Point high_curve_point(const Opened& open, Point on_neckline) {
   const Redrawing work(open);
   const ClosedShoulder shoulder = closed_shoulder(work, open);
@@ -108,12 +107,11 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
 
   Redrawing work(open);
   const ClosedShoulder old = closed_shoulder(work, open);
-  const Angle by =
-      Angle::radians(std::asin(ask.by / distance(turns, old.shoulder_point)));
+  const Angle by = Angle::radians(std::asin(ask.by / distance(turns, old.shoulder_point)));
   const Vec up{0.0, ask.by};
-  put_shoulder(work, open,
-               with_ends(old, rotated_about(old.side_neck, old.shoulder_point, -by),
-                         old.shoulder_point));
+  put_shoulder(
+      work, open,
+      with_ends(old, rotated_about(old.side_neck, old.shoulder_point, -by), old.shoulder_point));
   shift_part(work, work.leg(spot, 1), work.corner(Corner::CentreNeck), up);
   work.put_apex(spot, turns + up);
   work.put(work.leg(spot, 0), rotated_about(work.at(work.leg(spot, 1)), turns + up, -by));

@@ -93,9 +93,10 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
   const Vec centre{0.0, -drop}, side{width, -drop};
   if (const auto dart = waist_dart(open)) {
     if (open.at(*dart).intake() + width < kLeastMouth) {
-      refuse_fit("fit.negative_dart",
-                 "the front waist dart has only " + fixed(open.at(*dart).intake(), 1) + " mm to give",
-                 "give a smaller amount, or draft anew from the bust and the waist girth");
+      refuse_fit(
+          "fit.negative_dart",
+          "the front waist dart has only " + fixed(open.at(*dart).intake(), 1) + " mm to give",
+          "give a smaller amount, or draft anew from the bust and the waist girth");
     }
     for (Redrawing::Node n = 0; n <= work.leg(*dart, 0); ++n) work.move(n, centre);
     shift_part(work, work.leg(*dart, 1), work.corner(Corner::Underarm), side);
@@ -109,7 +110,8 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
 
 // 27, 28, 47: the full-bust move. The side is turned about the hinge at the across point until it
 // is `width` off the bust point, and back below it; what that opens is given to the shoulder dart,
-// and the armhole keeps its length. On one side only the centre front keeps its length as well.
+// and the armhole keeps its length. On one side only the centre front keeps its length as well, so
+// that the waist of both sides meets there and slopes to the side.
 Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
   const FullBust move = full_bust_of(open, width);
   const Point bust = bust_point(open);
@@ -122,11 +124,15 @@ Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
                "give a smaller amount, or draft anew from the bust and the underbust girth");
   }
   Redrawing work(open);
-  open_below(work, open, bust, width, longer_front ? move.drop : 0.0);
+  open_below(work, open, bust, width, move.drop);
   turn_part(work, work.across(), work.leg(shoulder, 0), bust, -move.turn);
   work.turn(work.across(), -move.turn);
   work.lengthen_armhole(0.0);
-  return work.finished();
+  const Opened fuller = work.finished();
+  if (longer_front) return fuller;
+  Redrawing level(fuller);
+  raise_waist(level, fuller, WaistEnd::Centre, move.drop);
+  return level.finished();
 }
 
 void fuller_bust(HalfBlock& half, const RowAsk& ask) {
@@ -192,8 +198,9 @@ void shorten_dart(HalfBlock& half, const RowAsk& ask) {
 std::vector<Law> shorten_dart_laws(const HalfBlock&, const RowAsk& ask) {
   const bool back = ask.place.substr(0, 4) == "back";
   const bool shoulder = ask.place.find("shoulder") != std::string_view::npos;
-  return {{std::string(back ? "back." : "front.") + (shoulder ? "shoulder" : "waist") + " dart point",
-           ask.by, LawKind::Exact}};
+  return {
+      {std::string(back ? "back." : "front.") + (shoulder ? "shoulder" : "waist") + " dart point",
+       ask.by, LawKind::Exact}};
 }
 
 // 30: one dart wider; its seam is let out at the far end by what it loses.
@@ -240,15 +247,16 @@ std::vector<Law> bust_points_laws(const HalfBlock&, const RowAsk& ask) {
 Path bowed_leg(const Dart& dart, Point leg, double bow) {
   const Vec down = leg - dart.point;
   const double whole = norm(down);
-  const double at = std::fmin(std::fmax(kBowPlace - distance(dart.apex, dart.point), 0.2 * whole),
-                              0.8 * whole);
+  const double at =
+      std::fmin(std::fmax(kBowPlace - distance(dart.apex, dart.point), 0.2 * whole), 0.8 * whole);
   const Vec along = unit(down);
   const Vec off = cross(midpoint(dart.legs[0], dart.legs[1]) - dart.point, down) > 0.0
                       ? left_of(along)
                       : right_of(along);
   const Point middle = dart.point + at * along + bow * off;
   const Vec way = along;
-  Path path({CubicCurve{dart.point, between(dart.point, middle, 0.4), middle - 0.3 * at * way, middle}});
+  Path path(
+      {CubicCurve{dart.point, between(dart.point, middle, 0.4), middle - 0.3 * at * way, middle}});
   path.add(CubicCurve{middle, middle + 0.3 * (whole - at) * way, between(middle, leg, 0.6), leg});
   return path;
 }

@@ -23,15 +23,9 @@ constexpr double kCentreFrontAtBust = 0.65;
 constexpr double kCentreHandle = 0.35;
 
 // 39: a strip across both pieces half way from underarm to waist.
-Opened with_strip_below_bust(const Opened& open, double by) {
-  const double level =
-      0.5 * (corner_of(open, Corner::Underarm).y + corner_of(open, Corner::SideWaist).y);
-  return with_strip(open, level, by);
-}
-
 void lengthen_below_bust(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_strip_below_bust(half.front, ask.by);
-  half.back = with_strip_below_bust(half.back, ask.by);
+  half.front = with_strip(half.front, ask.by);
+  half.back = with_strip(half.back, ask.by);
 }
 
 std::vector<Law> below_bust_laws(const HalfBlock& before, const RowAsk& ask) {
@@ -101,9 +95,8 @@ void forward_side_seam(HalfBlock& half, const RowAsk& ask) {
 
 std::vector<Law> side_seam_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"front.armhole", -ask.by, LawKind::Ratio}, {"back.armhole", ask.by, LawKind::Ratio},
-          {"bust_line", 0.0, LawKind::Exact},
-          {"waist", 0.0, LawKind::Exact},             {"front.side", 0.0, LawKind::Exact},
-          {"back.side", 0.0, LawKind::Exact}};
+          {"bust_line", 0.0, LawKind::Exact},         {"waist", 0.0, LawKind::Exact},
+          {"front.side", 0.0, LawKind::Exact},        {"back.side", 0.0, LawKind::Exact}};
 }
 
 // Takes up to `by` mm in (lets out where negative) in the waist darts of a piece, evenly; gives
@@ -180,6 +173,7 @@ Path centre_path(Point neck, std::optional<Point> by_way_of, double straight_to,
 Opened with_centre_taken_in(const Opened& open, double by) {
   Redrawing work(open);
   work.move(Corner::CentreWaist, {by, 0.0});
+  work.lengthen({BlockEdge::Waist, 0, 0}, -by);
   for (const Corner end : {Corner::CentreWaist, Corner::CentreNeck}) {
     work.turn(work.corner(end), Angle());  // the centre is still square at both ends
   }
@@ -188,8 +182,8 @@ Opened with_centre_taken_in(const Opened& open, double by) {
   Opened result = work.finished();
   const bool front = open.piece.name == "front";
   const double in = waist.x - neck.x;
-  const auto bust = front ? std::optional(Point{neck.x + kCentreFrontAtBust * in, level})
-                          : std::nullopt;
+  const auto bust =
+      front ? std::optional(Point{neck.x + kCentreFrontAtBust * in, level}) : std::nullopt;
   result.edges.back().stretches = {centre_path(neck, bust, level, waist)};
   if (front) {
     result.edges.back().role = EdgeRole::Seam;

@@ -24,14 +24,6 @@ std::vector<Law> front_neck_laws(const HalfBlock&, const RowAsk& ask) {
           {"neckline", kWholeNeckPerFrontDrop * ask.by, LawKind::Ratio}};
 }
 
-// A parallel of a curve gains its distance times the angle that the curve turns by. With flat
-// shoulders both necklines turn by half a circle and the whole neck gains 2 pi r; what the shoulders
-// slope is missing from it.
-double turning(const Opened& open) {
-  const Curve& neck = stroke_of(open, kNeckline);
-  return std::abs(turn_between(tangent_at(neck, 0.0), tangent_at(neck, 1.0)).radians());
-}
-
 // 3, 4: the neckline into the piece, parallel; the side neck point goes along the shoulder.
 Opened with_neck_offset(const Opened& open, double by) {
   const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
@@ -41,13 +33,20 @@ Opened with_neck_offset(const Opened& open, double by) {
   work.move(Corner::CentreNeck, by * left_of(tangent_at(old, 1.0)));
   work.draw(kNeckline,
             offset_stroke(old, by, work.at(Corner::SideNeck), work.at(Corner::CentreNeck)));
-  work.lengthen(kNeckline, turning(open) * by);
   return work.finished();
 }
 
 void widen_neck(HalfBlock& half, const RowAsk& ask) {
   half.front = with_neck_offset(half.front, ask.by);
   half.back = with_neck_offset(half.back, ask.by);
+}
+
+// A parallel of a curve gains its distance times the angle that the curve turns by. With flat
+// shoulders both necklines turn by half a circle and the whole neck gains 2 pi r; what the
+// shoulders slope is missing from it.
+double turning(const Opened& open) {
+  const Curve& neck = stroke_of(open, kNeckline);
+  return std::abs(turn_between(tangent_at(neck, 0.0), tangent_at(neck, 1.0)).radians());
 }
 
 std::vector<Law> widen_neck_laws(const HalfBlock& before, const RowAsk& ask) {
@@ -72,7 +71,8 @@ Opened with_neck_wedge(const Opened& open, DartSpot taker, double wedge) {
     turn_part(work, work.leg(taker, 1), work.corner(Corner::SideNeck), apex, times * about);
     return work.finished();
   };
-  return closed(times_for(closed, BlockEdge::Neckline, closed_length(open, BlockEdge::Neckline) - wedge));
+  return closed(
+      times_for(closed, BlockEdge::Neckline, closed_length(open, BlockEdge::Neckline) - wedge));
 }
 
 // 5: front neck edge gapes. The waist dart takes it up, or where there is none the shoulder dart.
@@ -82,8 +82,10 @@ void take_in_front_neck_edge(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> front_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.neckline", -ask.by, LawKind::Exact}, {"front.waist", 0.0, LawKind::Exact},
-          {"front.shoulder", 0.0, LawKind::Exact}, {"front.armhole", 0.0, LawKind::Exact}};
+  return {{"front.neckline", -ask.by, LawKind::Exact},
+          {"front.waist", 0.0, LawKind::Exact},
+          {"front.shoulder", 0.0, LawKind::Exact},
+          {"front.armhole", 0.0, LawKind::Exact}};
 }
 
 // 6: back neck stands away; turned into the shoulder dart about the blade point.

@@ -45,9 +45,12 @@ void raise_shoulder_point(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> raise_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.side", ask.by, LawKind::Exact},   {"back.side", ask.by, LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact},   {"back.armhole", 0.0, LawKind::Exact},
-          kFrontShoulderKept,                       kBackShoulderKept};
+  return {{"front.side", ask.by, LawKind::Exact},
+          {"back.side", ask.by, LawKind::Exact},
+          {"front.armhole", 0.0, LawKind::Exact},
+          {"back.armhole", 0.0, LawKind::Exact},
+          kFrontShoulderKept,
+          kBackShoulderKept};
 }
 
 // 13: the seam's outer end forward: front shoulder point down, back shoulder point up.
@@ -112,7 +115,9 @@ void join_strip(Opened& open, const ShoulderStrip& strip, double width) {
   const Point neck = old.side_neck + frame.drawn({strip.at_neck.x, -strip.at_neck.y});
   const Point tip = old.shoulder_point + frame.drawn({strip.at_tip.x, -strip.at_tip.y});
   put_shoulder(work, open, with_ends(old, neck, tip));
-  work.turn_start(kNeckline, -strip.neck_bend);
+  const auto& old_neck = std::get<CubicCurve>(stroke_of(open, kNeckline));
+  const Vec leaving = rotated(tangent_at(old_neck, 0.0), -strip.neck_bend);
+  work.draw(kNeckline, reshaped(old_neck, neck, leaving, old_neck.p3, tangent_at(old_neck, 1.0)));
   work.lengthen(kNeckline, width);
   work.turn_end(kUpperArmhole, -strip.tip_bend);
   open = work.finished();

@@ -25,9 +25,8 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   }
   if (!row.doubts || effect.side != BodySide::Both) return;
   const bool slope = info(*row.doubts).kind == MeasurementKind::Angle;
-  const double change =
-      slope ? std::asin(std::fmin(by / shoulder, 1.0)) * 180.0 / std::numbers::pi
-            : std::abs(row.doubt_per_mm) * by;
+  const double change = slope ? std::asin(std::fmin(by / shoulder, 1.0)) * 180.0 / std::numbers::pi
+                              : std::abs(row.doubt_per_mm) * by;
   const double limit = redraft_limit(*row.doubts);
   if (change <= limit) return;
   const std::string key(info(*row.doubts).key), unit = slope ? " degrees" : " mm";
@@ -50,7 +49,8 @@ void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
   }
 }
 
-// Corrections that, noted together, have another cause. `over`: only beyond so many mm of the first.
+// Corrections that, noted together, have another cause. `over`: only beyond so many mm of the
+// first.
 struct Chain {
   int first, second;
   double over;
@@ -82,10 +82,10 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   for (const Chain& chain : kChains) {
     for (const Effect& a : effects) {
       if (a.row != chain.first || a.by <= 0.0 || std::abs(a.by) <= chain.over) continue;
-      const bool met = chain.second == 0 ||
-                       std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
-                         return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
-                       });
+      const bool met =
+          chain.second == 0 || std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
+            return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
+          });
       if (met) {
         problems.push_back({Severity::Warning, "fit.chain", words_of(a), std::string(chain.message),
                             std::string(chain.hint)});
@@ -108,8 +108,7 @@ const std::vector<Line>& lines() {
   static const std::vector<Line> all = {
       {"back.centre_back",
        {{7, -1}, {16, -1}, {35, 1}, {36, 1}, {37, -1}, {38, -1}, {39, 1}, {40, 1}}},
-      {"front.centre_front",
-       {{1, -1}, {2, 1}, {15, -1}, {18, -1}, {39, 1}, {40, 1}, {41, 1}}},
+      {"front.centre_front", {{1, -1}, {2, 1}, {15, -1}, {18, -1}, {39, 1}, {40, 1}, {41, 1}}},
       {"back.shoulder dart", {{6, 1}, {17, 1}, {24, 1}, {35, 1}, {37, -1}}},
       {"front.waist dart", {{5, 1}, {23, 1}, {27, 1}, {28, -1}}},
       {"waist", {{44, -2}, {45, -2}}},
@@ -131,10 +130,10 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
       }
     }
     if (count < 2) continue;
-    problems.push_back({Severity::Note, "fit.same_line", std::string(line.name),
-                        "several corrections pull on it: " + rows + "; together about " +
-                            fixed(sum, 1) + " mm",
-                        "judge the sum, not each alone"});
+    problems.push_back(
+        {Severity::Note, "fit.same_line", std::string(line.name),
+         "several corrections pull on it: " + rows + "; together about " + fixed(sum, 1) + " mm",
+         "judge the sum, not each alone"});
   }
 }
 

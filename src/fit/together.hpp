@@ -8,8 +8,8 @@
 namespace blockwright {
 
 /// What corrections say together: amounts over the catalogue's ("fit.limit"), judgements that void
-/// each other ("fit.void"), faults with another cause ("fit.chain"), amounts that add up on one line
-/// or dart ("fit.same_line"). `shoulder` is the shoulder's length in mm, for slopes.
+/// each other ("fit.void"), faults with another cause ("fit.chain"), amounts that add up on one
+/// line or dart ("fit.same_line"). `shoulder` is the shoulder's length in mm, for slopes.
 Problems judge_together(const std::vector<Effect>& effects, double shoulder);
 
 /// "row 27, fuller bust, 12.5 mm".

@@ -1,5 +1,6 @@
 #include "waist_fit.hpp"
 
+#include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
@@ -17,6 +18,7 @@ Opened with_side_turned(const Opened& open, double radians) {
   work.put(work.corner(Corner::SideWaist),
            rotated_about(work.at(Corner::SideWaist), work.at(Corner::Underarm),
                          Angle::radians(radians)));
+  hold_armhole(work);
   return work.finished();
 }
 

@@ -30,10 +30,10 @@ struct BlockRun {
   CheckReport checks;
   std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
   FittedPattern fitted;                         ///< the block with them; without any, the block
-  std::string garment = "bodice block";  ///< what is made
-  Pattern made;                          ///< after the style's steps; for a draft the block
-  std::vector<StepDone> steps;           ///< what was done to the block
-  Pattern printed;                       ///< `made` with its darts trued
+  std::string garment = "bodice block";         ///< what is made
+  Pattern made;                                 ///< after the style's steps; for a draft the block
+  std::vector<StepDone> steps;                  ///< what was done to the block
+  Pattern printed;                              ///< `made` with its darts trued
   std::vector<FairedEdge> faired;
   Problems problems;  ///< of all passes, errors first
   Unit unit = Unit::Cm;

@@ -150,12 +150,13 @@ std::string points_text(const Comparison& c) {
   std::string text;
   for (const NamedMove& move : point_moves(c)) {
     if (norm(move.by) <= told) continue;
-    text += fmt::format("  {:<28}{:>10} {}, {:>6} {}\n", as_words(move.name),
-                        in_unit(std::abs(move.by.x), c.after.unit),
-                        move.by.x < 0.0 ? "in" : "out", in_unit(std::abs(move.by.y), c.after.unit),
-                        move.by.y < 0.0 ? "down" : "up");
+    text +=
+        fmt::format("  {:<28}{:>10} {}, {:>6} {}\n", as_words(move.name),
+                    in_unit(std::abs(move.by.x), c.after.unit), move.by.x < 0.0 ? "in" : "out",
+                    in_unit(std::abs(move.by.y), c.after.unit), move.by.y < 0.0 ? "down" : "up");
   }
-  return "\nPoints that moved by more than 2 mm\n" + (text.empty() ? std::string("  none\n") : text);
+  return "\nPoints that moved by more than 2 mm\n" +
+         (text.empty() ? std::string("  none\n") : text);
 }
 
 double rounded(double value) { return std::round(value * 1e4) / 1e4 + 0.0; }
@@ -189,9 +190,10 @@ std::string title_of(const Comparison& c) {
 std::string compare_text(const Comparison& c, const std::vector<std::string>& files) {
   const auto number = [&](double mm) { return in_unit(mm, c.after.unit); };
   const auto degrees = [](double value) { return fixed(value, 1) + "°"; };
-  std::string text = title_of(c) + ", " + unit_name(c.after.unit) + "\n  before: " +
-                     version_name(c.before) + "\n  after:  " + version_name(c.after) + "\n" +
-                     measurements_text(c) + table("Lengths, darts closed", length_rows(c), number) +
+  std::string text = title_of(c) + ", " + unit_name(c.after.unit) +
+                     "\n  before: " + version_name(c.before) +
+                     "\n  after:  " + version_name(c.after) + "\n" + measurements_text(c) +
+                     table("Lengths, darts closed", length_rows(c), number) +
                      table("Darts", dart_rows(c), degrees) + points_text(c);
   text += files.empty() ? "\nNothing was written.\n" : "\nWritten\n";
   for (const std::string& file : files) text += "  " + file + "\n";
@@ -203,7 +205,8 @@ std::string compare_json(const Comparison& c, const std::vector<std::string>& fi
   for (const auto& [name, row] : measurement_rows(c)) measurements.push_back(row);
   Json points = Json::array();
   for (const NamedMove& move : point_moves(c)) {
-    points.push_back({{"name", move.name}, {"x_mm", rounded(move.by.x)}, {"y_mm", rounded(move.by.y)}});
+    points.push_back(
+        {{"name", move.name}, {"x_mm", rounded(move.by.x)}, {"y_mm", rounded(move.by.y)}});
   }
   return Json{{"before", version_name(c.before)},
               {"after", version_name(c.after)},

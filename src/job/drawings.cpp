@@ -21,9 +21,8 @@ void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNote
     outputs.push_back({stem + ".svg", std::move(svg).str()});
   }
   if (wishes.pdf) {
-    PrintPlan plan = on_one_page(wishes.print.paper)
-                         ? one_page(sheet, wishes.print, notes, pattern)
-                         : tile(sheet, wishes.print, notes, pattern);
+    PrintPlan plan = on_one_page(wishes.print.paper) ? one_page(sheet, wishes.print, notes, pattern)
+                                                     : tile(sheet, wishes.print, notes, pattern);
     plan.title = title;
     std::ostringstream pdf;
     write_pdf(pdf, plan);

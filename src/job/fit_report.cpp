@@ -190,13 +190,14 @@ std::string fit_json(const BlockRun& run) {
   Json list = Json::array();
   for (const OrderedCorrection& ordered : order_corrections(plain(run))) {
     const NumberedCorrection& numbered = run.corrections[ordered.correction];
-    Json row = {{"number", numbered.number},
-                {"date", numbered.date},
-                {"toile", numbered.toile},
-                {"correction", as_words(numbered.correction.action + " " + numbered.correction.place)},
-                {"by_mm", numbered.correction.by},
-                {"row", ordered.row},
-                {"stage", ordered.stage}};
+    Json row = {
+        {"number", numbered.number},
+        {"date", numbered.date},
+        {"toile", numbered.toile},
+        {"correction", as_words(numbered.correction.action + " " + numbered.correction.place)},
+        {"by_mm", numbered.correction.by},
+        {"row", ordered.row},
+        {"stage", ordered.stage}};
     Json voids = Json::array();
     for (const std::size_t other : ordered.voids) voids.push_back(run.corrections[other].number);
     row["voids"] = voids;

@@ -6,8 +6,8 @@
 
 namespace blockwright {
 
-/// The corrections in the order of work: what each changed, predicted against got, which judgements it
-/// makes void, which measurement it calls into doubt; then what to look at.
+/// The corrections in the order of work: what each changed, predicted against got, which judgements
+/// it makes void, which measurement it calls into doubt; then what to look at.
 std::string fit_text(const BlockRun& run);
 /// The same as JSON (docs/formats.md).
 std::string fit_json(const BlockRun& run);

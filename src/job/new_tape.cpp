@@ -11,11 +11,10 @@
 namespace blockwright {
 namespace {
 
-// A measurement that moved by this share of what a correction asked for, or more, explains it. Ours.
+// A measurement that moved by this share of what a correction asked for, or more, explains it.
+// Ours.
 constexpr double kLeastShare = 0.5;
 constexpr double kMostShare = 1.5;
-// Search this far beyond the row's rule, in shares of it.
-constexpr double kSearch = 3.0;
 
 /// The session that the fitting's toile was drafted from: the newest that is not later.
 const Session* session_before(const Client& client, const std::string& date) {
@@ -63,17 +62,17 @@ std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbe
   if (!retaped) return std::nullopt;
   const std::string number = std::to_string(numbered.number);
   const auto value = [&](double v) { return value_text(retaped->name, v, run.unit); };
-  return Problem{Severity::Warning, "fit.explained",
-                 "correction " + number + ": " + numbered.correction.action + " " +
-                     numbered.correction.place,
-                 "the session of " + run.session.date + " took " + words_of(retaped->name) +
-                     " as " + value(retaped->is) + " where that of " + retaped->before->date +
-                     " took " + value(retaped->was) +
-                     ": the new tape already has what this correction asked for, and both are "
-                     "applied",
-                 "withdraw it with `blockwright fit FILE --undo " + number +
-                     "`, or write \"new_tape\": \"keep\" beside it if the next toile shows the "
-                     "same again"};
+  return Problem{
+      Severity::Warning, "fit.explained",
+      "correction " + number + ": " + numbered.correction.action + " " + numbered.correction.place,
+      "the session of " + run.session.date + " took " + words_of(retaped->name) + " as " +
+          value(retaped->is) + " where that of " + retaped->before->date + " took " +
+          value(retaped->was) +
+          ": the new tape already has what this correction asked for, and both are "
+          "applied",
+      "withdraw it with `blockwright fit FILE --undo " + number +
+          "`, or write \"new_tape\": \"keep\" beside it if the next toile shows the "
+          "same again"};
 }
 
 /// A whole length of a block by the name that an effect gives it; nothing for those that are not
@@ -140,7 +139,7 @@ Problems told_by_new_tape(const BlockRun& run) {
 
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts) return std::nullopt;
+  if (!row.doubts || !run.body.measurements[*row.doubts]) return std::nullopt;
   Doubt doubt{*row.doubts, run.body[*row.doubts], 0.0, ""};
   const double asked = row.doubt_per_mm * effect.by;
   doubt.would_do = doubt.taped + asked;
@@ -151,7 +150,7 @@ std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const auto off = [&](double value) {
     return drafted_length(run, doubt.name, value, length->name) - now - wanted;
   };
-  const double low = doubt.taped, high = doubt.taped + kSearch * asked;
+  const double low = doubt.taped + kLeastShare * asked, high = doubt.taped + kMostShare * asked;
   if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
   doubt.would_do = solve_between(off, low, high, 0.05);
   doubt.by_length = length->name;

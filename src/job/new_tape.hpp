@@ -15,22 +15,23 @@ bool told_by_new_tape(const Client& client, const Session& session,
                       const NumberedCorrection& correction);
 
 /// Warns of corrections that a newer tape session already explains: the measurement that the
-/// correction called into doubt has moved since, by half to one and a half times what the correction
-/// asked of it. They are applied still, unless the file says to drop them; the maker decides (code
-/// "fit.explained").
+/// correction called into doubt has moved since, by half to one and a half times what the
+/// correction asked of it. They are applied still, unless the file says to drop them; the maker
+/// decides (code "fit.explained").
 Problems told_by_new_tape(const BlockRun& run);
 
 /// What a correction says of a measurement.
 struct Doubt {
   MeasurementName name;
-  double taped = 0.0;      ///< or estimated, in the session drafted; mm or degrees
-  double would_do = 0.0;   ///< drafted with it, the length named below is that of the corrected block
-  std::string by_length;   ///< the length that was solved for; empty: from the row's rule alone
+  double taped = 0.0;  ///< or estimated, in the session drafted; mm or degrees
+  double would_do =
+      0.0;  ///< drafted with it, the length named below is that of the corrected block
+  std::string by_length;  ///< the length that was solved for, near the row's rule; empty: from that rule alone
 };
 
-/// The measurement that an applied correction calls into doubt, and the value that would have made it
-/// unnecessary, found by drafting anew; nothing where its row names no measurement.
-/// Requires: effect is one of run.fitted.effects. Cost: about ten drafts.
+/// The measurement that an applied correction calls into doubt, and the value that would have made
+/// it unnecessary, found by drafting anew; nothing where its row names no measurement. Requires:
+/// effect is one of run.fitted.effects. Cost: about ten drafts.
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect);
 
 }  // namespace blockwright

@@ -114,7 +114,8 @@ std::string value_text(MeasurementName name, double value, Unit unit) {
 }
 
 std::string title_of(const BlockRun& run, const PrintOptions& print) {
-  return run.client.name + ", " + run.garment + ", " + cut_name(print.cut) + ", " + run.session.date;
+  return run.client.name + ", " + run.garment + ", " + cut_name(print.cut) + ", " +
+         run.session.date;
 }
 
 SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {

@@ -81,6 +81,7 @@ const std::map<std::string, Reader>& readers() {
       {"dart", list_into(&Job::dart)},
       {"to", list_into(&Job::to)},
       {"part", list_into(&Job::part)},
+      {"angle", list_into(&Job::angle)},
       {"split", list_into(&Job::split)},
       {"hold_back", number_into(&Job::hold_back)},
       {"overlay", flag_into(&Job::overlay)},

@@ -151,9 +151,8 @@ std::string edge_changes(const Pattern& before, const Pattern& after, Unit unit)
         text += fmt::format("    {:<28}new, cut {}, sewn {}\n", name, in_unit(cut, unit),
                             in_unit(sewn, unit));
       } else {
-        text += fmt::format("    {:<28}cut {} -> {}, sewn {} -> {}\n", name,
-                            in_unit(was_cut, unit), in_unit(cut, unit), in_unit(was_sewn, unit),
-                            in_unit(sewn, unit));
+        text += fmt::format("    {:<28}cut {} -> {}, sewn {} -> {}\n", name, in_unit(was_cut, unit),
+                            in_unit(cut, unit), in_unit(was_sewn, unit), in_unit(sewn, unit));
       }
     }
   }
@@ -176,9 +175,9 @@ std::string correction_list(const BlockRun& run) {
   if (run.corrections.empty()) return "";
   std::string text = "\nCorrections applied (`blockwright fit` tells what each does)\n";
   for (const NumberedCorrection& numbered : run.corrections) {
-    text += fmt::format("  {:>2}. {} ({}, toile {})\n", numbered.number,
-                        correction_text(numbered.correction, run.unit), numbered.date,
-                        numbered.toile);
+    text +=
+        fmt::format("  {:>2}. {} ({}, toile {})\n", numbered.number,
+                    correction_text(numbered.correction, run.unit), numbered.date, numbered.toile);
   }
   text += "\nLengths after them, darts closed, " + unit_name(run.unit) + "\n";
   for (const NamedLength& length : measured_edges(run.fitted.pattern)) {

@@ -51,8 +51,8 @@ void require_at_most_two(const CompareJob& job) {
   }
 }
 
-/// The date at `i` of the list; of two sessions of one client the older and the newest where none is
-/// named.
+/// The date at `i` of the list; of two sessions of one client the older and the newest where none
+/// is named.
 std::string session_date(const CompareJob& job, const Client& client, std::size_t i) {
   if (i < job.sessions.size()) return job.sessions[i];
   const std::size_t count = client.sessions.size();
@@ -72,7 +72,8 @@ std::vector<Version> versions_of(const CompareJob& job, FileStore& files) {
     const Session session = session_of(client, session_date(job, client, i), file);
     versions.push_back({client, file, session, i < job.toiles.size() ? job.toiles[i] : 0});
   }
-  const bool same = versions[0].file == versions[1].file && versions[0].toile == versions[1].toile &&
+  const bool same = versions[0].file == versions[1].file &&
+                    versions[0].toile == versions[1].toile &&
                     versions[0].session.date == versions[1].session.date;
   if (same) {
     refuse("session", "there is only one version to look at",

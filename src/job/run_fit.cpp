@@ -85,8 +85,8 @@ std::string edited(const FitJob& job, std::string text) {
   for (const std::string& words : job.add) {
     std::istringstream in(text);
     const Client client = read_client(in, job.client);
-    text = with_correction(text, job.client, fitting_of(job, client),
-                           correction_in_words(words, job));
+    text =
+        with_correction(text, job.client, fitting_of(job, client), correction_in_words(words, job));
   }
   const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
     for (const int number : numbers) {
@@ -154,12 +154,16 @@ std::vector<Symptom> fitting_symptoms(const std::string& unit) {
   for (int stage = 0; stage <= 8; ++stage) {
     for (const FittingRow& row : fitting_catalogue()) {
       if (row.stage != stage) continue;
-      Symptom symptom{std::string(stage_name(stage)), std::string(row.seen), std::string(row.cause),
-                      {}, usual_text(row, unit == "in")};
+      Symptom symptom{row.number,
+                      std::string(stage_name(stage)),
+                      std::string(row.seen),
+                      std::string(row.cause),
+                      {},
+                      usual_text(row, unit == "in")};
       for (const CorrectionWords& words : correction_words()) {
         if (words.row != row.number) continue;
-        Symptom::Answer answer{std::string(words.action) + " " + std::string(words.place), {}, {},
-                               words.one_sided};
+        Symptom::Answer answer{
+            std::string(words.action) + " " + std::string(words.place), {}, {}, words.one_sided};
         for (const AmountAs as : words.must_say ? words.readings : std::vector<AmountAs>{}) {
           answer.as.emplace_back(amount_word(as));
           answer.means.emplace_back(amount_meaning(as));

@@ -38,8 +38,9 @@ bool moves_darts(const Job& job) { return job.command != Command::Draft; }
 void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.made = run.fitted.pattern;
   if (moves_darts(job)) {
-    const Style style = job.command == Command::Pivot ? style_of_moves(job)
-                                                      : read_style(files.read(job.style), job.style);
+    const Style style = job.command == Command::Pivot
+                            ? style_of_moves(job)
+                            : read_style(files.read(job.style), job.style);
     run.garment = style.name;
     StyledPattern styled = apply_style(run.fitted.pattern, style, cup_of(run.body),
                                        job.command == Command::Adapt ? job.style : "");

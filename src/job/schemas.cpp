@@ -22,6 +22,7 @@ constexpr const char* kJobSchema = R"({
     "dart": { "type": "array", "items": { "type": "string" }, "description": "pivot: the dart of each move." },
     "to": { "type": "array", "items": { "type": "string" }, "description": "pivot: where each dart goes." },
     "part": { "type": "array", "items": { "type": "number", "exclusiveMinimum": 0, "maximum": 1 } },
+    "angle": { "type": "array", "items": { "type": "number", "exclusiveMinimum": 0 }, "description": "pivot: degrees of each dart that move, in place of parts." },
     "split": { "type": "array", "items": { "type": "string" }, "description": "pivot: darts to split after the moves, such as front.waist:2." },
     "hold_back": { "type": "number", "description": "pivot: mm that the stitching stops short of the apex" },
     "overlay": { "type": "boolean" },
@@ -283,7 +284,8 @@ std::string schema_named(std::string_view name) {
   if (name == "report") return kReportSchema;
   if (name == "style") return style_schema();
   throw UsageError({Severity::Error, "schema.unknown", std::string(name),
-                    "there is no schema of that name", "use client, job, pattern, report or style"});
+                    "there is no schema of that name",
+                    "use client, job, pattern, report or style"});
 }
 
 }  // namespace blockwright

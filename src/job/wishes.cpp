@@ -88,6 +88,12 @@ void require_pairs(const Job& job) {
                     " parts were named",
                 "give each --dart its --part, or none of them");
   }
+  if (!job.angle.empty() && (job.angle.size() != job.dart.size() || !job.part.empty())) {
+    refuse_move("angle",
+                std::to_string(job.dart.size()) + " darts, " + std::to_string(job.angle.size()) +
+                    " angles and " + std::to_string(job.part.size()) + " parts were named",
+                "give each --dart its --angle or each its --part, not both");
+  }
 }
 
 }  // namespace
@@ -114,6 +120,7 @@ Style style_of_moves(const Job& job) {
   for (std::size_t i = 0; i < job.dart.size(); ++i) {
     PivotMove move{job.dart[i], job.to[i], 1.0, std::nullopt, std::nullopt};
     if (!job.part.empty()) move.part = job.part[i];
+    if (!job.angle.empty()) move.angle = Angle::degrees(job.angle[i]);
     if (job.hold_back >= 0.0) move.hold_back = job.hold_back;
     style.steps.emplace_back(move);
   }

@@ -63,7 +63,7 @@ std::optional<PathCrossing> meeting_with(const Side& side, const Path& end_line)
 // would fall inside the piece. `along` points along the stitch line away from the corner, `outward`
 // away from the piece. It goes on straight for `reach` mm.
 Path mirror_image(const Path& bare_from_corner, Vec along, Vec outward, double reach) {
-  const Path image = 
+  const Path image =
       placed(bare_from_corner, Placement::mirror_in(bare_from_corner.start(), along));
   if (dot(start_tangent(image), outward) <= 0.0) return {};
   Path longer = image;

@@ -17,8 +17,8 @@ constexpr double kHoleRadius = 2.0;
 constexpr double kHoleCross = 8.0;
 // Marks of a toile: a cross where a dart's stitching ends, a ringed cross at the bust point.
 constexpr double kDartPointCross = 6.0;
-// A drill mark lies this far short of the dart point, towards the mouth, so that the stitching covers
-// it. Common practice (half an inch or less), no source.
+// A drill mark lies this far short of the dart point, towards the mouth, so that the stitching
+// covers it. Common practice (half an inch or less), no source.
 constexpr double kDrillShort = 10.0;
 constexpr double kDrillRadius = 1.0;
 constexpr double kBustPointCross = 12.0;
@@ -140,13 +140,12 @@ void draw_card_holes(const Piece& piece, Drawing& drawing) {
 }
 
 void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
-  const Placement shift = Placement::shift(previous.shift);
   for (const Edge& edge : previous.piece->edges) {
-    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, placed(edge.path, shift));
+    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, placed(edge.path, previous.lies));
   }
   for (const Dart& dart : previous.piece->darts) {
     drawing.line(SheetLayer::Previous, LineRole::DartLeg, dart.name,
-                 placed(Path::through({dart.legs[0], dart.point, dart.legs[1]}), shift));
+                 placed(Path::through({dart.legs[0], dart.point, dart.legs[1]}), previous.lies));
   }
 }
 
@@ -154,7 +153,7 @@ std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& pr
   std::vector<MovedPoint> moved;
   for (const Landmark& landmark : piece.landmarks) {
     for (const Landmark& old : previous.piece->landmarks) {
-      const Point was = old.at + previous.shift;
+      const Point was = previous.lies(old.at);
       if (old.name == landmark.name && distance(was, landmark.at) > kToldMove) {
         moved.push_back({landmark.name, was, landmark.at});
       }
@@ -164,7 +163,8 @@ std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& pr
 }
 
 void draw_move(const MovedPoint& point, Drawing& drawing) {
-  drawing.line(SheetLayer::Marks, LineRole::Notch, point.name, Path::through({point.was, point.is}));
+  drawing.line(SheetLayer::Marks, LineRole::Notch, point.name,
+               Path::through({point.was, point.is}));
 }
 
 Box box_of(const Sheet& drawing) {

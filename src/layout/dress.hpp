@@ -15,7 +15,7 @@ struct DressedPiece {
 /// A piece of an older version, laid under a piece.
 struct PreviousPiece {
   const Piece* piece = nullptr;
-  Vec shift;               ///< mm that it is moved by
+  Placement lies;          ///< where it is laid
   bool distances = false;  ///< say how far named points moved
 };
 

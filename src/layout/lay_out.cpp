@@ -41,7 +41,10 @@ std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersi
     const auto here = level_of(piece, previous->alignment);
     const auto there = level_of(old, previous->alignment);
     const double up = here && there ? *here - *there : 0.0;
-    return PreviousPiece{&old, {0.0, up}, previous->distances};
+    // A left piece is the mirror image of the half that it was drafted as.
+    const bool left = piece.name.ends_with("_left") && !old.name.ends_with("_left");
+    const Placement side = left ? Placement::mirror() : Placement();
+    return PreviousPiece{&old, side.then(Placement::shift({0.0, up})), previous->distances};
   }
   return std::nullopt;
 }

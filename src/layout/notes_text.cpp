@@ -65,7 +65,8 @@ std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOption
   std::vector<Paragraph> text;
   add_section(text, "Look at these before you cut", notes.cautions);
   add_section(text, "Pieces", piece_list(pattern, options, notes));
-  add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted), notes.corrections);
+  add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
+              notes.corrections);
   add_section(text, "Made from the block", notes.made);
   if (joining) add_section(text, "Joining the pages", joining_lines());
   add_section(text, "Ease", notes.ease);

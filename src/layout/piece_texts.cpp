@@ -56,14 +56,16 @@ Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNo
   lines.push_back({shortened(on_one_line(notes.client), kName * scale, width), kName * scale});
   const double body = kBody * scale, small = kSmall * scale;
   lines.push_back({shortened("session " + on_one_line(notes.session), body, width), body});
-  if (!notes.fitted.empty()) lines.push_back({shortened(on_one_line(notes.fitted), body, width), body});
+  if (!notes.fitted.empty())
+    lines.push_back({shortened(on_one_line(notes.fitted), body, width), body});
   lines.push_back({std::string(cut_instruction(piece.cut_on)), body});
   if (detail == Detail::Short) return lines;
   const std::string style(cut_style_name(options.cut));
   add_wrapped(lines, style + ", " + allowance_text(piece, options, notes.inches), small, width, 4);
   // A card is kept: it says what made it what it is.
   if (options.cut == CutStyle::Card && !notes.corrections.empty()) {
-    add_wrapped(lines, "corrected: " + listed(notes.corrections), small, width, kMostCorrectionLines);
+    add_wrapped(lines, "corrected: " + listed(notes.corrections), small, width,
+                kMostCorrectionLines);
   }
   if (detail == Detail::All && !notes.estimated.empty()) {
     // A long list stands on the first page; a cut-off one would hide what is missing.

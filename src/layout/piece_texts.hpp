@@ -20,10 +20,10 @@ struct MovedPoint {
 };
 
 /// Sets a piece's texts into its drawing, where its lines leave room: names of balance lines, fold
-/// and opening along their edges, the bust point, how far points moved, and the label: what it is, whose, of which
-/// session, how to cut it. Texts stay inside the stitch lines and never touch one another or a
-/// line. Where room is short the label becomes smaller, then shorter; it always says which piece it
-/// is.
+/// and opening along their edges, the bust point, how far points moved, and the label: what it is,
+/// whose, of which session, how to cut it. Texts stay inside the stitch lines and never touch one
+/// another or a line. Where room is short the label becomes smaller, then shorter; it always says
+/// which piece it is.
 void set_piece_texts(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
                      const std::vector<MovedPoint>& moved, Sheet& drawing);
 

@@ -15,8 +15,8 @@ inline constexpr std::array<std::string_view, 3> kSessionKeys{"date", "by", "tap
 inline constexpr std::array<std::string_view, 5> kFittingKeys{"date", "toile", "by", "note",
                                                               "corrections"};
 /// The keys of a correction beside its action.
-inline constexpr std::array<std::string_view, 6> kCorrectionKeys{
-    "by", "as", "side", "seen", "withdrawn", "new_tape"};
+inline constexpr std::array<std::string_view, 6> kCorrectionKeys{"by",   "as",        "side",
+                                                                 "seen", "withdrawn", "new_tape"};
 
 /// Characters that a name may have, and that a note may have.
 inline constexpr std::size_t kMostTextLength = 100;

@@ -50,11 +50,11 @@ Reason why_not_bracket(std::string_view text, const Stop& stop) {
 }
 
 Reason why_not_word(std::string_view word) {
-  constexpr std::array<std::string_view, 13> kNothings{
+  constexpr std::array<std::string_view, 13> nothings{
       "NaN", "nan", "-NaN", "Infinity",  "-Infinity", "inf", "-inf",
       "nil", "NA",  "n/a",  "undefined", "N/A",       "None"};
   const bool null = word == "NULL" || word == "Null";
-  if (null || std::ranges::find(kNothings, word) != kNothings.end()) {
+  if (null || std::ranges::find(nothings, word) != nothings.end()) {
     return {fmt::format("{} is not a number", shown(word)),
             "write the number; leave the key out if the measurement was not taken"};
   }

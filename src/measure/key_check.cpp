@@ -63,10 +63,10 @@ void check_keys(const JsonDocument& document, const JsonValue& object,
 }
 
 void refuse_misspelt_format(const JsonDocument& document, const JsonValue& root) {
-  constexpr std::array<std::string_view, 1> kFormat{"format"};
+  constexpr std::array<std::string_view, 1> format{"format"};
   for (std::size_t i = 0; i < root.children.size(); ++i) {
     const JsonValue& member = document.child(root, i);
-    if (!nearest(member.key, kFormat).empty()) refuse_key(document, member, kClientKeys);
+    if (!nearest(member.key, format).empty()) refuse_key(document, member, kClientKeys);
   }
 }
 

@@ -74,7 +74,8 @@ struct TakenUp {
 std::vector<TakenUp> taken_up_along(const Piece& piece, const Edge& edge) {
   std::vector<TakenUp> stretches;
   for (const Mouth& mouth : mouths_along(piece, edge)) {
-    if (mouth.out.along > mouth.in.along) stretches.push_back({mouth.in.along, mouth.out.along, 0.0});
+    if (mouth.out.along > mouth.in.along)
+      stretches.push_back({mouth.in.along, mouth.out.along, 0.0});
   }
   for (const Fullness& f : piece.fullness) {
     if (f.edge == edge.name) stretches.push_back({f.from, f.to, f.sewn});

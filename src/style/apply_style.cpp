@@ -56,16 +56,15 @@ MovedDarts with_seam(const Pattern& pattern, const PanelSeam& seam) {
 }
 
 MovedDarts done(const Pattern& pattern, const StyleStep& step, double cup) {
-  return std::visit(
-      Overloaded{[&](const PivotMove& m) { return pivot(pattern, m, cup); },
-                 [&](const SplitMove& m) { return split(pattern, m); },
-                 [&](const MergeMove& m) { return merge(pattern, m, cup); },
-                 [&](const PointMove& m) { return set_dart_point(pattern, m); },
-                 [&](const PressMove& m) { return press(pattern, m); },
-                 [&](const GatherMove& m) { return gather(pattern, m); },
-                 [&](const SpreadMove& m) { return slash_and_spread(pattern, m); },
-                 [&](const PanelSeam& m) { return with_seam(pattern, m); }},
-      step);
+  return std::visit(Overloaded{[&](const PivotMove& m) { return pivot(pattern, m, cup); },
+                               [&](const SplitMove& m) { return split(pattern, m); },
+                               [&](const MergeMove& m) { return merge(pattern, m, cup); },
+                               [&](const PointMove& m) { return set_dart_point(pattern, m); },
+                               [&](const PressMove& m) { return press(pattern, m); },
+                               [&](const GatherMove& m) { return gather(pattern, m); },
+                               [&](const SpreadMove& m) { return slash_and_spread(pattern, m); },
+                               [&](const PanelSeam& m) { return with_seam(pattern, m); }},
+                    step);
 }
 
 // The same problem, with the style's file and step before its place.
@@ -73,8 +72,8 @@ InputError placed_at(const InputError& error, std::string_view file, std::size_t
                      const std::string& name) {
   Problem problem = error.problem();
   if (!file.empty()) {
-    problem.where = std::string(file) + ": steps[" + std::to_string(i) + "]." + name + ": " +
-                    problem.where;
+    problem.where =
+        std::string(file) + ": steps[" + std::to_string(i) + "]." + name + ": " + problem.where;
   }
   return InputError(problem);
 }

@@ -39,8 +39,8 @@ StyleStep read_split(Fields& fields, const Unit& unit) {
   move.dart = fields.text("dart");
   move.shares = fields.numbers("shares").value_or(move.shares);
   move.spacing = length_of(fields, "spacing", unit).value_or(move.spacing);
-  move.group = fields.one_of("group", {"fanned", "parallel"}) == 0 ? DartGroup::Fanned
-                                                                   : DartGroup::Parallel;
+  move.group =
+      fields.one_of("group", {"fanned", "parallel"}) == 0 ? DartGroup::Fanned : DartGroup::Parallel;
   return move;
 }
 
@@ -103,9 +103,9 @@ using StepReader = StyleStep (*)(Fields&, const Unit&);
 
 const std::map<std::string, StepReader>& step_readers() {
   static const std::map<std::string, StepReader> readers = {
-      {"pivot", read_pivot},     {"split", read_split},       {"merge", read_merge},
-      {"press", read_press},     {"dart_point", read_dart_point}, {"gathers", read_gathers},
-      {"ease", read_ease},       {"spread", read_spread},     {"panel_seam", read_panel_seam}};
+      {"pivot", read_pivot}, {"split", read_split},           {"merge", read_merge},
+      {"press", read_press}, {"dart_point", read_dart_point}, {"gathers", read_gathers},
+      {"ease", read_ease},   {"spread", read_spread},         {"panel_seam", read_panel_seam}};
   return readers;
 }
 

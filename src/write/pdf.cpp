@@ -125,11 +125,11 @@ class PdfDocument {
   PdfId add_catalog() {
     const PdfId outline = add_outline(objects_, plan_.pages, page_ids_);
     const PdfId xmp = add_xmp(objects_, plan_.title);
-    return objects_.add("<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en)" +
-                        " /Outlines " + pdf_ref(outline) + " /PageLabels " +
-                        page_labels(plan_.pages) + " /OCProperties " + layer_properties(layers_, plan_.sheet) +
-                        " /Metadata " + pdf_ref(xmp) + " /ViewerPreferences << " +
-                        std::string(kPrintDialog) + " /DisplayDocTitle true >> >>");
+    return objects_.add(
+        "<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en)" + " /Outlines " +
+        pdf_ref(outline) + " /PageLabels " + page_labels(plan_.pages) + " /OCProperties " +
+        layer_properties(layers_, plan_.sheet) + " /Metadata " + pdf_ref(xmp) +
+        " /ViewerPreferences << " + std::string(kPrintDialog) + " /DisplayDocTitle true >> >>");
   }
 
   const PrintPlan& plan_;

@@ -18,8 +18,8 @@ struct StrokeLook {
 /// grey instead, so that nobody cuts along it by mistake.
 StrokeLook look_of(const Stroke& stroke);
 
-/// Whether the layer is shown until somebody switches it: all are, but the previous version only on a
-/// sheet made to compare with it.
+/// Whether the layer is shown until somebody switches it: all are, but the previous version only on
+/// a sheet made to compare with it.
 bool shown_at_first(const Sheet& sheet, SheetLayer layer);
 
 /// The layers from the first to the last.

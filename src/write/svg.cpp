@@ -123,7 +123,8 @@ class SvgDrawing {
 
   void write_layer(const std::string& piece_part, SheetLayer layer, const GroupContent& content) {
     out_ << "<g id=\"" << ids_.unique(piece_part, short_name(layer)) << "\" class=\""
-         << short_name(layer) << '"' << (shown_at_first(sheet_, layer) ? "" : " display=\"none\"") << ">\n";
+         << short_name(layer) << '"' << (shown_at_first(sheet_, layer) ? "" : " display=\"none\"")
+         << ">\n";
     for (const Stroke* stroke : content.strokes) write_stroke(piece_part, *stroke);
     for (const SheetText* text : content.texts) write_text(*text);
     out_ << "</g>\n";

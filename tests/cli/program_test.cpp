@@ -36,7 +36,8 @@ TEST_CASE("The option --version tells the version of the project") {
 }
 
 TEST_CASE("The option --help works for the program and for each command") {
-  for (const char* command : {"", "draft", "pivot", "adapt", "fit", "compare", "schema", "explain"}) {
+  for (const char* command :
+       {"", "draft", "pivot", "adapt", "fit", "compare", "schema", "explain"}) {
     const ToolResult result = call(std::string(command) + " --help");
     CHECK(result.exit_code == 0);
     CHECK(result.output.find("--help") != std::string::npos);
@@ -159,21 +160,23 @@ TEST_CASE("fit adds a correction to the file, keeps the old text beside it, and 
   CHECK(added.output.find("lower front neck 1.0 cm") != std::string::npos);
   CHECK(read_bytes(file + ".bak") == read_bytes(kDemo));
   CHECK(read_bytes(file).find("\"lower\": \"front_neck\"") != std::string::npos);
-  // At the prompt: the first symptom, its first answer, an amount; then nothing more.
+  // At the prompt: a symptom with one answer, an amount; then nothing more.
   const ToolResult asked =
-      run_tool("printf '3\\n1\\n0.4\\n\\n' | " + kProgram + " fit " + file + " --ask");
+      run_tool("printf '1\\n0.4\\n\\n' | " + kProgram + " fit " + file + " --ask");
   CHECK(asked.exit_code == 0);
   CHECK(asked.output.find("What is seen?") != std::string::npos);
+  CHECK(asked.output.find("Added: ") != std::string::npos);
   // The end of the input in the middle of an answer keeps nothing.
   const std::string before = read_bytes(file);
-  run_tool("printf '3\\n1\\n' | " + kProgram + " fit " + file + " --ask");
+  run_tool("printf '1\\n' | " + kProgram + " fit " + file + " --ask");
   CHECK(read_bytes(file) == before);
 }
 
 TEST_CASE("compare lays two sessions over each other") {
   const TempFolder folder;
   const std::string first = folder.write("a.json", read_bytes(kDemo));
-  const std::string other = std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/odalys-fenn.json";
+  const std::string other =
+      std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/odalys-fenn.json";
   const ToolResult result =
       call("compare " + first + " " + other + " --write svg --out " + folder.path("out"));
   CHECK(result.exit_code == 0);

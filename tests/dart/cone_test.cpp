@@ -32,12 +32,14 @@ class Cone {
     }
     cloth_ = 2.0 * std::numbers::pi - taken;
     // All edges rise at one slope; their turns about the axis must close the round.
-    const auto round = [&](double slope) { return kTriangles * turn_of(slope) - 2.0 * std::numbers::pi; };
+    const auto round = [&](double slope) {
+      return kTriangles * turn_of(slope) - 2.0 * std::numbers::pi;
+    };
     slope_ = solve_between(round, 1e-6, 1.4, 1e-14);
   }
 
-  /// The cloth's angle of a point about the apex, dart mouths left out, from level towards the centre
-  /// front, clockwise: the first cut that never moves.
+  /// The cloth's angle of a point about the apex, dart mouths left out, from level towards the
+  /// centre front, clockwise: the first cut that never moves.
   [[nodiscard]] double cloth_angle(Point p) const {
     double flat = from_centre(p);
     double angle = flat;
@@ -56,7 +58,8 @@ class Cone {
     const double within = angle - k * step;
     // On the flat triangle between two edges: a combination of their directions.
     const InSpace a = edge(k), b = edge(k + 1.0);
-    const double wa = std::sin(step - within) / std::sin(step), wb = std::sin(within) / std::sin(step);
+    const double wa = std::sin(step - within) / std::sin(step),
+                 wb = std::sin(within) / std::sin(step);
     return {r * (wa * a[0] + wb * b[0]), r * (wa * a[1] + wb * b[1]), r * (wa * a[2] + wb * b[2])};
   }
 
@@ -107,9 +110,9 @@ Point cloth_at(const Piece& piece, const std::string& edge_name, double share) {
   return point_at_length(edge.path, cut_from_closed(piece, edge, along));
 }
 
-/// Ten lines across the bust: from the waist and centre front to side, armhole and shoulder, none of
-/// their ends at a dart. (Not to the upper armhole: it may curve back under its own cut, so that the
-/// angle about the apex does not tell on which side of a dart there a point lies.)
+/// Ten lines across the bust: from the waist and centre front to side, armhole and shoulder, none
+/// of their ends at a dart. (Not to the upper armhole: it may curve back under its own cut, so that
+/// the angle about the apex does not tell on which side of a dart there a point lies.)
 std::vector<double> lines_across(const Piece& piece) {
   struct Line {
     const char* from;
@@ -118,18 +121,18 @@ std::vector<double> lines_across(const Piece& piece) {
     double to_share;
   };
   constexpr Line lines[] = {
-      {"centre_front", 0.62, "waist", 0.93},     {"centre_front", 0.70, "side", 0.17},
-      {"centre_front", 0.75, "side", 0.43},      {"centre_front", 0.80, "side", 0.91},
-      {"centre_front", 0.66, "armhole", 0.07},   {"waist", 0.11, "side", 0.37},
-      {"waist", 0.07, "armhole", 0.13},          {"waist", 0.19, "side", 0.83},
-      {"waist", 0.13, "waist", 0.97},            {"side", 0.11, "shoulder", 0.83}};
+      {"centre_front", 0.62, "waist", 0.93},   {"centre_front", 0.70, "side", 0.17},
+      {"centre_front", 0.75, "side", 0.43},    {"centre_front", 0.80, "side", 0.91},
+      {"centre_front", 0.66, "armhole", 0.07}, {"waist", 0.11, "side", 0.37},
+      {"waist", 0.07, "armhole", 0.13},        {"waist", 0.19, "side", 0.83},
+      {"waist", 0.13, "waist", 0.97},          {"side", 0.11, "shoulder", 0.83}};
   const Cone cone(piece);
   std::vector<double> lengths;
   for (const Line& line : lines) {
     const Point a = cloth_at(piece, line.from, line.from_share);
     const Point b = cloth_at(piece, line.to, line.to_share);
-    lengths.push_back(cone.across(cone.cloth_angle(a), cone.radius(a), cone.cloth_angle(b),
-                                  cone.radius(b)));
+    lengths.push_back(
+        cone.across(cone.cloth_angle(a), cone.radius(a), cone.cloth_angle(b), cone.radius(b)));
   }
   return lengths;
 }

@@ -1,6 +1,7 @@
+#include "blockwright/dart/fullness.hpp"
+
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
-#include "blockwright/dart/fullness.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -82,13 +83,15 @@ TEST_CASE("The seam's other edge gets the same two notches") {
 // 8 mm on a seam, 13 mm along an armhole: common practice, no source.
 TEST_CASE("Only as much as cloth can hide becomes ease") {
   const Pattern block = usual_block();
-  const std::string told =
-      refusal([&] { gather(block, {"front.shoulder", Fullness::Kind::Ease, 80.0}); });
+  const std::string told = refusal([&] {
+    gather(block, {"front.shoulder", Fullness::Kind::Ease, 80.0});
+  });
   CHECK(told.find("[dart.ease]") != std::string::npos);
   CHECK(told.find("gather it") != std::string::npos);
   const double part = 6.0 / block.piece("front").dart("shoulder").intake();
   const Pattern less =
-      pivot(block, {"front.shoulder", "front.side", 1.0 - part, std::nullopt, std::nullopt}).pattern;
+      pivot(block, {"front.shoulder", "front.side", 1.0 - part, std::nullopt, std::nullopt})
+          .pattern;
   CHECK(refusal([&] { gather(less, {"front.shoulder", Fullness::Kind::Ease, 80.0}); }) == "");
 }
 

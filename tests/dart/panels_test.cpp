@@ -1,6 +1,7 @@
+#include "blockwright/dart/panels.hpp"
+
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
-#include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "dart/dart_measures.hpp"
@@ -154,8 +155,8 @@ TEST_CASE("A back princess seam runs through both apexes and keeps the outer wai
 
 TEST_CASE("A yoke through the bust point: both parts on the fold, the seam walks") {
   const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
-  const Panels panels = cut_into_panels(with_armhole_dart(block),
-                                        {"front.armhole", "front.centre_front", "", ""});
+  const Panels panels =
+      cut_into_panels(with_armhole_dart(block), {"front.armhole", "front.centre_front", "", ""});
   REQUIRE(errors_of(panels.pattern) == "");
   const Piece& lower = panels.pattern.piece("front");
   const Piece& yoke = panels.pattern.piece("front_yoke");

@@ -1,5 +1,6 @@
-#include "blockwright/base/error.hpp"
 #include "blockwright/dart/pivot.hpp"
+
+#include "blockwright/base/error.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -42,31 +43,38 @@ double apart(const Piece& a, const Piece& b) {
     most = std::fmax(most, distance(landmark.at, b.landmark(landmark.name)));
   }
   for (std::size_t i = 0; i < a.balance_lines.size(); ++i) {
-    most = std::fmax(
-        most, blockwright_tests::apart(a.balance_lines[i].path, b.balance_lines[i].path));
+    most =
+        std::fmax(most, blockwright_tests::apart(a.balance_lines[i].path, b.balance_lines[i].path));
   }
   return most;
 }
 
-const std::vector<std::string> kFrontPlaces = {"front.shoulder", "front.neck",   "front.armhole",
-                                               "front.side",     "front.french", "front.waist",
+const std::vector<std::string> kFrontPlaces = {"front.shoulder",    "front.neck",   "front.armhole",
+                                               "front.side",        "front.french", "front.waist",
                                                "front.centre_front"};
 
 }  // namespace
 
 TEST_CASE("A dart moves to every place of the front, and back again, to a millionth of a mm") {
-  const Pattern block = usual_block();
-  for (const std::string& place : kFrontPlaces) {
-    if (place == "front.shoulder") continue;
+  constexpr double part = 0.25;
+  const auto people = survey_people(25, 7);
+  for (std::size_t i = 0; i < people.size() * kFrontPlaces.size(); ++i) {
+    const Pattern block = block_of(people[i / kFrontPlaces.size()]);
+    const std::string& place = kFrontPlaces[i % kFrontPlaces.size()];
+    const std::size_t darts = block.piece("front").darts.size();
+    if (place == "front.shoulder" || (place == "front.waist" && darts < 2)) continue;
     INFO(place);
-    const Pattern there = moved(block, "front.shoulder", place, 0.5);
+    // A part that one dart can carry, whatever is there already.
+    const Pattern there = moved(block, "front.shoulder", place, part);
     const Piece& piece = there.piece("front");
     const std::string name = place.substr(6);
     CHECK(piece.dart("shoulder").angle().radians() ==
-          Approx(0.5 * block.piece("front").dart("shoulder").angle().radians()).epsilon(1e-12));
+          Approx((1.0 - part) * block.piece("front").dart("shoulder").angle().radians())
+              .epsilon(1e-12));
     const Pattern back = name == "waist"
                              ? pivot(there, {"front.waist", "front.shoulder", 1.0,
-                                             piece.dart("shoulder").angle(), std::nullopt})
+                                             part * block.piece("front").dart("shoulder").angle(),
+                                             std::nullopt})
                                    .pattern
                              : moved(there, place, "front.shoulder");
     CHECK(apart(block.piece("front"), back.piece("front")) < 1e-9);
@@ -77,8 +85,7 @@ namespace {
 
 // What a random sequence of moves must keep.
 struct Kept {
-  explicit Kept(const Piece& piece)
-      : angles(angles_by_apex(piece)), area(closed_area(piece)) {
+  explicit Kept(const Piece& piece) : angles(angles_by_apex(piece)), area(closed_area(piece)) {
     for (const Edge& edge : piece.edges) lengths[edge.name] = sewn_length(piece, edge);
   }
   std::vector<double> angles;
@@ -115,14 +122,16 @@ PivotMove random_move(const Pattern& pattern, std::mt19937& random) {
   PivotMove move;
   move.dart = piece.name + "." + piece.darts[random() % piece.darts.size()].name;
   move.to = piece.name + "." + std::string(to->name);
-  if (random() % 2 == 0) move.to += ":" + std::to_string(0.1 + 0.1 * static_cast<double>(random() % 9));
+  if (random() % 2 == 0)
+    move.to += ":" + std::to_string(0.1 + 0.1 * static_cast<double>(random() % 9));
   move.part = random() % 2 == 0 ? 1.0 : 0.25 * static_cast<double>(1 + random() % 3);
   return move;
 }
 
 }  // namespace
 
-// Source of what is kept: plane geometry of rigid turns about one point (../reference/dart_vectors).
+// Source of what is kept: plane geometry of rigid turns about one point
+// (../reference/dart_vectors).
 TEST_CASE("Twenty random moves on five hundred people keep angles, lengths and area") {
   std::mt19937 random(20);
   int done = 0, refused = 0;
@@ -197,8 +206,8 @@ TEST_CASE("A move that cannot be is refused with the reason and what can be done
 }
 
 TEST_CASE("A way that another dart bars is refused, with the nearest place that can be reached") {
-  // The back shoulder dart turns about the blade; on the waist beyond a waist dart that stands under
-  // the way, that dart bars it.
+  // The back shoulder dart turns about the blade; on the waist beyond a waist dart that stands
+  // under the way, that dart bars it.
   const std::string told_before = "the nearest place that it reaches is ";
   int barred = 0;
   for (const Session& session : survey_people(20, 6)) {
@@ -225,7 +234,8 @@ TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can 
     const Pattern block = block_of(session);
     const Piece& front = block.piece("front");
     if (front.darts.size() < 2) continue;
-    const double sum = front.dart("shoulder").angle().degrees() + front.dart("waist").angle().degrees();
+    const double sum =
+        front.dart("shoulder").angle().degrees() + front.dart("waist").angle().degrees();
     const std::string told = refusal(block, move_of("front.shoulder", "front.waist"));
     CHECK((told.find("[dart.wide]") != std::string::npos) == (sum > 35.0));
     if (told.empty()) continue;
@@ -246,8 +256,7 @@ TEST_CASE("Moved darts are held back by place and bust size, and as asked") {
   CHECK(held(move_of("front.shoulder", "front.side"), kUsualCup) == Approx(25.0));
   CHECK(held(move_of("front.shoulder", "front.side"), 60.0) == Approx(20.0));
   CHECK(held(move_of("front.shoulder", "front.side"), 260.0) == Approx(40.0));
-  CHECK(held({"front.shoulder", "front.side", 1.0, std::nullopt, 32.0}, kUsualCup) ==
-        Approx(32.0));
+  CHECK(held({"front.shoulder", "front.side", 1.0, std::nullopt, 32.0}, kUsualCup) == Approx(32.0));
 }
 
 TEST_CASE("A dart moved to the centre front makes the fold a seam, and back again a fold") {
@@ -276,8 +285,8 @@ TEST_CASE("What is marked inside a piece turns with the part it lies in") {
     INFO(name);
     CHECK(distance(after.landmark(name), turned(name)) < 1e-9);
   }
-  for (const char* name : {"front_neck_point", "side_neck_point", "side_waist_point", "bust_point",
-                           "centre_waist"}) {
+  for (const char* name :
+       {"front_neck_point", "side_neck_point", "side_waist_point", "bust_point", "centre_waist"}) {
     INFO(name);
     CHECK(distance(after.landmark(name), before.landmark(name)) < 1e-9);
   }

@@ -29,9 +29,7 @@ std::string refusal(const SplitMove& move) {
   return "";
 }
 
-Vec axis_of(const Dart& dart) {
-  return unit(midpoint(dart.legs[0], dart.legs[1]) - dart.apex);
-}
+Vec axis_of(const Dart& dart) { return unit(midpoint(dart.legs[0], dart.legs[1]) - dart.apex); }
 
 double lengths_differ(const Piece& a, const Piece& b) {
   double most = 0.0;
@@ -102,7 +100,8 @@ TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep
       for (std::size_t i = 0; i < shares.size(); ++i) {
         const Dart& dart = piece.dart("waist_" + std::to_string(i + 1));
         CHECK(std::abs(cross(axis_of(dart), axis)) < 1e-9);
-        CHECK(std::abs(distance(dart.apex, dart.legs[0]) - distance(dart.apex, dart.legs[1])) < 1e-9);
+        CHECK(std::abs(distance(dart.apex, dart.legs[0]) - distance(dart.apex, dart.legs[1])) <
+              1e-9);
         CHECK(distance(dart.apex, before.dart("waist").apex) < 60.0);
         sum += dart.angle().radians();
       }
@@ -122,8 +121,7 @@ TEST_CASE("Darts that were split are one again when merged") {
     const Pattern one = merge(two, {"front.waist_1", "front.waist_2"}).pattern;
     const Piece &before = block.piece("front"), &after = one.piece("front");
     const Dart& dart = after.dart("waist_2");
-    CHECK(dart.angle().radians() ==
-          Approx(before.dart("waist").angle().radians()).margin(1e-9));
+    CHECK(dart.angle().radians() == Approx(before.dart("waist").angle().radians()).margin(1e-9));
     CHECK(distance(dart.apex, before.dart("waist").apex) < 1e-8);
     CHECK(after.darts.size() == before.darts.size());
     CHECK(lengths_differ(before, after) < 1e-6);
@@ -146,8 +144,8 @@ TEST_CASE("A split that cannot be is refused with what can be") {
         std::string::npos);
   CHECK(refusal(split_of("front.waist", {1.5, -0.5}, DartGroup::Fanned)).find("dart.part") !=
         std::string::npos);
-  CHECK(refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0)).find("1.0 cm (3/8 in) to 8.0 cm") !=
-        std::string::npos);
+  CHECK(refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0))
+            .find("1.0 cm (3/8 in) to 8.0 cm") != std::string::npos);
   const std::string room =
       refusal(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
   CHECK(room.find("no room") != std::string::npos);

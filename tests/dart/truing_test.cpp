@@ -1,6 +1,7 @@
+#include "blockwright/dart/truing.hpp"
+
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/pivot.hpp"
-#include "blockwright/dart/truing.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
 
@@ -62,7 +63,8 @@ TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a
   CHECK(darts > 2500);
 }
 
-TEST_CASE("Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
+TEST_CASE(
+    "Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
   std::vector<double> moved;
   for (const Session& session : survey_people(60, 32)) {
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {

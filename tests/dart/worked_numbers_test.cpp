@@ -14,10 +14,15 @@ Pattern straight_front(double leg, double mouth, double under_bust) {
   const Point bust{100.0, under_bust};
   const double rise = std::sqrt(leg * leg - 0.25 * mouth * mouth);
   const double top = under_bust + rise;
-  Dart dart{"shoulder", "shoulder", bust, bust,
-            {Point{bust.x + 0.5 * mouth, top}, Point{bust.x - 0.5 * mouth, top}}, {}};
+  Dart dart{"shoulder",
+            "shoulder",
+            bust,
+            bust,
+            {Point{bust.x + 0.5 * mouth, top}, Point{bust.x - 0.5 * mouth, top}},
+            {}};
   dart.pressed_to = Leg::Second;
-  // The seam is square to the closed dart: in the open piece it falls by half the angle to each side.
+  // The seam is square to the closed dart: in the open piece it falls by half the angle to each
+  // side.
   const Vec out = unit(right_of(dart.legs[0] - bust)), in = unit(left_of(dart.legs[1] - bust));
   dart.cap = dart_cap(bust, dart.legs[1], dart.legs[0], -in);
   const Point shoulder_point = dart.legs[0] + 40.0 * out;
@@ -84,8 +89,9 @@ TEST_CASE("A trued dart square to its seam peaks at leg / cos(half angle) from i
   struct Case {
     double leg, mouth, peak;
   };
-  for (const Case& c : {Case{240, 70, 242.59353}, Case{250, 70, 252.48661},
-                        Case{120, 30, 120.94863}, Case{90, 15, 90.31414}, Case{150, 40, 151.35138}}) {
+  for (const Case& c :
+       {Case{240, 70, 242.59353}, Case{250, 70, 252.48661}, Case{120, 30, 120.94863},
+        Case{90, 15, 90.31414}, Case{150, 40, 151.35138}}) {
     const Pattern trued = true_darts(straight_front(c.leg, c.mouth, 150.0)).pattern;
     const Dart& dart = trued.piece("front").dart("shoulder");
     CHECK(distance(dart.apex, dart.cap) == Approx(c.peak).margin(1e-5));

@@ -1,31 +1,292 @@
-#include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/apply.hpp"
-#include "blockwright/fit/catalogue.hpp"
-#include "support/blocks.hpp"
-#include "support/people.hpp"
+#include "fit/fit_people.hpp"
+
 #include <catch2/catch.hpp>
-#include <iostream>
+
 #include <map>
-#include <algorithm>
+#include <set>
+
 using namespace blockwright;
-TEST_CASE("explore") {
-  const auto people = survey_people(300, 1988);
-  std::vector<Pattern> blocks;
-  for (auto& p : people) blocks.push_back(checked_block(p).block.pattern);
-  for (const FittingRow& row : fitting_catalogue()) for (int sign : {1, -1}) for (double by : {row.usual}) {
-    std::map<std::string, int> codes; std::map<std::string, std::vector<double>> off; std::map<std::string,double> pred; std::map<std::string,std::string> ex;
-    for (auto& b : blocks) {
-      try {
-        const auto f = apply_rows(b, {{row.number, sign, by, AmountAs::Length, row.stage == 8 ? BodySide::Left : BodySide::Both, ""}});
-        for (auto& r : f.remarks) if (r.code!="fit.limit" && r.code!="fit.sides") { codes[r.code + " " + r.where]++; ex[r.code+" "+r.where]=r.message; }
-        for (auto& m : f.effects[0].moved) if (m.predicted) { off[m.name].push_back(m.sample ? m.change()/ *m.predicted : m.change()- *m.predicted); pred[m.name]=m.sample; }
-      } catch (const InputError& e) { codes["REFUSED " + e.problem().code]++; ex["REFUSED "+e.problem().code]=to_text(e.problem()); }
-      catch (const std::exception& e) { codes[std::string("EXC ")+e.what()]++; }
+using namespace blockwright_tests;
+
+namespace {
+
+std::string text_of(const FittingRow& row, int sign) {
+  return "row " + std::to_string(row.number) + (sign > 0 ? "" : ", its reverse");
+}
+
+// Edges that a row may move; rows that shift or turn a whole part are not listed.
+const std::map<int, std::set<std::string>>& named_edges() {
+  static const std::set<std::string> shoulders = {"front.shoulder", "front.armhole",
+                                                  "back.shoulder", "back.armhole"};
+  static const std::set<std::string> sides = {"front.side", "front.armhole", "back.side",
+                                              "back.armhole"};
+  static const std::set<std::string> front_dart = {"front.shoulder", "front.armhole",
+                                                   "front.waist"};
+  static const std::map<int, std::set<std::string>> edges = {
+      {1, {"front.neckline", "front.centre_front", "back.neckline"}},
+      {2, {"front.neckline", "front.centre_front", "back.neckline"}},
+      {7, {"back.neckline", "back.centre_back"}},
+      {9, shoulders},
+      {10, shoulders},
+      {17, {"back.shoulder", "back.armhole"}},
+      {19, sides},
+      {20, sides},
+      {21, {"front.armhole"}},
+      {22, {"back.armhole"}},
+      {25, sides},
+      {26, front_dart},
+      {29, {"front.waist"}},
+      {30, {"front.waist", "front.side", "front.armhole"}},
+      {31, front_dart},
+      {32, {}},
+      {38, {"back.waist", "back.centre_back"}},
+      {41, {"front.waist", "front.centre_front"}},
+      {45, {"back.waist", "back.centre_back"}},
+  };
+  return edges;
+}
+
+struct LawCount {
+  std::vector<double> exact, ratio;
+};
+
+double share_beyond(const std::vector<double>& values, double middle, double limit) {
+  const auto beyond = std::count_if(values.begin(), values.end(),
+                                    [&](double value) { return std::abs(value - middle) > limit; });
+  return values.empty() ? 0.0 : static_cast<double>(beyond) / static_cast<double>(values.size());
+}
+
+// Ratios that depend much on the curve: only their median is asked for.
+const std::set<std::string> kRough = {"8 neckline",      "9 armhole",  "10 armhole",
+                                      "22 back.armhole", "49 armhole", "14 front.neckline"};
+
+}  // namespace
+
+TEST_CASE("Every row is applied in both directions to 300 people, or refused by name") {
+  for (const FittingRow& row : fitting_catalogue()) {
+    for (const int sign : {1, -1}) {
+      INFO(text_of(row, sign));
+      int applied = 0, unfair = 0;
+      std::set<std::string> refusals, warnings;
+      for (const Pattern& block : blocks()) {
+        const Outcome got = outcome(block, {usual(row, sign)});
+        if (!got.fitted) {
+          CHECK(got.refusal.code.substr(0, 4) == "fit.");
+          CHECK(got.refusal.where.find("row " + std::to_string(row.number)) == 0);
+          CHECK(got.refusal.where.find("mm") != std::string::npos);
+          refusals.insert(got.refusal.code);
+          continue;
+        }
+        ++applied;
+        for (const Piece& piece : got.fitted->pattern.pieces) CHECK_FALSE(find_problem(piece));
+        if (warns(*got.fitted, "fit.curve")) ++unfair;
+        CHECK_FALSE(warns(*got.fitted, "fit.seam"));  // sides and shoulders walk within 1 mm
+      }
+      // A neck dart that is not there cannot be closed; nor a bust dart of 4 degrees.
+      const bool impossible = row.number == 36 && sign < 0;
+      const bool often = row.number == 27 || row.number == 28 || row.number == 47 ||
+                         row.number == 35 || row.number == 24 || row.number == 6;
+      CHECK(applied >= (impossible ? 0 : often ? 150 : 285));
+      for (const std::string& code : refusals) INFO(code);
+      // Corners square to 1 degree, joined seams smooth to 3, no new inflections.
+      CHECK(unfair <= 3);
     }
-    std::cout << "row " << row.number << " sign " << sign << " by " << by << ": ";
-    for (auto& [n, v] : off) { std::sort(v.begin(), v.end()); std::cout << n << (pred[n]?" ratio ":" off ") << fixed(v.front(),3) << ".." << fixed(v[v.size()/2],3) << ".." << fixed(v.back(),3) << " bad " << std::count_if(v.begin(), v.end(), [&](double x){ return pred[n] ? std::abs(x-1)>0.3 : std::abs(x)>0.5; }) << "; "; }
-    std::cout << "\n";
-    for (auto& [c, n] : codes) std::cout << "      " << n << " " << c << " | " << ex[c] << "\n";
   }
+}
+
+TEST_CASE("What the rows predict comes out on 300 people") {
+  for (const FittingRow& row : fitting_catalogue()) {
+    for (const int sign : {1, -1}) {
+      std::map<std::string, LawCount> laws;
+      for (const Pattern& block : blocks()) {
+        const Outcome got = outcome(block, {usual(row, sign)});
+        if (!got.fitted) continue;
+        for (const MovedLength& moved : got.fitted->effects.front().moved) {
+          if (!moved.predicted) continue;
+          if (moved.sample) {
+            laws[moved.name].ratio.push_back(moved.change() / *moved.predicted);
+          } else {
+            laws[moved.name].exact.push_back(moved.change() - *moved.predicted);
+          }
+        }
+      }
+      for (auto& [name, law] : laws) {
+        INFO(text_of(row, sign) << ": " << name);
+        // Exact laws within 0.5 mm. A few armholes of hardly any height cannot follow; a fold below
+        // the bust lets some sides lean so far that the armhole turns with them.
+        CHECK(share_beyond(law.exact, 0.0, 0.5) <= 0.1);
+        if (law.ratio.empty()) continue;
+        CHECK(std::abs(median_of(law.ratio) - 1.0) <= 0.3);
+        if (kRough.count(std::to_string(row.number) + " " + name) == 0) {
+          CHECK(share_beyond(law.ratio, 1.0, 0.3) <= 0.2);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("Only the edges that a row names move; all others are the same to the last bit") {
+  for (const auto& [number, names] : named_edges()) {
+    for (std::size_t i = 0; i < blocks().size(); i += 10) {
+      const Pattern& block = blocks()[i];
+      const Outcome got = outcome(block, {usual(fitting_row(number), 1)});
+      if (!got.fitted) continue;
+      for (const Piece& piece : block.pieces) {
+        for (const Edge& edge : piece.edges) {
+          const std::string name = piece.name + "." + edge.name;
+          if (names.count(name) > 0) continue;
+          INFO("row " << number << ": " << name);
+          CHECK(got.fitted->pattern.piece(piece.name).edge(edge.name).path == edge.path);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("Zero is the identity, and so are plus and minus of one row together") {
+  for (const FittingRow& row : fitting_catalogue()) {
+    INFO(row.number);
+    RowAmount none = usual(row, 1);
+    none.by = 0.0;
+    const RowAmount plus = usual(row, 1), minus = usual(row, -1);
+    for (const FittedPattern& fitted :
+         {apply_rows(usual_block(), {none}), apply_rows(usual_block(), {plus, minus})}) {
+      REQUIRE(fitted.pattern.pieces.size() == 2);
+      for (const Piece& piece : fitted.pattern.pieces) {
+        for (const Edge& edge : piece.edges) {
+          CHECK(edge.path == usual_block().piece(piece.name).edge(edge.name).path);
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("Plus, then minus on the fitted pattern, gives the first outline within 0.1 mm") {
+  // Row 14 trims one piece's own curve and blends the other's: there and back in one fitting is the
+  // identity, one after the other it is not.
+  for (const int number : {1, 2, 3, 4, 8, 9, 10, 11, 12, 13, 39, 40, 41, 44}) {
+    for (const int sign : {1, -1}) {
+      int tried = 0, off = 0;
+      for (std::size_t i = 0; i < blocks().size(); i += 6) {
+        const Outcome there = outcome(blocks()[i], {usual(fitting_row(number), sign)});
+        if (!there.fitted) continue;
+        const Outcome back = outcome(there.fitted->pattern, {usual(fitting_row(number), -sign)});
+        if (!back.fitted) continue;
+        ++tried;
+        if (apart(blocks()[i], back.fitted->pattern) > 0.1) ++off;
+      }
+      INFO("row " << number << " " << sign << ": " << off << " of " << tried);
+      CHECK(tried >= 40);
+      // Under a steep shoulder the front neckline gives up a part of its right angle for good.
+      const bool turns_shoulder = number >= 11 && number <= 13;
+      CHECK(off <= (turns_shoulder ? 7 : 3));
+    }
+  }
+}
+
+TEST_CASE("Two rows that do not meet give the same in either order") {
+  const RowAmount neck{1, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount waist{44, 1, 10.0, AmountAs::PerHalf, BodySide::Both, "waist"};
+  const RowAmount under{19, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  const FittedPattern one = apply_rows(usual_block(), {neck, waist, under});
+  const FittedPattern other = apply_rows(usual_block(), {under, waist, neck});
+  CHECK(apart(one.pattern, other.pattern) < 1e-9);
+  // The tool keeps the fitter's order: neck base, widths, armhole.
+  std::vector<int> rows;
+  for (const Effect& effect : other.effects) rows.push_back(effect.row);
+  CHECK(rows == std::vector<int>{1, 44, 19});
+}
+
+TEST_CASE("An amount counts as it was read") {
+  const auto waist_change = [](AmountAs as, const char* place) {
+    return change(usual_block(), {44, 1, 8.0, as, BodySide::Both, place}, "waist");
+  };
+  // 8 mm: on the whole waist; on each half; from each of two edges of both sides; a tuck of 8 mm
+  // depth on each side takes 16 mm there.
+  CHECK(waist_change(AmountAs::WholeGirth, "waist") == Approx(-8.0).margin(0.01));
+  CHECK(waist_change(AmountAs::PerHalf, "waist") == Approx(-16.0).margin(0.01));
+  CHECK(waist_change(AmountAs::PerSeam, "side_at_waist") == Approx(-32.0).margin(0.01));
+  CHECK(waist_change(AmountAs::TuckDepth, "side_at_waist") == Approx(-32.0).margin(0.01));
+  // At the centre back one seam serves both halves: p from each piece.
+  const RowAmount seam{45, 1, 8.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
+  CHECK(change(usual_block(), seam, "waist") == Approx(-16.0).margin(0.2));
+  // A dart pinned 3 mm deeper has a mouth 6 mm wider.
+  const RowAmount dart{30, 1, 3.0, AmountAs::TuckDepth, BodySide::Both, "front_waist_dart"};
+  CHECK(change(usual_block(), dart, "front.waist dart") == Approx(6.0).margin(1e-6));
+  // A fold of 5 mm depth across the bodice takes 10 mm of its length.
+  const RowAmount fold{39, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
+  CHECK(change(usual_block(), fold, "back.centre_back") == Approx(-10.0).margin(1e-6));
+}
+
+// Facts of the trade. Common practice, no source.
+
+TEST_CASE("A front neck lowered by 10 mm lengthens the whole neckline by about 16 mm") {
+  const RowAmount row{1, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
+  std::vector<double> gains;
+  for (const Pattern& block : blocks()) gains.push_back(change(block, row, "neckline"));
+  CHECK(median_of(gains) == Approx(16.0).margin(1.6));
+}
+
+TEST_CASE("An underarm lowered by 10 mm shortens both sides alike and lengthens the armhole") {
+  // Said to be 10 to 14 mm, front and back together; drafted armholes, whose lower part stands
+  // higher than on the sample it was said of, give 13 to 17.
+  const RowAmount row{19, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
+  std::vector<double> gains;
+  for (const Pattern& block : blocks()) {
+    const FittedPattern fitted = apply_rows(block, {row});
+    gains.push_back(change(block, row, "armhole"));
+    for (const char* piece : {"front", "back"}) {
+      CHECK(sewn(block, piece, "side") - sewn(fitted.pattern, piece, "side") ==
+            Approx(10.0).margin(1e-6));
+    }
+  }
+  CHECK(median_of(gains) > 10.0);
+  CHECK(median_of(gains) < 17.0);
+}
+
+TEST_CASE("15 mm taken out at each centre back take 30 mm from the waist, nothing from the front") {
+  const RowAmount row{45, 1, 15.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
+  for (const Pattern& block : blocks()) {
+    const FittedPattern fitted = apply_rows(block, {row});
+    CHECK(change(block, row, "waist") == Approx(-30.0).margin(0.5));
+    CHECK(fitted.pattern.piece("front").edge("waist").path ==
+          block.piece("front").edge("waist").path);
+  }
+}
+
+TEST_CASE("A take-in of the front waist dart leaves every line above the bust alone") {
+  const RowAmount row{30, 1, 8.0, AmountAs::PerHalf, BodySide::Both, "front_waist_dart"};
+  const FittedPattern fitted = apply_rows(usual_block(), {row});
+  const Piece &was = usual_block().piece("front"), &is = fitted.pattern.piece("front");
+  for (const char* edge : {"shoulder", "neckline", "centre_front"}) {
+    CHECK(is.edge(edge).path == was.edge(edge).path);
+  }
+  CHECK(distance(is.landmark("across_front_point"), was.landmark("across_front_point")) == 0.0);
+  CHECK(distance(is.landmark("underarm_point"), was.landmark("underarm_point")) == 0.0);
+  CHECK(apart(is.edge("armhole").path, was.edge("armhole").path) <
+        1.0);  // nearly square to the side
+}
+
+TEST_CASE("Cloth taken out at the shoulders raises the bust line by what was taken") {
+  const RowAmount front{15, 1, 8.0, AmountAs::Length, BodySide::Both, ""};
+  for (const Pattern& block : blocks()) {
+    const Piece& was = block.piece("front");
+    const Piece is = apply_rows(block, {front}).pattern.piece("front");
+    CHECK(is.landmark("side_neck_point").y - is.landmark("bust_point").y ==
+          Approx(was.landmark("side_neck_point").y - was.landmark("bust_point").y - 8.0));
+  }
+}
+
+TEST_CASE("A fold of depth p stitched at the centre front brings the bust points 2p closer") {
+  const RowAmount row{31, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
+  CHECK(change(usual_block(), row, "bust_points") == Approx(-10.0).margin(1e-9));
+}
+
+TEST_CASE("A square shoulder lifts the underarm with it, and the armhole keeps its length") {
+  const RowAmount row{11, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  CHECK(change(usual_block(), row, "front.side") == Approx(6.0).margin(1e-6));
+  CHECK(std::abs(change(usual_block(), row, "armhole")) < 0.5);
+  const FittedPattern fitted = apply_rows(usual_block(), {row});
+  CHECK(sewn(fitted.pattern, "front", "shoulder") ==
+        Approx(sewn(usual_block(), "front", "shoulder")).margin(1e-6));
 }

@@ -1,3 +1,3 @@
 add_layer_tests(fit
-  SOURCES moves_test.cpp rows_test.cpp
+  SOURCES fitting_test.cpp moves_test.cpp rows_test.cpp
   LINKS blockwright::fit blockwright_test_blocks)

@@ -98,6 +98,16 @@ TEST_CASE("Several moves and splits are done in order") {
   CHECK(angle_of_dart(report["steps"][2]["darts"], "front", "waist_2") > 0.0);
 }
 
+TEST_CASE("A part may be given in degrees, but not twice") {
+  MemoryFiles files = files_here();
+  Job job = pivot_job();
+  job.angle = {5.0};
+  const Json report = Json::parse(run_job(job, files).output);
+  CHECK(angle_of_dart(report["steps"][0]["darts"], "front", "side") == Approx(5.0).margin(1e-3));
+  job.part = {0.5};
+  CHECK(message_of(job).find("--angle") != std::string::npos);
+}
+
 TEST_CASE("The overlay is a file of its own and shows the block under the pieces") {
   MemoryFiles files = files_here();
   Job job = pivot_job();
@@ -127,7 +137,8 @@ TEST_CASE("adapt makes the garment's pieces and names them after client and styl
   CHECK(svg.find("Centre back") != std::string::npos);
 }
 
-TEST_CASE("The text report tells each step in the maker's unit, and the block's table is left out") {
+TEST_CASE(
+    "The text report tells each step in the maker's unit, and the block's table is left out") {
   MemoryFiles files = files_here();
   Job job = pivot_job();
   job.report = "text";

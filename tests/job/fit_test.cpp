@@ -45,7 +45,9 @@ FitJob adding(const std::string& words, const std::string& as = "") {
   return job;
 }
 
-MemoryFiles files_here() { return MemoryFiles(std::map<std::string, std::string>{{"verity.json", kClient}}); }
+MemoryFiles files_here() {
+  return MemoryFiles(std::map<std::string, std::string>{{"verity.json", kClient}});
+}
 
 Json done(const FitJob& job, MemoryFiles& files) {
   const JobResult result = run_fit(job, files);

@@ -25,7 +25,7 @@ TEST_CASE("Every option can stand in a job file") {
   const Job job = read_job(R"({"format": "blockwright-job-1", "client": "a.json",
     "session": "2026-01-01", "out": "o", "write": ["json"], "paper": "letter", "cut": "card",
     "unit": "in", "report": "json", "allowance": 15, "margin": 12, "overlap": 8, "steps": true})",
-                                "job.json", {});
+                           "job.json", {});
   CHECK(job.client == "a.json");
   CHECK(job.session == "2026-01-01");
   CHECK(job.out == "o");

@@ -120,11 +120,10 @@ TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option
   Job missing = job_of();
   missing.client = "nobody.json";
   CHECK(run_job(missing, files).exit_code == 2);
-  for (auto change :
-       {+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
-        +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
-        +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
-        +[](Job& j) { j.margin = 2.0; }}) {
+  for (auto change : {+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
+                      +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
+                      +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
+                      +[](Job& j) { j.margin = 2.0; }}) {
     MemoryFiles sound = with_client();
     Job job = job_of();
     change(job);

@@ -77,8 +77,8 @@ std::vector<std::string> explained(const Json& report) {
 TEST_CASE("From the tape to a fitted block, and the same block half a year later") {
   MemoryFiles files(std::map<std::string, std::string>{{"sabine.json", kFirstSession}});
 
-  // The first toile is the draft itself. Waist 740 + ease 25 = 765, half of it 382.5 on both pieces.
-  // Shoulder 124 on both. Centre front 345 + ease 0. Centre back 400 + ease 2 = 402.
+  // The first toile is the draft itself. Waist 740 + ease 25 = 765, half of it 382.5 on both
+  // pieces. Shoulder 124 on both. Centre front 345 + ease 0. Centre back 400 + ease 2 = 402.
   const Json first = drafted(files);
   const Json& l0 = first["lengths"];
   CHECK(edge(l0, "front.waist") + edge(l0, "back.waist") == Approx(382.5).margin(0.1));
@@ -110,7 +110,8 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   CHECK(edge(l2, "back.side") == Approx(edge(l2, "front.side")).margin(0.5));
 
   // Toile 3, seen: the waist seam lies 10 mm under the waist all round: folded out below the bust.
-  // Centre front 335 - 10 = 325, centre back 402 - 10 = 392, sides 6 + 10 = 16 shorter than drafted.
+  // Centre front 335 - 10 = 325, centre back 402 - 10 = 392, sides 6 + 10 = 16 shorter than
+  // drafted.
   correct(files, 3, "2026-02-10", "shorten below_bust 1.0", "length");
   const Json third = drafted(files);
   const Json& l3 = third["fitted_lengths"];
@@ -122,8 +123,8 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   CHECK(explained(third).empty());
 
   // Half a year later the tape says: waist 720, 20 less, as the waist was taken in by 20; shoulder
-  // 118, 6 less, as it was shortened by 6. Both corrections are in the new tape already and are told;
-  // the neck, the underarm and the length are not.
+  // 118, 6 less, as it was shortened by 6. Both corrections are in the new tape already and are
+  // told; the neck, the underarm and the length are not.
   std::string& text = files.files["sabine.json"];
   const std::string end_of_session = "\"scye_depth\": 19.0 } }";
   const std::size_t at = text.find(end_of_session);
@@ -131,11 +132,11 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   text.insert(at + end_of_session.size(), std::string(",") + kSecondSession);
   const Json later = drafted(files);
   CHECK(later["session"] == "2026-07-12");
-  CHECK(explained(later) == std::vector<std::string>{"correction 2: take_in waist",
-                                                     "correction 3: shorten shoulder"});
+  CHECK(explained(later) ==
+        std::vector<std::string>{"correction 2: take_in waist", "correction 3: shorten shoulder"});
 
-  // Both withdrawn, nothing is applied twice: waist 720 + 25 = 745, half 372.5; shoulder 118; the neck
-  // (345 - 10) and the length (- 10) are still corrected: 325.
+  // Both withdrawn, nothing is applied twice: waist 720 + 25 = 745, half 372.5; shoulder 118; the
+  // neck (345 - 10) and the length (- 10) are still corrected: 325.
   FitJob undo;
   undo.client = "sabine.json";
   undo.undo = {2, 3};

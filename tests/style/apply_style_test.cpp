@@ -19,7 +19,8 @@ namespace fs = std::filesystem;
 
 std::vector<fs::path> example_styles() {
   std::vector<fs::path> files;
-  for (const auto& entry : fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/styles")) {
+  for (const auto& entry :
+       fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/styles")) {
     files.push_back(entry.path());
   }
   std::sort(files.begin(), files.end());
@@ -88,7 +89,8 @@ TEST_CASE("A step that cannot be done names the file and the step") {
 
 TEST_CASE("A dart is pressed and held back as the style says") {
   Style style;
-  style.steps = {PressMove{"front.waist", PressMove::Towards::Side}, PointMove{"front.waist", 33.0}};
+  style.steps = {PressMove{"front.waist", PressMove::Towards::Side},
+                 PointMove{"front.waist", 33.0}};
   const Pattern block = usual_block();
   const Dart before = block.piece("front").dart("waist");
   const Dart after = apply_style(block, style, kUsualCup).pattern.piece("front").dart("waist");

@@ -31,8 +31,7 @@ void check_refused(const std::string& text, const std::string& code, const std::
 }  // namespace
 
 TEST_CASE("Every step of a style file is read, its lengths in the file's unit") {
-  const Style style = read_style(
-      file_with(R"(
+  const Style style = read_style(file_with(R"(
     {"pivot": {"dart": "front.shoulder", "to": "front.side:0.25", "part": 0.5, "hold_back": 2.5}},
     {"pivot": {"dart": "front.shoulder", "to": "front.waist", "angle": 8}},
     {"split": {"dart": "front.waist", "shares": [0.4, 0.6], "spacing": 3, "group": "parallel"}},
@@ -45,7 +44,7 @@ TEST_CASE("Every step of a style file is read, its lengths in the file's unit") 
                 "hinged": false, "gathered": false, "over": 3}},
     {"panel_seam": {"from": "front.shoulder", "to": "front.waist", "centre_panel": "a",
                     "side_panel": "b"}})"),
-      "style.json");
+                                 "style.json");
   REQUIRE(style.steps.size() == 10);
   CHECK(style.name == "n");
   const auto& pivot = std::get<PivotMove>(style.steps[0]);

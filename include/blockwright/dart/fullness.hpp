@@ -22,10 +22,10 @@ struct GatherMove {
 inline constexpr double kMostEase = 8.0;
 inline constexpr double kMostArmholeEase = 13.0;
 
-/// The edge is redrawn over the span in one fair curve that leaves and meets it in its directions; it
-/// sews to the same length as before. Notches mark both ends, on the seam's other edge too.
-/// Throws "dart.unknown"; "dart.ease" (more than cloth can hide: gather it); "dart.place" (`over` not
-/// from 10 to 400 mm, or no room).
+/// The edge is redrawn over the span in one fair curve that leaves and meets it in its directions;
+/// it sews to the same length as before. Notches mark both ends, on the seam's other edge too.
+/// Throws "dart.unknown"; "dart.ease" (more than cloth can hide: gather it); "dart.place" (`over`
+/// not from 10 to 400 mm, or no room).
 MovedDarts gather(const Pattern& pattern, const GatherMove& move);
 
 /// Fullness without a dart: the piece is slashed from one place of its edge to another and spread.
@@ -40,9 +40,10 @@ struct SpreadMove {
   double over = 80.0;    ///< mm beyond the outermost slashes, half to either side, that are redrawn
 };
 
-/// Between the slashes nothing changes its length or angle; the part with the centre waist stays. An
-/// edge that opened is redrawn in one fair curve, one that hinged is faired. Not hinged, the outer part
-/// moves square to the slash. Throws as pivot(), and "dart.place" for amounts out of range.
+/// Between the slashes nothing changes its length or angle; the part with the centre waist stays.
+/// An edge that opened is redrawn in one fair curve, one that hinged is faired. Not hinged, the
+/// outer part moves square to the slash. Throws as pivot(), and "dart.place" for amounts out of
+/// range.
 MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move);
 
 }  // namespace blockwright

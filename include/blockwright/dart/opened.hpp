@@ -40,7 +40,7 @@ struct DartSpot {
 struct Opened {
   Piece piece;
   std::vector<OpenEdge> edges;
-  std::vector<Anchor> notches;                   ///< as piece.notches
+  std::vector<Anchor> notches;                  ///< as piece.notches
   std::vector<std::array<Anchor, 2>> fullness;  ///< ends, as piece.fullness
 
   [[nodiscard]] Dart& at(DartSpot spot) { return edges[spot.edge].darts[spot.dart]; }
@@ -79,9 +79,9 @@ void join(Opened& open, DartSpot closed);
 /// The path across a dart's mouth: leg end, cap, leg end.
 Path mouth_path(const Dart& dart);
 
-/// The dart's cap anew: the seam on the side that the dart is pressed to is led on across the folded
-/// dart, as it will be stitched. Straight; true_darts() follows a curved seam. Requires: there is
-/// such a dart.
+/// The dart's cap anew: the seam on the side that the dart is pressed to is led on across the
+/// folded dart, as it will be stitched. Straight; true_darts() follows a curved seam. Requires:
+/// there is such a dart.
 void cap_dart(Opened& open, const std::string& name);
 
 }  // namespace blockwright

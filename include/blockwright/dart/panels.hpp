@@ -8,8 +8,8 @@
 
 namespace blockwright {
 
-/// A seam led through a piece from edge to edge by way of its darts' apexes; the darts it runs along
-/// are sewn into it.
+/// A seam led through a piece from edge to edge by way of its darts' apexes; the darts it runs
+/// along are sewn into it.
 ///
 ///   princess seam: from "front.shoulder" to "front.waist" (or from "front.armhole"): two darts
 ///   yoke: across the piece, from "front.armhole" to "front.centre_front": one dart at one end
@@ -29,13 +29,13 @@ struct PanelSeam {
 /// What the seam came out as. Lengths in mm.
 struct PanelWalk {
   std::string centre_panel, side_panel;
-  std::string edge;             ///< of both panels
-  double centre_length = 0.0;   ///< whole seam on the centre panel
-  double side_length = 0.0;     ///< and on the side panel
-  double ease_from = 0.0;       ///< the ease zone over the apex, between the outer notches, from the
-  double ease_to = 0.0;         ///< seam's lower end
-  double ease = 0.0;            ///< side less centre within it; negative: ease the centre panel
-  double bulge = 0.0;           ///< largest distance of a rounded line from the darts' legs
+  std::string edge;            ///< of both panels
+  double centre_length = 0.0;  ///< whole seam on the centre panel
+  double side_length = 0.0;    ///< and on the side panel
+  double ease_from = 0.0;      ///< the ease zone over the apex, between the outer notches, from the
+  double ease_to = 0.0;        ///< seam's lower end
+  double ease = 0.0;           ///< side less centre within it; negative: ease the centre panel
+  double bulge = 0.0;          ///< largest distance of a rounded line from the darts' legs
 };
 
 struct Panels {

@@ -36,8 +36,8 @@ inline constexpr double kFromCorner = 5.0;
 struct PivotMove {
   std::string dart;
   std::string to;
-  double part = 1.0;           ///< share of the dart's angle, more than 0, at most 1
-  std::optional<Angle> angle;  ///< in place of a part
+  double part = 1.0;                ///< share of the dart's angle, more than 0, at most 1
+  std::optional<Angle> angle;       ///< in place of a part
   std::optional<double> hold_back;  ///< mm; else by position and bust size
 };
 
@@ -68,8 +68,8 @@ struct SplitMove {
 };
 MovedDarts split(const Pattern& pattern, const SplitMove& move);
 
-/// Two darts made one, at the place of the second: of one apex wherever they stand, or neighbours on
-/// one edge. Throws also "dart.apart": two apexes and not neighbours.
+/// Two darts made one, at the place of the second: of one apex wherever they stand, or neighbours
+/// on one edge. Throws also "dart.apart": two apexes and not neighbours.
 struct MergeMove {
   std::string dart;  ///< goes
   std::string into;  ///< stays, wider

@@ -13,7 +13,7 @@ namespace blockwright {
 /// A row of the fitting catalogue asked for, as correction_words() understands a correction.
 struct RowAmount {
   int row = 0;
-  int sign = 1;  ///< -1: the row's reverse
+  int sign = 1;     ///< -1: the row's reverse
   double by = 0.0;  ///< mm, as read
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
@@ -21,16 +21,16 @@ struct RowAmount {
 };
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
-/// body. A tuck of depth p takes out 2p, at a centre line p on each half; a seam pinned p beyond its
-/// line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam; a whole
-/// girth is halved. Common practice, no source.
+/// body. A tuck of depth p takes out 2p, at a centre line p on each half; a seam pinned p beyond
+/// its line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam; a
+/// whole girth is halved. Common practice, no source.
 double counted_amount(const RowAmount& amount);
 
 /// A length of the pattern that a correction moved, or that its row speaks of. Names: "front.side"
 /// (an edge, darts closed), "front.waist dart" (a mouth), "front.waist dart
 /// point" (how far the stitching stops short of the apex), whole girths and widths "bust_line",
-/// "waist", "across_front", "across_back", "bust_points", "neckline", and the lengths "armhole" (front
-/// and back together, one arm), "neck_to_bust". All in mm.
+/// "waist", "across_front", "across_back", "bust_points", "neckline", and the lengths "armhole"
+/// (front and back together, one arm), "neck_to_bust". All in mm.
 struct MovedLength {
   std::string name;
   double before = 0.0;
@@ -58,7 +58,8 @@ struct Effect {
 /// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
 /// another's judgement void), "fit.chain" (corrections that together have another cause),
 /// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
-/// fair), "fit.sides" (the piece was unfolded).
+/// fair), "fit.seam" (edges that are sewn together now differ), "fit.sides" (the piece was
+/// unfolded).
 struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work
@@ -73,14 +74,15 @@ struct FittedPattern {
 ///
 /// With a correction for one side, each piece that differs comes as two, "front_right" and
 /// "front_left", cut 1 each, the left one mirrored, seams named by side; a front then has a seam at
-/// the centre front. Pieces that do not differ stay as they are.
+/// the centre front. Pieces that do not differ stay as they are. Where a row moves the centre on
+/// one side only, that is told ("fit.seam"); a fuller bust of one side keeps it.
 ///
-/// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where` names
-/// row and amount: "fit.unknown" (no such row), "fit.amount" (not more than 0, not a number, or more
-/// than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts would
-/// cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder of
-/// less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than darts
-/// and seams can carry), "fit.side" (a row for one side needs a side).
+/// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where`
+/// names row and amount: "fit.unknown" (no such row), "fit.amount" (not more than 0, not a number,
+/// or more than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts
+/// would cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder
+/// of less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than
+/// darts and seams can carry), "fit.side" (a row for one side needs a side).
 FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows);
 
 /// The same for corrections in words; withdrawn ones are left out, and indices in the effects are

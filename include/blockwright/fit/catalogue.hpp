@@ -14,10 +14,10 @@ namespace blockwright {
 struct FittingRow {
   int number = 0;
   std::string_view name;
-  std::string_view seen;    ///< on the body
-  std::string_view cause;   ///< in the draft or in the tape
-  int stage = 0;            ///< 0 to 8, see stage_name()
-  std::vector<int> voids;   ///< rows whose judgement this one makes void until the next toile
+  std::string_view seen;   ///< on the body
+  std::string_view cause;  ///< in the draft or in the tape
+  int stage = 0;           ///< 0 to 8, see stage_name()
+  std::vector<int> voids;  ///< rows whose judgement this one makes void until the next toile
   double usual = 0.0, least = 0.0, most = 0.0;  ///< mm
   /// The measurement that it calls into doubt, and what that would change by, whole, for each mm.
   std::optional<MeasurementName> doubts;

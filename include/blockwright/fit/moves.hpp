@@ -14,7 +14,9 @@ namespace blockwright {
 Opened with_corner_moved(const Opened& open, Corner corner, Vec by);
 
 /// O: the curve that runs `by` mm to the left of its direction of travel (into an anticlockwise
-/// piece where positive), as one cubic with the same end directions. Parallel within 0.1 mm.
+/// piece where positive), as one cubic with the same end directions, exactly as long as the true
+/// parallel: longer by `by` times the angle that it turns to the right. Parallel within 0.1 mm for
+/// offsets of 1 mm, 0.3 mm for 3 mm. There and back is the identity.
 /// Requires: it bends one way, nowhere more sharply than `by` on the inner side.
 CubicCurve offset_stroke(const CubicCurve& curve, double by);
 /// The same between given ends, which lie near the true parallel's.
@@ -29,23 +31,29 @@ void turn_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Poi
 /// Requires: |width| < 2 radius; carries the sign of the width.
 Angle wedge_angle(double width, double radius);
 
-/// D: makes a dart's mouth wider (or narrower) about its apex. On the waist half to either side: the
-/// leg ends keep their distance from the apex, and the waist is sewn shorter by what the dart takes.
-/// On the shoulder the outer part turns about the apex, so that the shoulder keeps its sewn length
-/// and, closed, its line. Legs stay equal, and mouth = 2 leg sin(angle / 2).
-/// Throws InputError "fit.negative_dart" where less than kLeastMouth would be left.
+/// D: makes a dart's mouth wider (or narrower) about its apex. On the waist half to either side:
+/// the leg ends keep their distance from the apex, and the waist is sewn shorter by what the dart
+/// takes. On the shoulder the outer part turns about the apex, so that the shoulder keeps its sewn
+/// length and, closed, its line. Legs stay equal, and mouth = 2 leg sin(angle / 2). Throws
+/// InputError "fit.negative_dart" where less than kLeastMouth would be left.
 void set_mouth(Redrawing& work, const Opened& open, DartSpot dart, double mouth);
 /// V: re-points a dart to another apex with the same mouth. On the waist the mouth is shifted along
-/// its chord as far as makes both legs equal. On the shoulder the inner leg ends where it did, and the
-/// outer part of the shoulder turns as the new legs ask for, so that, closed, it keeps its line.
+/// its chord as far as makes both legs equal. On the shoulder the inner leg ends where it did, and
+/// the outer part of the shoulder turns as the new legs ask for, so that, closed, it keeps its
+/// line.
 void point_dart(Redrawing& work, const Opened& open, DartSpot dart, Point apex);
 
 /// Narrower than this no dart is left, in mm. Common practice, no source.
 inline constexpr double kLeastMouth = 0.5;
 
 /// F: inserts a strip of `by` mm (folds one out where negative) along a level line between underarm
-/// and waist: what lies above it moves up by exactly `by`, what lies below stays; edges that cross the line are drawn anew
-/// between their ends. Marks of the side seam above the line keep their distance from the underarm.
-Opened with_strip(const Opened& open, double level, double by);
+/// and waist that crosses the waist darts: what lies above it moves up by exactly `by`, what lies
+/// below stays; sides, centre and darts are drawn anew between their ends, the darts with their
+/// mouths. Marks of the side seam keep their distance from the underarm.
+Opened with_strip(const Opened& open, double by);
+
+/// The armhole keeps its direction at the underarm although the side seam has turned, by up to
+/// 1.4 degrees: less than a joined seam shows.
+void hold_armhole(Redrawing& work);
 
 }  // namespace blockwright

@@ -31,21 +31,24 @@ inline constexpr StrokeSpot kUpperArmhole{BlockEdge::Armhole, 0, 1};
 inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
 
 /// The cubic between new ends with new end directions: each handle goes with its end and keeps its
-/// length. Where a curve that bends one way would no longer do so, its handles keep their share of
-/// the way to the corner of the end tangents instead.
-/// There and back gives the old curve again but for rounding, unless the other rule was needed. A
-/// mere shift or turn shifts or turns.
+/// length. There and back gives the old curve again but for rounding, here and in the three below.
+/// A mere shift or turn shifts or turns.
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving);
-/// The same for a neckline: its handles always keep their share of the way to that corner.
+/// The same for a neckline: its handles keep their share of the way to the corner where the end
+/// tangents meet, so that it goes on bending one way.
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
                              Vec arriving);
+/// The same for an armhole below the across point: its handles rather keep their length, but never
+/// reach beyond that corner.
+CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
+                                  Vec arriving);
 /// The same for an armhole above the across point: a fair curve whose upper handle stops short of
 /// where the end tangents meet, so that it bends one way wherever it can, as it is drafted.
 CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
                                   Vec arriving);
 
-/// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a third
-/// longer and at most a quarter shorter, and the length is met as nearly as that allows.
+/// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a
+/// third longer and at most a quarter shorter, and the length is met as nearly as that allows.
 CubicCurve with_length(const CubicCurve& curve, double length);
 
 /// A half piece in the course of being redrawn: points are moved first; then `finished()` draws
@@ -75,6 +78,8 @@ class Redrawing {
   /// Where a node lies by now.
   [[nodiscard]] Point at(Node node) const { return nodes_[node].now; }
   [[nodiscard]] Point at(Corner which) const { return at(corner(which)); }
+  /// Where it lay before.
+  [[nodiscard]] Point was(Node node) const { return nodes_[node].was; }
   [[nodiscard]] Point apex(DartSpot dart) const;
 
   void put(Node node, Point to) { nodes_[node].now = to; }

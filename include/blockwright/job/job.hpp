@@ -60,6 +60,7 @@ struct Job {
   std::vector<std::string> dart;                    ///< pivot: "front.shoulder", one for each move
   std::vector<std::string> to;                      ///< pivot: where each of them goes
   std::vector<double> part;                         ///< pivot: share of each; none: whole
+  std::vector<double> angle;                        ///< pivot: degrees of each, in place of parts
   std::vector<std::string> split;                   ///< pivot, after the moves: "front.waist:2"
   double hold_back = -1.0;                          ///< pivot: mm; negative: by place and bust
   bool overlay = false;                             ///< pivot, adapt: also write before and after
@@ -95,8 +96,8 @@ Job read_job(const std::string& text, std::string_view file, Job job);
 /// bug).
 JobResult run_job(const Job& job, FileStore& files);
 
-/// Adds, withdraws and shows corrections. A changed client file is written whole, the text before it
-/// beside it with ".bak" behind its name. Throws nothing but std::logic_error.
+/// Adds, withdraws and shows corrections. A changed client file is written whole, the text before
+/// it beside it with ".bak" behind its name. Throws nothing but std::logic_error.
 JobResult run_fit(const FitJob& job, FileStore& files);
 
 /// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.
@@ -104,6 +105,7 @@ JobResult run_compare(const CompareJob& job, FileStore& files);
 
 /// A fault as it is seen on the body, and the words of the corrections that answer it.
 struct Symptom {
+  int row = 0;        ///< of the fitting catalogue
   std::string stage;  ///< "shoulder and neck base"
   std::string seen;
   std::string cause;
@@ -121,8 +123,8 @@ std::vector<Symptom> fitting_symptoms(const std::string& unit);
 /// The unit of a client file, "cm" or "in". Throws as reading it.
 std::string unit_of_client(const std::string& path, FileStore& files);
 
-/// The JSON Schema of a file kind: "client", "job", "pattern", "report" or "style". Throws UsageError
-/// "schema.unknown".
+/// The JSON Schema of a file kind: "client", "job", "pattern", "report" or "style". Throws
+/// UsageError "schema.unknown".
 std::string schema_named(std::string_view name);
 
 /// Cause and cure of a problem code, for a person. Throws UsageError "explain.unknown", naming the

@@ -28,16 +28,16 @@ struct PrintOptions {
 
 /// Words that go on the paper besides the pieces.
 struct SheetNotes {
-  std::string client;                  ///< name as the client file has it; UTF-8
-  std::string session;                 ///< date of the session
-  std::string version;                 ///< of the program
-  std::vector<std::string> ease;       ///< one line each
-  std::vector<std::string> estimated;  ///< measurements that were not taped, with their doubt
-  std::string fitted;                  ///< "version 2, toile 1 of 2026-03-21"; empty: not fitted
+  std::string client;                    ///< name as the client file has it; UTF-8
+  std::string session;                   ///< date of the session
+  std::string version;                   ///< of the program
+  std::vector<std::string> ease;         ///< one line each
+  std::vector<std::string> estimated;    ///< measurements that were not taped, with their doubt
+  std::string fitted;                    ///< "version 2, toile 1 of 2026-03-21"; empty: not fitted
   std::vector<std::string> corrections;  ///< of fittings, one line each
-  std::vector<std::string> made;       ///< how the pieces were made from the block, one line each
-  std::vector<std::string> cautions;   ///< shown on the first page
-  bool inches = false;                 ///< print lengths in inches
+  std::vector<std::string> made;         ///< how the pieces were made from the block, one line each
+  std::vector<std::string> cautions;     ///< shown on the first page
+  bool inches = false;                   ///< print lengths in inches
 };
 
 /// What lies on what when two versions are laid over each other; always centre line on centre line.

@@ -69,8 +69,8 @@ struct Sheet {
   double height = 0.0;
   std::vector<Stroke> strokes;
   std::vector<SheetText> texts;
-  /// Whether the layer of the previous version shows until somebody switches it off: on a sheet made
-  /// to compare with it.
+  /// Whether the layer of the previous version shows until somebody switches it off: on a sheet
+  /// made to compare with it.
   bool shows_previous = false;
 };
 

@@ -136,9 +136,10 @@ std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge);
 /// Length of the edge with its darts closed and its gathers and ease drawn up, in mm.
 double sewn_length(const Piece& piece, const Edge& edge);
 
-/// How far along the edge a place of its path lies when the darts are closed and gathers and ease are
-/// drawn up evenly, and the way back, in mm from the edge's start. A place within a mouth counts as
-/// its first leg; of the two legs that a closed dart brings together, the way back gives the second.
+/// How far along the edge a place of its path lies when the darts are closed and gathers and ease
+/// are drawn up evenly, and the way back, in mm from the edge's start. A place within a mouth
+/// counts as its first leg; of the two legs that a closed dart brings together, the way back gives
+/// the second.
 double closed_from_cut(const Piece& piece, const Edge& edge, double along);
 double cut_from_closed(const Piece& piece, const Edge& edge, double along);
 

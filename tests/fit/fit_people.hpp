@@ -1,0 +1,98 @@
+#pragma once
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/fit/apply.hpp"
+#include "blockwright/fit/catalogue.hpp"
+#include "support/blocks.hpp"
+#include "support/people.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright_tests {
+
+using namespace blockwright;
+
+/// The blocks of 300 people of the survey's proportions.
+inline const std::vector<Pattern>& blocks() {
+  static const std::vector<Pattern> all = [] {
+    std::vector<Pattern> made;
+    for (const Session& session : survey_people(300, 1988)) {
+      made.push_back(checked_block(session).block.pattern);
+    }
+    return made;
+  }();
+  return all;
+}
+
+/// A block of usual proportions.
+inline const Pattern& usual_block() { return blocks()[9]; }
+
+inline BodySide side_of(const FittingRow& row) {
+  return row.stage == 8 ? BodySide::Left : BodySide::Both;
+}
+
+inline RowAmount usual(const FittingRow& row, int sign) {
+  return {row.number, sign, row.usual, AmountAs::Length, side_of(row), ""};
+}
+
+/// Fitted, or the refusal.
+struct Outcome {
+  std::optional<FittedPattern> fitted;
+  Problem refusal;
+};
+
+inline Outcome outcome(const Pattern& block, const std::vector<RowAmount>& rows) {
+  try {
+    return {apply_rows(block, rows), {}};
+  } catch (const InputError& error) {
+    return {std::nullopt, error.problem()};
+  }
+}
+
+/// Change of a length by one row; 0 where it did not move.
+inline double change(const Pattern& block, const RowAmount& row, const std::string& name) {
+  const FittedPattern fitted = apply_rows(block, {row});
+  for (const MovedLength& moved : fitted.effects.front().moved) {
+    if (moved.name == name) return moved.change();
+  }
+  return 0.0;
+}
+
+inline double sewn(const Pattern& pattern, const std::string& piece, const std::string& edge) {
+  return sewn_length(pattern.piece(piece), pattern.piece(piece).edge(edge));
+}
+
+/// Largest distance of points of one path from the other.
+inline double apart(const Path& a, const Path& b) {
+  double most = 0.0;
+  for (int i = 0; i <= 60; ++i) {
+    most = std::fmax(most, nearest(b, point_at_length(a, i / 60.0 * length(a))).distance);
+  }
+  return most;
+}
+
+inline double apart(const Pattern& a, const Pattern& b) {
+  double most = 0.0;
+  for (const Piece& piece : a.pieces) {
+    for (const Edge& edge : piece.edges) {
+      most = std::fmax(most, apart(edge.path, b.piece(piece.name).edge(edge.name).path));
+    }
+    for (const Dart& dart : piece.darts) {
+      const Dart& other = b.piece(piece.name).dart(dart.name);
+      most = std::fmax(most, distance(dart.apex, other.apex));
+      most = std::fmax(most, distance(dart.legs[0], other.legs[0]));
+    }
+  }
+  return most;
+}
+
+inline bool warns(const FittedPattern& fitted, const std::string& code) {
+  return std::any_of(fitted.remarks.begin(), fitted.remarks.end(),
+                     [&](const Problem& p) { return p.code == code; });
+}
+
+}  // namespace blockwright_tests

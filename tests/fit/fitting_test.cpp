@@ -1,0 +1,188 @@
+#include "blockwright/fit/order.hpp"
+#include "fit/fit_people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+RowAmount row(int number, double by, BodySide side = BodySide::Both, int sign = 1) {
+  return {number, sign, by, AmountAs::Length, side, ""};
+}
+
+std::string refusal_code(const std::vector<RowAmount>& rows) {
+  return outcome(usual_block(), rows).refusal.code;
+}
+
+bool warns_of(const FittedPattern& fitted, const std::string& code, const std::string& where) {
+  return std::any_of(fitted.remarks.begin(), fitted.remarks.end(), [&](const Problem& p) {
+    return p.code == code && p.where.find(where) != std::string::npos;
+  });
+}
+
+Path in_mirror(const Path& path) { return reversed(placed(path, Placement::mirror())); }
+
+}  // namespace
+
+TEST_CASE("The catalogue holds 49 rows with sound numbers") {
+  REQUIRE(fitting_catalogue().size() == 49);
+  std::set<int> numbers;
+  for (const FittingRow& one : fitting_catalogue()) {
+    INFO(one.number);
+    numbers.insert(one.number);
+    CHECK(one.stage >= 1);
+    CHECK(one.stage <= 8);
+    CHECK(one.least <= one.usual);
+    CHECK(one.usual <= one.most);
+    CHECK_FALSE(one.name.empty());
+    CHECK_FALSE(one.seen.empty());
+    CHECK_FALSE(one.source.empty());
+    for (const int voided : one.voids) {
+      CHECK(voided >= 1);
+      CHECK(voided <= 49);
+      CHECK(voided != one.number);
+    }
+    CHECK(one.doubts.has_value() == (one.doubt_per_mm != 0.0));
+    CHECK_FALSE(stage_name(one.stage).empty());
+  }
+  CHECK(numbers.size() == 49);
+  CHECK(*numbers.begin() == 1);
+  CHECK(*numbers.rbegin() == 49);
+}
+
+TEST_CASE("All words of corrections can be applied") {
+  for (const CorrectionWords& words : correction_words()) {
+    INFO(words.action << " " << words.place);
+    CHECK(fitting_row(words.row).number == words.row);
+    for (const AmountAs as : words.readings) {
+      const Correction correction{std::string(words.action),
+                                  std::string(words.place),
+                                  2.0,
+                                  as,
+                                  words.one_sided ? BodySide::Right : BodySide::Both,
+                                  "",
+                                  false};
+      const FittedPattern fitted = apply_corrections(usual_block(), {correction});
+      CHECK(std::abs(fitted.effects.front().by) >= 1.0);
+      CHECK((fitted.effects.front().by > 0.0) == (words.sign > 0));
+    }
+  }
+}
+
+TEST_CASE("Withdrawn corrections are left out, and effects name what is left") {
+  std::vector<Correction> list = {
+      {"lower", "underarm", 6.0, AmountAs::Length, BodySide::Both, "", true},
+      {"lower", "front_neck", 6.0, AmountAs::Length, BodySide::Both, "", false},
+      {"lower", "front_neck", 4.0, AmountAs::Length, BodySide::Both, "", false}};
+  const FittedPattern fitted = apply_corrections(usual_block(), list);
+  REQUIRE(fitted.effects.size() == 1);
+  CHECK(fitted.effects.front().by == 10.0);  // added before anything is moved
+  CHECK(fitted.effects.front().corrections == std::vector<std::size_t>{1, 2});
+}
+
+TEST_CASE("What cannot be is refused, naming row and amount") {
+  CHECK(refusal_code({row(50, 5)}) == "fit.unknown");
+  CHECK(refusal_code({row(1, -5)}) == "fit.amount");
+  CHECK(refusal_code({row(1, std::nan(""))}) == "fit.amount");
+  CHECK(refusal_code({row(46, 8)}) == "fit.side");
+  CHECK(refusal_code({row(17, 20, BodySide::Both, -1)}) == "fit.negative_dart");
+  CHECK(refusal_code({row(36, 5, BodySide::Both, -1)}) == "fit.negative_dart");
+  CHECK(refusal_code({row(28, 60)}) != "");
+  CHECK(refusal_code({row(32, 30)}) == "fit.limit");
+  CHECK(refusal_code({row(44, 200)}) == "fit.limit");
+  CHECK(refusal_code({row(26, 130, BodySide::Both, -1)}) != "");
+  const double shoulder = sewn(usual_block(), "front", "shoulder");
+  CHECK(refusal_code({row(8, 0.45 * shoulder), row(9, 0.45 * shoulder)}) == "fit.strap");
+  const Problem refused = outcome(usual_block(), {row(17, 20, BodySide::Both, -1)}).refusal;
+  CHECK(refused.where == "row 17, back shoulder dart wider, -20 mm");
+  CHECK_FALSE(refused.hint.empty());
+  CHECK_THROWS_AS(apply_corrections(usual_block(), {{"lift", "knee", 5.0, AmountAs::Length,
+                                                     BodySide::Both, "", false}}),
+                  InputError);
+}
+
+TEST_CASE("A correction of one side unfolds the pieces that differ, and the other half stays") {
+  for (const FittingRow& one : fitting_catalogue()) {
+    for (const BodySide side : {BodySide::Left, BodySide::Right}) {
+      RowAmount asked = usual(one, 1);
+      asked.side = side;
+      const Outcome got = outcome(usual_block(), {asked});
+      if (!got.fitted) continue;
+      INFO(one.number);
+      const std::string here = side == BodySide::Left ? "_left" : "_right";
+      const std::string there = side == BodySide::Left ? "_right" : "_left";
+      for (const Piece& piece : got.fitted->pattern.pieces) {
+        CHECK_FALSE(find_problem(piece));
+        const bool other = piece.name.find(there) != std::string::npos;
+        if (!other) continue;
+        CHECK(piece.cut_on == CutOn::One);
+        const std::string whole = piece.name.substr(0, piece.name.find('_'));
+        for (const Edge& edge : piece.edges) {
+          const Path& was = usual_block().piece(whole).edge(edge.name).path;
+          CHECK(edge.path == (there == "_left" ? in_mirror(was) : was));
+        }
+        CHECK(got.fitted->pattern.piece(whole + here).cut_on == CutOn::One);
+      }
+      for (const Seam& seam : got.fitted->pattern.seams) {
+        const double gap =
+            sewn_length(got.fitted->pattern, seam.a) - sewn_length(got.fitted->pattern, seam.b);
+        // Both sides must meet at the centre; where a row moves it on one side, that is told.
+        CHECK((std::abs(gap - seam.ease_in) < 1.0 || warns(*got.fitted, "fit.seam")));
+        CHECK((seam.name == "centre_front" || std::abs(gap - seam.ease_in) < 1.0));
+      }
+    }
+  }
+}
+
+TEST_CASE("One breast fuller: two fronts, equal at the centre, the back as it was") {
+  const FittedPattern fitted = apply_rows(usual_block(), {row(47, 6, BodySide::Left)});
+  std::set<std::string> names;
+  for (const Piece& piece : fitted.pattern.pieces) names.insert(piece.name);
+  CHECK(names == std::set<std::string>{"front_right", "front_left", "back"});
+  CHECK(sewn(fitted.pattern, "front_left", "centre_front") ==
+        Approx(sewn(fitted.pattern, "front_right", "centre_front")).margin(0.1));
+  CHECK(fitted.pattern.piece("front_left").landmark("bust_point").x < 0.0);
+  CHECK(warns(fitted, "fit.sides"));
+  CHECK(fitted.pattern.piece("front_left").edge("centre_front").role == EdgeRole::Seam);
+}
+
+TEST_CASE("Chains, voids, limits and sums are told") {
+  const Pattern& block = usual_block();
+  CHECK(warns_of(apply_rows(block, {row(5, 4), row(23, 4)}), "fit.chain", "row 5"));
+  CHECK(warns_of(apply_rows(block, {row(12, 4), row(20, 4)}), "fit.chain", "row 12"));
+  CHECK(warns_of(apply_rows(block, {row(42, 4), row(35, 4)}), "fit.chain", "row 42"));
+  CHECK(warns_of(apply_rows(block, {row(9, 14)}), "fit.chain", "row 9"));
+  CHECK_FALSE(warns(apply_rows(block, {row(9, 6)}), "fit.chain"));
+  CHECK(warns_of(apply_rows(block, {row(39, 8), row(44, 8)}), "fit.void", "row 44"));
+  CHECK(warns_of(apply_rows(block, {row(35, 6), row(38, 6)}), "fit.same_line", "centre_back"));
+  CHECK(warns_of(apply_rows(block, {row(17, 3), row(35, 6)}), "fit.same_line", "shoulder dart"));
+  // 15 mm on the half are 30 mm of the bust girth: more than 25. The shoulder: 13 mm, or 4 degrees.
+  CHECK(warns_of(apply_rows(block, {row(27, 15)}), "fit.limit", "row 27"));
+  CHECK_FALSE(warns_of(apply_rows(block, {row(27, 12)}), "fit.limit", "row 27"));
+  CHECK(warns_of(apply_rows(block, {row(12, 12)}), "fit.limit", "row 12"));
+  CHECK_FALSE(warns_of(apply_rows(block, {row(12, 6)}), "fit.limit", "row 12"));
+  // Two of 9 mm are one of 18.
+  CHECK(warns_of(apply_rows(block, {row(9, 9), row(9, 9)}), "fit.limit", "18 mm"));
+}
+
+TEST_CASE("Corrections are put in the fitter's order, and say what they make void") {
+  const std::vector<Correction> list = {
+      {"lower", "underarm", 6.0, AmountAs::Length, BodySide::Both, "", false},
+      {"take_in", "waist", 10.0, AmountAs::PerHalf, BodySide::Both, "", false},
+      {"lower", "shoulder_point", 6.0, AmountAs::Length, BodySide::Both, "", false},
+      {"lengthen", "below_bust", 6.0, AmountAs::Length, BodySide::Both, "", false},
+      {"raise", "front_neck", 6.0, AmountAs::Length, BodySide::Both, "", true}};
+  const auto order = order_corrections(list);
+  REQUIRE(order.size() == 4);
+  CHECK(order[0].correction == 3);  // lengths and balance
+  CHECK(order[1].correction == 2);  // shoulder
+  CHECK(order[2].correction == 1);  // widths
+  CHECK(order[3].correction == 0);  // armhole
+  CHECK(order[0].voids == std::vector<std::size_t>{1});
+  CHECK(order[1].voids == std::vector<std::size_t>{0});
+  CHECK(order[2].voids.empty());
+}
