@@ -36,10 +36,10 @@ std::optional<std::size_t> choice(std::istream& in, std::ostream& out, const std
 
 void show_symptoms(std::ostream& out, const std::vector<Symptom>& symptoms) {
   std::string stage;
-  for (std::size_t i = 0; i < symptoms.size(); ++i) {
-    if (symptoms[i].stage != stage) out << "\n" << symptoms[i].stage << "\n";
-    stage = symptoms[i].stage;
-    out << "  " << symptoms[i].row << ". " << symptoms[i].seen << "\n";
+  for (const Symptom& symptom : symptoms) {
+    if (symptom.stage != stage) out << "\n" << symptom.stage << "\n";
+    stage = symptom.stage;
+    out << "  " << symptom.row << ". " << symptom.seen << "\n";
   }
 }
 

@@ -28,6 +28,7 @@ int run(int argc, char** argv) {
   blockwright::add_compare(app, exit_code);
   blockwright::add_pivot(app, exit_code);
   blockwright::add_adapt(app, exit_code);
+  blockwright::add_batch(app, exit_code);
   blockwright::add_schema(app, exit_code);
   blockwright::add_explain(app, exit_code);
   try {

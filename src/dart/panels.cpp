@@ -33,7 +33,7 @@ std::string slit_at_place(Opened& open, const std::string& other, const std::str
   if (aim.onto) return *aim.onto;
   require_reachable(open, from, aim);
   const Point apex = open.at(from).apex;
-  const std::string name = free_name(open, "seam_end");
+  std::string name = free_name(open, "seam_end");
   slit(open, spot_at(open, aim.edge, aim.along), apex, name);
   return name;
 }

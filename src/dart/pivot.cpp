@@ -30,7 +30,7 @@ Angle angle_to_move(const Dart& dart, const PivotMove& move) {
 std::string receiving_dart(Opened& open, const Aim& aim, Point apex, const PivotMove& move,
                            double cup) {
   if (aim.onto) return *aim.onto;
-  const std::string name = free_name(open, std::string(aim.position->name));
+  std::string name = free_name(open, std::string(aim.position->name));
   const DartSpot spot = slit(open, spot_at(open, aim.edge, aim.along), apex, name);
   Dart& dart = open.at(spot);
   dart.pressed_to = aim.position->pressed_to;

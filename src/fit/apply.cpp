@@ -27,13 +27,24 @@ constexpr int kOneSided[] = {46, 47, 48};
   throw InputError({Severity::Error, code, where, message, hint});
 }
 
-bool place_matters(int row) { return row == 29 || row == 30 || row == 44 || row == 45; }
+bool place_matters(int row) {
+  return row == 29 || row == 30 || row == 44 || row == 45 || row == 49;
+}
 
 // "front_shoulder_dart" and so on; what is meant where nothing is said.
 std::string place_of(const RowAmount& amount) {
   if (!place_matters(amount.row)) return {};
   if (!amount.place.empty()) return amount.place;
-  return amount.row == 44 ? "waist" : amount.row == 45 ? "centre_back" : "front_waist_dart";
+  switch (amount.row) {
+    case 44:
+      return "waist";
+    case 45:
+      return "centre_back";
+    case 49:
+      return "side_at_bust";
+    default:
+      return "front_waist_dart";
+  }
 }
 
 std::string where_of(const RowAmount& amount) {

@@ -2,6 +2,8 @@
 
 #include "blockwright/base/error.hpp"
 
+#include <iterator>
+
 namespace blockwright {
 namespace {
 
@@ -24,6 +26,10 @@ constexpr std::string_view kLesson =
 constexpr std::string_view kMagazine =
     "a sewing magazine of 2019 has another way; the rest common practice, no source";
 
+// Degrees of slope for each mm that the tip of a shoulder of about 124 mm rises or falls. Plane
+// geometry.
+constexpr double kSlopePerTip = 0.46;
+
 // Laid out by hand, a few lines to a row: number, name, what is seen, cause, stage, voids, usual,
 // least and most amount, measurement in doubt and its change for each mm, source.
 // clang-format off
@@ -36,9 +42,9 @@ const std::vector<FittingRow> kUpperRows = {
      "the front neck sits below the pit of the neck; its place is just above the collarbone",
      "the front neck point is drawn too low", 2, {5}, 5, 3, 10, FrontWaistLength, 1.0, kUsda},
     {3, "neck wider", "the neck is tight all round and the bodice rides up",
-     "the neck base girth was taken short", 2, {5, 6, 9, 10}, 3, 2, 6, NeckBaseGirth, 6.2832, kTrade},
+     "the neck base girth was taken short", 2, {5, 6, 9, 10}, 3, 2, 6, NeckBaseGirth, 4.9, kTrade},
     {4, "neck narrower", "the neck stands off all round", "the neck base girth was taken large", 2,
-     {5, 6}, 3, 2, 6, NeckBaseGirth, -6.2832, kTrade},
+     {5, 6}, 3, 2, 6, NeckBaseGirth, -4.9, kTrade},
     {5, "front neck edge taken in", "a loose fold from the front neck edge toward the bust",
      "a dart too small, a hollow chest, a bust fuller than the draft, or a stretched edge", 6,
      {23, 29}, 6, 3, 13, {}, 0.0, kMagazine},
@@ -56,15 +62,15 @@ const std::vector<FittingRow> kUpperRows = {
      "the shoulder was taken too short", 2, {18, 21, 22}, 6, 3, 20, ShoulderLength, 1.0, kRoberts},
     {11, "shoulder point higher",
      "tight folds from the shoulder tip to the centre, the seam stands off near the neck",
-     "shoulders squarer than the draft", 2, {19, 20, 21, 22}, 6, 3, 15, ShoulderSlope, -1.0,
+     "shoulders squarer than the draft", 2, {19, 20, 21, 22}, 6, 3, 15, ShoulderSlope, -kSlopePerTip,
      kRoberts},
     {12, "shoulder point lower",
      "loose folds from the neck to the underarm, folds below the armhole, the underarm seam sags",
-     "shoulders more sloping than the draft", 2, {19, 20, 21, 22}, 6, 3, 15, ShoulderSlope, 1.0,
+     "shoulders more sloping than the draft", 2, {19, 20, 21, 22}, 6, 3, 15, ShoulderSlope, kSlopePerTip,
      kUsda},
     {13, "shoulder point forward",
      "the outer end of the seam lies behind the bone; pull at the back armhole", "shoulders forward",
-     2, {21, 22}, 6, 3, 13, FrontShoulderSlant, -1.0, kTrade},
+     2, {21, 22}, 6, 3, 13, FrontShoulderSlant, -1.05, kTrade},
     {14, "shoulder seam forward", "the whole seam lies too far back, and the neck fits",
      "the seam is drawn in the wrong place", 2, {1, 2, 7}, 6, 3, 13, {}, 0.0, kTrade},
     {15, "front shoulder taken up at the neck",
@@ -144,10 +150,10 @@ const std::vector<FittingRow> kLowerRows = {
      SideNeckToBustPoint, 1.0, kManual},
     {41, "front waist longer", "the waist is level at sides and back and rides up in front",
      "the front length over the bust", 1, {27}, 8, 5, 25, FrontWaistLength, 1.0, kTrade},
-    {42, "side seam forward", "the side seam swings forward at the waist",
+    {42, "side seam forward", "the side seam swings backwards at the waist",
      "the back is too narrow, or the front too wide", 4, {21, 22, 44}, 6, 3, 13, FrontBustWidth,
      -2.0, kTrade},
-    {43, "side seam back", "the side seam swings back at the waist",
+    {43, "side seam back", "the side seam swings forwards at the waist",
      "the front is too narrow, or the back long", 4, {}, 6, 3, 13, FrontBustWidth, 2.0, kTrade},
     {44, "waist taken in", "the waist is loose (or tight)", "the waist girth", 4, {32, 38}, 10, 5, 30,
      WaistGirth, -2.0, kTrade},
@@ -166,11 +172,66 @@ const std::vector<FittingRow> kLowerRows = {
 
 // clang-format on
 
+// The other direction of each row, by number.
+constexpr std::string_view kReverseNames[] = {
+    "front neck higher",
+    "front neck lower",
+    "neck narrower",
+    "neck wider",
+    "front neck edge let out",
+    "back neck edge let out",
+    "back neck higher",
+    "neck narrower at the sides",
+    "shoulder longer",
+    "shoulder shorter",
+    "shoulder point lower",
+    "shoulder point higher",
+    "shoulder point back",
+    "shoulder seam back",
+    "front shoulder let down at the neck",
+    "back shoulder let down at the neck",
+    "back shoulder dart narrower",
+    "upper chest let out",
+    "underarm higher",
+    "underarm lower",
+    "front armhole filled",
+    "back armhole scooped",
+    "front armhole edge let out",
+    "back armhole edge let out",
+    "armhole smaller",
+    "bust point lower",
+    "smaller bust",
+    "fuller bust",
+    "dart longer",
+    "one dart narrower",
+    "bust points closer",
+    "fuller under the bust",
+    "across back narrower",
+    "across back wider",
+    "upper back shorter",
+    "back shorter below the nape",
+    "upper back longer",
+    "back waist longer",
+    "shorter below the bust",
+    "shorter above the bust",
+    "front waist shorter",
+    "side seam back",
+    "side seam forward",
+    "waist let out",
+    "centre seam let out",
+    "one shoulder higher",
+    "one breast smaller",
+    "one side of the waist lower",
+    "bust taken in at the side",
+};
+
 std::vector<FittingRow> all_rows() {
   std::vector<FittingRow> rows = kUpperRows;
   for (const auto* part : {&kMiddleRows, &kLowerRows}) {
     rows.insert(rows.end(), part->begin(), part->end());
   }
+  require(rows.size() == std::size(kReverseNames), "each row has a name for its reverse");
+  for (std::size_t i = 0; i < rows.size(); ++i) rows[i].reverse_name = kReverseNames[i];
   return rows;
 }
 
@@ -187,6 +248,11 @@ const FittingRow& fitting_row(int number) {
   }
   require(false, "the fitting catalogue has no such row");
   return fitting_catalogue().front();
+}
+
+std::string_view row_name(int number, int sign) {
+  const FittingRow& row = fitting_row(number);
+  return sign < 0 ? row.reverse_name : row.name;
 }
 
 std::string_view stage_name(int stage) {

@@ -1,18 +1,25 @@
 #include "halves.hpp"
 
 #include "half_piece.hpp"
+#include "limits.hpp"
 
 #include <algorithm>
-#include <map>
+#include <cmath>
 
 namespace blockwright {
 namespace {
 
 constexpr const char* kSides[] = {"_right", "_left"};
 
+// Halves are drawn with x from the centre to the side. Cut with the cloth's right side up, such a
+// front is the wearer's left one, and such a back her right one: the other is its mirror image.
+bool is_mirrored(std::string_view piece, std::size_t side) {
+  return piece == "front" ? side == 0 : side == 1;
+}
+
 // One side's piece of two: named by its side, cut once, and without a fold.
 Piece one_of_two(Piece piece, std::size_t side) {
-  if (side == 1) piece = mirrored(piece);
+  if (is_mirrored(piece.name, side)) piece = mirrored(piece);
   piece.name += kSides[side];
   piece.cut_on = CutOn::One;
   for (Edge& edge : piece.edges) {
@@ -33,18 +40,28 @@ std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, const std::vector<std::st
   return edges;
 }
 
+bool runs_back(const std::vector<EdgeOf>& edges, const std::vector<std::string>& unfolded,
+               std::size_t side) {
+  const std::string& piece = edges.front().piece;
+  return is_unfolded(unfolded, piece) && is_mirrored(piece, side);
+}
+
+Seam seam_on_side(const Seam& seam, const std::vector<std::string>& unfolded, std::size_t side) {
+  const bool against = runs_back(seam.a, unfolded, side) != runs_back(seam.b, unfolded, side);
+  return {seam.name + kSides[side], on_side(seam.a, unfolded, side),
+          on_side(seam.b, unfolded, side), seam.ease_in, seam.b_runs_back != against};
+}
+
 std::vector<Seam> seams_of(const Pattern& block, const std::vector<std::string>& unfolded) {
   std::vector<Seam> seams;
   for (const Seam& seam : block.seams) {
-    const Seam right{seam.name + kSides[0], on_side(seam.a, unfolded, 0),
-                     on_side(seam.b, unfolded, 0), seam.ease_in};
+    const Seam right = seam_on_side(seam, unfolded, 0);
     if (right.a == seam.a && right.b == seam.b) {
       seams.push_back(seam);
       continue;
     }
     seams.push_back(right);
-    seams.push_back({seam.name + kSides[1], on_side(seam.a, unfolded, 1),
-                     on_side(seam.b, unfolded, 1), seam.ease_in});
+    seams.push_back(seam_on_side(seam, unfolded, 1));
   }
   return seams;
 }
@@ -58,13 +75,16 @@ void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
   }
 }
 
+// Where the two sides' centres differ, judge_centres() tells; the seam says by how much.
 void add_centre_front(Pattern& pattern, const Piece& front, bool unfolded) {
+  const std::string name = "centre_front";
   if (unfolded) {
-    pattern.seams.push_back(
-        {"centre_front", {{"front_right", "centre_front"}}, {{"front_left", "centre_front"}}, 0.0});
+    Seam seam{name, {{"front_right", name}}, {{"front_left", name}}, 0.0, true};
+    seam.ease_in = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b);
+    if (std::abs(seam.ease_in) <= kMeetsAtCentre) seam.ease_in = 0.0;
+    pattern.seams.push_back(seam);
   } else if (front.cut_on == CutOn::Pair) {
-    pattern.seams.push_back(
-        {"centre_front", {{"front", "centre_front"}}, {{"front", "centre_front"}}, 0.0});
+    pattern.seams.push_back({name, {{"front", name}}, {{"front", name}}, 0.0});
   }
 }
 

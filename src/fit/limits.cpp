@@ -20,7 +20,6 @@ constexpr double kGrown = 0.5;          // mm: less is rounding of caps and arcs
 constexpr double kSquare = 1.0;         // degrees
 constexpr double kSmooth = 3.0;         // degrees
 constexpr double kSeamTolerance = 1.0;  // mm
-constexpr double kMeetsAtCentre = 0.1;  // mm
 constexpr double kStraight = 1e-6;      // 1/mm
 
 void require_shoulder(const Opened& before, const Opened& after) {

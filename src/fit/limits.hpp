@@ -6,6 +6,9 @@
 
 namespace blockwright {
 
+/// Edges of the two sides that differ by no more meet at the centre, in mm.
+inline constexpr double kMeetsAtCentre = 0.1;
+
 /// Throws InputError for what cannot be cut: see apply_rows(). `before` is the half before the row.
 void require_possible(const HalfBlock& before, const HalfBlock& after);
 

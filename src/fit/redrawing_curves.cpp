@@ -13,6 +13,9 @@ namespace {
 // keeps the corner of its end tangents this far from the centre front, of its width. As drafted.
 constexpr double kUpperEvenness = 0.35;
 constexpr double kMostLean = 0.8;
+// The same where the lower armhole is to keep its hollow. Our bound: with less, the upper armhole
+// bends back on more than one block of a hundred.
+constexpr double kHollowLean = 0.4;
 constexpr double kNeckCornerRoom = 0.30;
 // ... and this far where only its depth changes.
 constexpr double kLeastNeckRoom = 0.05;
@@ -29,11 +32,12 @@ bool is_at(const StrokeSpot& a, const StrokeSpot& b) {
 double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
 
 // How far the heading leans to the centre at the across point, off straight up.
-double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec into_shoulder) {
+double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec into_shoulder,
+               double most) {
   const Vec upper = shoulder_point - across;
   const double out = right_turn(up, upper), bend = right_turn(upper, into_shoulder);
   const double lower = right_turn(across - underarm, up);
-  return std::fmin(std::fmax(kUpperEvenness * bend - out, 0.0), std::fmax(kMostLean * lower, 0.0));
+  return std::fmin(std::fmax(kUpperEvenness * bend - out, 0.0), std::fmax(most * lower, 0.0));
 }
 
 }  // namespace
@@ -59,9 +63,11 @@ Angle Redrawing::armhole_turn() const {
   const Vec up = rotated({0.0, 1.0}, -open);
   const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
   const auto& n = nodes_;
-  const double was = lean_of(n[lower->from].was, n[lower->to].was, up, n[upper->to].was, into);
+  const double most = hollow_kept_ ? kHollowLean : kMostLean;
+  const double was =
+      lean_of(n[lower->from].was, n[lower->to].was, up, n[upper->to].was, into, most);
   const double is = lean_of(n[lower->from].now, n[lower->to].now, rotated(up, asked),
-                            n[upper->to].now, rotated(into, shoulder));
+                            n[upper->to].now, rotated(into, shoulder), most);
   return asked + Angle::radians(is - was);
 }
 

@@ -34,6 +34,7 @@ std::vector<Law> underarm_laws(const HalfBlock&, const RowAsk& ask) {
 Opened with_armhole_scooped(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
+  work.keep_hollow();
   return work.finished();
 }
 

@@ -12,10 +12,10 @@
 namespace blockwright {
 namespace {
 
-// The high curve's point lies so far from the neckline, towards the blade, in mm. Common practice,
-// no source (60 to 70); the bounds are ours.
-constexpr double kLeastHighCurve = 40.0;
-constexpr double kMostHighCurve = 80.0;
+// The high curve's point lies so far below the nape. Common practice, no source (60 to 70 mm).
+constexpr double kHighCurve = 65.0;
+// The neck dart's mouth takes from half of the amount to all of it. Common practice, no source.
+constexpr double kLeastNeckMouth = 0.5;
 
 // 33, 34: the back's outer part shifted out. Of the shoulder's gain half is cut off again at the
 // back's shoulder point, and half added at the front's. The waist dart takes up the waist's.
@@ -79,18 +79,15 @@ std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.armhole", 0.0, LawKind::Exact}};
 }
 
-// Where the back curves under the nape: on the line from the neckline to the blade point, level
-// with the shoulder point, about which the shoulder turns.
+// Where the back curves under the nape: on the line from the neckline to the blade point.
 Point high_curve_point(const Opened& open, Point on_neckline) {
-  const Redrawing work(open);
-  const ClosedShoulder shoulder = closed_shoulder(work, open);
-  const Vec down = shoulder.apex - on_neckline;
-  const double most = kMostHighCurve / norm(down), least = kLeastHighCurve / norm(down);
-  const double share = (shoulder.shoulder_point.y - on_neckline.y) / down.y;
-  return on_neckline + std::clamp(share, least, most) * down;
+  const Vec down = open.at(shoulder_dart(open)).apex - on_neckline;
+  const double level = corner_of(open, Corner::CentreNeck).y - kHighCurve;
+  return on_neckline + ((level - on_neckline.y) / down.y) * down;
 }
 
-// 36: the same move higher, about the shoulder point, with a dart at the middle of the neckline.
+// 36: the same move higher, about the armhole level with the high curve's point, with a dart at the
+// middle of the neckline.
 void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
   if (ask.by < 0.0) {
     refuse_fit("fit.negative_dart", "the back has no neck dart that could give it",
@@ -107,11 +104,15 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
 
   Redrawing work(open);
   const ClosedShoulder old = closed_shoulder(work, open);
-  const Angle by = Angle::radians(std::asin(ask.by / distance(turns, old.shoulder_point)));
+  const double leg = distance(turns, middle.point);
+  const double out = std::clamp(old.shoulder_point.x - turns.x, leg, leg / kLeastNeckMouth);
+  if (ask.by >= leg) {
+    refuse_fit("fit.amount", "the neck dart would stand on end", "give a smaller amount");
+  }
+  const Angle by = Angle::radians(std::asin(ask.by / out));
+  const Placement turned = Placement::turn(-by, turns + Vec{out, 0.0});
   const Vec up{0.0, ask.by};
-  put_shoulder(
-      work, open,
-      with_ends(old, rotated_about(old.side_neck, old.shoulder_point, -by), old.shoulder_point));
+  put_shoulder(work, open, with_ends(old, turned(old.side_neck), turned(old.shoulder_point)));
   shift_part(work, work.leg(spot, 1), work.corner(Corner::CentreNeck), up);
   work.put_apex(spot, turns + up);
   work.put(work.leg(spot, 0), rotated_about(work.at(work.leg(spot, 1)), turns + up, -by));

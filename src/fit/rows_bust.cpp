@@ -128,7 +128,7 @@ Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
   turn_part(work, work.across(), work.leg(shoulder, 0), bust, -move.turn);
   work.turn(work.across(), -move.turn);
   work.lengthen_armhole(0.0);
-  const Opened fuller = work.finished();
+  Opened fuller = work.finished();
   if (longer_front) return fuller;
   Redrawing level(fuller);
   raise_waist(level, fuller, WaistEnd::Centre, move.drop);
@@ -279,7 +279,14 @@ void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
 
 std::vector<Law> under_bust_laws(const HalfBlock&, const RowAsk&) { return {}; }
 
-// 49: side seams out at the bust line, half of the amount on each edge, to nothing at the waist.
+// 49: side seams out, half of the amount on each edge: alike from underarm to waist, or at the bust
+// line and to nothing at the waist.
+Opened with_side_let_out(const Opened& open, double by) {
+  Redrawing work(open);
+  shift_part(work, work.corner(Corner::SideWaist), work.corner(Corner::Underarm), {by, 0.0});
+  return work.finished();
+}
+
 Opened with_bust_let_out_at_side(const Opened& open, double by) {
   const Point waist = corner_of(open, Corner::SideWaist);
   const double whole = distance(waist, corner_of(open, Corner::Underarm));
@@ -294,16 +301,21 @@ Opened with_bust_let_out_at_side(const Opened& open, double by) {
   return work.finished();
 }
 
-void let_out_at_bust(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_bust_let_out_at_side(half.front, 0.5 * ask.by);
-  half.back = with_bust_let_out_at_side(half.back, 0.5 * ask.by);
+bool to_the_waist(const RowAsk& ask) { return ask.place == "side"; }
+
+void let_out_side(HalfBlock& half, const RowAsk& ask) {
+  const auto let_out = to_the_waist(ask) ? with_side_let_out : with_bust_let_out_at_side;
+  half.front = let_out(half.front, 0.5 * ask.by);
+  half.back = let_out(half.back, 0.5 * ask.by);
 }
 
 std::vector<Law> let_out_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"bust_line", 2.0 * ask.by, LawKind::Exact},
-          {"armhole", kArmholePerBust * ask.by, LawKind::Rough},
-          {"front.side", 0.0, LawKind::Exact},
-          {"back.side", 0.0, LawKind::Exact}};
+  std::vector<Law> laws = {{"bust_line", 2.0 * ask.by, LawKind::Exact},
+                           {"armhole", kArmholePerBust * ask.by, LawKind::Rough},
+                           {"front.side", 0.0, LawKind::Exact},
+                           {"back.side", 0.0, LawKind::Exact}};
+  if (to_the_waist(ask)) laws.push_back({"waist", 2.0 * ask.by, LawKind::Exact});
+  return laws;
 }
 
 }  // namespace
@@ -317,7 +329,7 @@ const std::vector<RowMoves> kBustRows = {
     {31, 31, 1, widen_bust_points, bust_points_laws},
     {32, 32, 1, take_in_under_bust, under_bust_laws},
     {47, 47, 1, fuller_breast, breast_laws},
-    {49, 49, 1, let_out_at_bust, let_out_laws},
+    {49, 49, 1, let_out_side, let_out_laws},
 };
 
 }  // namespace blockwright

@@ -12,11 +12,11 @@
 namespace blockwright {
 namespace {
 
-// Where the waist is taken in, in this order: at each side edge, in the back waist darts, in the
-// front waist dart; up to so many mm. Common practice, no source.
+// Where the waist is taken in, in this order: at each side edge, in the back waist darts
+// together, in the front ones together; up to so many mm. Common practice, no source.
 constexpr double kMostAtSide = 8.0;
-constexpr double kWidestBackDart = 40.0;
-constexpr double kWidestFrontDart = 45.0;
+constexpr double kMostInBackDarts = 40.0;
+constexpr double kMostInFrontDarts = 45.0;
 // A centre front seam comes in by this share at the bust line of what it does at the waist. Common
 // practice, no source (3 to 10 mm against 5 to 10).
 constexpr double kCentreFrontAtBust = 0.65;
@@ -99,15 +99,15 @@ std::vector<Law> side_seam_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.side", 0.0, LawKind::Exact},        {"back.side", 0.0, LawKind::Exact}};
 }
 
-// Takes up to `by` mm in (lets out where negative) in the waist darts of a piece, evenly; gives
-// what is left over.
+// Takes up to `by` mm in (lets out where negative) in the waist darts of a piece, in their
+// proportion, until together they take `widest`; gives what is left over.
 double take_in_darts(Opened& open, double by, double widest) {
   const auto darts = waist_darts(open);
   if (darts.empty() || by == 0.0) return by;
   double mouths = 0.0;
   for (const DartSpot spot : darts) mouths += open.at(spot).intake();
   const double count = static_cast<double>(darts.size());
-  const double most = std::fmax(count * widest, mouths) - mouths;
+  const double most = std::fmax(widest, mouths) - mouths;
   const double least = std::fmin(count * kLeastMouth - mouths, 0.0);
   const double take = std::clamp(by, least, most);
   if (take == 0.0) return by;
@@ -134,8 +134,8 @@ void take_in_waist(HalfBlock& half, const RowAsk& ask) {
     return;
   }
   const double sides = std::clamp(ask.by, -2.0 * kMostAtSide, 2.0 * kMostAtSide);
-  const double after_back = take_in_darts(half.back, ask.by - sides, kWidestBackDart);
-  const double after_front = take_in_darts(half.front, after_back, kWidestFrontDart);
+  const double after_back = take_in_darts(half.back, ask.by - sides, kMostInBackDarts);
+  const double after_front = take_in_darts(half.front, after_back, kMostInFrontDarts);
   if (std::abs(after_front) > 1.0) {
     refuse_fit("fit.limit",
                "sides and waist darts can take " + fixed(std::abs(ask.by - after_front), 1) +

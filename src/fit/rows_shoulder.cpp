@@ -15,10 +15,13 @@ constexpr double kArmholePerShoulder = 0.14;
 const Law kFrontShoulderKept{"front.shoulder", 0.0, LawKind::Exact};
 const Law kBackShoulderKept{"back.shoulder", 0.0, LawKind::Exact};
 
-// 9, 10: shoulder point in along the shoulder.
+// 9, 10: shoulder point in along the shoulder; the armhole is redrawn down to the across point.
 void shorten_shoulder(HalfBlock& half, const RowAsk& ask) {
   for (Opened* open : {&half.front, &half.back}) {
-    *open = with_corner_moved(*open, Corner::ShoulderPoint, -ask.by * shoulder_at_tip(*open));
+    Redrawing work(*open);
+    work.move(Corner::ShoulderPoint, -ask.by * shoulder_at_tip(*open));
+    work.keep_hollow();
+    *open = work.finished();
   }
 }
 

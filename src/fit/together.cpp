@@ -14,6 +14,13 @@ bool same_body(BodySide a, BodySide b) {
   return a == b || a == BodySide::Both || b == BodySide::Both;
 }
 
+// "waist girth" for "waist_girth".
+std::string plain_words(std::string_view key) {
+  std::string words(key);
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
 void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   const FittingRow& row = fitting_row(effect.row);
   const double by = std::abs(effect.by);
@@ -29,11 +36,11 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
                               : std::abs(row.doubt_per_mm) * by;
   const double limit = redraft_limit(*row.doubts);
   if (change <= limit) return;
-  const std::string key(info(*row.doubts).key), unit = slope ? " degrees" : " mm";
+  const std::string taped = plain_words(info(*row.doubts).key), unit = slope ? " degrees" : " mm";
   problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
-                      "that is " + fixed(change, 1) + unit + " of " + key + "; over " +
+                      "that is " + fixed(change, 1) + unit + " of " + taped + "; over " +
                           trimmed(limit, 0) + unit + " later changes pile up on distorted seams",
-                      "take " + key + " again and draft anew"});
+                      "take " + taped + " again and draft anew"});
 }
 
 void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
@@ -65,14 +72,14 @@ constexpr Chain kChains[] = {
      "lower the shoulder point first, and judge the underarm on the next toile"},
     {11, 19, 0, "the underarm goes up with a square shoulder and down again",
      "raise the shoulder point first, and judge the underarm on the next toile"},
-    {38, 43, 0, "a short back waist and a side seam that swings back point to the front",
+    {38, 43, 0, "a short back waist and a side seam that swings forwards point to the front",
      "look at the bust and the front waist first"},
-    {42, 35, 0, "a short back pulls the side seam forward",
+    {42, 35, 0, "a short back pulls the side seam backwards",
      "lengthen the upper back first, and judge the side seam on the next toile"},
     {9, 0, 13, "a shoulder so much too long: across front and across back are likely wrong too",
-     "take shoulder_length, across_front and across_back again"},
+     "take shoulder length, across front and across back again"},
     {10, 0, 13, "a shoulder so much too short: across front and across back are likely wrong too",
-     "take shoulder_length, across_front and across_back again"},
+     "take shoulder length, across front and across back again"},
     {5, 0, 13, "a neck edge that gapes so much wants a fuller bust", "note a fuller bust"},
     {22, 0, 6, "so much is missing behind the arm that the across back is narrow",
      "widen the across back in place of filling the armhole"},
@@ -140,8 +147,9 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
 }  // namespace
 
 std::string words_of(const Effect& effect) {
-  return "row " + std::to_string(effect.row) + ", " + std::string(fitting_row(effect.row).name) +
-         ", " + trimmed(effect.by, 2) + " mm";
+  return "row " + std::to_string(effect.row) + ", " +
+         std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1)) + ", " +
+         trimmed(std::abs(effect.by), 2) + " mm";
 }
 
 Problems judge_together(const std::vector<Effect>& effects, double shoulder) {

@@ -70,6 +70,7 @@ void raise_waist(Redrawing& work, const Opened& open, WaistEnd end, double by) {
   const std::vector<double> widths = closed_widths(work, open, nodes);
   const double whole = widths.back();
   std::vector<Vec> directions;
+  directions.reserve(nodes.size());
   for (const Redrawing::Node node : nodes) directions.push_back(direction_of(work, open, node));
   for (std::size_t i = 0; i < nodes.size(); ++i) {
     const double s = end == WaistEnd::Centre ? widths[i] / whole : 1.0 - widths[i] / whole;

@@ -38,6 +38,7 @@ struct BlockRun {
   Problems problems;  ///< of all passes, errors first
   Unit unit = Unit::Cm;
   std::vector<std::string> files;  ///< written
+  int pages = 0;                   ///< of the PDF
 };
 
 }  // namespace blockwright

@@ -51,6 +51,7 @@ std::vector<std::pair<MeasurementName, Row>> measurement_rows(const Comparison& 
 template <class Items, class Name, class Value>
 std::vector<Row> rows_of(const Items& before, const Items& after, Name&& name, Value&& value) {
   std::vector<Row> rows;
+  rows.reserve(before.size());
   for (const auto& item : before) rows.push_back({name(item), value(item), std::nullopt});
   for (const auto& item : after) {
     const auto same = std::find_if(rows.begin(), rows.end(),

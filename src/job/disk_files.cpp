@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/file_store.hpp"
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
@@ -9,6 +10,7 @@
 #include <sys/stat.h>
 #include <system_error>
 #include <unistd.h>
+#include <vector>
 
 namespace blockwright {
 namespace {
@@ -90,6 +92,34 @@ std::string DiskFiles::read(const std::string& path) {
       fail("file.read", path, "the file is larger than 16 MiB", "this is no client or job file");
     }
   }
+}
+
+std::vector<std::string> DiskFiles::list(const std::string& folder, const std::string& ending,
+                                         bool deep) {
+  namespace fs = std::filesystem;
+  std::error_code error;
+  std::vector<std::string> found;
+  const auto take = [&](const fs::directory_entry& entry) {
+    const std::string path = entry.path().string();
+    if (path.ends_with(ending) && entry.is_regular_file()) found.push_back(path);
+  };
+  if (deep) {
+    for (auto it = fs::recursive_directory_iterator(folder, error);
+         !error && it != fs::recursive_directory_iterator(); it.increment(error)) {
+      take(*it);
+    }
+  } else {
+    for (auto it = fs::directory_iterator(folder, error); !error && it != fs::directory_iterator();
+         it.increment(error)) {
+      take(*it);
+    }
+  }
+  if (error) {
+    fail("file.read", folder, "the folder cannot be read: " + error.message(),
+         "check the name of the folder");
+  }
+  std::sort(found.begin(), found.end());
+  return found;
 }
 
 void DiskFiles::write(const std::string& path, const std::string& bytes) {

@@ -18,7 +18,7 @@ void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNote
   if (wishes.svg) {
     std::ostringstream svg;
     write_svg(svg, sheet, title);
-    outputs.push_back({stem + ".svg", std::move(svg).str()});
+    outputs.push_back({stem + ".svg", std::move(svg).str(), 0});
   }
   if (wishes.pdf) {
     PrintPlan plan = on_one_page(wishes.print.paper) ? one_page(sheet, wishes.print, notes, pattern)
@@ -26,7 +26,7 @@ void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNote
     plan.title = title;
     std::ostringstream pdf;
     write_pdf(pdf, plan);
-    outputs.push_back({stem + ".pdf", std::move(pdf).str()});
+    outputs.push_back({stem + ".pdf", std::move(pdf).str(), static_cast<int>(plan.pages.size())});
   }
 }
 

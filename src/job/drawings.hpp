@@ -12,6 +12,7 @@ namespace blockwright {
 struct OutputFile {
   std::string path;
   std::string bytes;
+  int pages = 0;  ///< of a PDF
 };
 
 /// Adds the sheet as the SVG and PDF that are wished for, under `stem` with their endings.

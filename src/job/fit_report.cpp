@@ -61,6 +61,12 @@ std::string lengths_text(const Effect& effect, Unit unit) {
   return text;
 }
 
+/// The row's name in the direction of the correction.
+std::string_view title_of(const NumberedCorrection& numbered) {
+  const RowAmount row = row_of(numbered.correction);
+  return row_name(row.row, row.sign);
+}
+
 std::string voids_text(const BlockRun& run, const OrderedCorrection& ordered) {
   std::string text;
   for (const std::size_t other : ordered.voids) {
@@ -170,7 +176,7 @@ std::string fit_text(const BlockRun& run) {
     stage = ordered.stage;
     text += fmt::format("  {:>2}. {} ({}, toile {}): {}\n", numbered.number,
                         correction_text(numbered.correction, run.unit), numbered.date,
-                        numbered.toile, fitting_row(ordered.row).name);
+                        numbered.toile, title_of(numbered));
     const Effect* effect = effect_of(run, ordered.correction);
     if (effect != nullptr && effect->corrections.front() == ordered.correction) {
       text += lengths_text(*effect, run.unit) + doubt_text(run, *effect);

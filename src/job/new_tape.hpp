@@ -10,10 +10,6 @@ namespace blockwright {
 bool told_by_new_tape(const Client& client, const Session& session,
                       const NumberedCorrection& correction);
 
-/// Whether a newer session than that of the fitting already has what a correction asked for.
-bool told_by_new_tape(const Client& client, const Session& session,
-                      const NumberedCorrection& correction);
-
 /// Warns of corrections that a newer tape session already explains: the measurement that the
 /// correction called into doubt has moved since, by half to one and a half times what the
 /// correction asked of it. They are applied still, unless the file says to drop them; the maker
@@ -26,7 +22,8 @@ struct Doubt {
   double taped = 0.0;  ///< or estimated, in the session drafted; mm or degrees
   double would_do =
       0.0;  ///< drafted with it, the length named below is that of the corrected block
-  std::string by_length;  ///< the length that was solved for, near the row's rule; empty: from that rule alone
+  std::string by_length;  ///< the length that was solved for, near the row's rule; empty: from that
+                          ///< rule alone
 };
 
 /// The measurement that an applied correction calls into doubt, and the value that would have made

@@ -15,6 +15,13 @@ struct Guide {
 
 /// Kept in step with docs/problems.md and with the codes in the sources by a test.
 constexpr std::array kGuides = {
+    Guide{"batch.collision",
+          "Two client files of a folder would give output of the same name: names are made safe "
+          "and cut at 80 letters.",
+          "Rename one of the two files; nothing was written for the later one."},
+    Guide{"batch.empty", "The folder has no client files.",
+          "Client files end in .json; name the folder that holds them, or take its subfolders "
+          "with --subfolders."},
     Guide{"check.angle",
           "A corner that should be square, or a joined seam that should be smooth, is not.",
           "This is a fault of the program: do not cut, and report it with the client file."},

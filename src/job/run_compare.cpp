@@ -95,6 +95,7 @@ JobResult compared(const CompareJob& job, FileStore& files) {
   const std::vector<Version> versions = versions_of(job, files);
   const Unit unit = wishes.unit.value_or(versions[0].client.unit);
   std::vector<BlockRun> runs;
+  runs.reserve(versions.size());
   for (const Version& v : versions) {
     runs.push_back(fitted_block(v.client, v.file, v.session, unit, v.toile));
   }

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <sstream>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -81,13 +82,29 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
   return fitting;
 }
 
-std::string edited(const FitJob& job, std::string text) {
-  for (const std::string& words : job.add) {
-    std::istringstream in(text);
-    const Client client = read_client(in, job.client);
-    text =
-        with_correction(text, job.client, fitting_of(job, client), correction_in_words(words, job));
+/// The reader's cures speak of keys of the file; at the command line they are options.
+[[noreturn]] void rethrow_for_options(const InputError& error) {
+  Problem problem = error.problem();
+  for (const auto& [key, option] : {std::pair{"\"as\"", "--as"}, std::pair{"\"side\"", "--side"}}) {
+    const bool named = problem.hint.find(key) != std::string::npos;
+    if (named) problem.hint += std::string("; at the command line: ") + option;
   }
+  throw InputError(problem);
+}
+
+std::string with_one_more(const FitJob& job, const std::string& text, const std::string& words) {
+  std::istringstream in(text);
+  const Client client = read_client(in, job.client);
+  const NewCorrection correction = correction_in_words(words, job);
+  try {
+    return with_correction(text, job.client, fitting_of(job, client), correction);
+  } catch (const InputError& error) {
+    rethrow_for_options(error);
+  }
+}
+
+std::string edited(const FitJob& job, std::string text) {
+  for (const std::string& words : job.add) text = with_one_more(job, text, words);
   const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
     for (const int number : numbers) {
       if (number < 1) {
@@ -154,12 +171,9 @@ std::vector<Symptom> fitting_symptoms(const std::string& unit) {
   for (int stage = 0; stage <= 8; ++stage) {
     for (const FittingRow& row : fitting_catalogue()) {
       if (row.stage != stage) continue;
-      Symptom symptom{row.number,
-                      std::string(stage_name(stage)),
-                      std::string(row.seen),
-                      std::string(row.cause),
-                      {},
-                      usual_text(row, unit == "in")};
+      Symptom symptom{
+          row.number, std::string(stage_name(stage)), std::string(row.seen), std::string(row.cause),
+          {},         usual_text(row, unit == "in")};
       for (const CorrectionWords& words : correction_words()) {
         if (words.row != row.number) continue;
         Symptom::Answer answer{

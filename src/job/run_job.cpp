@@ -1,5 +1,6 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
@@ -12,6 +13,7 @@
 #include "wishes.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <sstream>
 #include <utility>
 
@@ -80,9 +82,23 @@ std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const 
   if (wishes.json) {
     std::ostringstream json;
     write_pattern_json(json, run.printed);
-    outputs.push_back({stem_of(job) + "-pattern.json", std::move(json).str()});
+    outputs.push_back({stem_of(job) + "-pattern.json", std::move(json).str(), 0});
   }
   return outputs;
+}
+
+RunSummary summary_of(const BlockRun& run) {
+  RunSummary summary;
+  summary.name = run.client.name;
+  summary.pages = run.pages;
+  for (const DartMeasure& dart : run.checks.darts) {
+    summary.darts += (summary.darts.empty() ? "" : ", ") + dart.piece + " " + dart.name + " " +
+                     fixed(dart.angle.degrees(), 1) + "°";
+  }
+  for (const MeasureBack& row : run.checks.measure_back) {
+    summary.residual = std::max(summary.residual, std::abs(row.residual() - row.adjustment));
+  }
+  return summary;
 }
 
 JobResult done(const Job& job, FileStore& files) {
@@ -97,6 +113,7 @@ JobResult done(const Job& job, FileStore& files) {
     for (const OutputFile& output : outputs) {
       files.write(output.path, output.bytes);
       run.files.push_back(output.path);
+      if (run.pages == 0) run.pages = output.pages;
     }
   }
   if (wishes.report_json) {
@@ -106,6 +123,7 @@ JobResult done(const Job& job, FileStore& files) {
   }
   result.problems = run.problems;
   result.files = run.files;
+  result.summary = summary_of(run);
   return result;
 }
 

@@ -141,7 +141,8 @@ void draw_card_holes(const Piece& piece, Drawing& drawing) {
 
 void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
   for (const Edge& edge : previous.piece->edges) {
-    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name, placed(edge.path, previous.lies));
+    drawing.line(SheetLayer::Previous, LineRole::StitchLine, edge.name,
+                 placed(edge.path, previous.lies));
   }
   for (const Dart& dart : previous.piece->darts) {
     drawing.line(SheetLayer::Previous, LineRole::DartLeg, dart.name,

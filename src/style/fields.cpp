@@ -11,7 +11,7 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr int kDeepest = 8;
-constexpr std::size_t kLargest = 1024 * 1024;
+constexpr std::size_t kLargest = std::size_t{1024} * 1024;
 constexpr std::size_t kShownOfAValue = 40;
 
 std::string shown(const Json& value) {

@@ -129,7 +129,7 @@ StyleStep read_step(const Json& json, std::string_view file, const std::string& 
                  "steps are: " + known_steps());
   }
   Fields fields(json.begin().value(), file, path + "." + name);
-  const StyleStep step = reader->second(fields, unit);
+  StyleStep step = reader->second(fields, unit);
   fields.finish();
   return step;
 }

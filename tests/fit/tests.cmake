@@ -1,3 +1,3 @@
 add_layer_tests(fit
-  SOURCES fitting_test.cpp moves_test.cpp rows_test.cpp
-  LINKS blockwright::fit blockwright_test_blocks)
+  SOURCES fitting_test.cpp moves_test.cpp rows_test.cpp sides_test.cpp trade_test.cpp
+  LINKS blockwright::fit blockwright::check blockwright_test_blocks)

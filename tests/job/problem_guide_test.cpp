@@ -22,7 +22,8 @@ namespace fs = std::filesystem;
 const fs::path kRoot = BLOCKWRIGHT_SOURCE_DIR;
 const fs::path kGuide = kRoot / "src/job/problem_guide.cpp";
 constexpr const char* kCode =
-    "(client|measure|job|file|paper|check|draft|dart|style|fit|pattern|schema|explain|program)\\.["
+    "(client|measure|job|file|paper|check|draft|dart|style|fit|batch|pattern|schema|explain|"
+    "program)\\.["
     "a-z_]+";
 
 std::string text_of(const fs::path& path) {

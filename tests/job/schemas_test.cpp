@@ -11,6 +11,7 @@
 #include <set>
 #include <sstream>
 #include <string>
+#include <vector>
 
 namespace blockwright {
 namespace {
@@ -30,6 +31,9 @@ std::string text_of(const std::string& path) {
 class Memory : public FileStore {
  public:
   std::string read(const std::string& path) override { return text_of(path); }
+  std::vector<std::string> list(const std::string&, const std::string&, bool) override {
+    return {};
+  }
   void write(const std::string& path, const std::string& bytes) override { written[path] = bytes; }
   std::map<std::string, std::string> written;
 };

@@ -6,6 +6,7 @@
 #include <map>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace blockwright {
 
@@ -24,6 +25,17 @@ class MemoryFiles : public FileStore {
       throw FileError({Severity::Error, "file.read", path, "no such file", ""});
     }
     return it->second;
+  }
+
+  std::vector<std::string> list(const std::string& folder, const std::string& ending,
+                                bool deep) override {
+    std::vector<std::string> found;
+    for (const auto& [path, bytes] : files) {
+      const bool below = path.rfind(folder + "/", 0) == 0 && path.ends_with(ending);
+      const bool here = path.find('/', folder.size() + 1) == std::string::npos;
+      if (below && (deep || here)) found.push_back(path);
+    }
+    return found;
   }
 
   void write(const std::string& path, const std::string& bytes) override {

@@ -17,7 +17,7 @@ struct RowAmount {
   double by = 0.0;  ///< mm, as read
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
-  std::string place;  ///< for rows 29, 30, 44, 45: which dart or seam; as Correction::place
+  std::string place;  ///< for rows 29, 30, 44, 45, 49: which dart or seam; as Correction::place
 };
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
@@ -73,9 +73,10 @@ struct FittedPattern {
 /// the frame in which they were drafted (rows that move the centre waist move it off the origin).
 ///
 /// With a correction for one side, each piece that differs comes as two, "front_right" and
-/// "front_left", cut 1 each, the left one mirrored, seams named by side; a front then has a seam at
-/// the centre front. Pieces that do not differ stay as they are. Where a row moves the centre on
-/// one side only, that is told ("fit.seam"); a fuller bust of one side keeps it.
+/// "front_left", cut 1 each with the cloth's right side up, seams named by side: the right front
+/// and the left back are mirrored, and seams say where paths run against each other. A front then
+/// has a seam at the centre front. Pieces that do not differ stay as they are. Where a row moves
+/// the centre on one side only, that is told ("fit.seam"); a fuller bust of one side keeps it.
 ///
 /// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where`
 /// names row and amount: "fit.unknown" (no such row), "fit.amount" (not more than 0, not a number,

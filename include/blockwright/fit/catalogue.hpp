@@ -24,12 +24,16 @@ struct FittingRow {
   double doubt_per_mm = 0.0;
   /// Where fault and cure were read.
   std::string_view source;
+  std::string_view reverse_name = {};  ///< what `name` is when it is done the other way
 };
 
 /// All 49 rows, by number.
 const std::vector<FittingRow>& fitting_catalogue();
 /// Throws std::logic_error if there is no such row.
 const FittingRow& fitting_row(int number);
+
+/// The row's name in the direction of `sign`: "bust taken in at the side" for the reverse of 49.
+std::string_view row_name(int number, int sign);
 
 /// "lengths and balance" ...: what is judged at a stage. A change at one stage makes every
 /// judgement of a later stage void. Order of work: common practice, no source; that the cross grain

@@ -15,8 +15,9 @@ Opened with_corner_moved(const Opened& open, Corner corner, Vec by);
 
 /// O: the curve that runs `by` mm to the left of its direction of travel (into an anticlockwise
 /// piece where positive), as one cubic with the same end directions, exactly as long as the true
-/// parallel: longer by `by` times the angle that it turns to the right. Parallel within 0.1 mm for
-/// offsets of 1 mm, 0.3 mm for 3 mm. There and back is the identity.
+/// parallel: longer by `by` times the angle that it turns to the right. On front necklines of
+/// drafted blocks, offset by -2, 1 and 3 mm, every point lies within 13 % of the offset off the
+/// parallel, and there and back is the old curve within 0.000001 mm (tests/fit).
 /// Requires: it bends one way, nowhere more sharply than `by` on the inner side.
 CubicCurve offset_stroke(const CubicCurve& curve, double by);
 /// The same between given ends, which lie near the true parallel's.

@@ -99,6 +99,9 @@ class Redrawing {
   /// The armhole is to become `by` mm longer: the across point moves level as far as that takes;
   /// where 16 mm are not enough, the lower armhole is drawn fuller or flatter.
   void lengthen_armhole(double by) { armhole_longer_ = by; }
+  /// The armhole leans at the across point at most half as far as by rule 5, so that it keeps its
+  /// hollow below.
+  void keep_hollow() { hollow_kept_ = true; }
   /// The stroke is to be this curve. Requires: its ends are where its nodes are put.
   void draw(StrokeSpot stroke, const CubicCurve& curve);
   /// Marks of the edge keep their distance from its far end.
@@ -151,6 +154,7 @@ class Redrawing {
   std::vector<Node> corners_;
   std::vector<BlockEdge> marks_from_end_;
   std::optional<double> armhole_longer_;
+  bool hollow_kept_ = false;
 };
 
 }  // namespace blockwright

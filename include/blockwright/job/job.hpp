@@ -78,12 +78,21 @@ struct Job {
   bool steps = false;           ///< print the draft as instructions
 };
 
+/// One run in a line.
+struct RunSummary {
+  std::string name;       ///< of the client; empty if she could not be read
+  std::string darts;      ///< "front waist 16.2°, front shoulder 18.4°", of the block
+  double residual = 0.0;  ///< largest of measuring back, mm or degrees, less what gave way
+  int pages = 0;          ///< of the PDF
+};
+
 /// What a job did.
 struct JobResult {
   int exit_code = 0;               ///< 0 done; 1 this client failed; 2 could not start
   std::string output;              ///< the report, for standard output
   Problems problems;               ///< everything found, errors first
   std::vector<std::string> files;  ///< written, in order
+  RunSummary summary;
 };
 
 /// Reads a job file (format "blockwright-job-1", docs/formats.md) over the defaults in `job`.
@@ -95,6 +104,20 @@ Job read_job(const std::string& text, std::string_view file, Job job);
 /// when every pass is done and no check found an error. Throws nothing but std::logic_error (a
 /// bug).
 JobResult run_job(const Job& job, FileStore& files);
+
+/// A folder of clients, each drafted or adapted with the same options.
+struct BatchJob {
+  std::string folder;
+  Job each;      ///< command, style and options; its client is ignored
+  int jobs = 1;  ///< clients worked on at the same time, 1 to 64
+  bool subfolders = false;
+};
+
+/// Runs every client file (*.json) of a folder in the order of their names. One client's failure
+/// never stops the others: the result has a line for each, its exit code is 1 if any failed. Two
+/// clients whose output would have the same name are refused, the later one ("batch.collision").
+/// The same results and bytes for any number of jobs. Throws nothing but std::logic_error.
+JobResult run_batch(const BatchJob& batch, FileStore& files);
 
 /// Adds, withdraws and shows corrections. A changed client file is written whole, the text before
 /// it beside it with ".bak" behind its name. Throws nothing but std::logic_error.

@@ -1,0 +1,209 @@
+#include "blockwright/check/check.hpp"
+#include "fit/fit_people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <map>
+#include <set>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+// What a fitter expects of single rows. Common practice, no source.
+
+namespace {
+
+RowAmount row(int number, double by, const char* place = "", int sign = 1) {
+  return {number, sign, by, AmountAs::Length, BodySide::Both, place};
+}
+
+double waist_of(const Pattern& pattern) {
+  return sewn(pattern, "front", "waist") + sewn(pattern, "back", "waist");
+}
+
+// The lower armhole: below the across point.
+CubicCurve lower_armhole(const Pattern& pattern, const std::string& piece) {
+  return std::get<CubicCurve>(pattern.piece(piece).edge("armhole").path.curves().front());
+}
+
+double hollow(const CubicCurve& curve) {
+  double most = 0.0;
+  for (int i = 1; i < 20; ++i) {
+    const Point p = point_at(curve, i / 20.0);
+    most = std::fmax(most, std::abs(cross(unit(curve.p3 - curve.p0), p - curve.p0)));
+  }
+  return most;
+}
+
+double back_darts(const Pattern& pattern) {
+  double sum = 0.0;
+  for (const Dart& dart : pattern.piece("back").darts)
+    sum += dart.edge == "waist" ? dart.intake() : 0.0;
+  return sum;
+}
+
+std::map<MeasurementName, double> measured(const CheckedBlock& made, const Pattern& pattern) {
+  const CheckReport report =
+      check_block({pattern, made.body, made.block.ease, made.block.adjustments});
+  std::map<MeasurementName, double> all;
+  for (const MeasureBack& m : report.measure_back) all[m.name] = m.pattern;
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("The side is let out alike from underarm to waist, at the bust to nothing at the waist") {
+  for (std::size_t i = 0; i < blocks().size(); i += 10) {
+    const Pattern& block = blocks()[i];
+    for (const int sign : {1, -1}) {
+      const Pattern whole = apply_rows(block, {row(49, 12, "side", sign)}).pattern;
+      const Pattern bust = apply_rows(block, {row(49, 12, "side_at_bust", sign)}).pattern;
+      CHECK(waist_of(whole) - waist_of(block) == Approx(12.0 * sign).margin(0.5));
+      CHECK(waist_of(bust) == Approx(waist_of(block)).margin(1.5));  // its curve stays square
+      for (const char* piece : {"front", "back"}) {
+        const auto out = [&](const char* point) {
+          return (whole.piece(piece).landmark(point) - block.piece(piece).landmark(point)).x;
+        };
+        CHECK(out("underarm_point") == Approx(6.0 * sign).margin(1e-6));
+        CHECK(out("side_waist_point") == Approx(6.0 * sign).margin(1e-6));
+        CHECK(bust.piece(piece).landmark("side_waist_point") ==
+              block.piece(piece).landmark("side_waist_point"));
+      }
+    }
+  }
+}
+
+TEST_CASE("A front that is too wide makes the side seam swing backwards") {
+  CHECK(fitting_row(42).seen.find("backwards") != std::string_view::npos);
+  CHECK(fitting_row(43).seen.find("forwards") != std::string_view::npos);
+}
+
+TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole its hollow") {
+  for (std::size_t i = 0; i < blocks().size(); i += 10) {
+    const Pattern& block = blocks()[i];
+    for (const double by : {13.0, 20.0}) {
+      const Outcome got = outcome(block, {row(9, by)});
+      if (!got.fitted) continue;
+      for (const char* piece : {"front", "back"}) {
+        INFO(i << " " << piece << " " << by);
+        const double ratio =
+            hollow(lower_armhole(got.fitted->pattern, piece)) / hollow(lower_armhole(block, piece));
+        CHECK(ratio > 0.65);
+      }
+    }
+    const Outcome filled = outcome(block, {row(22, 8)});
+    if (!filled.fitted) continue;
+    INFO("filled, " << i);
+    CHECK(hollow(lower_armhole(filled.fitted->pattern, "back")) >
+          0.5 * hollow(lower_armhole(block, "back")));
+  }
+}
+
+TEST_CASE("Back waist darts take 40 mm together, and the front waist dart what is over") {
+  int over = 0;
+  for (const Pattern& block : blocks()) {
+    const Outcome got = outcome(block, {row(44, 40, "waist")});
+    if (!got.fitted) continue;
+    INFO(back_darts(block));
+    CHECK(back_darts(got.fitted->pattern) <= std::fmax(40.0, back_darts(block)) + 0.01);
+    if (back_darts(block) < 40.0 && back_darts(block) > 20.0) ++over;
+  }
+  CHECK(over > 10);
+}
+
+TEST_CASE(
+    "The dart below the nape takes half to all of the amount, about a point 60 to 70 mm down") {
+  for (const Pattern& block : blocks()) {
+    for (const double by : {5.0, 8.0, 20.0}) {
+      const Outcome got = outcome(block, {row(36, by)});
+      if (!got.fitted) continue;
+      const Piece& back = got.fitted->pattern.piece("back");
+      const Dart& dart = back.dart("neck");
+      CHECK(dart.intake() >= 0.5 * by - 0.05);
+      CHECK(dart.intake() <= by + 0.05);
+      const double below = back.landmark("nape").y - dart.apex.y;
+      CHECK(below >= 60.0 - 1e-6);
+      CHECK(below <= 70.0 + 1e-6);
+    }
+  }
+}
+
+TEST_CASE("What a row calls into doubt is what its move changes on the pieces") {
+  std::map<int, std::vector<double>> found;
+  for (const Session& session : survey_people(40, 1988)) {
+    const CheckedBlock made = checked_block(session);
+    const auto before = measured(made, made.block.pattern);
+    for (const FittingRow& one : fitting_catalogue()) {
+      if (!one.doubts || one.stage == 8) continue;
+      const Outcome got = outcome(made.block.pattern, {usual(one, 1)});
+      if (!got.fitted) continue;
+      const auto after = measured(made, got.fitted->pattern);
+      if (before.count(*one.doubts) == 0) continue;
+      found[one.number].push_back((after.at(*one.doubts) - before.at(*one.doubts)) / one.usual);
+    }
+  }
+  for (const auto& [number, changes] : found) {
+    INFO("row " << number << ": " << info(*fitting_row(number).doubts).key);
+    const double said = fitting_row(number).doubt_per_mm;
+    if (number == 27 || number == 28) continue;
+    CHECK(median_of(changes) == Approx(said).margin(0.1 * std::abs(said)));
+  }
+}
+
+TEST_CASE("Shoulder slope is in degrees: 1 mm at the tip of a shoulder of 124 mm is 0.46") {
+  CHECK(fitting_row(12).doubt_per_mm == Approx(0.46).margin(0.005));
+  CHECK(fitting_row(11).doubt_per_mm == Approx(-0.46).margin(0.005));
+  // So 4 degrees are between 8 and 10 mm on a usual shoulder.
+  CHECK_FALSE(warns(apply_rows(usual_block(), {row(12, 7.0)}), "fit.limit"));
+  CHECK(warns(apply_rows(usual_block(), {row(12, 11.0)}), "fit.limit"));
+}
+
+TEST_CASE("A row is named in the direction in which it is done") {
+  std::set<std::string_view> names;
+  for (const FittingRow& one : fitting_catalogue()) {
+    CHECK_FALSE(one.reverse_name.empty());
+    CHECK(one.reverse_name != one.name);
+    CHECK(row_name(one.number, 1) == one.name);
+    CHECK(names.insert(row_name(one.number, -1)).second);
+  }
+  CHECK(row_name(49, -1) == "bust taken in at the side");
+  // Rows that undo each other have each other's names.
+  for (const auto& [a, b] : {std::pair{1, 2},
+                             {3, 4},
+                             {9, 10},
+                             {11, 12},
+                             {19, 20},
+                             {27, 28},
+                             {33, 34},
+                             {35, 37},
+                             {42, 43}}) {
+    INFO(a);
+    CHECK(row_name(a, -1) == row_name(b, 1));
+    CHECK(row_name(b, -1) == row_name(a, 1));
+  }
+}
+
+TEST_CASE("Limits name measurements in words") {
+  const FittedPattern fitted = apply_rows(usual_block(), {row(27, 15)});
+  for (const Problem& problem : fitted.remarks) {
+    if (problem.code != "fit.limit") continue;
+    CHECK(problem.message.find('_') == std::string::npos);
+    CHECK(problem.hint.find('_') == std::string::npos);
+  }
+  CHECK(warns(fitted, "fit.limit"));
+}
+
+TEST_CASE("A shoulder point brought forward by 1 mm shortens the front slant by hardly more") {
+  const auto slant = [](const Pattern& pattern) {
+    const Piece& front = pattern.piece("front");
+    const Dart& dart = front.dart("shoulder");
+    return norm(rotated_about(front.landmark("shoulder_point"), dart.apex, dart.angle()) -
+                front.landmark("centre_waist"));
+  };
+  std::vector<double> changes;
+  for (std::size_t i = 0; i < blocks().size(); i += 5) {
+    const Outcome got = outcome(blocks()[i], {row(13, 1)});
+    if (got.fitted) changes.push_back(slant(got.fitted->pattern) - slant(blocks()[i]));
+  }
+  CHECK(median_of(changes) == Approx(fitting_row(13).doubt_per_mm).margin(0.03));
+}
