@@ -71,12 +71,12 @@ TEST_CASE("A dart moves to every place of the front, and back again, to a millio
     CHECK(piece.dart("shoulder").angle().radians() ==
           Approx((1.0 - part) * block.piece("front").dart("shoulder").angle().radians())
               .epsilon(1e-12));
-    const Pattern back = name == "waist"
-                             ? pivot(there, {"front.waist", "front.shoulder", 1.0,
-                                             part * block.piece("front").dart("shoulder").angle(),
-                                             std::nullopt})
-                                   .pattern
-                             : moved(there, place, "front.shoulder");
+    const Pattern back =
+        name == "waist"
+            ? pivot(there, {"front.waist", "front.shoulder", 1.0,
+                            part * block.piece("front").dart("shoulder").angle(), std::nullopt})
+                  .pattern
+            : moved(there, place, "front.shoulder");
     CHECK(apart(block.piece("front"), back.piece("front")) < 1e-9);
   }
 }
