@@ -66,22 +66,16 @@ constexpr Picture kPictures[] = {
     {"darts-fairing.svg", "The seam across a closed dart", draw_fairing},
 };
 
-void write(const Diagram& diagram, const std::string& title, const std::string& file) {
-  std::ofstream out(file);
-  out << diagram.svg(title);
-  if (!out.flush()) throw std::runtime_error("cannot write " + file);
-}
-
 void write_all(const std::string& wardrobe, const std::string& folder) {
   for (const MovePicture& move : kMoves) {
     Diagram diagram(kWidth, kHeight);
     draw_move(diagram, person_of(wardrobe, move.person), move);
-    write(diagram, move.title, folder + '/' + move.file);
+    diagram.write(move.title, folder + '/' + move.file);
   }
   for (const Picture& picture : kPictures) {
     Diagram diagram(kWidth, kHeight);
     picture.draw(diagram, wardrobe);
-    write(diagram, picture.title, folder + '/' + picture.file);
+    diagram.write(picture.title, folder + '/' + picture.file);
   }
 }
 

@@ -3,7 +3,9 @@
 #include "blockwright/base/number_text.hpp"
 
 #include <cmath>
+#include <fstream>
 #include <numbers>
+#include <stdexcept>
 #include <variant>
 #include <vector>
 
@@ -169,6 +171,12 @@ std::string Diagram::svg(const std::string& title) const {
          "'>\n<title>" + title + "</title>\n<rect width='100%' height='100%' fill='white'/>\n" +
          "<g fill='none' stroke-linejoin='round' font-family='DejaVu Sans, sans-serif'>\n" + body_ +
          "</g>\n</svg>\n";
+}
+
+void Diagram::write(const std::string& title, const std::string& file) const {
+  std::ofstream out(file);
+  out << svg(title);
+  if (!out.flush()) throw std::runtime_error("cannot write " + file);
 }
 
 }  // namespace blockwright_examples

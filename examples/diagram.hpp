@@ -49,6 +49,8 @@ class Diagram {
   void heading(blockwright::Point at, const std::string& text);
 
   [[nodiscard]] std::string svg(const std::string& title) const;
+  /// Writes svg() into a file. Throws std::runtime_error, naming the file.
+  void write(const std::string& title, const std::string& file) const;
 
  private:
   void stroke(const blockwright::Path& placed_path, const std::string& attributes);

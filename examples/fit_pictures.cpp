@@ -23,19 +23,13 @@ std::string file_of(int row) {
   return std::string(row < 10 ? "fit-0" : "fit-") + std::to_string(row) + ".svg";
 }
 
-void write(const Diagram& diagram, const std::string& title, const std::string& file) {
-  std::ofstream out(file);
-  out << diagram.svg(title);
-  if (!out.flush()) throw std::runtime_error("cannot write " + file);
-}
-
 void write_all(const std::string& wardrobe, const std::string& folder) {
   for (const auto& pictures : {upper_pictures(), middle_pictures(), lower_pictures()}) {
     for (const FitPicture& picture : pictures) {
       Diagram diagram(kFitWidth, kFitHeight);
       draw_fit(diagram, picture, person_of(wardrobe, picture.person).block);
-      write(diagram, std::string(blockwright::fitting_row(picture.row).name),
-            folder + '/' + file_of(picture.row));
+      diagram.write(std::string(blockwright::fitting_row(picture.row).name),
+                    folder + '/' + file_of(picture.row));
     }
   }
 }

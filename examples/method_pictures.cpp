@@ -44,10 +44,7 @@ void write(const Picture& picture, const Block& block, const std::string& folder
   Diagram diagram(kWidth, kHeight);
   diagram.place(at_origin(kFrontOrigin));
   picture.draw(diagram, block);
-  const std::string file = folder + '/' + picture.file;
-  std::ofstream out(file);
-  out << diagram.svg(picture.title);
-  if (!out.flush()) throw std::runtime_error("cannot write " + file);
+  diagram.write(picture.title, folder + '/' + picture.file);
 }
 
 }  // namespace

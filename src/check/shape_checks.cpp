@@ -14,7 +14,6 @@ constexpr double kSquare = 1.0;         // degrees
 constexpr double kSmooth = 3.0;         // degrees
 /// A neckline under a steep shoulder gives up this much of its right angle at most; the joined seam
 /// stays smooth.
-constexpr double kStraight = 1e-6;  // 1/mm: a bend of a kilometre's radius is straight
 /// Published band for a block's armhole over the body's armscye (docs/sources.md).
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
@@ -39,23 +38,8 @@ void expect(Problems& problems, const char* where, double got, double wanted, do
                          got - wanted, " degrees"));
 }
 
-int inflections(const Path& path) {
-  constexpr int samples = 48;
-  int changes = 0;
-  double last = 0.0;
-  for (const Curve& curve : path.curves()) {
-    for (int i = 0; i <= samples; ++i) {
-      const double bend = curvature_at(curve, static_cast<double>(i) / samples);
-      if (std::abs(bend) < kStraight) continue;
-      if (last * bend < 0.0) ++changes;
-      last = bend;
-    }
-  }
-  return changes;
-}
-
 void expect_inflections(Problems& problems, const Piece& piece, const char* edge, int most) {
-  const int got = inflections(piece.edge(edge).path);
+  const int got = inflections({piece.edge(edge).path});
   if (got <= most) return;
   problems.push_back({Severity::Error, "check.curve", piece.name + "." + edge,
                       "the curve turns back " + std::to_string(got) + " times; at most " +

@@ -21,11 +21,26 @@ constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
 constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 
-void require_range(const std::string& where, const char* what, double value, double least,
-                   double most) {
-  if (value >= least && value <= most) return;
-  refuse("dart.place", where, std::string(what) + " of " + trimmed(value, 3) + " is out of range",
-         "use " + trimmed(least, 0) + " to " + trimmed(most, 0));
+void require_length(const std::string& where, const char* what, double mm, double least,
+                    double most) {
+  if (mm >= least && mm <= most) return;
+  const std::string found = mm > 0.0 ? told_length(mm) : trimmed(mm, 1) + " mm";
+  refuse("dart.place", where, std::string(what) + " of " + found + " is out of range",
+         "use " + told_length(least) + " to " + told_length(most));
+}
+
+// A name that no gathers and no notch of the piece have yet.
+std::string free_fullness_name(const Piece& piece, const std::string& wish) {
+  const auto taken = [&](const std::string& name) {
+    const auto has = [&](const auto& items, const std::string& wanted) {
+      return std::any_of(items.begin(), items.end(),
+                         [&](const auto& item) { return item.name == wanted; });
+    };
+    return has(piece.fullness, name) || has(piece.notches, name + "_from");
+  };
+  std::string name = wish;
+  for (int number = 2; taken(name); ++number) name = wish + "_" + std::to_string(number);
+  return name;
 }
 
 // What a bridged mouth added to its edge.
@@ -175,10 +190,12 @@ Problem told(const Piece& piece, const std::string& name) {
 // --- slash and spread -------------------------------------------------------------------------
 
 void require_sound(const SpreadMove& move) {
-  require_range(move.from, "a spread in mm", move.by, kLeastSpread, kMostSpread);
-  require_range(move.from, "a number of slashes", move.lines, 1.0, kMostLines);
-  require_range(move.from, "a distance in mm between slashes", move.apart, kLeastApart, kMostApart);
-  require_range(move.from, "a length in mm", move.over, kLeastOver, kMostOver);
+  require_length(move.from, "a spread", move.by, kLeastSpread, kMostSpread);
+  require_length(move.from, "a distance between slashes", move.apart, kLeastApart, kMostApart);
+  require_length(move.from, "a length to redraw", move.over, kLeastOver, kMostOver);
+  if (move.lines >= 1 && move.lines <= kMostLines) return;
+  refuse("dart.place", move.from, std::to_string(move.lines) + " slashes are out of range",
+         "use 1 to " + std::to_string(kMostLines));
 }
 
 // One slash, by the names of the darts of no width that stand at its ends.
@@ -239,7 +256,12 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
   const bool opens_first = from == first;
   if (hinged) {
     const double radius = open.at(from).leg();
-    const Angle turn = Angle::radians(2.0 * std::asin(std::fmin(1.0, 0.5 * by / radius)));
+    if (by > radius) {
+      refuse("dart.place", open.piece.name,
+             "a slash of " + told_length(radius) + " cannot be spread by " + told_length(by),
+             "spread it by less, or slash in more lines");
+    }
+    const Angle turn = Angle::radians(2.0 * std::asin(0.5 * by / radius));
     turn_between(open, first, second, opens_first ? turn : -turn);
   } else {
     const Vec across = unit(left_of(open.at(first).legs[0] - open.at(second).legs[0]));
@@ -284,19 +306,19 @@ Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
 }  // namespace
 
 MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
-  require_range(move.dart, "a length in mm", move.over, kLeastOver, kMostOver);
+  require_length(move.dart, "a length to gather over", move.over, kLeastOver, kMostOver);
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
   refuse_too_much_ease(move, open.at(spot));
+  const std::string name = free_fullness_name(open.piece, words.name);
   const Bridge made = bridge(open, spot);
   const Span mouth{spot.edge, made.from, made.from + made.added, made.added};
-  add_fullness(open, words.name, move.kind,
-               redrawn(open, widened(open, mouth, move.over, move.dart)));
+  add_fullness(open, name, move.kind, redrawn(open, widened(open, mouth, move.over, move.dart)));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
-  mark_mate(moved.pattern, open.piece.name, words.name);
-  moved.remarks.push_back(told(moved.pattern.pieces[words.piece], words.name));
+  mark_mate(moved.pattern, open.piece.name, name);
+  moved.remarks.push_back(told(moved.pattern.pieces[words.piece], name));
   return moved;
 }
 
@@ -321,7 +343,7 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
     if (span.added == 0.0) continue;
     const Span drawn = redrawn(open, widened(open, span, move.over, move.from));
     if (!move.gathered) continue;
-    named.push_back(open.edges[span.edge].name + "_gathers");
+    named.push_back(free_fullness_name(open.piece, open.edges[span.edge].name + "_gathers"));
     add_fullness(open, named.back(), Fullness::Kind::Gathers, drawn);
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);

@@ -69,6 +69,20 @@ bool darts_cross(const Dart& a, const Dart& b) {
   return false;
 }
 
+// Gathers are drawn up as one; a dart in the midst of them could not be sewn.
+void refuse_darts_in_gathers(const Piece& piece, const std::string& where) {
+  for (const Fullness& fullness : piece.fullness) {
+    for (const Dart& dart : piece.darts) {
+      if (dart.edge != fullness.edge) continue;
+      const double at = nearest(piece.edge(dart.edge).path, dart.cap).along;
+      if (at <= fullness.from || at >= fullness.to) continue;
+      refuse("dart.blocked", where,
+             "the dart " + dart.name + " would open in the gathers " + fullness.name,
+             "choose a place beside them, or make the gathers last");
+    }
+  }
+}
+
 void refuse_crossings(const Piece& piece, const std::string& where) {
   for (std::size_t i = 0; i < piece.darts.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
@@ -121,6 +135,7 @@ Piece finished(const Opened& open, const std::string& where, Problems& remarks) 
   Piece piece = put_together(open);
   settle_centre_front(piece, open, remarks);
   piece = with_clear_grain(std::move(piece));
+  refuse_darts_in_gathers(piece, where);
   refuse_crossings(piece, where);
   return piece;
 }

@@ -188,6 +188,16 @@ void name_panels(const Piece& piece, const PanelSeam& seam, const Cut& cut, Pane
   }
 }
 
+// Names of panels stand before a dot in later steps, and in the file's ids.
+void require_plain_name(const std::string& name) {
+  const bool plain =
+      !name.empty() && name.size() <= 40 &&
+      name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos;
+  if (plain) return;
+  refuse("dart.panel", name, "this is no name for a panel",
+         "use 1 to 40 small letters, digits and underscores, such as side_front");
+}
+
 void require_free_names(const Pattern& pattern, const std::string& old, const PanelWalk& walk) {
   for (const Piece& piece : pattern.pieces) {
     const bool taken = piece.name == walk.centre_panel || piece.name == walk.side_panel;
@@ -307,6 +317,8 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   PanelWalk& walk = panels.walk;
   walk.edge = cut.edge;
   name_panels(old, seam, cut, walk);
+  require_plain_name(walk.centre_panel);
+  require_plain_name(walk.side_panel);
   require_free_names(pattern, old.name, walk);
   const Dart &first = open.at(cut.first), &second = open.at(cut.second);
   const SeamLines lines = rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),

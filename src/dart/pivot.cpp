@@ -39,6 +39,14 @@ std::string receiving_dart(Opened& open, const Aim& aim, Point apex, const Pivot
   return name;
 }
 
+void require_hold_back(const PivotMove& move) {
+  constexpr double most = 200.0;  // mm: longer than the leg of any dart of a bodice is held back
+  if (!move.hold_back || (*move.hold_back >= 0.0 && *move.hold_back <= most)) return;
+  refuse("dart.place", move.dart,
+         "a hold-back of " + trimmed(*move.hold_back, 1) + " mm is out of range",
+         "use 0 to " + told_length(most));
+}
+
 // A dart that took the place of one of its own name may have it back.
 void rename_as_wished(Opened& open, std::string& name, const std::string& wish) {
   if (name == wish || find_dart(open, wish)) return;
@@ -49,6 +57,7 @@ void rename_as_wished(Opened& open, std::string& name, const std::string& wish) 
 }  // namespace
 
 MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
+  require_hold_back(move);
   const PieceWords from = piece_and_name(pattern, move.dart);
   const PieceWords to = piece_and_name(pattern, move.to);
   if (from.piece != to.piece) {

@@ -90,6 +90,20 @@ void fan_out(Opened& open, const std::string& name, const std::vector<Angle>& an
   }
 }
 
+// Parts are named after their dart; where the piece has a dart of such a name already, after a
+// group of its own.
+std::string free_stem(const Opened& open, const std::string& name, std::size_t count) {
+  const auto taken = [&](const std::string& stem) {
+    for (std::size_t i = 1; i <= count; ++i) {
+      if (find_dart(open, stem + "_" + std::to_string(i))) return true;
+    }
+    return false;
+  };
+  std::string stem = name;
+  while (taken(stem)) stem += "_group";
+  return stem;
+}
+
 void cap_darts(Opened& open, const std::string& stem, std::size_t count) {
   for (std::size_t i = 1; i <= count; ++i) cap_dart(open, stem + "_" + std::to_string(i));
 }
@@ -101,17 +115,19 @@ MovedDarts split(const Pattern& pattern, const SplitMove& move) {
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
+  const std::string stem = free_stem(open, words.name, move.shares.size());
+  open.at(spot).name = stem;
   const bool from_end = position_of(open, spot).from_path_end;
   const std::vector<Angle> angles = angles_of(open.at(spot), move, from_end);
   if (move.group == DartGroup::Fanned) {
-    fan_out(open, words.name, angles, fan_places(open, spot, move), from_end);
+    fan_out(open, stem, angles, fan_places(open, spot, move), from_end);
   } else if (!part_parallel(open, spot, angles, move.spacing, from_end)) {
     refuse_room(move, 0.5 * move.spacing);
   }
-  cap_darts(open, words.name, angles.size());
+  cap_darts(open, stem, angles.size());
   MovedDarts moved{pattern, {}};
   for (std::size_t i = 1; i <= angles.size(); ++i) {
-    judge_width(open, words.name + "_" + std::to_string(i), kWidestDart, moved.remarks);
+    judge_width(open, stem + "_" + std::to_string(i), kWidestDart, moved.remarks);
   }
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
   return moved;

@@ -20,7 +20,6 @@ constexpr double kGrown = 0.5;          // mm: less is rounding of caps and arcs
 constexpr double kSquare = 1.0;         // degrees
 constexpr double kSmooth = 3.0;         // degrees
 constexpr double kSeamTolerance = 1.0;  // mm
-constexpr double kStraight = 1e-6;      // 1/mm
 
 void require_shoulder(const Opened& before, const Opened& after) {
   const double was = closed_length(before, BlockEdge::Shoulder);
@@ -93,28 +92,12 @@ void require_outline(const Opened& after) {
 
 // --- what is judged -----------------------------------------------------------------------
 
-int inflections(const OpenEdge& edge) {
-  constexpr int samples = 48;
-  int changes = 0;
-  double last = 0.0;
-  for (const Path& stretch : edge.stretches) {
-    for (const Curve& curve : stretch.curves()) {
-      for (int i = 0; i <= samples; ++i) {
-        const double bend = curvature_at(curve, static_cast<double>(i) / samples);
-        if (std::abs(bend) < kStraight) continue;
-        if (last * bend < 0.0) ++changes;
-        last = bend;
-      }
-    }
-  }
-  return changes;
-}
-
 void judge_curve(const Opened& before, const Opened& after, BlockEdge which, int most,
                  Problems& problems) {
   const OpenEdge& edge = after.edges[static_cast<std::size_t>(which)];
-  const int got = inflections(edge);
-  if (got <= std::max(most, inflections(before.edges[static_cast<std::size_t>(which)]))) return;
+  const int got = inflections(edge.stretches);
+  if (got <= std::max(most, inflections(before.edges[static_cast<std::size_t>(which)].stretches)))
+    return;
   problems.push_back({Severity::Warning, "fit.curve", after.piece.name + "." + edge.name,
                       "the curve turns back " + std::to_string(got) + " times; at most " +
                           std::to_string(most) + " is fair",

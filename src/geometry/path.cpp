@@ -251,4 +251,22 @@ NearestOnPath nearest(const Path& path, Point to) {
   return best;
 }
 
+int inflections(const std::vector<Path>& paths) {
+  constexpr int samples = 48;
+  constexpr double straight = 1e-6;  // 1/mm
+  int changes = 0;
+  double last = 0.0;
+  for (const Path& path : paths) {
+    for (const Curve& curve : path.curves()) {
+      for (int i = 0; i <= samples; ++i) {
+        const double bend = curvature_at(curve, static_cast<double>(i) / samples);
+        if (std::abs(bend) < straight) continue;
+        if (last * bend < 0.0) ++changes;
+        last = bend;
+      }
+    }
+  }
+  return changes;
+}
+
 }  // namespace blockwright

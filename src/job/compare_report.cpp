@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "notes.hpp"
+#include "problems_as_json.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -17,11 +18,6 @@ using Json = nlohmann::ordered_json;
 
 // Smaller differences are not told, in mm or degrees.
 constexpr double kSeen = 0.05;
-
-std::string as_words(std::string name) {
-  for (char& c : name) c = c == '.' || c == '_' ? ' ' : c;
-  return name;
-}
 
 /// A value of both versions; one that only one of them has has no other.
 struct Row {
@@ -83,23 +79,14 @@ struct NamedMove {
   Vec by;
 };
 
-double level_of(const Piece& piece, Alignment alignment) {
-  for (const BalanceLine& line : piece.balance_lines) {
-    if (alignment == Alignment::Bust && line.name == "bust_line") return line.path.start().y;
-  }
-  for (const Landmark& landmark : piece.landmarks) {
-    const bool neck = landmark.name == "front_neck_point" || landmark.name == "nape";
-    if (alignment == Alignment::Neck ? neck : landmark.name == "centre_waist") return landmark.at.y;
-  }
-  return 0.0;
-}
-
 std::vector<NamedMove> point_moves(const Comparison& c) {
   std::vector<NamedMove> moves;
   for (const Piece& piece : c.after.fitted.pattern.pieces) {
     for (const Piece& old : c.before.fitted.pattern.pieces) {
       if (old.name != piece.name) continue;
-      const Vec shift{0.0, level_of(piece, c.alignment) - level_of(old, c.alignment)};
+      const auto here = alignment_level(piece, c.alignment);
+      const auto there = alignment_level(old, c.alignment);
+      const Vec shift{0.0, here && there ? *here - *there : 0.0};
       for (const Landmark& landmark : piece.landmarks) {
         for (const Landmark& was : old.landmarks) {
           if (was.name != landmark.name) continue;
@@ -159,8 +146,6 @@ std::string points_text(const Comparison& c) {
   return "\nPoints that moved by more than 2 mm\n" +
          (text.empty() ? std::string("  none\n") : text);
 }
-
-double rounded(double value) { return std::round(value * 1e4) / 1e4 + 0.0; }
 
 Json rows_json(const std::vector<Row>& rows) {
   Json list = Json::array();

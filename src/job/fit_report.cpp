@@ -5,6 +5,7 @@
 #include "blockwright/fit/order.hpp"
 #include "new_tape.hpp"
 #include "notes.hpp"
+#include "problems_as_json.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -17,11 +18,6 @@ namespace {
 
 // Changes below this are not told, in mm.
 constexpr double kSeen = 0.05;
-
-std::string as_words(std::string name) {
-  for (char& c : name) c = c == '.' || c == '_' ? ' ' : c;
-  return name;
-}
 
 std::string signed_text(double mm, Unit unit) {
   const std::string size = in_unit(std::abs(mm), unit);
@@ -127,25 +123,12 @@ std::string problems_text(const BlockRun& run) {
 
 nlohmann::ordered_json moved_json(const Effect& effect) {
   auto list = nlohmann::ordered_json::array();
-  const auto rounded = [](double mm) { return std::round(mm * 1e4) / 1e4 + 0.0; };
   for (const MovedLength& moved : effect.moved) {
     nlohmann::ordered_json row = {{"name", moved.name},
                                   {"before_mm", rounded(moved.before)},
                                   {"after_mm", rounded(moved.after)}};
     if (moved.predicted) row["predicted_mm"] = rounded(*moved.predicted);
     list.push_back(row);
-  }
-  return list;
-}
-
-nlohmann::ordered_json problems_list(const Problems& problems) {
-  auto list = nlohmann::ordered_json::array();
-  for (const Problem& p : problems) {
-    list.push_back({{"severity", severity_name(p.severity)},
-                    {"code", p.code},
-                    {"where", p.where},
-                    {"message", p.message},
-                    {"hint", p.hint}});
   }
   return list;
 }
@@ -221,7 +204,7 @@ std::string fit_json(const BlockRun& run) {
   return Json{{"client", run.client.name},
               {"session", run.session.date},
               {"corrections", list},
-              {"problems", problems_list(run.problems)}}
+              {"problems", problems_as_json(run.problems)}}
              .dump(2, ' ', false, Json::error_handler_t::replace) +
          "\n";
 }

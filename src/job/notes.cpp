@@ -102,6 +102,11 @@ std::string in_unit(double mm, Unit unit) {
   return unit == Unit::Cm ? fixed(mm / 10.0, 1) : inch_fraction(mm / 25.4);
 }
 
+std::string as_words(std::string name) {
+  for (char& c : name) c = c == '.' || c == '_' ? ' ' : c;
+  return name;
+}
+
 std::string words_of(MeasurementName name) {
   std::string words(info(name).key);
   std::replace(words.begin(), words.end(), '_', ' ');

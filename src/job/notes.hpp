@@ -22,6 +22,9 @@ std::string in_unit(double mm, Unit unit);
 /// "cm" or "in".
 std::string unit_name(Unit unit);
 
+/// A name of pieces and edges as words: "front.centre_front" as "front centre front".
+std::string as_words(std::string name);
+
 /// A measurement's key as words: "side neck to bust point".
 std::string words_of(MeasurementName name);
 

@@ -32,7 +32,8 @@ Reader text_into(std::string Job::*member) {
   };
 }
 
-Reader number_into(double Job::*member) {
+template <class Number>
+Reader number_into(Number Job::*member) {
   return [member](const Json& value, Job& job) {
     if (!value.is_number()) return false;
     job.*member = value.get<double>();

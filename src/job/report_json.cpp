@@ -1,5 +1,7 @@
 #include "report_json.hpp"
 
+#include "problems_as_json.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <cmath>
@@ -8,25 +10,6 @@ namespace blockwright {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-/// Far below what is drawn and far above what compilers differ by.
-double rounded(double value) {
-  constexpr double steps_per_unit = 1e4;
-  const double r = std::round(value * steps_per_unit) / steps_per_unit;
-  return r == 0.0 ? 0.0 : r;
-}
-
-Json problem_list(const Problems& problems) {
-  Json list = Json::array();
-  for (const Problem& p : problems) {
-    list.push_back({{"severity", severity_name(p.severity)},
-                    {"code", p.code},
-                    {"where", p.where},
-                    {"message", p.message},
-                    {"hint", p.hint}});
-  }
-  return list;
-}
 
 Json measure_back_list(const BlockRun& run) {
   Json list = Json::array();
@@ -85,7 +68,7 @@ Json step_list(const BlockRun& run) {
     list.push_back({{"did", step.words},
                     {"darts", dart_list(measured_darts(step.after))},
                     {"lengths", length_map(measured_edges(step.after))},
-                    {"remarks", problem_list(step.remarks)}});
+                    {"remarks", problems_as_json(step.remarks)}});
   }
   return list;
 }
@@ -110,7 +93,7 @@ std::string text_of(const Json& json) {
 std::string report_json(const BlockRun& run) {
   Json report = {{"client", run.client.name},
                  {"session", run.session.date},
-                 {"problems", problem_list(run.problems)},
+                 {"problems", problems_as_json(run.problems)},
                  {"measure_back", measure_back_list(run)},
                  {"darts", dart_list(run.checks.darts)},
                  {"lengths", length_map(run.checks.lengths)}};
@@ -128,7 +111,7 @@ std::string problems_json(const std::string& file, const Problems& problems) {
   return text_of(Json{{"client", nullptr},
                       {"session", nullptr},
                       {"file", file},
-                      {"problems", problem_list(problems)},
+                      {"problems", problems_as_json(problems)},
                       {"measure_back", Json::array()},
                       {"darts", Json::array()},
                       {"lengths", Json::object()},

@@ -29,12 +29,6 @@ std::string row(const std::string& name, const std::string& body, const std::str
   return line + "\n";
 }
 
-/// "back.waist_outer" as "back waist outer".
-std::string as_words(std::string name) {
-  for (char& c : name) c = c == '.' || c == '_' ? ' ' : c;
-  return name;
-}
-
 std::string remark_of(const BlockRun& run, const MeasureBack& m) {
   std::string remark;
   if (m.source == Source::Estimated) {

@@ -2,7 +2,9 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/job/job.hpp"
 #include "guarded.hpp"
+#include "problems_as_json.hpp"
 #include "safe_name.hpp"
+#include "wishes.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -10,6 +12,7 @@
 #include <algorithm>
 #include <atomic>
 #include <map>
+#include <stdexcept>
 #include <thread>
 
 namespace blockwright {
@@ -47,7 +50,14 @@ JobResult one(const Job& each, const std::string& client,
   Job job = each;
   job.client = client;
   job.report = "text";
-  return run_job(job, files);
+  try {
+    return run_job(job, files);
+  } catch (const std::logic_error& error) {  // a bug, which must not stop the others
+    return failed(client, false,
+                  {Severity::Error, "program.bug", client, error.what(),
+                   "please report it with the client file"},
+                  1);
+  }
 }
 
 /// Clients are handed out in order; each result goes to its own place.
@@ -108,28 +118,24 @@ std::string summary_json(const std::vector<Line>& lines) {
   using Json = nlohmann::ordered_json;
   Json list = Json::array();
   for (const Line& line : lines) {
-    Json one = {{"file", line.file},
-                {"client", line.result.summary.name},
-                {"state", state_of(line.result)},
-                {"darts", line.result.summary.darts},
-                {"residual_mm", std::round(line.result.summary.residual * 1e4) / 1e4},
-                {"pages", line.result.summary.pages},
-                {"files", line.result.files}};
-    Json problems = Json::array();
-    for (const Problem& p : line.result.problems) {
-      problems.push_back({{"severity", severity_name(p.severity)},
-                          {"code", p.code},
-                          {"where", p.where},
-                          {"message", p.message},
-                          {"hint", p.hint}});
-    }
-    one["problems"] = problems;
-    list.push_back(one);
+    list.push_back({{"file", line.file},
+                    {"client", line.result.summary.name},
+                    {"state", state_of(line.result)},
+                    {"darts", line.result.summary.darts},
+                    {"residual_mm", rounded(line.result.summary.residual)},
+                    {"pages", line.result.summary.pages},
+                    {"files", line.result.files},
+                    {"problems", problems_as_json(line.result.problems)}});
   }
   return Json{{"clients", list}}.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-void require_sound(const BatchJob& batch) {
+/// What is wrong for everybody is told once, before anybody is worked on.
+void require_sound(const BatchJob& batch, FileStore& files) {
+  (void)wishes_of(batch.each);
+  if (batch.each.command == Command::Adapt) {
+    (void)read_style(files.read(batch.each.style), batch.each.style);
+  }
   if (batch.jobs < 1 || batch.jobs > kMostJobs) {
     throw UsageError({Severity::Error, "job.value", "--jobs",
                       std::to_string(batch.jobs) + " is out of range",
@@ -138,7 +144,7 @@ void require_sound(const BatchJob& batch) {
 }
 
 JobResult batched(const BatchJob& batch, FileStore& files) {
-  require_sound(batch);
+  require_sound(batch, files);
   const std::vector<std::string> clients = files.list(batch.folder, ".json", batch.subfolders);
   if (clients.empty()) {
     throw UsageError({Severity::Error, "batch.empty", batch.folder,

@@ -112,9 +112,10 @@ JobResult compared(const CompareJob& job, FileStore& files) {
     std::vector<OutputFile> outputs;
     SheetNotes notes = notes_of(runs[1], wishes.print);
     notes.made = {"grey and dotted: " + version_name(runs[0]), "black: " + version_name(runs[1])};
-    const PreviousVersion previous{runs[0].fitted.pattern, alignment, true};
-    add_drawings(stem_of(job), wishes, notes, title_of(comparison), runs[1].fitted.pattern,
-                 lay_out(runs[1].fitted.pattern, wishes.print, notes, &previous), outputs);
+    const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, alignment, true};
+    const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
+    add_drawings(stem_of(job), wishes, notes, title_of(comparison), trued,
+                 lay_out(trued, wishes.print, notes, &previous), outputs);
     for (const OutputFile& output : outputs) {
       files.write(output.path, output.bytes);
       result.files.push_back(output.path);

@@ -56,6 +56,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.printed = std::move(trued.pattern);
   run.faired = std::move(trued.faired);
   add(run.problems, check_pattern(run.printed));
+  errors_first(run.problems);
 }
 
 /// "out/ondine-marsh", "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".

@@ -108,6 +108,11 @@ Wishes wishes_of(const Job& job) {
   if (job.write.empty()) refuse("write", "", "svg, pdf, json, or several with commas between");
   for (const std::string& kind : job.write) wish(w, kind);
   w.unit = unit_named(job.unit);
+  if (job.toile < 0) {
+    throw UsageError({Severity::Error, "job.value", "--toile",
+                      std::to_string(job.toile) + " is no toile's number",
+                      "use 1, 2 ..., or 0 for all corrections"});
+  }
   if (job.report != "text" && job.report != "json") refuse("report", job.report, "text or json");
   w.report_json = job.report == "json";
   return w;
@@ -121,7 +126,7 @@ Style style_of_moves(const Job& job) {
     PivotMove move{job.dart[i], job.to[i], 1.0, std::nullopt, std::nullopt};
     if (!job.part.empty()) move.part = job.part[i];
     if (!job.angle.empty()) move.angle = Angle::degrees(job.angle[i]);
-    if (job.hold_back >= 0.0) move.hold_back = job.hold_back;
+    move.hold_back = job.hold_back;
     style.steps.emplace_back(move);
   }
   for (const std::string& words : job.split) style.steps.emplace_back(split_named(words));

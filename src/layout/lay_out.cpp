@@ -18,8 +18,24 @@ bool is_panel_of(const Piece& panel, const Piece& piece) {
   return part == whole || part.ends_with("_" + whole) || part.starts_with(whole + "_");
 }
 
-/// The height that the alignment lays on the same height of the other version.
-std::optional<double> level_of(const Piece& piece, Alignment alignment) {
+std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersion* previous) {
+  if (previous == nullptr) return std::nullopt;
+  for (const Piece& old : previous->pattern.pieces) {
+    if (!is_panel_of(piece, old)) continue;
+    const auto here = alignment_level(piece, previous->alignment);
+    const auto there = alignment_level(old, previous->alignment);
+    const double up = here && there ? *here - *there : 0.0;
+    // A left piece is the mirror image of the half that it was drafted as.
+    const bool left = piece.name.ends_with("_left") && !old.name.ends_with("_left");
+    const Placement side = left ? Placement::mirror() : Placement();
+    return PreviousPiece{&old, side.then(Placement::shift({0.0, up})), previous->distances};
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
   if (alignment == Alignment::Bust) {
     for (const BalanceLine& line : piece.balance_lines) {
       if (line.name == "bust_line") return line.path.start().y;
@@ -33,23 +49,6 @@ std::optional<double> level_of(const Piece& piece, Alignment alignment) {
   }
   return std::nullopt;
 }
-
-std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersion* previous) {
-  if (previous == nullptr) return std::nullopt;
-  for (const Piece& old : previous->pattern.pieces) {
-    if (!is_panel_of(piece, old)) continue;
-    const auto here = level_of(piece, previous->alignment);
-    const auto there = level_of(old, previous->alignment);
-    const double up = here && there ? *here - *there : 0.0;
-    // A left piece is the mirror image of the half that it was drafted as.
-    const bool left = piece.name.ends_with("_left") && !old.name.ends_with("_left");
-    const Placement side = left ? Placement::mirror() : Placement();
-    return PreviousPiece{&old, side.then(Placement::shift({0.0, up})), previous->distances};
-  }
-  return std::nullopt;
-}
-
-}  // namespace
 
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.
 Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,

@@ -88,7 +88,7 @@ std::string allowance_text(const Piece& piece, const PrintOptions& options, bool
 std::string allowance_text(const PrintOptions& options, bool inches) {
   if (options.cut != CutStyle::Toile || options.allowance <= 0.0) return "no seam allowance";
   return "seam allowance " + length_text(options.allowance, inches) +
-         " at shoulder, side and opening; none at neckline, armhole and waist";
+         " at seams and opening; none at neckline, armhole and waist";
 }
 
 double allowance_at(const Edge& edge, const PrintOptions& options) {

@@ -62,10 +62,4 @@ std::optional<BodySide> side_named(std::string_view word) {
   return *found;
 }
 
-bool has_active_corrections(const Client& client) {
-  return std::ranges::any_of(client.fittings, [](const Fitting& fitting) {
-    return !std::ranges::all_of(fitting.corrections, &Correction::withdrawn);
-  });
-}
-
 }  // namespace blockwright

@@ -81,12 +81,15 @@ const Json* Fields::any(const char* key) {
   return it == object_.end() ? nullptr : &*it;
 }
 
+void Fields::require(const char* key) {
+  if (any(key) != nullptr) return;
+  refuse_style("style.key", file_, path_of(key), "this key is missing",
+               "see docs/formats.md or `blockwright schema style`");
+}
+
 std::string Fields::text(const char* key) {
+  require(key);
   const Json* value = any(key);
-  if (value == nullptr) {
-    refuse_style("style.key", file_, path_of(key), "this key is missing",
-                 "see docs/formats.md or `blockwright schema style`");
-  }
   if (!value->is_string()) refuse_type(key, *value, "a text in quotes");
   return value->get<std::string>();
 }
@@ -102,6 +105,22 @@ std::optional<double> Fields::number(const char* key) {
     refuse_type(key, *value, "a number");
   }
   return value->get<double>();
+}
+
+double Fields::required_number(const char* key) {
+  require(key);
+  return *number(key);
+}
+
+int Fields::whole_number_or(const char* key, int otherwise) {
+  const Json* value = any(key);
+  if (value == nullptr) return otherwise;
+  const double found = *number(key);
+  constexpr double most = 1e6;
+  if (found != std::floor(found) || std::abs(found) > most) {
+    refuse_type(key, *value, "a whole number");
+  }
+  return static_cast<int>(found);
 }
 
 std::optional<std::vector<double>> Fields::numbers(const char* key) {

@@ -27,6 +27,8 @@ class Fields {
   std::string text(const char* key);
   std::string text_or(const char* key, const std::string& otherwise);
   std::optional<double> number(const char* key);
+  double required_number(const char* key);
+  int whole_number_or(const char* key, int otherwise);
   double number_or(const char* key, double otherwise) { return number(key).value_or(otherwise); }
   std::optional<std::vector<double>> numbers(const char* key);
   bool flag_or(const char* key, bool otherwise);
@@ -38,6 +40,7 @@ class Fields {
   [[nodiscard]] std::string path_of(const std::string& key) const;
 
  private:
+  void require(const char* key);
   [[noreturn]] void refuse_type(const char* key, const nlohmann::json& value,
                                 const char* wanted) const;
 

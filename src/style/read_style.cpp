@@ -51,7 +51,7 @@ StyleStep read_merge(Fields& fields, const Unit&) {
 StyleStep read_dart_point(Fields& fields, const Unit& unit) {
   PointMove move;
   move.dart = fields.text("dart");
-  move.hold_back = length_of(fields, "hold_back", unit).value_or(0.0);
+  move.hold_back = unit(fields.required_number("hold_back"));
   return move;
 }
 
@@ -82,7 +82,7 @@ StyleStep read_spread(Fields& fields, const Unit& unit) {
   move.from = fields.text("from");
   move.to = fields.text("to");
   move.by = length_of(fields, "by", unit).value_or(move.by);
-  move.lines = static_cast<int>(std::clamp(fields.number_or("lines", 1.0), -1.0, 1000.0));
+  move.lines = fields.whole_number_or("lines", 1);
   move.apart = length_of(fields, "apart", unit).value_or(move.apart);
   move.hinged = fields.flag_or("hinged", true);
   move.gathered = fields.flag_or("gathered", true);
@@ -134,6 +134,20 @@ StyleStep read_step(const Json& json, std::string_view file, const std::string& 
   return step;
 }
 
+// The name is printed on the first page.
+void require_name(const std::string& name, std::string_view file) {
+  constexpr std::size_t most = 100;
+  const bool seen = name.find_first_not_of(' ') != std::string::npos;
+  const bool control =
+      std::any_of(name.begin(), name.end(), [](unsigned char c) { return c < 0x20 || c == 0x7F; });
+  if (seen && !control && name.size() <= most) return;
+  refuse_style("style.value", file, "name",
+               control ? "the name has control characters"
+                       : "the name has " + std::to_string(name.size()) + " bytes; 1 to " +
+                             std::to_string(most) + " are allowed, not all of them spaces",
+               "name the garment in a few words");
+}
+
 }  // namespace
 
 Style read_style(const std::string& text, std::string_view file) {
@@ -147,6 +161,7 @@ Style read_style(const std::string& text, std::string_view file) {
   fields.any("$schema");
   Style style;
   style.name = fields.text("name");
+  require_name(style.name, file);
   const Unit unit{fields.one_of("unit", {"cm", "in"}) == 0 ? kMmPerCm : kMmPerInch};
   const Json* steps = fields.any("steps");
   fields.finish();

@@ -136,9 +136,36 @@ TEST_CASE("A slash never cuts a dart, and amounts have limits") {
   CHECK(told(across).find("would cut the dart front.shoulder") != std::string::npos);
   SpreadMove much{"back.waist:0.15", "back.neck:0.5"};
   much.by = 900.0;
-  CHECK(told(much).find("1 to 300") != std::string::npos);
+  CHECK(told(much).find("90.0 cm") != std::string::npos);
+  CHECK(told(much).find("to 30.0 cm") != std::string::npos);
   much.by = 20.0;
   much.lines = 12;
   much.apart = 90.0;
   CHECK(told(much).find("no room") != std::string::npos);
+}
+
+TEST_CASE("A slash is not spread wider than it is long") {
+  SpreadMove move{"front.side:0.8", "front.waist:0.9"};
+  move.by = 120.0;
+  const std::string told = refusal([&] { slash_and_spread(usual_block(), move); });
+  CHECK(told.find("cannot be spread by 12.0 cm") != std::string::npos);
+}
+
+TEST_CASE("Gathers are made twice on one edge under names of their own; no dart opens in them") {
+  SpreadMove first{"back.waist:0.08", "back.neck:0.3"};
+  first.by = 10.0;
+  first.over = 10.0;
+  SpreadMove second = first;
+  second.from = "back.waist:0.9";
+  second.to = "back.armhole:0.6";
+  const Pattern one = slash_and_spread(usual_block(), first).pattern;
+  const Pattern two = slash_and_spread(one, second).pattern;
+  CHECK(two.piece("back").fullness.size() == 2);
+  CHECK(errors_of(two) == "");
+  const Pattern gathered =
+      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+  const std::string told = refusal([&] {
+    pivot(gathered, {"front.waist", "front.shoulder", 0.5, std::nullopt, std::nullopt});
+  });
+  CHECK(told.find("would open in the gathers") != std::string::npos);
 }

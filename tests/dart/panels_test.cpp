@@ -184,4 +184,6 @@ TEST_CASE("A panel seam that cannot be is refused") {
   CHECK(refusal({"front.shoulder", "front.waist", "back", ""}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "one", "one"}) == "dart.panel");
   CHECK(refusal({"front.sholder", "front.waist", "", ""}) == "dart.unknown");
+  CHECK(refusal({"front.shoulder", "front.waist", "../x", ""}) == "dart.panel");
+  CHECK(refusal({"front.shoulder", "front.waist", "a.b", ""}) == "dart.panel");
 }

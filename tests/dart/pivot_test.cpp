@@ -135,7 +135,7 @@ PivotMove random_move(const Pattern& pattern, std::mt19937& random) {
 TEST_CASE("Twenty random moves on five hundred people keep angles, lengths and area") {
   std::mt19937 random(20);
   int done = 0, refused = 0;
-  for (const Session& session : survey_people(500, 21)) {
+  for (const Session& session : survey_people(people(500), 21)) {
     Pattern pattern = block_of(session);
     const Kept front(pattern.piece("front")), back(pattern.piece("back"));
     for (int i = 0; i < 20; ++i) {
@@ -157,8 +157,8 @@ TEST_CASE("Twenty random moves on five hundred people keep angles, lengths and a
     }
   }
   INFO(done << " moves done, " << refused << " refused");
-  CHECK(done > 5000);
-  CHECK(refused > 500);
+  CHECK(done > people(5000));
+  CHECK(refused > people(500));
 }
 
 namespace {
@@ -297,4 +297,11 @@ TEST_CASE("What is marked inside a piece turns with the part it lies in") {
             Approx(closed_from_cut(before, before.edge(notch.edge), notch.along)).margin(1e-9));
     }
   }
+}
+
+TEST_CASE("A hold-back that is no length of a dart is refused") {
+  check_refused({"front.shoulder", "front.side", 1.0, std::nullopt, -5.0}, "dart.place", "-5 mm",
+                "use 0");
+  check_refused({"front.shoulder", "front.side", 1.0, std::nullopt, 900.0}, "dart.place", "900 mm",
+                "use 0");
 }

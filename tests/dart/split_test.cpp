@@ -6,7 +6,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cmath>
+#include <string>
+#include <vector>
 
 using namespace blockwright;
 using namespace blockwright_tests;
@@ -150,4 +153,16 @@ TEST_CASE("A split that cannot be is refused with what can be") {
       refusal(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
   CHECK(room.find("no room") != std::string::npos);
   CHECK(room.find("set them") != std::string::npos);
+}
+
+TEST_CASE("Parts never take the name of another dart") {
+  Pattern pattern =
+      pivot(usual_block(), {"front.shoulder", "front.waist:0.2", 0.3, {}, {}}).pattern;
+  REQUIRE_NOTHROW(pattern.piece("front").dart("waist_2"));
+  pattern = split(pattern, split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 12.0)).pattern;
+  std::vector<std::string> names;
+  for (const Dart& dart : pattern.piece("front").darts) names.push_back(dart.name);
+  std::sort(names.begin(), names.end());
+  CHECK(std::unique(names.begin(), names.end()) == names.end());
+  CHECK(names.size() == 4);
 }

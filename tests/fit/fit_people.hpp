@@ -20,7 +20,7 @@ using namespace blockwright;
 inline const std::vector<Pattern>& blocks() {
   static const std::vector<Pattern> all = [] {
     std::vector<Pattern> made;
-    for (const Session& session : survey_people(300, 1988)) {
+    for (const Session& session : survey_people(people(300), 1988)) {
       made.push_back(checked_block(session).block.pattern);
     }
     return made;

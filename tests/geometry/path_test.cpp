@@ -292,3 +292,14 @@ TEST_CASE("every point of a round path is as near to its middle as any other") {
   const NearestOnPath found = nearest(round_path({0.0, 0.0}, 80.0, 16), {0.0, 0.0});
   CHECK(found.distance == Approx(80.0).epsilon(1e-7));
 }
+
+TEST_CASE("Inflections are counted across strokes and gaps; straight strokes have none") {
+  const Path wave({CubicCurve{{0, 0}, {10, 10}, {20, -10}, {30, 0}}});
+  const Path bow({CubicCurve{{0, 0}, {10, 10}, {20, 10}, {30, 0}}});
+  const Path hollow({CubicCurve{{50, 0}, {60, -10}, {70, -10}, {80, 0}}});
+  CHECK(inflections({wave}) == 1);
+  CHECK(inflections({bow}) == 0);
+  CHECK(inflections({bow, hollow}) == 1);
+  CHECK(inflections({bow, Path::through({{30, 0}, {50, 0}}), hollow}) == 1);
+  CHECK(inflections({Path::through({{0, 0}, {10, 0}, {10, 10}})}) == 0);
+}

@@ -176,6 +176,9 @@ TEST_CASE("A move that cannot be done ends with its reason and nothing written")
   job = pivot_job();
   job.split = {"front.waist:x"};
   CHECK(message_of(job).find("--split") != std::string::npos);
+  job = pivot_job();
+  job.toile = -1;
+  CHECK(message_of(job).find("--toile") != std::string::npos);
   job = adapt_job();
   job.style = "none.json";
   CHECK(message_of(job).find("[file.read] none.json") != std::string::npos);

@@ -85,6 +85,18 @@ TEST_CASE("A folder without clients, or none, and a wrong number of jobs are tol
   CHECK(run_batch(batch_of("/no/such/folder"), disk).exit_code == 2);
 }
 
+TEST_CASE("What is wrong for everybody is told once, and nobody is worked on") {
+  MemoryFiles files = folder_of_people();
+  BatchJob batch = batch_of("people");
+  batch.each.paper = "papyrus";
+  CHECK(run_batch(batch, files).exit_code == 2);
+  batch = batch_of("people");
+  batch.each.command = Command::Adapt;
+  batch.each.style = "none.json";
+  CHECK(run_batch(batch, files).exit_code == 2);
+  CHECK(files.files.size() == 5);
+}
+
 TEST_CASE("Any number of jobs gives the same summary and the same bytes") {
   const blockwright_tests::TempFolder folder;
   DiskFiles disk;

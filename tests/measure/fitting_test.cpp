@@ -81,20 +81,5 @@ TEST_CASE("one toile may be tried on again, and two on one day") {
   CHECK(client.fittings.size() == 4);
 }
 
-TEST_CASE("corrections are active unless all are withdrawn") {
-  const std::string active = R"({"lower": "front_neck", "by": 1})";
-  const std::string withdrawn = R"({"lower": "front_neck", "by": 1, "withdrawn": true})";
-  const auto file = [](const std::string& corrections) {
-    return client_of(with_fittings(R"({"date": "2026-03-21", "toile": 1, "corrections": [)" +
-                                   corrections + R"(]}, {"date": "2026-03-28", "toile": 2})"));
-  };
-  CHECK_FALSE(has_active_corrections(client_of(with_fittings(""))));
-  CHECK_FALSE(has_active_corrections(client_of(client_text(R"("bust_girth": 92)"))));
-  CHECK_FALSE(has_active_corrections(file("")));
-  CHECK_FALSE(has_active_corrections(file(withdrawn)));
-  CHECK(has_active_corrections(file(active)));
-  CHECK(has_active_corrections(file(withdrawn + ", " + active)));
-}
-
 }  // namespace
 }  // namespace blockwright

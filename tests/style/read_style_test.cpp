@@ -104,6 +104,13 @@ TEST_CASE("What a style file cannot hold is refused, naming the key and the cure
                 "centre, side, down, up");
   check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b", "part": 1e999}})"), "style.syntax",
                 "");
+  check_refused(file_with(R"({"spread": {"from": "a", "to": "b", "lines": 2.5}})"), "style.type",
+                "whole number");
+  check_refused(file_with(R"({"dart_point": {"dart": "a"}})"), "style.key", "hold_back");
+  check_refused(R"({"format": "blockwright-style-1", "name": " ", "steps": []})", "style.value",
+                "name");
+  check_refused(R"({"format": "blockwright-style-1", "name": "a\nb", "steps": []})", "style.value",
+                "control");
   check_refused(std::string(200, '['), "style.syntax", "");
   check_refused(std::string(2 * 1024 * 1024, ' '), "style.syntax", "1 MiB");
 }

@@ -73,6 +73,10 @@ Vec end_tangent(const Path& path);
 Path sub_path(const Path& path, double from, double to);
 Path reversed(const Path& path);
 Path placed(const Path& path, const Placement& placement);
+/// How often the bend of paths that follow one another changes sides, counted at 49 places of each
+/// stroke; a bend of more than a kilometre's radius counts as straight. A wriggle shorter than a
+/// fiftieth of a stroke may be missed. The paths need not join: a closed dart may lie between them.
+int inflections(const std::vector<Path>& paths);
 /// Vertices of a polyline that leaves the path by at most `tolerance` mm; ends are exact.
 /// Requires: tolerance > 0.
 std::vector<Point> flattened(const Path& path, double tolerance);

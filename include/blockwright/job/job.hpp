@@ -62,7 +62,7 @@ struct Job {
   std::vector<double> part;                         ///< pivot: share of each; none: whole
   std::vector<double> angle;                        ///< pivot: degrees of each, in place of parts
   std::vector<std::string> split;                   ///< pivot, after the moves: "front.waist:2"
-  double hold_back = -1.0;                          ///< pivot: mm; negative: by place and bust
+  std::optional<double> hold_back;                  ///< pivot: mm; none: by place and bust size
   bool overlay = false;                             ///< pivot, adapt: also write before and after
   std::string session;                              ///< date, or empty for the newest
   int toile = 0;                                    ///< only corrections before this toile; 0: all

@@ -47,6 +47,10 @@ enum class Alignment {
   Neck,   ///< front neck point or nape
 };
 
+/// The height of a piece that the alignment lays on the same height of another version, in mm;
+/// nothing if the piece has not got it.
+std::optional<double> alignment_level(const Piece& piece, Alignment alignment);
+
 /// An older version to lay under the pieces.
 struct PreviousVersion {
   Pattern pattern;

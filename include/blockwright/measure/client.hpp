@@ -61,9 +61,6 @@ struct Client {
   bool operator==(const Client&) const = default;
 };
 
-/// Whether the client has a correction that is not withdrawn.
-bool has_active_corrections(const Client& client);
-
 /// Reads a client file (format "blockwright-client-1", docs/formats.md). `file` names it in
 /// messages. Requires nothing of the content: whatever is wrong with it ends in an InputError that
 /// names file, place (line and column, or key), value, limit and cure.
