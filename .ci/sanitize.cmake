@@ -3,4 +3,5 @@
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
 include(${CMAKE_CURRENT_LIST_DIR}/dev.cmake)
 set(BLOCKWRIGHT_SANITIZE ON CACHE BOOL "")
+set(BLOCKWRIGHT_UNITY ON CACHE BOOL "")
 set(CMAKE_CXX_FLAGS_RELEASE "-O0 -g1 -D_GLIBCXX_ASSERTIONS" CACHE STRING "")

@@ -1,11 +1,11 @@
-// Draws the pictures of docs/fitting.md: each row of the fitting catalogue on a block of the
-// example wardrobe.
+// Draws the pictures of docs/fitting.md: how folds are read, and each row of the fitting catalogue
+// on a block of the example wardrobe.
 //
 //   fit_pictures WARDROBE FOLDER
 //
-// reads the client files of the folder WARDROBE and writes fit-01.svg to fit-49.svg into FOLDER. It
-// uses the library as any program could: read a client, fill in, draft, apply a row; then it draws
-// the pieces before and after.
+// reads the client files of the folder WARDROBE and writes folds.svg and fit-01.svg to fit-49.svg
+// into FOLDER. It uses the library as any program could: read a client, fill in, draft, apply a
+// row; then it draws the pieces before and after.
 #include "blockwright/fit/catalogue.hpp"
 #include "darts/wardrobe.hpp"
 #include "fits/pictures.hpp"
@@ -34,6 +34,12 @@ void write_all(const std::string& wardrobe, const std::string& folder) {
   }
 }
 
+void write_folds(const std::string& folder) {
+  Diagram diagram(kFoldsWidth, kFoldsHeight);
+  draw_folds(diagram);
+  diagram.write("how folds are read", folder + "/folds.svg");
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -42,6 +48,7 @@ int main(int argc, char** argv) {
     return 2;
   }
   try {
+    write_folds(argv[2]);
     write_all(argv[1], argv[2]);
   } catch (const std::exception& error) {
     std::cerr << error.what() << '\n';

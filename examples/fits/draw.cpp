@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/fit/catalogue.hpp"
+#include "blockwright/pattern/sides.hpp"
 #include "darts/sketch.hpp"
 #include "fits/crop.hpp"
 #include "fits/pictures.hpp"
@@ -23,10 +24,14 @@ constexpr double kArrowBeside = 7.0, kArrowHead = 5.5, kShortestArrow = 2.0;
 constexpr double kAside = 0.3;  // sine from which a label counts as beside its arrow
 constexpr double kRim = 12.0;   // mm of the piece about what is shown
 
-// A half piece before and after, and where each is put: as seen on the body from outside.
+// A half piece before and after, as seen on the body from outside: cut with the cloth's right side
+// up, pieces lie so. What stood before was drafted for one side, and is put where the half is.
 struct Half {
+  Half(const Piece& was, const Piece& is)
+      : before(was), after(is), put_before(is_mirrored(is) ? Placement::mirror() : Placement()) {}
+
   Piece before, after;
-  Placement put_before, put_after;
+  Placement put_before;
 };
 
 struct ViewHalves {
@@ -86,21 +91,19 @@ ViewHalves halves_of(const View& view, const Pattern& block, const Pattern& fitt
   const std::string name = view.piece;
   const Piece& before = block.piece(name);
   if (has_piece(fitted, name)) {
-    result.halves.push_back({before, fitted.piece(name), {}, {}});
+    result.halves.emplace_back(before, fitted.piece(name));
   } else {
-    const Placement other = Placement::mirror();
-    const Placement seen = name == "front" ? other : Placement();
     if (both || side == BodySide::Right) {
-      result.halves.push_back({before, fitted.piece(name + "_right"), seen, seen});
+      result.halves.emplace_back(before, fitted.piece(name + "_right"));
     }
     if (both || side == BodySide::Left) {
-      result.halves.push_back({before, fitted.piece(name + "_left"), other.then(seen), seen});
+      result.halves.emplace_back(before, fitted.piece(name + "_left"));
     }
     result.marked = both && side == BodySide::Left ? 1 : 0;
   }
   for (const Half& half : result.halves) {
     result.box.include(placed_box(part_box(half.before, view.part), half.put_before));
-    result.box.include(placed_box(part_box(half.after, view.part), half.put_after));
+    result.box.include(part_box(half.after, view.part));
   }
   return result;
 }
@@ -125,8 +128,8 @@ void draw_before(const Sketch& s, const Half& half, const Box& box) {
   const auto draw = [&](const Path& path) {
     draw_inside(s, placed(path, half.put_before), box, Look::Compass);
   };
-  // The half was drafted on the other side: strokes are compared where they are put.
-  const Path after = placed(flat_outline(half.after), half.put_after);
+  // The half may have been drafted on the other side: strokes are compared where they are put.
+  const Path after = flat_outline(half.after);
   for (const Edge& edge : half.before.edges) {
     for (const Path& part : differing(placed(edge.path, half.put_before), after)) {
       draw_inside(s, part, box, Look::Compass);
@@ -137,7 +140,7 @@ void draw_before(const Sketch& s, const Half& half, const Box& box) {
       draw(legs_of(dart));
       continue;
     }
-    const Path now = placed(legs_of(half.after.dart(dart.name)), half.put_after);
+    const Path now = legs_of(half.after.dart(dart.name));
     for (const Path& part : differing(placed(legs_of(dart), half.put_before), now)) {
       draw_inside(s, part, box, Look::Compass);
     }
@@ -145,9 +148,7 @@ void draw_before(const Sketch& s, const Half& half, const Box& box) {
 }
 
 void draw_after(const Sketch& s, const Half& half, const Box& box) {
-  const auto draw = [&](const Path& path, Look look) {
-    draw_inside(s, placed(path, half.put_after), box, look);
-  };
+  const auto draw = [&](const Path& path, Look look) { draw_inside(s, path, box, look); };
   bool bowed = false;
   for (const BalanceLine& line : half.after.balance_lines) {
     const bool added = !has_line(half.before, line.name);
@@ -158,13 +159,6 @@ void draw_after(const Sketch& s, const Half& half, const Box& box) {
   for (const Dart& dart : half.after.darts) {
     draw(legs_of(dart), bowed && dart.name == "waist" ? Look::Compass : Look::New);
   }
-}
-
-void arrow(Diagram& d, Point from, Point to) {
-  const Vec back = -kArrowHead * unit(to - from);
-  const Vec aside = 0.35 * left_of(back);
-  d.line(from, to, Look::New);
-  d.line(Path::through({to + back + aside, to, to + back - aside}), Look::New);
 }
 
 // The words with an amount put in the place of a mark.
@@ -188,7 +182,7 @@ void draw_moved(Diagram& d, const Sketch& s, Point before, Point after, const Ma
     } else {
       anchor = dot(way, mark.off) > 0.0 ? to : from;
     }
-    arrow(d, from + beside, to + beside);
+    draw_arrow(d, from + beside, to + beside);
   }
   d.dot(to);
   d.label(anchor + beside, mark.off, filled(mark.words, "{}", distance(before, after)));
@@ -201,20 +195,19 @@ void draw_named(Diagram& d, Point at, const Mark& mark, double mm) {
 void draw_mark(Diagram& d, const Sketch& s, const Half& half, const Mark& mark) {
   const Piece &before = half.before, &after = half.after;
   const auto was = [&](Point p) { return half.put_before(p); };
-  const auto now = [&](Point p) { return half.put_after(p); };
   switch (mark.on) {
     case Mark::On::Landmark:
-      draw_moved(d, s, was(before.landmark(mark.what)), now(after.landmark(mark.what)), mark);
+      draw_moved(d, s, was(before.landmark(mark.what)), after.landmark(mark.what), mark);
       return;
     case Mark::On::DartPoint:
-      draw_moved(d, s, was(before.dart(mark.what).point), now(after.dart(mark.what).point), mark);
+      draw_moved(d, s, was(before.dart(mark.what).point), after.dart(mark.what).point, mark);
       return;
     case Mark::On::Place:
-      draw_named(d, s(now(after.landmark(mark.what))), mark, 0.0);
+      draw_named(d, s(after.landmark(mark.what)), mark, 0.0);
       return;
     case Mark::On::Line: {
       const Edge& edge = after.edge(mark.what);
-      const Point middle = now(point_at_length(edge.path, 0.5 * length(edge.path)));
+      const Point middle = point_at_length(edge.path, 0.5 * length(edge.path));
       draw_named(d, s(middle), mark,
                  sewn_length(after, edge) - sewn_length(before, before.edge(mark.what)));
       return;
@@ -222,7 +215,7 @@ void draw_mark(Diagram& d, const Sketch& s, const Half& half, const Mark& mark) 
     case Mark::On::Mouth: {
       const Dart& dart = after.dart(mark.what);
       const double had = has_dart(before, mark.what) ? before.dart(mark.what).intake() : 0.0;
-      draw_named(d, s(now(midpoint(dart.legs[0], dart.legs[1]))), mark, dart.intake() - had);
+      draw_named(d, s(midpoint(dart.legs[0], dart.legs[1])), mark, dart.intake() - had);
       return;
     }
   }
@@ -262,6 +255,13 @@ double scale_of(const std::vector<ViewHalves>& views) {
 }
 
 }  // namespace
+
+void draw_arrow(Diagram& d, Point from, Point to) {
+  const Vec back = -kArrowHead * unit(to - from);
+  const Vec aside = 0.35 * left_of(back);
+  d.line(from, to, Look::New);
+  d.line(Path::through({to + back + aside, to, to + back - aside}), Look::New);
+}
 
 void draw_fit(Diagram& d, const FitPicture& picture, const Pattern& block) {
   const RowAmount row{picture.row, 1, picture.by, AmountAs::Length, picture.side, picture.place};

@@ -65,4 +65,13 @@ inline constexpr double kFitHeight = 340.0;
 /// Draws the rows of the picture into a diagram of that size. Requires: `block` is drafted.
 void draw_fit(Diagram& d, const FitPicture& picture, const blockwright::Pattern& block);
 
+/// An arrow, in the diagram's units.
+void draw_arrow(Diagram& d, blockwright::Point from, blockwright::Point to);
+
+inline constexpr double kFoldsWidth = 780.0;
+inline constexpr double kFoldsHeight = 424.0;
+
+/// Draws how folds of a toile are read into a diagram of that size: a plain bodice for each kind.
+void draw_folds(Diagram& d);
+
 }  // namespace blockwright_examples

@@ -12,6 +12,7 @@ namespace {
 
 constexpr int kMostDecimals = 12;
 constexpr long long kSixteenths = 16;
+constexpr double kMostPlain = 1e9;    // above it a number that cannot be meant is told with a power
 constexpr double kMostInches = 1e15;  // above it a double does not tell sixteenths apart
 
 bool is_negative_zero_text(const std::string& text) {
@@ -45,6 +46,11 @@ std::string exact(double value) {
   std::array<char, 40> buffer{};
   const auto result = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
   return {buffer.data(), result.ptr};
+}
+
+std::string told_number(double value, int decimals) {
+  if (!std::isfinite(value)) return "no number";
+  return std::abs(value) < kMostPlain ? trimmed(value, decimals) : exact(value);
 }
 
 std::string inch_fraction(double inches) {

@@ -10,8 +10,9 @@ void add_adapt(CLI::App& app, int& exit_code) {
       "adapt", "Make a garment's pieces from a client's block by the steps of a style file");
   command->add_option("CLIENT", options->job.client, "Client file (see docs/formats.md)");
   command->add_option("STYLE", options->job.style, "Style file (see docs/formats.md)");
-  add_overlay_option(*command, *options);
-  add_job_options(*command, *options);
+  add_overlay_option(*command, options->job);
+  add_job_options(*command, options->job);
+  add_job_file_option(*command, options->job_file);
   command->callback(
       [command, options, &exit_code] { exit_code = run_job_command(*command, *options); });
 }

@@ -5,19 +5,26 @@
 namespace blockwright {
 namespace {
 
-int run(const CompareJob& job) {
+struct CompareOptions {
+  CompareJob job;
+  std::string job_file;
+};
+
+int run(CLI::App& command, CompareOptions& options) {
   DiskFiles files;
-  if (job.client.empty()) {
+  take_job_file(command, options.job_file, options.job, read_compare_job, files);
+  if (options.job.client.empty()) {
     throw UsageError({Severity::Error, "job.value", "CLIENT", "no client file was named",
                       "call `blockwright compare FILE.json`, or name two files"});
   }
-  return print_result(run_compare(job, files));
+  return print_result(run_compare(options.job, files));
 }
 
 }  // namespace
 
 void add_compare(CLI::App& app, int& exit_code) {
-  auto job = std::make_shared<CompareJob>();
+  auto options = std::make_shared<CompareOptions>();
+  CompareJob* job = &options->job;
   CLI::App* command = app.add_subcommand(
       "compare", "Lay two versions of a block over each other: sessions, toiles or clients");
   command->add_option("CLIENT", job->client, "Client file");
@@ -39,7 +46,9 @@ void add_compare(CLI::App& app, int& exit_code) {
   command->add_option("--paper", job->paper, "As for draft; default: a4");
   command->add_option("--unit", job->unit, "cm or in; default: as the client file");
   command->add_option("--report", job->report, "text or json; default: text");
-  command->callback([job, &exit_code] { exit_code = run(*job); });
+  add_page_options(*command, job->margin, job->overlap);
+  add_job_file_option(*command, options->job_file);
+  command->callback([command, options, &exit_code] { exit_code = run(*command, *options); });
 }
 
 }  // namespace blockwright

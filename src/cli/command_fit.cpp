@@ -10,17 +10,17 @@ namespace {
 
 struct FitOptions {
   FitJob job;
-  bool ask = false;
-  bool list = true;
+  std::string job_file;
 };
 
-int run(FitOptions options) {
+int run(CLI::App& command, FitOptions& options) {
   DiskFiles files;
+  take_job_file(command, options.job_file, options.job, read_fit_job, files);
   if (options.job.client.empty()) {
     throw UsageError({Severity::Error, "job.value", "CLIENT", "no client file was named",
                       "call `blockwright fit FILE.json`"});
   }
-  if (options.ask) ask_for_corrections(options.job, files, std::cin, std::cout);
+  if (options.job.ask) ask_for_corrections(options.job, files, std::cin, std::cout);
   return print_result(run_fit(options.job, files));
 }
 
@@ -51,13 +51,14 @@ void add_fit(CLI::App& app, int& exit_code) {
       ->allow_extra_args(false);
   command->add_option("--redo", job.redo, "Number of a withdrawn correction to apply again")
       ->allow_extra_args(false);
-  command->add_flag("--list", options->list, "Show the corrections; done in any case");
-  command->add_flag("--ask", options->ask, "Ask at the prompt what is seen and by how much");
+  command->add_flag("--list", job.list, "Show the corrections; done in any case");
+  command->add_flag("--ask", job.ask, "Ask at the prompt what is seen and by how much");
   command->add_option("--session", job.session,
                       "Date of the session to draft; default: the newest");
   command->add_option("--unit", job.unit, "cm or in for the report; default: as the client file");
   command->add_option("--report", job.report, "text or json; default: text");
-  command->callback([options, &exit_code] { exit_code = run(*options); });
+  add_job_file_option(*command, options->job_file);
+  command->callback([command, options, &exit_code] { exit_code = run(*command, *options); });
 }
 
 }  // namespace blockwright

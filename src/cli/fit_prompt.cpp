@@ -1,5 +1,7 @@
 #include "fit_prompt.hpp"
 
+#include "blockwright/job/explained.hpp"
+
 #include <algorithm>
 #include <charconv>
 #include <istream>
@@ -101,38 +103,39 @@ std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
   return answered;
 }
 
-/// The number in "correction 3: lower front_neck".
-int number_in(const std::string& where) {
-  const std::size_t from = where.find_first_of("0123456789");
-  int number = 0;
-  if (from != std::string::npos) {
-    std::from_chars(where.data() + from, where.data() + where.size(), number);
+/// Keep or drop; nothing for an empty line or the end.
+std::optional<ExplainedAnswer> keep_or_drop(std::istream& in, std::ostream& out) {
+  while (const auto line = answer(in, out, "Keep it all the same (k) or drop it (d)?")) {
+    if (line->empty()) return std::nullopt;
+    if (*line == "k" || *line == "keep") return ExplainedAnswer::Keep;
+    if (*line == "d" || *line == "drop") return ExplainedAnswer::Drop;
+    out << "  k, d, or nothing: keep it this time, and ask again\n";
   }
-  return number;
-}
-
-/// Asks of each correction that a newer tape session already has whether it is to be withdrawn.
-void ask_of_explained(const FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
-  FitJob look = job;
-  look.add = {};
-  look.undo = look.redo = {};
-  const JobResult result = run_fit(look, files);
-  for (const Problem& problem : result.problems) {
-    if (problem.code != "fit.explained") continue;
-    out << problem.where << ": " << problem.message << "\n";
-    const auto line = answer(in, out, "Withdraw this correction? y or n");
-    if (!line || line->empty() || (line->front() != 'y' && line->front() != 'Y')) continue;
-    FitJob undo = look;
-    undo.undo = {number_in(problem.where)};
-    run_fit(undo, files);
-    out << "Withdrawn: " << problem.where << "\n";
-  }
+  return std::nullopt;
 }
 
 }  // namespace
 
+void ask_of_explained(const Job& job, FileStore& files, std::istream& in, std::ostream& out) {
+  std::vector<ExplainedDecision> decisions;
+  for (const Explained& explained : explained_corrections(job, files)) {
+    out << "Correction " << explained.number << ", " << explained.correction << ": "
+        << explained.tapes << ". The new tape already has what this correction asked for.\n";
+    const auto answered = keep_or_drop(in, out);
+    if (answered) decisions.push_back({explained.number, *answered});
+  }
+  decide_explained(job.client, decisions, files);
+  if (!decisions.empty()) {
+    out << "Written into " << job.client << "; the text before it is " << job.client << ".bak\n\n";
+  }
+}
+
 void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
-  ask_of_explained(job, files, in, out);
+  Job drafted;
+  drafted.client = job.client;
+  drafted.session = job.session;
+  drafted.unit = job.unit;
+  ask_of_explained(drafted, files, in, out);
   const std::string unit = unit_of_client(job.client, files);
   const std::vector<Symptom> symptoms = fitting_symptoms(unit);
   while (const auto answered = one_correction(in, out, symptoms, unit)) {

@@ -1,45 +1,13 @@
 #include "job_options.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "fit_prompt.hpp"
 
 #include <iostream>
+#include <unistd.h>
 
 namespace blockwright {
 namespace {
-
-/// Options given on the command line win over the job file's.
-Job with_job_file(const CLI::App& command, const JobOptions& options, FileStore& files) {
-  if (options.job_file.empty()) return options.job;
-  const Job& called = options.job;
-  Job job = read_job(files.read(options.job_file), options.job_file, {});
-  job.command = called.command;
-  const auto take = [&](const char* name, auto member) {
-    const CLI::Option* option = command.get_option_no_throw(name);
-    if (option != nullptr && option->count() > 0) job.*member = called.*member;
-  };
-  take("CLIENT", &Job::client);
-  take("STYLE", &Job::style);
-  take("--dart", &Job::dart);
-  take("--to", &Job::to);
-  take("--part", &Job::part);
-  take("--angle", &Job::angle);
-  take("--split", &Job::split);
-  take("--hold-back", &Job::hold_back);
-  take("--overlay", &Job::overlay);
-  take("--session", &Job::session);
-  take("--toile", &Job::toile);
-  take("--out", &Job::out);
-  take("--write", &Job::write);
-  take("--paper", &Job::paper);
-  take("--cut", &Job::cut);
-  take("--unit", &Job::unit);
-  take("--report", &Job::report);
-  take("--allowance", &Job::allowance);
-  take("--margin", &Job::margin);
-  take("--overlap", &Job::overlap);
-  take("--steps", &Job::steps);
-  return job;
-}
 
 /// Complains of anything but a plain decimal number; an unset variable must not become 0.
 std::string plain_number(const std::string& text) {
@@ -50,6 +18,9 @@ std::string plain_number(const std::string& text) {
 std::string plain_share(const std::string& text) {
   return plain_number(text).empty() ? "" : "'" + text + "' is not a plain number, for example 0.5";
 }
+
+/// A person reads and answers; no pipe, no file.
+bool is_at_terminal() { return isatty(STDIN_FILENO) != 0 && isatty(STDOUT_FILENO) != 0; }
 
 void require_files(const CLI::App& command, const Job& job) {
   const std::string call = "`blockwright " + command.get_name() + " FILE.json";
@@ -65,8 +36,7 @@ void require_files(const CLI::App& command, const Job& job) {
 
 }  // namespace
 
-void add_job_options(CLI::App& command, JobOptions& options) {
-  Job& job = options.job;
+void add_job_options(CLI::App& command, Job& job) {
   command.add_option("--session", job.session,
                      "Date of the session, e.g. 2026-03-14; default: the newest");
   command.add_option("--toile", job.toile,
@@ -86,15 +56,29 @@ void add_job_options(CLI::App& command, JobOptions& options) {
   command.add_option("--report", job.report, "text or json; default: text");
   command.add_option("--allowance", job.allowance, "Seam allowance of a toile in mm; default: 20")
       ->check(plain_number);
-  command.add_option("--margin", job.margin, "Unprinted edge of the paper in mm; default: 10")
-      ->check(plain_number);
-  command.add_option("--overlap", job.overlap, "What neighbouring pages share in mm; default: 10")
-      ->check(plain_number);
-  command.add_option("--job", options.job_file, "JSON file with these options as keys");
+  command.add_flag("--anonymous", job.anonymous,
+                   "Leave the client's name off the paper and out of the report");
+  add_page_options(command, job.margin, job.overlap);
 }
 
-void add_move_options(CLI::App& command, JobOptions& options) {
-  Job& job = options.job;
+void add_page_options(CLI::App& command, double& margin, double& overlap) {
+  command.add_option("--margin", margin, "Unprinted edge of the paper in mm; default: 10")
+      ->check(plain_number);
+  command.add_option("--overlap", overlap, "What neighbouring pages share in mm; default: 10")
+      ->check(plain_number);
+}
+
+void add_job_file_option(CLI::App& command, std::string& file) {
+  command.add_option("--job", file, "JSON file with these options as keys");
+}
+
+void take_again(CLI::App& command) {
+  for (CLI::Option* option : command.get_options()) {
+    if (option->count() > 0) option->run_callback();
+  }
+}
+
+void add_move_options(CLI::App& command, Job& job) {
   command.add_option("--dart", job.dart, "Dart to move, e.g. front.shoulder; may be repeated")
       ->allow_extra_args(false);
   command
@@ -121,16 +105,19 @@ void add_move_options(CLI::App& command, JobOptions& options) {
       ->check(plain_number);
 }
 
-void add_overlay_option(CLI::App& command, JobOptions& options) {
-  command.add_flag("--overlay", options.job.overlay,
+void add_overlay_option(CLI::App& command, Job& job) {
+  command.add_flag("--overlay", job.overlay,
                    "Also write the pieces over the block that they were made from");
 }
 
-int run_job_command(const CLI::App& command, const JobOptions& options) {
+int run_job_command(CLI::App& command, JobOptions& options) {
   DiskFiles files;
-  const Job job = with_job_file(command, options, files);
-  require_files(command, job);
-  return print_result(run_job(job, files));
+  take_job_file(command, options.job_file, options.job, read_job, files);
+  require_files(command, options.job);
+  if (is_at_terminal() && options.job.report != "json") {
+    ask_of_explained(options.job, files, std::cin, std::cout);
+  }
+  return print_result(run_job(options.job, files));
 }
 
 int print_result(const JobResult& result) {

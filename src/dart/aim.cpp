@@ -68,10 +68,10 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
                    const std::string& to) {
   const double whole = closed_length(open.edges[aim.edge]);
   if (words.fraction && !(*words.fraction >= 0.0 && *words.fraction <= 1.0)) {
-    refuse(
-        "dart.place", to,
-        "the fraction " + trimmed(*words.fraction, 4) + " is off the edge, which runs from 0 to 1",
-        "write a fraction between, or a distance such as \":60mm\"");
+    refuse("dart.place", to,
+           "the fraction " + told_number(*words.fraction, 4) +
+               " is off the edge, which runs from 0 to 1",
+           "write a fraction between, or a distance such as \":60mm\"");
   }
   const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {

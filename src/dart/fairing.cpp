@@ -64,4 +64,16 @@ Faired with_start_turned(const Path& path, Angle by, double reach) {
   return faired;
 }
 
+void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch) {
+  const double whole = length(open.edges[edge].stretches[stretch]);
+  const auto keep = [&](Anchor& mark) {
+    const bool here = mark.edge == edge && mark.stretch == stretch;
+    if (here) mark.along = std::fmin(mark.along, whole);
+  };
+  for (Anchor& notch : open.notches) keep(notch);
+  for (auto& ends : open.fullness) {
+    for (Anchor& end : ends) keep(end);
+  }
+}
+
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/dart/opened.hpp"
 #include "blockwright/geometry/path.hpp"
 
 namespace blockwright {
@@ -15,6 +16,9 @@ struct Faired {
 /// smoothly. For small turns: about 20 degrees.
 Faired with_end_turned(const Path& path, Angle by, double reach);
 Faired with_start_turned(const Path& path, Angle by, double reach);
+
+/// Fairing makes a stretch a trifle longer or shorter: a mark at its end stays on it.
+void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch);
 
 /// Largest distance of points of one path from another, in mm, found from 32 samples.
 double largest_distance(const Path& of, const Path& from);

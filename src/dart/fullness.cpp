@@ -24,7 +24,7 @@ constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 void require_length(const std::string& where, const char* what, double mm, double least,
                     double most) {
   if (mm >= least && mm <= most) return;
-  const std::string found = mm > 0.0 ? told_length(mm) : trimmed(mm, 1) + " mm";
+  const std::string found = mm > 0.0 ? told_length(mm) : told_number(mm, 1) + " mm";
   refuse("dart.place", where, std::string(what) + " of " + found + " is out of range",
          "use " + told_length(least) + " to " + told_length(most));
 }
@@ -278,6 +278,8 @@ void join_hinge(Opened& open, DartSpot spot) {
     if (std::abs(kink.radians()) < kMostKink.radians()) {
       before = with_end_turned(before, 0.5 * kink, kFairingReach).path;
       after = with_start_turned(after, -(0.5 * kink), kFairingReach).path;
+      keep_marks_on(open, spot.edge, spot.dart);
+      keep_marks_on(open, spot.edge, spot.dart + 1);
     }
   }
   join(open, spot);

@@ -11,7 +11,7 @@
 namespace blockwright {
 namespace {
 
-constexpr double kSnap = 1e-9;  // mm
+constexpr double kLegSnap = 1e-9;  // mm
 
 // The point that a turning placement leaves in place.
 Point fixed_point(const Placement& turning, Angle by) {
@@ -119,7 +119,7 @@ bool part_parallel(Opened& open, DartSpot one, const std::vector<Angle>& angles,
   const Dart dart = open.at(one);
   Path closed = edge.stretches[one.dart];
   append(closed, placed(edge.stretches[one.dart + 1], Placement::turn(-dart.angle(), dart.apex)),
-         kSnap);
+         kLegSnap);
   std::vector<Planned> group = apexes_side_by_side(dart, angles, spacing);
   if (!find_cuts(closed, dart, group)) return false;
   renew_anchors(open, one, group);

@@ -3,6 +3,7 @@
 #include "aim.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/pattern/sides.hpp"
 #include "grain.hpp"
 #include "moving.hpp"
 #include "part.hpp"
@@ -26,6 +27,15 @@ struct Cut {
   std::string edge;  // the new edges' name
 };
 
+// Which of the two panels a stretch of the outline belongs to.
+bool on_side(const Cut& cut, std::size_t edge, std::size_t stretch) {
+  const bool after_first =
+      edge > cut.first.edge || (edge == cut.first.edge && stretch > cut.first.dart);
+  const bool before_second =
+      edge < cut.second.edge || (edge == cut.second.edge && stretch <= cut.second.dart);
+  return after_first && before_second;
+}
+
 // A place becomes a dart of no width about the apex of the seam's other end.
 std::string slit_at_place(Opened& open, const std::string& other, const std::string& place) {
   const DartSpot from = dart_named(open, other);
@@ -36,6 +46,16 @@ std::string slit_at_place(Opened& open, const std::string& other, const std::str
   std::string name = free_name(open, "seam_end");
   slit(open, spot_at(open, aim.edge, aim.along), apex, name);
   return name;
+}
+
+void refuse_cut_gathers(const Opened& open, const Cut& cut, const PanelSeam& seam) {
+  for (std::size_t i = 0; i < open.fullness.size(); ++i) {
+    const auto& [from, to] = open.fullness[i];
+    if (on_side(cut, from.edge, from.stretch) == on_side(cut, to.edge, to.stretch)) continue;
+    refuse("dart.blocked", seam.from,
+           "the seam would cut through the gathers " + open.piece.fullness[i].name,
+           "end it beside them, or make the gathers on the panels");
+  }
 }
 
 void require_way_between(const Opened& open, const PanelSeam& seam, Point a, Point b) {
@@ -83,15 +103,6 @@ std::string free_edge_name(const Piece& piece, const std::string& wish) {
   };
   for (int number = 2; taken(); ++number) name = wish + "_" + std::to_string(number);
   return name;
-}
-
-// Which of the two panels a stretch of the outline belongs to.
-bool on_side(const Cut& cut, std::size_t edge, std::size_t stretch) {
-  const bool after_first =
-      edge > cut.first.edge || (edge == cut.first.edge && stretch > cut.first.dart);
-  const bool before_second =
-      edge < cut.second.edge || (edge == cut.second.edge && stretch <= cut.second.dart);
-  return after_first && before_second;
 }
 
 // The stretches from `from` to before `to` of an edge, with the darts between them.
@@ -184,7 +195,9 @@ void name_panels(const Piece& piece, const PanelSeam& seam, const Cut& cut, Pane
   walk.side_panel = seam.side_panel;
   if (walk.centre_panel.empty()) walk.centre_panel = princess ? "centre_" + piece.name : piece.name;
   if (walk.side_panel.empty()) {
-    walk.side_panel = princess ? "side_" + piece.name : piece.name + "_yoke";
+    const SidedName name = sided_name(piece.name);
+    walk.side_panel = princess ? "side_" + piece.name
+                               : std::string(name.whole) + "_yoke" + std::string(name.side);
   }
 }
 
@@ -312,6 +325,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   Opened open = opened(old);
   Cut cut = planned_cut(open, seam, from.name, to.name);
   cut.edge = free_edge_name(old, cut.edge);
+  refuse_cut_gathers(open, cut, seam);
 
   Panels panels{pattern, {}, {}};
   PanelWalk& walk = panels.walk;

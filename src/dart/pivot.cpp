@@ -13,14 +13,14 @@ Angle angle_to_move(const Dart& dart, const PivotMove& move) {
   const double whole = dart.angle().radians();
   if (!move.angle && !(move.part > 0.0 && move.part <= 1.0)) {
     refuse("dart.part", move.dart,
-           "the part " + trimmed(move.part, 4) + " is not more than 0 and at most 1",
+           "the part " + told_number(move.part, 4) + " is not more than 0 and at most 1",
            "write 0.5 for half of the dart, 1 for all of it");
   }
   const double asked = move.angle ? move.angle->radians() : move.part * whole;
   if (!(asked > 0.0) || asked > whole * (1.0 + 1e-12)) {
     refuse("dart.part", move.dart,
-           "it has no " + fixed(Angle::radians(asked).degrees(), 2) + " degrees to give, only " +
-               fixed(dart.angle().degrees(), 2),
+           "it has no " + told_number(Angle::radians(asked).degrees(), 2) +
+               " degrees to give, only " + fixed(dart.angle().degrees(), 2),
            "move at most the whole dart");
   }
   return Angle::radians(std::fmin(asked, whole));
@@ -43,7 +43,7 @@ void require_hold_back(const PivotMove& move) {
   constexpr double most = 200.0;  // mm: longer than the leg of any dart of a bodice is held back
   if (!move.hold_back || (*move.hold_back >= 0.0 && *move.hold_back <= most)) return;
   refuse("dart.place", move.dart,
-         "a hold-back of " + trimmed(*move.hold_back, 1) + " mm is out of range",
+         "a hold-back of " + told_number(*move.hold_back, 1) + " mm is out of range",
          "use 0 to " + told_length(most));
 }
 

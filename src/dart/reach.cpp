@@ -9,11 +9,11 @@
 namespace blockwright {
 namespace {
 
-constexpr double kTouch = 1e-6;  // mm: nearer than this to its end the way has arrived
+constexpr double kArrived = 1e-6;  // mm: nearer than this to its end the way has arrived
 
 bool meets(const Path& way, const Path& other) {
   for (const PathCrossing& hit : intersections(way, other)) {
-    if (distance(hit.point, way.end()) > kTouch && distance(hit.point, way.start()) > kTouch) {
+    if (distance(hit.point, way.end()) > kArrived && distance(hit.point, way.start()) > kArrived) {
       return true;
     }
   }
@@ -22,7 +22,7 @@ bool meets(const Path& way, const Path& other) {
 
 bool bars(const Dart& dart, const Path& way) {
   if (dart.legs[0] == dart.legs[1]) return false;
-  if (distance(dart.apex, way.start()) < kTouch) {
+  if (distance(dart.apex, way.start()) < kArrived) {
     return meets(way, Path::through({dart.legs[0], dart.legs[1]}));
   }
   return meets(way, Path::through({dart.legs[0], dart.apex, dart.legs[1], dart.legs[0]}));

@@ -14,7 +14,7 @@ namespace {
 constexpr double kLeastSpacing = 10.0, kMostSpacing = 80.0;  // mm
 constexpr std::size_t kMostDarts = 6;
 constexpr double kWhole = 1e-9;
-constexpr double kSameApex = 1e-6;  // mm
+constexpr double kSplitTouch = 1e-6;  // mm
 
 void require_sound(const SplitMove& move) {
   const double sum = std::accumulate(move.shares.begin(), move.shares.end(), 0.0);
@@ -25,7 +25,7 @@ void require_sound(const SplitMove& move) {
     refuse("dart.part", move.dart,
            "the shares of a split dart must be 2 to 6, each more than 0, "
            "and add up to 1; these add up to " +
-               trimmed(sum, 6),
+               told_number(sum, 6),
            "write for example 0.5 and 0.5");
   }
   if (!(move.spacing >= kLeastSpacing && move.spacing <= kMostSpacing)) {
@@ -72,7 +72,7 @@ void fan_out(Opened& open, const std::string& name, const std::vector<Angle>& an
   std::size_t stays = places.size();
   const auto number = [&](std::size_t i) { return from_end ? places.size() - i : i + 1; };
   for (std::size_t i = 0; i < places.size(); ++i) {
-    if (std::abs(places[i] - middle) < kSameApex) {
+    if (std::abs(places[i] - middle) < kSplitTouch) {
       stays = i;
       continue;
     }
@@ -143,7 +143,7 @@ MovedDarts merge(const Pattern& pattern, const MergeMove& move, double cup) {
            "name another dart of the piece " + open.piece.name);
   }
   const DartSpot b = dart_named(open, into.name);
-  if (distance(open.at(a).apex, open.at(b).apex) <= kSameApex) {
+  if (distance(open.at(a).apex, open.at(b).apex) <= kSplitTouch) {
     return pivot(pattern, {move.dart, move.into, 1.0, std::nullopt, std::nullopt}, cup);
   }
   const bool neighbours = a.edge == b.edge && (a.dart + 1 == b.dart || b.dart + 1 == a.dart);

@@ -14,7 +14,7 @@ namespace {
 
 constexpr Angle kSmooth = Angle::degrees(1e-7);
 constexpr Angle kTold = Angle::degrees(0.01);
-constexpr double kSnap = 1e-6;  // mm
+constexpr double kMouthSnap = 1e-6;  // mm
 
 Angle stitched_angle(const Dart& dart) {
   return turn_between(dart.legs[0] - dart.point, dart.legs[1] - dart.point);
@@ -36,6 +36,8 @@ std::optional<FairedEdge> fair_across(Opened& open, DartSpot spot) {
   const Faired out = with_start_turned(after, -(0.5 * kink), kFairingReach);
   before = in.path;
   after = out.path;
+  keep_marks_on(open, spot.edge, spot.dart);
+  keep_marks_on(open, spot.edge, spot.dart + 1);
   if (size < kTold.radians()) return std::nullopt;
   return FairedEdge{open.piece.name, edge.name, open.at(spot).name, kink,
                     std::fmax(in.moved, out.moved)};
@@ -64,7 +66,7 @@ Path folded_mouth(const Dart& dart, const OpenEdge& edge, std::size_t d) {
   const Path other =
       starting_at(placed(half, Placement::mirror_in(dart.point, centre)), dart.outer_leg());
   Path mouth = starting_at(half, dart.inner_leg());
-  append(mouth, reversed(other), kSnap);
+  append(mouth, reversed(other), kMouthSnap);
   return first ? mouth : reversed(mouth);
 }
 
@@ -90,11 +92,13 @@ void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
     const NearestOnPath in = nearest(edge.path, dart.legs[0]),
                         out = nearest(edge.path, dart.legs[1]);
     Path path = part_before(edge.path, in.place);
-    append(path, mouth, kSnap);
-    append(path, part_after(edge.path, out.place), kSnap);
+    append(path, mouth, kMouthSnap);
+    append(path, part_after(edge.path, out.place), kMouthSnap);
     edge.path = path;
     const double longer = length(mouth) - (out.along - in.along);
-    const auto shift = [&](double& along) { along += along > in.along + kSnap ? longer : 0.0; };
+    const auto shift = [&](double& along) {
+      along += along > in.along + kMouthSnap ? longer : 0.0;
+    };
     for (Notch& notch : piece.notches) {
       if (notch.edge == edge.name) shift(notch.along);
     }

@@ -1,6 +1,7 @@
 #include "words.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/pattern/sides.hpp"
 
 #include <charconv>
 #include <cmath>
@@ -12,6 +13,8 @@ constexpr double kMmPerInch = 25.4;
 constexpr double kMmPerCm = 10.0;
 // Shorter lengths are told in mm: no tape shows them.
 constexpr double kTinyLength = 3.0;
+// Longer ones, which cannot be meant, in cm alone.
+constexpr double kHugeLength = 1e6;
 
 template <class Items, class Name>
 std::string names_of(const Items& items, Name&& name) {
@@ -25,7 +28,8 @@ std::string names_of(const Items& items, Name&& name) {
 
 std::string positions_of(const Piece& piece) {
   return names_of(dart_positions(), [&](const DartPosition& p) {
-    return p.piece == piece.name ? piece.name + "." + std::string(p.name) : std::string();
+    return p.piece == sided_name(piece.name).whole ? piece.name + "." + std::string(p.name)
+                                                   : std::string();
   });
 }
 
@@ -61,6 +65,8 @@ void refuse(const char* code, const std::string& where, const std::string& messa
 }
 
 std::string told_length(double mm) {
+  if (!std::isfinite(mm)) return told_number(mm, 0);
+  if (std::abs(mm) >= kHugeLength) return told_number(mm / kMmPerCm, 1) + " cm";
   if (mm < kTinyLength) return fixed(mm, 1) + " mm";
   return fixed(mm / kMmPerCm, 1) + " cm (" + inch_fraction(mm / kMmPerInch) + " in)";
 }

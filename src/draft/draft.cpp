@@ -1,6 +1,7 @@
 #include "blockwright/draft/draft.hpp"
 
 #include "blocks.hpp"
+#include "limits.hpp"
 #include "neck_shoulder.hpp"
 #include "scye.hpp"
 #include "steps.hpp"
@@ -27,6 +28,7 @@ Ease ease_as_drawn(const Ease& asked, double drop) {
 }  // namespace
 
 DraftedBlock draft_block(const Body& body, const Ease& ease) {
+  require_limits(body, ease);
   Settlement settlement;
   Targets targets = targets_for(body, ease, settlement);
   const NeckAndShoulder upper = neck_and_shoulder(targets, settlement);

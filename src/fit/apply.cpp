@@ -21,6 +21,9 @@ constexpr double kMoved = 0.005;
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 // Both directions of these rows are one-sided by nature.
 constexpr int kOneSided[] = {46, 47, 48};
+// No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
+// the most of any row.
+constexpr double kMostAmount = 1000.0;
 
 [[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
                          const std::string& hint) {
@@ -47,25 +50,25 @@ std::string place_of(const RowAmount& amount) {
   }
 }
 
-std::string where_of(const RowAmount& amount) {
-  const std::string by = std::isfinite(amount.by) ? trimmed(amount.by, 2) + " mm" : "no number";
-  return "row " + std::to_string(amount.row) + ", " + by;
+std::string where_of(int row, double by) {
+  const std::string unit = std::isfinite(by) ? " mm" : "";
+  return "row " + std::to_string(row) + ", " + told_number(by, 2) + unit;
 }
 
 void require_sound(const RowAmount& amount) {
   if (amount.row < 1 || amount.row > 49 || (amount.sign != 1 && amount.sign != -1)) {
-    refuse("fit.unknown", where_of(amount), "there is no such row in the fitting catalogue",
-           "rows are 1 to 49");
+    refuse("fit.unknown", where_of(amount.row, amount.by),
+           "there is no such row in the fitting catalogue", "rows are 1 to 49");
   }
   if (!std::isfinite(amount.by) || amount.by < 0.0) {
-    refuse("fit.amount", where_of(amount), "the amount is not a number from 0 up",
+    refuse("fit.amount", where_of(amount.row, amount.by), "the amount is not a number from 0 up",
            "the direction is said in words: lower or raise, take in or let out");
   }
   const bool one_sided =
       std::find(std::begin(kOneSided), std::end(kOneSided), amount.row) != std::end(kOneSided);
   if (one_sided && amount.side == BodySide::Both) {
-    refuse("fit.side", where_of(amount), "this is a correction for one side of the body",
-           "say left or right");
+    refuse("fit.side", where_of(amount.row, amount.by),
+           "this is a correction for one side of the body", "say left or right");
   }
 }
 
@@ -92,6 +95,13 @@ bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
          job.effect.stage == effect.stage && job.effect.side == effect.side;
 }
 
+void require_moderate(const Effect& effect) {
+  if (std::abs(effect.by) <= kMostAmount) return;
+  refuse("fit.amount", where_of(effect.row, effect.by),
+         "a correction of more than " + fixed(kMostAmount, 0) + " mm is none",
+         "look at the amount and its unit, or draft anew");
+}
+
 std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
   std::vector<Job> jobs;
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -115,6 +125,7 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
     same->effect.corrections.push_back(i);
     same->effect.by += effect.by * moves.times * same->moves.times;
   }
+  for (const Job& job : jobs) require_moderate(job.effect);
   std::stable_sort(jobs.begin(), jobs.end(),
                    [](const Job& a, const Job& b) { return a.effect.stage < b.effect.stage; });
   return jobs;
@@ -190,13 +201,17 @@ void carry_out(Halves& halves, Job& job) {
   std::erase_if(job.effect.moved, [](const MovedLength& m) { return !is_worth_telling(m); });
 }
 
-// A refusal from within names row and amount here.
+// A refusal from within names row and amount here, and the measurement that the row doubts.
 void carry_out_named(Halves& halves, Job& job) {
   try {
     carry_out(halves, job);
   } catch (const InputError& error) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
+    const auto& doubts = fitting_row(job.effect.row).doubts;
+    if (doubts && problem.hint.find("again") == std::string::npos) {
+      problem.hint += "; or take " + tape_words(*doubts) + " again and draft anew";
+    }
     throw InputError(problem);
   }
 }

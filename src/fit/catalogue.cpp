@@ -70,7 +70,7 @@ const std::vector<FittingRow> kUpperRows = {
      kUsda},
     {13, "shoulder point forward",
      "the outer end of the seam lies behind the bone; pull at the back armhole", "shoulders forward",
-     2, {21, 22}, 6, 3, 13, FrontShoulderSlant, -1.05, kTrade},
+     2, {21, 22}, 6, 3, 13, {}, 0.0, kTrade},
     {14, "shoulder seam forward", "the whole seam lies too far back, and the neck fits",
      "the seam is drawn in the wrong place", 2, {1, 2, 7}, 6, 3, 13, {}, 0.0, kTrade},
     {15, "front shoulder taken up at the neck",

@@ -1,6 +1,7 @@
 #include "closed_shoulder.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "refuse.hpp"
 
@@ -83,8 +84,7 @@ ClosedShoulder moved_off_apex(const ClosedShoulder& old, const Placement& by) {
   s.side_neck = by(old.side_neck);
   s.leg = by(old.leg);
   s.shoulder_point = by(old.shoulder_point);
-  const double sine = 0.5 * old.mouth() / distance(s.apex, s.leg);
-  s.angle = Angle::radians(2.0 * std::asin(sine));
+  s.angle = wedge_angle(old.mouth(), distance(s.apex, s.leg));
   return s;
 }
 

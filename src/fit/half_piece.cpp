@@ -66,17 +66,6 @@ bool same_dart(const Dart& a, const Dart& b) {
          a.legs == b.legs && a.cap == b.cap;
 }
 
-Path mirrored(const Path& path) { return reversed(placed(path, Placement::mirror())); }
-
-Dart mirrored(Dart dart) {
-  const Placement mirror = Placement::mirror();
-  for (Point* p : {&dart.apex, &dart.point, &dart.cap, &dart.legs[0], &dart.legs[1]})
-    *p = mirror(*p);
-  std::swap(dart.legs[0], dart.legs[1]);
-  dart.pressed_to = dart.pressed_to == Leg::First ? Leg::Second : Leg::First;
-  return dart;
-}
-
 }  // namespace
 
 bool same_shape(const Piece& a, const Piece& b) {
@@ -94,21 +83,6 @@ Piece finished_piece(const Opened& open, const Piece& before) {
   set_landmarks(piece, open);
   set_lines(piece, open);
   return piece;
-}
-
-Piece mirrored(const Piece& piece) {
-  Piece other = piece;
-  std::reverse(other.edges.begin(), other.edges.end());
-  for (Edge& edge : other.edges) edge.path = mirrored(edge.path);
-  for (Dart& dart : other.darts) dart = mirrored(dart);
-  for (Notch& notch : other.notches) {
-    notch.along = std::max(0.0, length(piece.edge(notch.edge).path) - notch.along);
-  }
-  for (BalanceLine& line : other.balance_lines) line.path = placed(line.path, Placement::mirror());
-  for (Landmark& landmark : other.landmarks) landmark.at = Placement::mirror()(landmark.at);
-  other.grainline = {Placement::mirror()(piece.grainline.a),
-                     Placement::mirror()(piece.grainline.b)};
-  return other;
 }
 
 }  // namespace blockwright

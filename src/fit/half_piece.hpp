@@ -11,8 +11,4 @@ Piece finished_piece(const Opened& open, const Piece& before);
 /// True if edges and darts are the same to the last bit.
 bool same_shape(const Piece& a, const Piece& b);
 
-/// The piece of the body's other side: mirrored in the centre line, its outline anticlockwise
-/// again.
-Piece mirrored(const Piece& piece);
-
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #include "halves.hpp"
 
+#include "blockwright/pattern/sides.hpp"
 #include "half_piece.hpp"
 #include "limits.hpp"
 
@@ -9,17 +10,17 @@
 namespace blockwright {
 namespace {
 
-constexpr const char* kSides[] = {"_right", "_left"};
+constexpr std::string_view kSides[] = {kRightEnding, kLeftEnding};
 
 // Halves are drawn with x from the centre to the side. Cut with the cloth's right side up, such a
 // front is the wearer's left one, and such a back her right one: the other is its mirror image.
-bool is_mirrored(std::string_view piece, std::size_t side) {
+bool is_mirror_image(std::string_view piece, std::size_t side) {
   return piece == "front" ? side == 0 : side == 1;
 }
 
 // One side's piece of two: named by its side, cut once, and without a fold.
 Piece one_of_two(Piece piece, std::size_t side) {
-  if (is_mirrored(piece.name, side)) piece = mirrored(piece);
+  if (is_mirror_image(piece.name, side)) piece = mirrored(piece);
   piece.name += kSides[side];
   piece.cut_on = CutOn::One;
   for (Edge& edge : piece.edges) {
@@ -43,12 +44,12 @@ std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, const std::vector<std::st
 bool runs_back(const std::vector<EdgeOf>& edges, const std::vector<std::string>& unfolded,
                std::size_t side) {
   const std::string& piece = edges.front().piece;
-  return is_unfolded(unfolded, piece) && is_mirrored(piece, side);
+  return is_unfolded(unfolded, piece) && is_mirror_image(piece, side);
 }
 
 Seam seam_on_side(const Seam& seam, const std::vector<std::string>& unfolded, std::size_t side) {
   const bool against = runs_back(seam.a, unfolded, side) != runs_back(seam.b, unfolded, side);
-  return {seam.name + kSides[side], on_side(seam.a, unfolded, side),
+  return {seam.name + std::string(kSides[side]), on_side(seam.a, unfolded, side),
           on_side(seam.b, unfolded, side), seam.ease_in, seam.b_runs_back != against};
 }
 
@@ -69,7 +70,7 @@ std::vector<Seam> seams_of(const Pattern& block, const std::vector<std::string>&
 // A mate on an unfolded piece is on the same side of the body; a piece that was not unfolded names
 // the right one.
 void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
-  const bool left = piece.name.size() > 5 && piece.name.substr(piece.name.size() - 5) == kSides[1];
+  const bool left = piece.name.ends_with(kLeftEnding);
   for (Notch& notch : piece.notches) {
     if (is_unfolded(unfolded, notch.mate_piece)) notch.mate_piece += kSides[left ? 1 : 0];
   }

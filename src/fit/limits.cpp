@@ -1,6 +1,7 @@
 #include "limits.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/pattern/dart_position.hpp"
@@ -82,8 +83,29 @@ void require_darts(const Opened& before, const Opened& after) {
   }
 }
 
+// Where a stretch beside a dart runs back, the dart has been moved over the end of its edge.
+void require_stretches(const Opened& before, const Opened& after) {
+  for (std::size_t e = 0; e < after.edges.size(); ++e) {
+    const std::vector<Path>&was = before.edges[e].stretches, &is = after.edges[e].stretches;
+    for (std::size_t i = 0; was.size() == is.size() && i < is.size(); ++i) {
+      if (was[i].empty() || is[i].empty()) continue;
+      if (dot(is[i].end() - is[i].start(), was[i].end() - was[i].start()) > 0.0) continue;
+      refuse_fit("fit.place",
+                 "nothing of the " + after.piece.name + " " + after.edges[e].name +
+                     " would be left beside its dart",
+                 "give a smaller amount, or move the dart first");
+    }
+  }
+}
+
+// The piece must hold together as it stands, and once its darts are trued for printing.
+std::optional<Problem> outline_problem(const Piece& piece) {
+  if (auto problem = find_problem(piece)) return problem;
+  return find_problem(true_darts({{piece}, {}}).pattern.pieces.front());
+}
+
 void require_outline(const Opened& after) {
-  if (const auto problem = find_problem(put_together(after))) {
+  if (const auto problem = outline_problem(put_together(after))) {
     refuse_fit("fit.crossing",
                "the " + after.piece.name + " would not hold together: " + problem->message,
                "give a smaller amount");
@@ -180,6 +202,8 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
   require_shoulder(before.front, after.front);
   require_shoulder(before.back, after.back);
   require_clear_of_bust(before, after);
+  require_stretches(before.front, after.front);
+  require_stretches(before.back, after.back);
   require_darts(before.front, after.front);
   require_darts(before.back, after.back);
   require_outline(after.front);

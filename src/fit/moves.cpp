@@ -1,6 +1,5 @@
 #include "blockwright/fit/moves.hpp"
 
-#include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "closed_shoulder.hpp"
 #include "refuse.hpp"
@@ -64,9 +63,13 @@ void turn_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Poi
   work.place(first, last, Placement::turn(by, about), by);
 }
 
-Angle wedge_angle(double width, double radius) {
-  require(std::abs(width) < 2.0 * radius, "a wedge is wider than it can be");
-  return Angle::radians(2.0 * std::asin(0.5 * width / radius));
+Angle wedge_angle(double width, double radius) { return 2.0 * lifting_angle(0.5 * width, radius); }
+
+Angle lifting_angle(double by, double run) {
+  if (!(std::abs(by) < run)) {
+    refuse_fit("fit.amount", "no part of the piece can turn so far", "give a smaller amount");
+  }
+  return Angle::radians(std::asin(by / run));
 }
 
 void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width) {

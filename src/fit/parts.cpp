@@ -5,12 +5,6 @@
 #include <cmath>
 
 namespace blockwright {
-namespace {
-
-std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
-
-}  // namespace
-
 const Curve& stroke_of(const Opened& open, StrokeSpot spot) {
   return open.edges[index_of(spot.edge)].stretches[spot.stretch].curves()[spot.stroke];
 }

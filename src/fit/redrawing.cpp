@@ -25,12 +25,6 @@ constexpr double kLeastScye = 10.0;
 constexpr double kFirstAcross = 1.0;
 constexpr double kMostAcross = 16.0;
 
-std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
-
-bool is_at(const StrokeSpot& a, const StrokeSpot& b) {
-  return a.edge == b.edge && a.stretch == b.stretch && a.stroke == b.stroke;
-}
-
 }  // namespace
 
 Redrawing::Redrawing(const Opened& open) : open_(open) {
@@ -120,7 +114,7 @@ void Redrawing::place(Node first, Node last, const Placement& by, Angle turned) 
 
 Redrawing::Stroke& Redrawing::stroke_at(StrokeSpot spot) {
   const auto found = std::find_if(strokes_.begin(), strokes_.end(),
-                                  [&](const Stroke& s) { return is_at(s.spot, spot); });
+                                  [&](const Stroke& s) { return s.spot == spot; });
   require(found != strokes_.end(), "no such stroke");
   return *found;
 }

@@ -25,10 +25,6 @@ constexpr double kSameDirection = 1e-12;
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
-bool is_at(const StrokeSpot& a, const StrokeSpot& b) {
-  return a.edge == b.edge && a.stretch == b.stretch && a.stroke == b.stroke;
-}
-
 double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
 
 // How far the heading leans to the centre at the across point, off straight up.
@@ -47,7 +43,7 @@ double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec i
 // front it is turned by the shoulder dart.
 Angle Redrawing::armhole_turn() const {
   const auto is_stroke = [](StrokeSpot spot) {
-    return [spot](const Stroke& s) { return is_at(s.spot, spot); };
+    return [spot](const Stroke& s) { return s.spot == spot; };
   };
   const auto lower = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kLowerArmhole));
   const auto upper = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kUpperArmhole));
@@ -88,9 +84,9 @@ Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point
 
 CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
   const Stroke& here = strokes_[stroke];
-  const bool upper = is_at(here.spot, kUpperArmhole);
+  const bool upper = here.spot == kUpperArmhole;
   const Angle from = upper ? armhole_turn() : turn_at(stroke, true);
-  const Angle to = is_at(here.spot, kLowerArmhole) ? armhole_turn() : turn_at(stroke, false);
+  const Angle to = here.spot == kLowerArmhole ? armhole_turn() : turn_at(stroke, false);
   const Vec by = moved_by(here.from);
   if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
     return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
@@ -99,11 +95,11 @@ CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
   Vec leaving = rotated(leaving_of(was), from);
   const bool whole_neck =
       open_.edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.size() == 1 &&
-      is_at(here.spot, kNeckline);
+      here.spot == kNeckline;
   if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
   const Vec arriving = rotated(arriving_of(was), to);
   if (whole_neck) return reshaped_neckline(was, start, leaving, end, arriving);
-  if (is_at(here.spot, kLowerArmhole)) {
+  if (here.spot == kLowerArmhole) {
     return reshaped_lower_armhole(was, start, leaving, end, arriving);
   }
   return upper ? reshaped_upper_armhole(was, start, leaving, end, arriving)

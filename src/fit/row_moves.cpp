@@ -8,8 +8,8 @@ namespace {
 
 std::vector<RowMoves> all_moves() {
   std::vector<RowMoves> all;
-  for (const auto* part :
-       {&kNeckRows, &kShoulderRows, &kArmholeRows, &kBustRows, &kBackRows, &kLengthRows}) {
+  for (const auto* part : {&kNeckRows, &kShoulderRows, &kArmholeRows, &kBustRows, &kBackRows,
+                           &kLengthRows, &kWaistRows}) {
     all.insert(all.end(), part->begin(), part->end());
   }
   std::sort(all.begin(), all.end(),

@@ -53,6 +53,6 @@ const RowMoves& moves_of(int row);
 
 // The rows by part of the body.
 extern const std::vector<RowMoves> kNeckRows, kShoulderRows, kArmholeRows, kBustRows, kBackRows,
-    kLengthRows;
+    kLengthRows, kWaistRows;
 
 }  // namespace blockwright

@@ -55,7 +55,7 @@ void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.back;
   Redrawing work(open);
   ClosedShoulder shoulder = closed_shoulder(work, open);
-  const Angle by = Angle::radians(std::asin(ask.by / distance(shoulder.apex, across_of(open))));
+  const Angle by = lifting_angle(ask.by, distance(shoulder.apex, across_of(open)));
   const Placement up = Placement::shift({0.0, ask.by});
   for (Point* p : {&shoulder.side_neck, &shoulder.leg, &shoulder.shoulder_point, &shoulder.apex}) {
     *p = up(*p);
@@ -109,7 +109,7 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
   if (ask.by >= leg) {
     refuse_fit("fit.amount", "the neck dart would stand on end", "give a smaller amount");
   }
-  const Angle by = Angle::radians(std::asin(ask.by / out));
+  const Angle by = lifting_angle(ask.by, out);
   const Placement turned = Placement::turn(-by, turns + Vec{out, 0.0});
   const Vec up{0.0, ask.by};
   put_shoulder(work, open, with_ends(old, turned(old.side_neck), turned(old.shoulder_point)));

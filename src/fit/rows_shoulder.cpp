@@ -182,7 +182,7 @@ void take_in_upper_chest(HalfBlock& half, const RowAsk& ask) {
   const ClosedShoulder old = closed_shoulder(work, half.front);
   const Point hinge = rotated_about(work.at(work.across()), old.apex, old.angle);
   const double run = hinge.x - centre_at(half.front, hinge.y);
-  const Placement by = Placement::turn(Angle::radians(std::asin(ask.by / run)), hinge);
+  const Placement by = Placement::turn(lifting_angle(ask.by, run), hinge);
   put_shoulder(work, half.front, moved_off_apex(old, by));
   work.move(Corner::CentreNeck, {0.0, -ask.by});
   work.lengthen_armhole(0.0);

@@ -14,13 +14,6 @@ bool same_body(BodySide a, BodySide b) {
   return a == b || a == BodySide::Both || b == BodySide::Both;
 }
 
-// "waist girth" for "waist_girth".
-std::string plain_words(std::string_view key) {
-  std::string words(key);
-  std::replace(words.begin(), words.end(), '_', ' ');
-  return words;
-}
-
 void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   const FittingRow& row = fitting_row(effect.row);
   const double by = std::abs(effect.by);
@@ -36,7 +29,7 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
                               : std::abs(row.doubt_per_mm) * by;
   const double limit = redraft_limit(*row.doubts);
   if (change <= limit) return;
-  const std::string taped = plain_words(info(*row.doubts).key), unit = slope ? " degrees" : " mm";
+  const std::string taped = tape_words(*row.doubts), unit = slope ? " degrees" : " mm";
   problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
                       "that is " + fixed(change, 1) + unit + " of " + taped + "; over " +
                           trimmed(limit, 0) + unit + " later changes pile up on distorted seams",
@@ -145,6 +138,12 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
 }
 
 }  // namespace
+
+std::string tape_words(MeasurementName name) {
+  std::string words(info(name).key);
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
 
 std::string words_of(const Effect& effect) {
   return "row " + std::to_string(effect.row) + ", " +

@@ -2,6 +2,7 @@
 
 #include "blockwright/base/problem.hpp"
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/measure/measurement_name.hpp"
 
 #include <vector>
 
@@ -11,6 +12,9 @@ namespace blockwright {
 /// each other ("fit.void"), faults with another cause ("fit.chain"), amounts that add up on one
 /// line or dart ("fit.same_line"). `shoulder` is the shoulder's length in mm, for slopes.
 Problems judge_together(const std::vector<Effect>& effects, double shoulder);
+
+/// "waist girth" for waist_girth.
+std::string tape_words(MeasurementName name);
 
 /// "row 27, fuller bust, 12.5 mm".
 std::string words_of(const Effect& effect);

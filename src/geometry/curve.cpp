@@ -10,12 +10,12 @@ Vec derivative(const CubicCurve& c, double t) {
   return 3.0 * u * u * (c.p1 - c.p0) + 6.0 * u * t * (c.p2 - c.p1) + 3.0 * t * t * (c.p3 - c.p2);
 }
 
+}  // namespace
+
 Vec second_derivative(const CubicCurve& c, double t) {
   return 6.0 * (1.0 - t) * ((c.p2 - c.p1) - (c.p1 - c.p0)) +
          6.0 * t * ((c.p3 - c.p2) - (c.p2 - c.p1));
 }
-
-}  // namespace
 
 Point start_of(const Curve& curve) {
   if (const auto* s = std::get_if<Segment>(&curve)) return s->a;

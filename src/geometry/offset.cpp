@@ -18,11 +18,6 @@ constexpr int kMostHalvings = 14;
 // Ends this near are joined by moving one of them, in shares of the tolerance.
 constexpr double kSnapShare = 0.1;
 
-Vec second_derivative(const CubicCurve& c, double t) {
-  return 6.0 * (1.0 - t) * ((c.p2 - c.p1) - (c.p1 - c.p0)) +
-         6.0 * t * ((c.p3 - c.p2) - (c.p2 - c.p1));
-}
-
 Vec third_derivative(const CubicCurve& c) {
   return 6.0 * ((c.p3 - c.p2) - 2.0 * (c.p2 - c.p1) + (c.p1 - c.p0));
 }

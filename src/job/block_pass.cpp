@@ -9,6 +9,9 @@
 namespace blockwright {
 namespace {
 
+/// Stands where the client's name would, on the paper and in the report.
+constexpr const char* kNoName = "(no name)";
+
 /// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
 /// what to take again: the measurements that were judged doubtful, else those that a bound changed.
 void name_contradictions(BlockRun& run) {
@@ -117,7 +120,8 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
 }
 
 BlockRun fitted_block(const Job& job, const Wishes& wishes, FileStore& files) {
-  const Client client = client_in(job.client, files);
+  Client client = client_in(job.client, files);
+  if (job.anonymous) client.name = kNoName;
   const Session& session = session_of(client, job.session, job.client);
   return fitted_block(client, job.client, session, wishes.unit.value_or(client.unit), job.toile);
 }

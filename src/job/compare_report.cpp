@@ -17,7 +17,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 // Smaller differences are not told, in mm or degrees.
-constexpr double kSeen = 0.05;
+constexpr double kMovedLength = 0.05;
 
 /// A value of both versions; one that only one of them has has no other.
 struct Row {
@@ -25,7 +25,7 @@ struct Row {
   std::optional<double> before, after;
 
   [[nodiscard]] bool differs() const {
-    return !before || !after || std::abs(*after - *before) > kSeen;
+    return !before || !after || std::abs(*after - *before) > kMovedLength;
   }
 };
 

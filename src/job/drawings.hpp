@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/job/file_store.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "wishes.hpp"
 
@@ -19,5 +20,9 @@ struct OutputFile {
 void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNotes& notes,
                   const std::string& title, const Pattern& pattern, const Sheet& sheet,
                   std::vector<OutputFile>& outputs);
+
+/// Writes the files as one set and gives their paths in order. A client file that has an output's
+/// name is never written over. Throws FileError "file.write".
+std::vector<std::string> write_outputs(std::vector<OutputFile> outputs, FileStore& files);
 
 }  // namespace blockwright

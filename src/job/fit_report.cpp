@@ -16,6 +16,8 @@
 namespace blockwright {
 namespace {
 
+using Json = nlohmann::ordered_json;
+
 // Changes below this are not told, in mm.
 constexpr double kSeen = 0.05;
 
@@ -175,7 +177,6 @@ std::string fit_text(const BlockRun& run) {
 }
 
 std::string fit_json(const BlockRun& run) {
-  using Json = nlohmann::ordered_json;
   Json list = Json::array();
   for (const OrderedCorrection& ordered : order_corrections(plain(run))) {
     const NumberedCorrection& numbered = run.corrections[ordered.correction];

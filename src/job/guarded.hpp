@@ -26,7 +26,7 @@ JobResult guarded(const std::string& file, bool json, Work&& work) {
   } catch (const UsageError& error) {
     return failed(file, json, error.problem(), 2);
   } catch (const FileError& error) {
-    return failed(file, json, error.problem(), error.problem().code == "file.read" ? 2 : 1);
+    return failed(file, json, error.problem(), error.problem().code == "file.write" ? 1 : 2);
   } catch (const Error& error) {
     return failed(file, json, error.problem(), 1);
   }

@@ -58,16 +58,13 @@ std::optional<Retaped> explaining(const Client& client, const Session& session,
 
 std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbered) {
   if (numbered.correction.on_new_tape == OnNewTape::Keep) return std::nullopt;
-  const auto retaped = explaining(run.client, run.session, numbered);
-  if (!retaped) return std::nullopt;
+  const auto tapes = tapes_of(run.client, run.session, run.unit, numbered);
+  if (!tapes) return std::nullopt;
   const std::string number = std::to_string(numbered.number);
-  const auto value = [&](double v) { return value_text(retaped->name, v, run.unit); };
   return Problem{
       Severity::Warning, "fit.explained",
       "correction " + number + ": " + numbered.correction.action + " " + numbered.correction.place,
-      "the session of " + run.session.date + " took " + words_of(retaped->name) + " as " +
-          value(retaped->is) + " where that of " + retaped->before->date + " took " +
-          value(retaped->was) +
+      *tapes +
           ": the new tape already has what this correction asked for, and both are "
           "applied",
       "withdraw it with `blockwright fit FILE --undo " + number +
@@ -127,6 +124,16 @@ double drafted_length(const BlockRun& run, MeasurementName name, double value,
 bool told_by_new_tape(const Client& client, const Session& session,
                       const NumberedCorrection& correction) {
   return explaining(client, session, correction).has_value();
+}
+
+std::optional<std::string> tapes_of(const Client& client, const Session& session, Unit unit,
+                                    const NumberedCorrection& correction) {
+  const auto retaped = explaining(client, session, correction);
+  if (!retaped) return std::nullopt;
+  const auto value = [&](double v) { return value_text(retaped->name, v, unit); };
+  return "the session of " + session.date + " took " + words_of(retaped->name) + " as " +
+         value(retaped->is) + " where that of " + retaped->before->date + " took " +
+         value(retaped->was);
 }
 
 Problems told_by_new_tape(const BlockRun& run) {

@@ -3,12 +3,18 @@
 #include "block_run.hpp"
 
 #include <optional>
+#include <string>
 
 namespace blockwright {
 
 /// Whether a newer session than that of the fitting already has what a correction asked for.
 bool told_by_new_tape(const Client& client, const Session& session,
                       const NumberedCorrection& correction);
+
+/// What both sessions took of the measurement, where the newer one already has what the correction
+/// asked for: "the session of 2026-09-20 took ... where that of 2026-03-14 took ...".
+std::optional<std::string> tapes_of(const Client& client, const Session& session, Unit unit,
+                                    const NumberedCorrection& correction);
 
 /// Warns of corrections that a newer tape session already explains: the measurement that the
 /// correction called into doubt has moved since, by half to one and a half times what the

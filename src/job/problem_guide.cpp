@@ -16,8 +16,8 @@ struct Guide {
 /// Kept in step with docs/problems.md and with the codes in the sources by a test.
 constexpr std::array kGuides = {
     Guide{"batch.collision",
-          "Two client files of a folder would give output of the same name: names are made safe "
-          "and cut at 80 letters.",
+          "Two client files of a folder would give output of the same name, capitals aside: names "
+          "are made safe and cut at 80 letters.",
           "Rename one of the two files; nothing was written for the later one."},
     Guide{"batch.empty", "The folder has no client files.",
           "Client files end in .json; name the folder that holds them, or take its subfolders "
@@ -139,8 +139,14 @@ constexpr std::array kGuides = {
           "measurement named does not come back in full.",
           "Take the measurements named again. If they stay, trust them, cut the toile and look at "
           "that place first."},
+    Guide{"draft.limits",
+          "A measurement or an ease is beyond what a body or a block can have. Client files are "
+          "refused earlier; this is told to programs that draft by themselves.",
+          "Correct the measurement named; look at its unit."},
     Guide{"explain.unknown", "There is no such problem code.",
           "The message lists the nearest codes."},
+    Guide{"file.busy", "Another run is writing into the folder.",
+          "Wait until it ends and run again, or choose another folder with --out."},
     Guide{"file.read", "A file cannot be read.", "Check its name, its folder and your rights."},
     Guide{"file.write", "A file cannot be written; the older file, if any, is untouched.",
           "Check the folder, the free space and your rights, then run again."},

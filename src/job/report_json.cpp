@@ -49,7 +49,7 @@ Json length_map(const std::vector<NamedLength>& lengths) {
   return map;
 }
 
-Json correction_list(const BlockRun& run) {
+Json corrections_as_json(const BlockRun& run) {
   Json list = Json::array();
   for (const NumberedCorrection& numbered : run.corrections) {
     list.push_back({{"number", numbered.number},
@@ -62,7 +62,7 @@ Json correction_list(const BlockRun& run) {
   return list;
 }
 
-Json step_list(const BlockRun& run) {
+Json steps_as_json(const BlockRun& run) {
   Json list = Json::array();
   for (const StepDone& step : run.steps) {
     list.push_back({{"did", step.words},
@@ -73,7 +73,7 @@ Json step_list(const BlockRun& run) {
   return list;
 }
 
-Json faired_list(const BlockRun& run) {
+Json faired_as_json(const BlockRun& run) {
   Json list = Json::array();
   for (const FairedEdge& f : run.faired) {
     list.push_back({{"edge", f.piece + "." + f.edge},
@@ -98,11 +98,11 @@ std::string report_json(const BlockRun& run) {
                  {"darts", dart_list(run.checks.darts)},
                  {"lengths", length_map(run.checks.lengths)}};
   if (!run.corrections.empty()) {
-    report["corrections"] = correction_list(run);
+    report["corrections"] = corrections_as_json(run);
     report["fitted_lengths"] = length_map(measured_edges(run.fitted.pattern));
   }
-  if (!run.steps.empty()) report["steps"] = step_list(run);
-  report["faired"] = faired_list(run);
+  if (!run.steps.empty()) report["steps"] = steps_as_json(run);
+  report["faired"] = faired_as_json(run);
   report["files"] = run.files;
   return text_of(report);
 }

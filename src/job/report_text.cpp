@@ -17,7 +17,7 @@ std::string number(MeasurementName name, double value, Unit unit) {
 }
 
 // Changes below this are not told, in mm.
-constexpr double kSeen = 1e-6;
+constexpr double kSameLength = 1e-6;
 
 /// Display width: fmt counts a degree sign as one column, which is right here.
 std::string row(const std::string& name, const std::string& body, const std::string& ease,
@@ -104,7 +104,7 @@ const DartMeasure* find(const std::vector<DartMeasure>& darts, const DartMeasure
 }
 
 bool same(const DartMeasure& a, const DartMeasure& b) {
-  return std::abs(a.intake - b.intake) < kSeen && std::abs(a.leg - b.leg) < kSeen;
+  return std::abs(a.intake - b.intake) < kSameLength && std::abs(a.leg - b.leg) < kSameLength;
 }
 
 /// Darts that a step changed, made or took away.
@@ -139,7 +139,8 @@ std::string edge_changes(const Pattern& before, const Pattern& after, Unit unit)
           was_sewn = sewn_length(old, one);
         }
       }
-      if (std::abs(was_cut - cut) < kSeen && std::abs(was_sewn - sewn) < kSeen) continue;
+      if (std::abs(was_cut - cut) < kSameLength && std::abs(was_sewn - sewn) < kSameLength)
+        continue;
       const std::string name = as_words(piece.name + " " + edge.name);
       if (was_cut < 0.0) {
         text += fmt::format("    {:<28}new, cut {}, sewn {}\n", name, in_unit(cut, unit),

@@ -1,170 +1,191 @@
+#include "batch_line.hpp"
+#include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/job/job.hpp"
+#include "done_record.hpp"
 #include "guarded.hpp"
-#include "problems_as_json.hpp"
-#include "safe_name.hpp"
+#include "output_stem.hpp"
+#include "shard.hpp"
 #include "wishes.hpp"
+#include "work_in_order.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <atomic>
 #include <map>
-#include <stdexcept>
-#include <thread>
+#include <set>
 
 namespace blockwright {
 namespace {
 
-constexpr int kMostJobs = 64;
-
-/// One client of the folder.
-struct Line {
-  std::string file;
-  JobResult result;
-};
+std::vector<std::string> clients_of(const BatchJob& batch, FileStore& files) {
+  std::vector<std::string> clients = batch.clients;
+  if (!batch.folder.empty()) {
+    const std::vector<std::string> found = files.list(
+        batch.folder, ".json", batch.subfolders ? Listing::WithSubfolders : Listing::Folder);
+    clients.insert(clients.end(), found.begin(), found.end());
+  }
+  if (!clients.empty()) return clients;
+  throw UsageError({Severity::Error, "batch.empty", batch.folder,
+                    "there is no client file (*.json) in the folder",
+                    "name the folder that holds the client files"});
+}
 
 /// Outputs are named after the client file's stem; the second of two that share one is refused
-/// before anything is written.
-std::map<std::string, std::string> collisions(const std::vector<std::string>& clients) {
+/// before anything is written. Names that differ only in the case of ASCII letters are the same
+/// file on some disks.
+std::map<std::string, std::string> collisions(const BatchJob& batch,
+                                              const std::vector<std::string>& clients) {
   std::map<std::string, std::string> first, later;
+  Job job = batch.each;
   for (const std::string& client : clients) {
-    const auto [it, is_new] = first.emplace(safe_stem(client), client);
+    job.client = client;
+    std::string stem = output_stem(job);
+    std::transform(stem.begin(), stem.end(), stem.begin(), [](char c) {
+      return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    const auto [it, is_new] = first.emplace(stem, client);
     if (!is_new) later.emplace(client, it->second);
   }
   return later;
 }
 
-JobResult one(const Job& each, const std::string& client,
-              const std::map<std::string, std::string>& taken, FileStore& files) {
-  const auto other = taken.find(client);
-  if (other != taken.end()) {
-    return failed(client, false,
-                  {Severity::Error, "batch.collision", client,
-                   "its output would have the same names as that of " + other->second,
-                   "rename one of the two client files"},
-                  1);
-  }
-  Job job = each;
-  job.client = client;
-  job.report = "text";
-  try {
-    return run_job(job, files);
-  } catch (const std::logic_error& error) {  // a bug, which must not stop the others
-    return failed(client, false,
-                  {Severity::Error, "program.bug", client, error.what(),
-                   "please report it with the client file"},
-                  1);
-  }
+Problem collision(const std::string& client, const std::string& other) {
+  return {Severity::Error, "batch.collision", client,
+          "its output would have the same names as that of " + other,
+          "rename one of the two client files"};
 }
 
-/// Clients are handed out in order; each result goes to its own place.
-std::vector<Line> worked_through(const BatchJob& batch, const std::vector<std::string>& clients,
-                                 FileStore& files) {
-  const auto taken = collisions(clients);
-  std::vector<Line> lines(clients.size());
-  std::atomic<std::size_t> next{0};
-  const auto work = [&] {
-    for (std::size_t i = next++; i < clients.size(); i = next++) {
-      lines[i] = {clients[i], one(batch.each, clients[i], taken, files)};
+/// Records of client files that are not there any more.
+std::vector<DoneRecord> gone_clients(const BatchJob& batch, const std::vector<std::string>& clients,
+                                     FileStore& files) {
+  const std::set<std::string> present(clients.begin(), clients.end());
+  std::vector<DoneRecord> gone;
+  for (const std::string& path :
+       files.list(batch.each.out, std::string(kRecordEnding), Listing::Hidden)) {
+    auto record = read_record(files.read(path));
+    if (!record || present.count(record->client) > 0) continue;
+    try {
+      (void)files.read(record->client);
+    } catch (const FileError&) {
+      gone.push_back(std::move(*record));
     }
-  };
-  std::vector<std::thread> others;
-  for (int i = 1; i < batch.jobs; ++i) others.emplace_back(work);
-  work();
-  for (std::thread& other : others) other.join();
-  return lines;
-}
-
-const Problem* worst(const JobResult& result) {
-  const auto error = std::find_if(result.problems.begin(), result.problems.end(),
-                                  [](const Problem& p) { return p.severity != Severity::Note; });
-  return error == result.problems.end() ? nullptr : &*error;
-}
-
-std::string state_of(const JobResult& result) {
-  if (result.exit_code != 0) return "failed";
-  return worst(result) != nullptr ? "warned" : "done";
-}
-
-std::string line_text(const Line& line) {
-  const RunSummary& summary = line.result.summary;
-  std::string text = fmt::format("{:<7} {}", state_of(line.result), line.file);
-  if (!summary.name.empty()) text += ": " + summary.name;
-  if (line.result.exit_code == 0) {
-    text += "; " + summary.darts + "; back to " + fixed(summary.residual, 2) + " mm; " +
-            std::to_string(summary.pages) + " pages, " + std::to_string(line.result.files.size()) +
-            " files";
   }
-  text += "\n";
-  if (const Problem* problem = worst(line.result)) text += "          " + to_text(*problem) + "\n";
-  return text;
+  return gone;
 }
 
-std::string summary_text(const std::vector<Line>& lines) {
-  std::string text;
-  std::map<std::string, int> counts;
-  for (const Line& line : lines) {
-    text += line_text(line);
-    ++counts[state_of(line.result)];
+/// Tells each client as she is done, and the counts at the end.
+class Telling {
+ public:
+  Telling(const BatchJob& batch, const BatchWatch& watch, std::size_t total)
+      : json_(batch.each.report == "json"), watch_(watch), total_(total) {
+    if (json_) say("{\"clients\": [");
   }
-  return text + fmt::format("{} clients: {} done, {} warned, {} failed\n", lines.size(),
-                            counts["done"], counts["warned"], counts["failed"]);
-}
 
-std::string summary_json(const std::vector<Line>& lines) {
+  void line(const BatchLine& line) {
+    const std::string state = state_of(line);
+    ++counts_[state];
+    if (json_) {
+      say((told_ ? ",\n " : "\n ") +
+          line_json(line).dump(-1, ' ', false, Json::error_handler_t::replace));
+    } else if (!watch_.quiet || line.failed) {
+      say(line_text(line));
+    }
+    told_ = true;
+    ++done_;
+    if (watch_.progress) watch_.progress(done_, total_, counts_["failed"]);
+  }
+
+  void end(const std::vector<DoneRecord>& gone) { json_ ? end_json(gone) : end_text(gone); }
+
+ private:
   using Json = nlohmann::ordered_json;
-  Json list = Json::array();
-  for (const Line& line : lines) {
-    list.push_back({{"file", line.file},
-                    {"client", line.result.summary.name},
-                    {"state", state_of(line.result)},
-                    {"darts", line.result.summary.darts},
-                    {"residual_mm", rounded(line.result.summary.residual)},
-                    {"pages", line.result.summary.pages},
-                    {"files", line.result.files},
-                    {"problems", problems_as_json(line.result.problems)}});
+
+  void say(const std::string& text) const {
+    if (watch_.say) watch_.say(text);
   }
-  return Json{{"clients", list}}.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+
+  void end_text(const std::vector<DoneRecord>& gone) {
+    for (const DoneRecord& record : gone) {
+      std::string names;
+      for (const auto& output : record.outputs) names += " " + output.name;
+      say("gone      " + record.client + "; its output stays:" + names + "\n");
+    }
+    say(fmt::format("{} clients: {} done, {} warned, {} unchanged, {} failed\n", done_,
+                    counts_["done"], counts_["warned"], counts_["unchanged"], counts_["failed"]));
+  }
+
+  void end_json(const std::vector<DoneRecord>& gone) {
+    Json list = Json::array();
+    for (const DoneRecord& record : gone) {
+      Json names = Json::array();
+      for (const auto& output : record.outputs) names.push_back(output.name);
+      list.push_back({{"file", record.client}, {"outputs", names}});
+    }
+    Json counts;
+    for (const char* state : {"done", "warned", "unchanged", "failed"}) {
+      counts[state] = counts_[state];
+    }
+    say("\n],\n\"gone\": " + list.dump(-1, ' ', false, Json::error_handler_t::replace) +
+        ",\n\"counts\": " + counts.dump() + "}\n");
+  }
+
+  bool json_;
+  const BatchWatch& watch_;
+  std::size_t total_, done_ = 0;
+  bool told_ = false;
+  std::map<std::string, std::size_t> counts_;
+};
+
+/// Output among the clients would be taken for clients the next time.
+void require_own_folder(const BatchJob& batch) {
+  const bool json = std::count(batch.each.write.begin(), batch.each.write.end(), "json") > 0;
+  if (json && batch.folder == batch.each.out) {
+    refuse_option("out", "pattern files would lie among the client files",
+                  "name another folder for the output");
+  }
 }
 
-/// What is wrong for everybody is told once, before anybody is worked on.
-void require_sound(const BatchJob& batch, FileStore& files) {
-  (void)wishes_of(batch.each);
-  if (batch.each.command == Command::Adapt) {
-    (void)read_style(files.read(batch.each.style), batch.each.style);
-  }
-  if (batch.jobs < 1 || batch.jobs > kMostJobs) {
-    throw UsageError({Severity::Error, "job.value", "--jobs",
-                      std::to_string(batch.jobs) + " is out of range",
-                      "use 1 to " + std::to_string(kMostJobs)});
-  }
-}
-
-JobResult batched(const BatchJob& batch, FileStore& files) {
-  require_sound(batch, files);
-  const std::vector<std::string> clients = files.list(batch.folder, ".json", batch.subfolders);
-  if (clients.empty()) {
-    throw UsageError({Severity::Error, "batch.empty", batch.folder,
-                      "there is no client file (*.json) in the folder",
-                      "name the folder that holds the client files"});
-  }
-  const std::vector<Line> lines = worked_through(batch, clients, files);
+JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {
+  const BatchWork work(batch.each, batch.jobs, files);
+  const Shard shard = shard_named(batch.shard);
+  require_own_folder(batch);
+  const std::vector<std::string> all = clients_of(batch, files);
+  const std::map<std::string, std::string> taken = collisions(batch, all);
+  const auto held = files.lock(batch.each.out);
+  std::vector<std::string> clients;
+  std::copy_if(all.begin(), all.end(), std::back_inserter(clients),
+               [&](const std::string& path) { return shard.holds(below(batch.folder, path)); });
+  Telling telling(batch, watch, clients.size());
   JobResult result;
-  for (const Line& line : lines) {
-    if (line.result.exit_code != 0) result.exit_code = 1;
-    result.files.insert(result.files.end(), line.result.files.begin(), line.result.files.end());
-  }
-  result.output = batch.each.report == "json" ? summary_json(lines) : summary_text(lines);
+  std::size_t at = 0;
+  work_in_order(
+      batch.jobs,
+      [&]() -> std::optional<BatchTask> {
+        return at < clients.size() ? std::optional(BatchTask{clients[at++], ""}) : std::nullopt;
+      },
+      [&](const BatchTask& task) {
+        const auto other = taken.find(task.client);
+        if (other != taken.end()) {
+          return refused(task.client, collision(task.client, other->second));
+        }
+        return work.client(task.client, batch.again);
+      },
+      [&](BatchLine line) {
+        if (line.failed) result.exit_code = 1;
+        result.files.insert(result.files.end(), line.files.begin(), line.files.end());
+        telling.line(line);
+      });
+  telling.end(gone_clients(batch, all, files));
   return result;
 }
 
 }  // namespace
 
-JobResult run_batch(const BatchJob& batch, FileStore& files) {
-  return guarded(batch.folder, batch.each.report == "json", [&] { return batched(batch, files); });
+JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {
+  return guarded(batch.folder, batch.each.report == "json",
+                 [&] { return batched(batch, files, watch); });
 }
 
 }  // namespace blockwright

@@ -5,21 +5,19 @@
 #include "guarded.hpp"
 #include "notes.hpp"
 #include "safe_name.hpp"
+#include "wishes.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace blockwright {
 namespace {
-
-[[noreturn]] void refuse(const char* key, const std::string& message, const std::string& hint) {
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key, message, hint});
-}
 
 Alignment alignment_named(const std::string& name) {
   if (name == "waist") return Alignment::Waist;
   if (name == "bust") return Alignment::Bust;
   if (name == "neck") return Alignment::Neck;
-  refuse("align", "'" + name + "' is not known", "use waist, bust or neck");
+  refuse_option("align", "'" + name + "' is not known", "use waist, bust or neck");
 }
 
 /// The options that a comparison shares with a draft are judged by the same rules.
@@ -44,10 +42,11 @@ struct Version {
 };
 
 void require_at_most_two(const CompareJob& job) {
-  if (job.sessions.size() > 2) refuse("session", "more than two sessions were named", "name two");
-  if (job.toiles.size() > 2) refuse("toile", "more than two toiles were named", "name two");
+  if (job.sessions.size() > 2)
+    refuse_option("session", "more than two sessions were named", "name two");
+  if (job.toiles.size() > 2) refuse_option("toile", "more than two toiles were named", "name two");
   for (const int toile : job.toiles) {
-    if (toile < 0) refuse("toile", std::to_string(toile) + " is no toile", "use 1, 2 ...");
+    if (toile < 0) refuse_option("toile", std::to_string(toile) + " is no toile", "use 1, 2 ...");
   }
 }
 
@@ -76,9 +75,10 @@ std::vector<Version> versions_of(const CompareJob& job, FileStore& files) {
                     versions[0].toile == versions[1].toile &&
                     versions[0].session.date == versions[1].session.date;
   if (same) {
-    refuse("session", "there is only one version to look at",
-           "name two sessions (--session A --session B), two toiles (--toile 1 --toile 2) or two "
-           "client files");
+    refuse_option(
+        "session", "there is only one version to look at",
+        "name two sessions (--session A --session B), two toiles (--toile 1 --toile 2) or two "
+        "client files");
   }
   return versions;
 }
@@ -116,10 +116,7 @@ JobResult compared(const CompareJob& job, FileStore& files) {
     const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
     add_drawings(stem_of(job), wishes, notes, title_of(comparison), trued,
                  lay_out(trued, wishes.print, notes, &previous), outputs);
-    for (const OutputFile& output : outputs) {
-      files.write(output.path, output.bytes);
-      result.files.push_back(output.path);
-    }
+    result.files = write_outputs(std::move(outputs), files);
   }
   result.output = wishes.report_json ? compare_json(comparison, result.files)
                                      : compare_text(comparison, result.files);

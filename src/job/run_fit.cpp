@@ -5,17 +5,16 @@
 #include "blockwright/measure/client_edit.hpp"
 #include "fit_report.hpp"
 #include "guarded.hpp"
+#include "safe_name.hpp"
+#include "wishes.hpp"
 
 #include <algorithm>
+#include <memory>
 #include <sstream>
 #include <utility>
 
 namespace blockwright {
 namespace {
-
-[[noreturn]] void refuse(const char* key, const std::string& message, const std::string& hint) {
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key, message, hint});
-}
 
 AmountAs amount_as(const std::string& word) {
   if (const auto as = amount_named(word)) return *as;
@@ -23,13 +22,13 @@ AmountAs amount_as(const std::string& word) {
   for (const AmountAs as : kAmountWays) {
     words += (words.empty() ? "" : ", ") + std::string(amount_word(as));
   }
-  refuse("as", "'" + word + "' is no way of reading an amount", "use " + words);
+  refuse_option("as", "'" + word + "' is no way of reading an amount", "use " + words);
 }
 
 BodySide body_side(const std::string& word) {
   if (word.empty()) return BodySide::Both;
   if (const auto side = side_named(word)) return *side;
-  refuse("side", "'" + word + "' is no side of the body", "use both, left or right");
+  refuse_option("side", "'" + word + "' is no side of the body", "use both, left or right");
 }
 
 /// "lower front_neck 1.0", or with spaces for underscores: "take in centre back 1 1/2".
@@ -50,8 +49,8 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   }
   const auto number = std::find_if(parts.begin(), parts.end(), is_number);
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    refuse("add", "'" + words + "' is not an action, a place and an amount",
-           "write for example \"lower front_neck 1.0\"");
+    refuse_option("add", "'" + words + "' is not an action, a place and an amount",
+                  "write for example \"lower front_neck 1.0\"");
   }
   NewCorrection correction;
   correction.action = parts[0];
@@ -75,8 +74,8 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
     if (fitting.toile == 0) fitting.toile = newest.toile;
   }
   if (fitting.date.empty()) {
-    refuse("date", "the file has no fitting yet, and none was named",
-           "give its date and toile: --date 2026-03-21 --toile 1");
+    refuse_option("date", "the file has no fitting yet, and none was named",
+                  "give its date and toile: --date 2026-03-21 --toile 1");
   }
   if (fitting.toile == 0) fitting.toile = 1;
   return fitting;
@@ -108,8 +107,9 @@ std::string edited(const FitJob& job, std::string text) {
   const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
     for (const int number : numbers) {
       if (number < 1) {
-        refuse(withdrawn ? "undo" : "redo", std::to_string(number) + " is no correction's number",
-               "`blockwright fit FILE` lists them");
+        refuse_option(withdrawn ? "undo" : "redo",
+                      std::to_string(number) + " is no correction's number",
+                      "`blockwright fit FILE` lists them");
       }
       text = with_withdrawn(text, job.client, static_cast<std::size_t>(number), withdrawn);
     }
@@ -129,13 +129,22 @@ BlockRun fitted_text(const FitJob& job, const std::string& text) {
   return fitted_block(client, job.client, session, unit);
 }
 
+/// Of two who change one file at the same time, one would lose what she wrote. The file is read
+/// first, so that no folder is made for one that is not there.
+std::unique_ptr<FolderLock> held_for_change(const FitJob& job, FileStore& files) {
+  if (job.add.empty() && job.undo.empty() && job.redo.empty()) return nullptr;
+  (void)files.read(job.client);
+  return files.lock(folder_of(job.client));
+}
+
 JobResult fit(const FitJob& job, FileStore& files) {
   if (!job.unit.empty() && job.unit != "cm" && job.unit != "in") {
-    refuse("unit", "'" + job.unit + "' is not known", "use cm or in");
+    refuse_option("unit", "'" + job.unit + "' is not known", "use cm or in");
   }
   if (job.report != "text" && job.report != "json") {
-    refuse("report", "'" + job.report + "' is not known", "use text or json");
+    refuse_option("report", "'" + job.report + "' is not known", "use text or json");
   }
+  const auto held = held_for_change(job, files);
   const std::string before = files.read(job.client);
   const std::string after = edited(job, before);
   const BlockRun run = fitted_text(job, after);
@@ -144,8 +153,7 @@ JobResult fit(const FitJob& job, FileStore& files) {
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else if (after != before) {
-    files.write(job.client + ".bak", before);
-    files.write(job.client, after);
+    files.write_all({{job.client + ".bak", before}, {job.client, after}});
     result.files = {job.client, job.client + ".bak"};
   }
   result.output = job.report == "json" ? fit_json(run) : fit_text(run);

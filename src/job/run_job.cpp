@@ -6,6 +6,7 @@
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "notes.hpp"
+#include "output_stem.hpp"
 #include "report_json.hpp"
 #include "report_text.hpp"
 #include "safe_name.hpp"
@@ -59,31 +60,23 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   errors_first(run.problems);
 }
 
-/// "out/ondine-marsh", "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".
-std::string stem_of(const Job& job) {
-  std::string stem = joined_path(job.out, safe_stem(job.client));
-  if (job.command == Command::Pivot) stem += "-pivot";
-  if (job.command == Command::Adapt) stem += "-" + safe_stem(job.style);
-  return stem;
-}
-
 /// The finished files, complete in memory.
 std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run) {
   const SheetNotes notes = notes_of(run, wishes.print);
   std::vector<OutputFile> outputs;
-  add_drawings(stem_of(job) + "-" + job.cut, wishes, notes, title_of(run, wishes.print),
+  add_drawings(output_stem(job) + "-" + job.cut, wishes, notes, title_of(run, wishes.print),
                run.printed, lay_out(run.printed, wishes.print, notes), outputs);
   if (job.overlay) {
     Wishes over = wishes;
     over.print.cut = CutStyle::Net;
     const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
-    add_drawings(stem_of(job) + "-overlay", over, notes, title_of(run, over.print), run.printed,
+    add_drawings(output_stem(job) + "-overlay", over, notes, title_of(run, over.print), run.printed,
                  lay_out(run.printed, over.print, notes, &before), outputs);
   }
   if (wishes.json) {
     std::ostringstream json;
     write_pattern_json(json, run.printed);
-    outputs.push_back({stem_of(job) + "-pattern.json", std::move(json).str(), 0});
+    outputs.push_back({output_stem(job) + "-pattern.json", std::move(json).str(), 0});
   }
   return outputs;
 }
@@ -110,12 +103,11 @@ JobResult done(const Job& job, FileStore& files) {
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else {
-    const std::vector<OutputFile> outputs = drawn_files(job, wishes, run);
+    std::vector<OutputFile> outputs = drawn_files(job, wishes, run);
     for (const OutputFile& output : outputs) {
-      files.write(output.path, output.bytes);
-      run.files.push_back(output.path);
       if (run.pages == 0) run.pages = output.pages;
     }
+    run.files = write_outputs(std::move(outputs), files);
   }
   if (wishes.report_json) {
     result.output = report_json(run);

@@ -1,43 +1,135 @@
 #include "safe_name.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 
 namespace blockwright {
 namespace {
 
 constexpr std::size_t kLongestStem = 80;
+constexpr char kInPlace = '-';
 
-/// A byte of a letter outside ASCII, in UTF-8.
-bool is_in_letter(char c) { return static_cast<unsigned char>(c) >= 0x80; }
+struct CodeRange {
+  char32_t first;
+  char32_t last;
+};
 
-bool is_letter_start(char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }
+// What is no letter, digit or mark on a letter, by Unicode's blocks; from memory. Of blocks that
+// also hold letters only the parts that hold none.
+constexpr std::array<CodeRange, 26> kNoLetters{{
+    {0x80, 0xA9},                                      // controls, no-break space, Latin signs
+    {0xAB, 0xB4},                                      // but for the ordinal signs and micro
+    {0xB6, 0xB9},     {0xBB, 0xBF},     {0xD7, 0xD7},  // times
+    {0xF7, 0xF7},                                      // divided by
+    {0x34F, 0x34F},                                    // joiner
+    {0x61C, 0x61C},                                    // mark of direction
+    {0x115F, 0x1160},                                  // fillers
+    {0x1680, 0x1680},                                  // space
+    {0x17B4, 0x17B5},                                  // vowels that are not seen
+    {0x180B, 0x180F},                                  // selectors
+    {0x2000, 0x206F},  // spaces, dashes, quotes, dots, fraction stroke, marks of direction
+    {0x2190, 0x2BFF},  // arrows, operators (strokes among them), boxes, symbols
+    {0x2E00, 0x2E7F},  // further punctuation
+    {0x3000, 0x3004},  // wide space and stops
+    {0x3008, 0x3020},  // brackets
+    {0x3164, 0x3164},  // filler
+    {0xD800, 0xF8FF},  // halves of UTF-16, private use
+    {0xFE00, 0xFE1F},  // selectors, upright punctuation
+    {0xFE30, 0xFE6F},  // small forms of punctuation
+    {0xFEFF, 0xFF0F},  // byte order mark; wide punctuation, full stop and stroke among it
+    {0xFF1A, 0xFF20}, {0xFF3B, 0xFF40},  // wide backslash among them
+    {0xFF5B, 0xFF65}, {0xFFA0, 0xFFA0},  // filler
+}};
+constexpr CodeRange kSpecials{0xFFE0, 0xFFFF};
+constexpr CodeRange kPictures{0x1F000, 0x1FBFF};
+constexpr CodeRange kTagsAndPrivate{0xE0000, 0x10FFFF};
 
-/// At most `most` bytes, without cutting a letter in two.
-std::string cut_to(const std::string& text, std::size_t most) {
-  if (text.size() <= most) return text;
-  std::size_t end = most;
-  while (end > 0 && !is_letter_start(text[end])) --end;
-  return text.substr(0, end);
+bool contains(const CodeRange& range, char32_t code) {
+  return code >= range.first && code <= range.last;
 }
 
-bool is_plain(char c) {
+bool is_plain(char32_t c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
-         c == '_' || c == '.' || is_in_letter(c);
+         c == '_' || c == '.';
+}
+
+bool is_letter(char32_t code) {
+  if (code < 0x80) return is_plain(code);
+  return !contains(kSpecials, code) && !contains(kPictures, code) &&
+         !contains(kTagsAndPrivate, code) &&
+         std::ranges::none_of(kNoLetters, [code](const CodeRange& r) { return contains(r, code); });
+}
+
+/// A character of UTF-8, or a byte that is none, which counts as no letter.
+struct Character {
+  char32_t code;
+  std::size_t size;
+};
+
+constexpr Character kNoCharacter{0, 1};
+
+/// How many bytes follow a first byte, and the least code that needs so many.
+struct Form {
+  unsigned char mask, mark;
+  std::size_t following;
+  char32_t least;
+};
+constexpr std::array<Form, 4> kForms{
+    {{0x80, 0x00, 0, 0}, {0xE0, 0xC0, 1, 0x80}, {0xF0, 0xE0, 2, 0x800}, {0xF8, 0xF0, 3, 0x10000}}};
+
+Character first_character(std::string_view text) {
+  const auto first = static_cast<unsigned char>(text.front());
+  const auto* form =
+      std::ranges::find_if(kForms, [first](const Form& f) { return (first & f.mask) == f.mark; });
+  if (form == kForms.end() || text.size() <= form->following) return kNoCharacter;
+  char32_t code = first & static_cast<unsigned char>(~form->mask);
+  for (std::size_t i = 1; i <= form->following; ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    if ((byte & 0xC0) != 0x80) return kNoCharacter;
+    code = code << 6 | (byte & 0x3F);
+  }
+  return code < form->least ? kNoCharacter : Character{code, form->following + 1};
+}
+
+/// Letters of the text, each other character a dash, as far as whole letters fit.
+std::string in_letters(std::string_view text) {
+  std::string safe;
+  while (!text.empty()) {
+    const Character character = first_character(text);
+    const bool keep = is_letter(character.code);
+    const std::size_t size = keep ? character.size : 1;
+    if (safe.size() + size > kLongestStem) break;
+    if (keep) {
+      safe += text.substr(0, size);
+    } else {
+      safe += kInPlace;
+    }
+    text.remove_prefix(character.size);
+  }
+  return safe;
+}
+
+std::string_view without_ending(std::string_view name) {
+  const std::size_t dot = name.find_last_of('.');
+  return dot == std::string_view::npos || dot == 0 ? name : name.substr(0, dot);
 }
 
 }  // namespace
 
 std::string safe_stem(const std::string& path) {
+  std::string_view name = path;
+  name.remove_prefix(std::min(name.find_last_of('/') + 1, name.size()));
+  name = without_ending(name);
+  std::string stem = in_letters(name);
+  stem.erase(0, std::min(stem.find_first_not_of(".-"), stem.size()));
+  return stem.empty() ? "client" : stem;
+}
+
+std::string folder_of(const std::string& path) {
   const std::size_t slash = path.find_last_of('/');
-  std::string stem = slash == std::string::npos ? path : path.substr(slash + 1);
-  const std::size_t dot = stem.find_last_of('.');
-  if (dot != std::string::npos && dot > 0) stem.erase(dot);
-  std::replace_if(
-      stem.begin(), stem.end(), [](char c) { return !is_plain(c); }, '-');
-  stem.erase(0, std::min(stem.find_first_not_of('.'), stem.size()));
-  stem = cut_to(stem, kLongestStem);
-  const bool empty = stem.find_first_not_of('-') == std::string::npos;
-  return empty ? "client" : stem;
+  if (slash == std::string::npos) return ".";
+  return slash == 0 ? "/" : path.substr(0, slash);
 }
 
 std::string joined_path(const std::string& folder, const std::string& name) {

@@ -9,23 +9,22 @@
 namespace blockwright {
 namespace {
 
-[[noreturn]] void refuse(const char* key, const std::string& value, const char* allowed) {
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key,
-                    "'" + value + "' is not known", std::string("use ") + allowed});
+[[noreturn]] void refuse_word(const char* key, const std::string& value, const char* allowed) {
+  refuse_option(key, "'" + value + "' is not known", std::string("use ") + allowed);
 }
 
 CutStyle cut_named(const std::string& name) {
   if (name == "toile") return CutStyle::Toile;
   if (name == "card") return CutStyle::Card;
   if (name == "net") return CutStyle::Net;
-  refuse("cut", name, "toile, card or net");
+  refuse_word("cut", name, "toile, card or net");
 }
 
 std::optional<Unit> unit_named(const std::string& name) {
   if (name.empty()) return std::nullopt;
   if (name == "cm") return Unit::Cm;
   if (name == "in") return Unit::Inch;
-  refuse("unit", name, "cm or in");
+  refuse_word("unit", name, "cm or in");
 }
 
 void wish(Wishes& w, const std::string& kind) {
@@ -36,7 +35,7 @@ void wish(Wishes& w, const std::string& kind) {
   } else if (kind == "json") {
     w.json = true;
   } else {
-    refuse("write", kind, "svg, pdf, json, or several with commas between");
+    refuse_word("write", kind, "svg, pdf, json, or several with commas between");
   }
 }
 
@@ -45,13 +44,7 @@ double in_range(const char* key, double value, double least, double most) {
   const std::string found = std::isfinite(value) ? trimmed(value, 3) + " mm" : "no number";
   const std::string allowed = "a number of mm from " + std::to_string(static_cast<int>(least)) +
                               " to " + std::to_string(static_cast<int>(most));
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key,
-                    found + " is out of range", "use " + allowed});
-}
-
-[[noreturn]] void refuse_move(const char* key, const std::string& message,
-                              const std::string& hint) {
-  throw UsageError({Severity::Error, "job.value", std::string("--") + key, message, hint});
+  refuse_option(key, found + " is out of range", "use " + allowed);
 }
 
 /// "front.waist:2" is two equal darts; without a number it is two as well.
@@ -64,8 +57,8 @@ SplitMove split_named(const std::string& words) {
   int darts = 0;
   const auto [end, error] = std::from_chars(count.data(), count.data() + count.size(), darts);
   if (error != std::errc() || end != count.data() + count.size() || darts < 2 || darts > 6) {
-    refuse_move("split", "'" + words + "' does not say into how many darts",
-                "write for example front.waist:2; 2 to 6 darts");
+    refuse_option("split", "'" + words + "' does not say into how many darts",
+                  "write for example front.waist:2; 2 to 6 darts");
   }
   move.shares.assign(static_cast<std::size_t>(darts), 1.0 / darts);
   return move;
@@ -73,30 +66,34 @@ SplitMove split_named(const std::string& words) {
 
 void require_pairs(const Job& job) {
   if (job.dart.empty() && job.split.empty()) {
-    refuse_move("dart", "no dart was named to move",
-                "name one with --dart and its new place with --to, or one to --split");
+    refuse_option("dart", "no dart was named to move",
+                  "name one with --dart and its new place with --to, or one to --split");
   }
   if (job.dart.size() != job.to.size()) {
-    refuse_move("to",
-                std::to_string(job.dart.size()) + " darts and " + std::to_string(job.to.size()) +
-                    " places were named",
-                "give each --dart its --to");
+    refuse_option("to",
+                  std::to_string(job.dart.size()) + " darts and " + std::to_string(job.to.size()) +
+                      " places were named",
+                  "give each --dart its --to");
   }
   if (!job.part.empty() && job.part.size() != job.dart.size()) {
-    refuse_move("part",
-                std::to_string(job.dart.size()) + " darts and " + std::to_string(job.part.size()) +
-                    " parts were named",
-                "give each --dart its --part, or none of them");
+    refuse_option("part",
+                  std::to_string(job.dart.size()) + " darts and " +
+                      std::to_string(job.part.size()) + " parts were named",
+                  "give each --dart its --part, or none of them");
   }
   if (!job.angle.empty() && (job.angle.size() != job.dart.size() || !job.part.empty())) {
-    refuse_move("angle",
-                std::to_string(job.dart.size()) + " darts, " + std::to_string(job.angle.size()) +
-                    " angles and " + std::to_string(job.part.size()) + " parts were named",
-                "give each --dart its --angle or each its --part, not both");
+    refuse_option("angle",
+                  std::to_string(job.dart.size()) + " darts, " + std::to_string(job.angle.size()) +
+                      " angles and " + std::to_string(job.part.size()) + " parts were named",
+                  "give each --dart its --angle or each its --part, not both");
   }
 }
 
 }  // namespace
+
+void refuse_option(const std::string& key, const std::string& message, const std::string& hint) {
+  throw UsageError({Severity::Error, "job.value", "--" + key, message, hint});
+}
 
 Wishes wishes_of(const Job& job) {
   Wishes w;
@@ -105,15 +102,15 @@ Wishes wishes_of(const Job& job) {
   w.print.allowance = in_range("allowance", job.allowance, 0.0, 60.0);
   w.print.margin = in_range("margin", job.margin, 7.0, 40.0);
   w.print.overlap = in_range("overlap", job.overlap, 0.0, 40.0);
-  if (job.write.empty()) refuse("write", "", "svg, pdf, json, or several with commas between");
+  if (job.write.empty()) refuse_word("write", "", "svg, pdf, json, or several with commas between");
   for (const std::string& kind : job.write) wish(w, kind);
   w.unit = unit_named(job.unit);
   if (job.toile < 0) {
-    throw UsageError({Severity::Error, "job.value", "--toile",
-                      std::to_string(job.toile) + " is no toile's number",
-                      "use 1, 2 ..., or 0 for all corrections"});
+    refuse_option("toile", std::to_string(job.toile) + " is no toile's number",
+                  "use 1, 2 ..., or 0 for all corrections");
   }
-  if (job.report != "text" && job.report != "json") refuse("report", job.report, "text or json");
+  if (job.report != "text" && job.report != "json")
+    refuse_word("report", job.report, "text or json");
   w.report_json = job.report == "json";
   return w;
 }

@@ -17,6 +17,10 @@ struct Wishes {
   bool report_json = false;
 };
 
+/// Throws UsageError "job.value" for the option `--key`.
+[[noreturn]] void refuse_option(const std::string& key, const std::string& message,
+                                const std::string& hint);
+
 /// Throws UsageError "job.value" or "paper.unknown".
 Wishes wishes_of(const Job& job);
 

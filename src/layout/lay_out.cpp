@@ -1,4 +1,5 @@
 #include "blockwright/layout/print_plan.hpp"
+#include "blockwright/pattern/sides.hpp"
 #include "drawing.hpp"
 #include "dress.hpp"
 
@@ -25,9 +26,8 @@ std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersi
     const auto here = alignment_level(piece, previous->alignment);
     const auto there = alignment_level(old, previous->alignment);
     const double up = here && there ? *here - *there : 0.0;
-    // A left piece is the mirror image of the half that it was drafted as.
-    const bool left = piece.name.ends_with("_left") && !old.name.ends_with("_left");
-    const Placement side = left ? Placement::mirror() : Placement();
+    const Placement side =
+        is_mirrored(piece) == is_mirrored(old) ? Placement() : Placement::mirror();
     return PreviousPiece{&old, side.then(Placement::shift({0.0, up})), previous->distances};
   }
   return std::nullopt;

@@ -16,7 +16,7 @@ namespace {
 constexpr double kLeastMiniature = 50.0;
 constexpr double kMiniatureShare = 0.66;
 // Text is made this much smaller before it goes on to another page.
-constexpr std::array<double, 3> kScales = {1.0, 0.9, 0.8};
+constexpr std::array<double, 3> kMapScales = {1.0, 0.9, 0.8};
 
 // Map pages stand upright, whatever the tiles do.
 struct MapPaper {
@@ -116,7 +116,7 @@ std::vector<Page> map_pages(const Tiling& tiling, const Sheet& sheet, const Patt
                             const PrintOptions& options, const SheetNotes& notes) {
   const auto paragraphs = note_paragraphs(pattern, options, notes, tiling.tiles.size() > 1);
   std::vector<Page> best;
-  for (const double scale : kScales) {
+  for (const double scale : kMapScales) {
     auto pages = MapPages(tiling, sheet, options, notes).lay_out(paragraphs, scale);
     if (best.empty() || pages.size() < best.size()) best = std::move(pages);
     if (best.size() == 1) break;

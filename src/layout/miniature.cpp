@@ -13,11 +13,11 @@
 namespace blockwright {
 namespace {
 
-constexpr double kLabelText = 5.0;
+constexpr double kTileText = 5.0;
 constexpr double kPieceText = 3.4;
 // A word is tried at these sizes until it fits.
 constexpr std::array<double, 4> kWordScales = {1.0, 0.8, 0.6, 0.45};
-constexpr double kCell = 1.0;
+constexpr double kMiniatureCell = 1.0;
 
 Box all_windows(const Tiling& tiling) {
   Box box;
@@ -97,7 +97,7 @@ double miniature_height(const Tiling& tiling, double width, double most) {
 
 void draw_miniature(Sheet& page, const Tiling& tiling, const Sheet& sheet, const Box& frame) {
   const Reduction reduce = reduction_into(all_windows(tiling), frame);
-  FreeSpace space(frame, kCell);
+  FreeSpace space(frame, kMiniatureCell);
   Drawing drawing(page);
   const auto pieces = draw_pieces(drawing, space, sheet, reduce);
   for (const Tile& tile : tiling.tiles) {
@@ -107,7 +107,7 @@ void draw_miniature(Sheet& page, const Tiling& tiling, const Sheet& sheet, const
   }
   for (const Tile& tile : tiling.tiles) {
     const Box window = reduce(tile.window);
-    set_word(page, space, tile_label(tile), kLabelText, window, middle_of(window));
+    set_word(page, space, tile_label(tile), kTileText, window, middle_of(window));
   }
   for (const auto& [name, box] : pieces) {
     set_word(page, space, title_of(name), kPieceText, box, middle_of(box));

@@ -6,10 +6,10 @@
 namespace blockwright {
 namespace {
 
-constexpr double kTitle = 6.0;
+constexpr double kNotesTitle = 6.0;
 constexpr double kSubtitle = 3.6;
 constexpr double kHeading = 4.0;
-constexpr double kBody = 3.2;
+constexpr double kNotesBody = 3.2;
 constexpr double kBeforeHeading = 3.0;
 constexpr double kBeforeBody = 0.6;
 
@@ -17,7 +17,7 @@ void add_section(std::vector<Paragraph>& text, const std::string& heading,
                  const std::vector<std::string>& lines) {
   if (lines.empty()) return;
   text.push_back({heading, kHeading, kBeforeHeading, true});
-  for (const std::string& line : lines) text.push_back({line, kBody, kBeforeBody, false});
+  for (const std::string& line : lines) text.push_back({line, kNotesBody, kBeforeBody, false});
 }
 
 std::vector<std::string> piece_list(const Pattern& pattern, const PrintOptions& options,
@@ -54,10 +54,10 @@ std::string plan_title(const PrintOptions& options, const SheetNotes& notes) {
 
 void draw_title(Drawing& drawing, const Box& frame, const std::string& title,
                 const std::string& subtitle) {
-  drawing.text(shortened(title, kTitle, frame.width()), {frame.left, frame.top - kTitle}, kTitle,
-               TextAnchor::Start);
+  drawing.text(shortened(title, kNotesTitle, frame.width()), {frame.left, frame.top - kNotesTitle},
+               kNotesTitle, TextAnchor::Start);
   drawing.text(shortened(subtitle, kSubtitle, frame.width()),
-               {frame.left, frame.top - kTitle - 6.0}, kSubtitle, TextAnchor::Start);
+               {frame.left, frame.top - kNotesTitle - 6.0}, kSubtitle, TextAnchor::Start);
 }
 
 std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOptions& options,

@@ -16,11 +16,11 @@
 namespace blockwright {
 namespace {
 
-constexpr double kGap = 15.0;  // clear paper between pieces, squares and text, mm
+constexpr double kClearGap = 15.0;  // clear paper between pieces, squares and text, mm
 // Notes get at least this much of the strip, in mm: its height beside, its width below the pieces.
 constexpr double kLeastNotes = 80.0;
 constexpr std::size_t kMostColumns = 4;
-constexpr std::array<double, 5> kScales = {1.0, 0.9, 0.8, 0.7, 0.6};
+constexpr std::array<double, 5> kNoteScales = {1.0, 0.9, 0.8, 0.7, 0.6};
 constexpr double kMoreText = 3.0;
 
 enum class StripAt { Beside, Below };
@@ -37,11 +37,11 @@ Arrangement needed(const Box& ink, double margin, StripAt strip) {
   const double rim = 2.0 * margin;
   const double titled = kTitleRoom + kSquaresSide;
   if (strip == StripAt::Beside) {
-    return {ink.width() + kGap + kSquaresSide + rim,
-            std::max(ink.height(), titled + kGap + kLeastNotes) + rim, strip};
+    return {ink.width() + kClearGap + kSquaresSide + rim,
+            std::max(ink.height(), titled + kClearGap + kLeastNotes) + rim, strip};
   }
-  return {std::max(ink.width(), kSquaresSide + kGap + kLeastNotes) + rim,
-          ink.height() + kGap + titled + rim, strip};
+  return {std::max(ink.width(), kSquaresSide + kClearGap + kLeastNotes) + rim,
+          ink.height() + kClearGap + titled + rim, strip};
 }
 
 void consider(std::optional<Arrangement>& best, Arrangement candidate) {
@@ -77,9 +77,9 @@ std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, do
 // Where notes run: under the squares, then to their right.
 std::vector<Box> note_frames(const Box& strip) {
   const double squares_right = strip.left + kSquaresSide;
-  std::vector<Box> frames =
-      columns_in({strip.left, strip.bottom, squares_right, strip.top - kSquaresSide - kGap}, 1);
-  const Box right = {squares_right + kGap, strip.bottom, strip.right, strip.top};
+  std::vector<Box> frames = columns_in(
+      {strip.left, strip.bottom, squares_right, strip.top - kSquaresSide - kClearGap}, 1);
+  const Box right = {squares_right + kClearGap, strip.bottom, strip.right, strip.top};
   for (const Box& column : columns_in(right, kMostColumns)) frames.push_back(column);
   return frames;
 }
@@ -93,7 +93,7 @@ Sheet poured(const std::vector<Box>& frames, TextFlow& flow) {
 
 // Notes as large as they fit; if even the smallest do not, the last line says how many are left.
 Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraphs) {
-  for (const double scale : kScales) {
+  for (const double scale : kNoteScales) {
     TextFlow flow(paragraphs, scale);
     Sheet notes = poured(frames, flow);
     if (flow.done()) return notes;
@@ -101,7 +101,7 @@ Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraph
   const Box& last = frames.back();
   const Point foot = {last.left, last.bottom + 1.0};
   frames.back().bottom += 2.0 * kMoreText;
-  TextFlow flow(paragraphs, kScales.back());
+  TextFlow flow(paragraphs, kNoteScales.back());
   Sheet notes = poured(frames, flow);
   Drawing(notes).text("\u2026 and " + std::to_string(flow.left()) + " more: see the report", foot,
                       kMoreText, TextAnchor::Start);
@@ -111,9 +111,9 @@ Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraph
 Box strip_of(const Arrangement& page, const Box& ink, double margin) {
   const Box inside = {margin, margin, page.width - margin, page.height - margin};
   if (page.strip == StripAt::Beside) {
-    return {inside.left + ink.width() + kGap, inside.bottom, inside.right, inside.top};
+    return {inside.left + ink.width() + kClearGap, inside.bottom, inside.right, inside.top};
   }
-  return {inside.left, inside.bottom, inside.right, inside.top - ink.height() - kGap};
+  return {inside.left, inside.bottom, inside.right, inside.top - ink.height() - kClearGap};
 }
 
 Page page_of(const Arrangement& arrangement, const Box& ink, double margin) {

@@ -10,7 +10,7 @@ namespace blockwright {
 namespace {
 
 constexpr std::size_t kMostEstimatesOnPiece = 4;
-constexpr double kCell = 1.0;
+constexpr double kPieceCell = 1.0;
 // Heights of the letters, in mm, at full size.
 constexpr double kTitle = 9.0;
 constexpr double kName = 5.0;
@@ -18,7 +18,7 @@ constexpr double kBody = 3.6;
 constexpr double kSmall = 3.0;
 constexpr double kAlongLine = 3.2;
 // The label is tried at these sizes and widths until it fits.
-constexpr std::array<double, 4> kScales = {1.0, 0.85, 0.7, 0.6};
+constexpr std::array<double, 4> kLabelScales = {1.0, 0.85, 0.7, 0.6};
 constexpr std::array<double, 3> kWidths = {100.0, 75.0, 55.0};
 constexpr std::size_t kMostEstimateLines = 4;
 constexpr std::size_t kMostCorrectionLines = 8;
@@ -30,7 +30,7 @@ using Lines = std::vector<TextPlacer::Line>;
 
 FreeSpace space_inside(const Piece& piece, const Sheet& drawing) {
   const Path outline = flat_outline(piece);
-  FreeSpace space(box_of(outline), kCell);
+  FreeSpace space(box_of(outline), kPieceCell);
   space.take_outside(outline);
   for (const Stroke& stroke : drawing.strokes) space.take(stroke.path);
   return space;
@@ -83,7 +83,7 @@ Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNo
 void set_label(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
                TextPlacer& placer, Point wish) {
   for (const Detail detail : {Detail::All, Detail::NoEstimates, Detail::Short}) {
-    for (const double scale : kScales) {
+    for (const double scale : kLabelScales) {
       for (const double width : kWidths) {
         const Lines lines = label_lines(piece, options, notes, detail, scale, width * scale);
         if (placer.block(lines, wish, kWideMargin * scale)) return;

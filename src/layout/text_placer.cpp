@@ -9,9 +9,9 @@ namespace blockwright {
 namespace {
 
 // Clear paper between a line and the letters beside it, in mm.
-constexpr double kGap = 1.2;
+constexpr double kTextGap = 1.2;
 // From baseline to baseline, in shares of the letters' height.
-constexpr double kLineStep = 1.3;
+constexpr double kBlockLineStep = 1.3;
 // Places tried along each half of a line, from its middle outwards.
 constexpr int kPlaces = 12;
 // A line counts as upright if its unit tangent leans by no more than this.
@@ -42,7 +42,8 @@ SheetText beside_line(const Path& line, double share, bool above, const std::str
                       double height) {
   const double along = share * length(line, 1e-3);
   const Vec reading = reading_direction(tangent_at_length(line, along));
-  const double aside = above ? kGap + kLettersBelow * height : -(kGap + kLettersAbove * height);
+  const double aside =
+      above ? kTextGap + kLettersBelow * height : -(kTextGap + kLettersAbove * height);
   SheetText set;
   set.text = text;
   set.at = point_at_length(line, along) + aside * left_of(reading);
@@ -60,7 +61,7 @@ double width_of(const std::vector<TextPlacer::Line>& lines) {
 
 double height_of(const std::vector<TextPlacer::Line>& lines) {
   double height = 0.0;
-  for (const auto& line : lines) height += kLineStep * line.height;
+  for (const auto& line : lines) height += kBlockLineStep * line.height;
   return height;
 }
 
@@ -123,8 +124,8 @@ bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin
   if (!found) return false;
   Point at = {found->left + margin, found->top - margin};
   for (const Line& line : lines) {
-    at.y -= kLineStep * line.height;
-    const double up = 0.5 * (kLineStep - kLettersAbove - kLettersBelow) + kLettersBelow;
+    at.y -= kBlockLineStep * line.height;
+    const double up = 0.5 * (kBlockLineStep - kLettersAbove - kLettersBelow) + kLettersBelow;
     sheet_.texts.push_back({SheetLayer::Text,
                             piece_,
                             line.text,

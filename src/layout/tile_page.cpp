@@ -13,7 +13,7 @@
 namespace blockwright {
 namespace {
 
-constexpr double kCell = 2.0;
+constexpr double kTileCell = 2.0;
 constexpr double kFooterText = 2.8;
 constexpr double kNeighbourText = 3.0;
 constexpr double kCrossSize = 8.0;
@@ -38,7 +38,7 @@ class TilePage {
       : tiling_(tiling),
         tile_(tile),
         overlap_(options.overlap),
-        space_(tile.window, kCell),
+        space_(tile.window, kTileCell),
         drawing_(furniture_) {
     for (const Stroke& stroke : sheet.strokes) {
       if (box_of(stroke.path).overlaps(grown(tile.window))) space_.take(stroke.path);

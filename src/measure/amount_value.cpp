@@ -19,7 +19,7 @@ namespace {
 
 constexpr MeasurementKind kLength = MeasurementKind::Length;
 // An amount this near to the limit is no slip of unit; common practice, no source.
-constexpr double kNear = 1.1;
+constexpr double kNearAmount = 1.1;
 
 std::string_view number_hint(Unit unit) {
   return unit == Unit::Cm ? "write one number without quotes, with a point: 1.0"
@@ -56,7 +56,7 @@ std::string minus_hint(const CorrectionWords& words, double written) {
 // Requires: `written` is over the limit.
 std::string large_hint(double written, Unit unit) {
   const Length taken_for_mm = Length::mm(written);
-  const bool slightly = in_mm(written, kLength, unit) < kNear * kMostCorrection;
+  const bool slightly = in_mm(written, kLength, unit) < kNearAmount * kMostCorrection;
   if (slightly || taken_for_mm.mm() > kMostCorrection) {
     return "a toile that is so far off is not corrected: measure again and redraft";
   }

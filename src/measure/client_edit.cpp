@@ -154,6 +154,11 @@ CorrectionPlace place_of_number(const OpenFile& open, std::size_t number) {
          "corrections are counted from 1, over all fittings in the order of the file");
 }
 
+const JsonValue& correction_at(const OpenFile& open, const CorrectionPlace& place) {
+  const JsonValue& list = *open.member(open.fitting(place.fitting), "corrections");
+  return open.document().child(list, place.correction);
+}
+
 void refuse_same_day(const OpenFile& open, const std::string& date) {
   const auto& sessions = open.client.sessions;
   if (std::ranges::find(sessions, date, &Session::date) == sessions.end()) return;
@@ -186,9 +191,23 @@ std::string with_withdrawn(std::string_view text, std::string_view file, std::si
   Correction& correction = expected.fittings[place.fitting].corrections[place.correction];
   if (correction.withdrawn == withdrawn) return std::string(text);
   correction.withdrawn = withdrawn;
-  const JsonValue& list = *open.member(open.fitting(place.fitting), "corrections");
-  const WithdrawnMark mark(open.edit, open.document().child(list, place.correction));
+  const WithdrawnMark mark(open.edit, correction_at(open, place));
   return proved(withdrawn ? mark.withdrawn() : mark.active(), file, expected);
+}
+
+std::string with_new_tape(std::string_view text, std::string_view file, std::size_t number,
+                          OnNewTape answer) {
+  require(answer != OnNewTape::Ask, "an answer on the new tape is keep or drop");
+  const OpenFile open(text, file);
+  const CorrectionPlace place = place_of_number(open, number);
+  Client expected = open.client;
+  expected.fittings[place.fitting].corrections[place.correction].on_new_tape = answer;
+  const JsonValue& correction = correction_at(open, place);
+  const std::string word = answer == OnNewTape::Keep ? "keep" : "drop";
+  const JsonValue* told = open.member(correction, "new_tape");
+  return proved(told == nullptr ? open.edit.with_member(correction, "new_tape", json_text(word))
+                                : open.edit.with_bytes(told->begin, told->end, json_quoted(word)),
+                file, expected);
 }
 
 std::string with_session(std::string_view text, std::string_view file, const NewSession& session) {

@@ -23,9 +23,6 @@ inline constexpr std::size_t kMostTextLength = 100;
 inline constexpr std::size_t kMostNoteLength = 500;
 /// Readings that one measurement of one session may have.
 inline constexpr std::size_t kMostReadings = 20;
-/// The most that an ease may be, either way; common practice, no source: no block has more.
-inline constexpr double kMostEase = 200.0;      // mm
-inline constexpr double kMostSlopeEase = 15.0;  // degrees
 /// The most that one correction may be; our judgement: the largest of the fitting catalogue's
 /// ranges is a waist of 6 cm, and a toile further off is drafted again.
 inline constexpr double kMostCorrection = 100.0;  // mm

@@ -1,4 +1,5 @@
 #include "blockwright/measure/client.hpp"
+#include "blockwright/measure/ease.hpp"
 #include "client_keys.hpp"
 #include "fitting_schema.hpp"
 
@@ -10,8 +11,6 @@ namespace blockwright {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-constexpr double kHundred = 100.0;
 
 Json reference(std::string_view definition) {
   return {{"$ref", "#/$defs/" + std::string(definition)}};
@@ -30,8 +29,8 @@ double in_file_unit(double value, MeasurementKind kind, Unit unit) {
 Json limits(const MeasurementInfo& entry, Unit unit) {
   const double least = in_file_unit(entry.least, entry.kind, unit);
   const double most = in_file_unit(entry.most, entry.kind, unit);
-  const Json bounds = {{"minimum", std::ceil(kHundred * least) / kHundred},
-                       {"maximum", std::floor(kHundred * most) / kHundred}};
+  const Json bounds = {{"minimum", ceil_to_hundredth(least)},
+                       {"maximum", floor_to_hundredth(most)}};
   Json result = reference(takes_fractions(entry.kind, unit) ? "inch_readings" : "readings");
   result.update(bounds);
   result["items"] = bounds;
@@ -39,8 +38,7 @@ Json limits(const MeasurementInfo& entry, Unit unit) {
 }
 
 Json ease_limits(const MeasurementInfo& entry, Unit unit) {
-  const double most = entry.kind == MeasurementKind::Angle ? kMostSlopeEase : kMostEase;
-  const double bound = std::floor(kHundred * in_file_unit(most, entry.kind, unit)) / kHundred;
+  const double bound = floor_to_hundredth(in_file_unit(most_ease(entry.name), entry.kind, unit));
   Json result = reference(takes_fractions(entry.kind, unit) ? "inch_number" : "number");
   result.update({{"minimum", -bound}, {"maximum", bound}});
   return result;

@@ -43,7 +43,14 @@ constexpr std::array<DefaultEase, 13> kToileEase{{
     {FrontBustWidth, 25.0},
 }};
 
+constexpr double kMostLengthEase = 200.0;  // mm
+constexpr double kMostSlopeEase = 15.0;    // degrees
+
 }  // namespace
+
+double most_ease(MeasurementName name) {
+  return info(name).kind == MeasurementKind::Angle ? kMostSlopeEase : kMostLengthEase;
+}
 
 Ease Ease::of_toile() {
   Ease ease;

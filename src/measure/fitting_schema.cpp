@@ -10,9 +10,9 @@
 namespace blockwright {
 namespace {
 
-using Json = nlohmann::ordered_json;
+constexpr double kHundredths = 100.0;
 
-constexpr double kHundred = 100.0;
+using Json = nlohmann::ordered_json;
 
 Json text(std::string_view description, std::size_t most) {
   return {{"description", description}, {"type", "string"}, {"maxLength", most}};
@@ -115,6 +115,9 @@ Json fitting_properties() {
 
 }  // namespace
 
+double floor_to_hundredth(double value) { return std::floor(kHundredths * value) / kHundredths; }
+double ceil_to_hundredth(double value) { return std::ceil(kHundredths * value) / kHundredths; }
+
 Json fittings_schema() {
   return {{"description", "Fittings of toiles, in the order in which they were made."},
           {"type", "array"},
@@ -130,7 +133,7 @@ Json fittings_schema_in(Unit unit) {
   const double bound = unit == Unit::Cm ? most.cm() : most.inches();
   const Json by = {{"$ref", unit == Unit::Cm ? "#/$defs/number" : "#/$defs/inch_number"},
                    {"exclusiveMinimum", 0},
-                   {"maximum", std::floor(kHundred * bound) / kHundred}};
+                   {"maximum", floor_to_hundredth(bound)}};
   const Json corrections = {{"items", {{"properties", {{"by", by}}}}}};
   return {{"items", {{"properties", {{"corrections", corrections}}}}}};
 }

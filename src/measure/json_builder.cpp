@@ -153,7 +153,7 @@ std::string JsonBuilder::where_now() const {
 Stop::After JsonBuilder::after() const {
   const auto& values = document_.values_;
   if (values.empty()) return Stop::After::Nothing;
-  if (open_.empty()) return Stop::After::Client;
+  if (open_.empty()) return Stop::After::Whole;
   if (key_) return Stop::After::Key;
   return open_.back() + 1 == values.size() ? Stop::After::Opening : Stop::After::Value;
 }

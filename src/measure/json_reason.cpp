@@ -127,7 +127,7 @@ Reason why_not_json(std::string_view text, const Stop& stop) {
     return {"the file ends too early", "the end of the file is missing"};
   if (auto reason = why_not_character(text, stop.next)) return *reason;
   if (is_comment(text, stop.next)) return {"comments are not allowed", "take the comment away"};
-  if (stop.after == Client) return why_not_more(text, stop.next);
+  if (stop.after == Whole) return why_not_more(text, stop.next);
   const char first = text[stop.next];
   if (first == ']' || first == '}') return why_not_bracket(text, stop);
   if (stop.after == Nothing) return why_not_begin(text, stop);

@@ -59,10 +59,6 @@ std::string_view at_character(std::string_view text, std::size_t at) {
   return text.substr(at, utf8_at(text, at).size);
 }
 
-unsigned byte_at(std::string_view text, std::size_t at) {
-  return static_cast<unsigned char>(text[at]);
-}
-
 // By its mark, or by one of its first two bytes being nought.
 bool is_utf16(std::string_view text) {
   if (text.size() < 2) return false;

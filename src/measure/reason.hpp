@@ -10,7 +10,7 @@ namespace blockwright {
 
 /// What the parser of a JSON text had taken when it could not go on.
 struct Stop {
-  enum class After { Nothing, Opening, Key, Value, Client };
+  enum class After { Nothing, Opening, Key, Value, Whole };
 
   After after = After::Nothing;
   bool in_list = false;  ///< the innermost open bracket is a list's

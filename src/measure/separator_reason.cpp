@@ -101,9 +101,9 @@ std::optional<Reason> why_not_separator(std::string_view text, const Stop& stop)
   if (at == std::string_view::npos) return std::nullopt;
   const bool second = !is_space(text.substr(stop.end, at - stop.end));
   Reason reason;
-  if (stop.after == Client && text[at] == ':') {
+  if (stop.after == Whole && text[at] == ':') {
     reason = {"the braces round the client are missing", "begin the file with { and end it with }"};
-  } else if (stop.after == Client) {
+  } else if (stop.after == Whole) {
     reason = {"a comma stands behind the end of the client", "take the comma away"};
   } else {
     reason = text[at] == ':' ? why_not_colon(stop, second) : why_not_comma(stop, second);

@@ -1,5 +1,6 @@
 #include "tape_value.hpp"
 
+#include "blockwright/measure/ease.hpp"
 #include "client_keys.hpp"
 #include "client_problem.hpp"
 #include "inch_text.hpp"
@@ -134,7 +135,7 @@ Readings read_readings(const JsonDocument& document, const JsonValue& value,
 double read_ease(const JsonDocument& document, const JsonValue& value, const MeasurementInfo& entry,
                  Unit unit) {
   const double ease = in_mm(read_number(document, value, entry, unit, Use::Ease), entry.kind, unit);
-  const double most = entry.kind == MeasurementKind::Angle ? kMostSlopeEase : kMostEase;
+  const double most = most_ease(entry.name);
   if (std::abs(ease) > most) {
     refuse("client.range", document.where(value),
            fmt::format("an ease of {} {} for {} is more than {} either way",

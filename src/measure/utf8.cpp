@@ -3,10 +3,6 @@
 namespace blockwright {
 namespace {
 
-unsigned byte_at(std::string_view text, std::size_t at) {
-  return static_cast<unsigned char>(text[at]);
-}
-
 // Bytes of a character by its first byte; 0 if none begins so.
 std::size_t size_by_first(unsigned first) {
   if (first < 0x80) return 1;
@@ -24,6 +20,10 @@ bool is_forbidden(char32_t code, std::size_t size) {
 }
 
 }  // namespace
+
+unsigned byte_at(std::string_view text, std::size_t at) {
+  return static_cast<unsigned char>(text[at]);
+}
 
 Utf8Character utf8_at(std::string_view text, std::size_t at) {
   const unsigned first = byte_at(text, at);

@@ -14,6 +14,9 @@ struct Utf8Character {
 /// The code point that stands for bytes which are not UTF-8.
 inline constexpr char32_t kNotUtf8 = 0xFFFFFFFF;
 
+/// The byte at `at`, 0 to 255. Requires: at < text.size().
+unsigned byte_at(std::string_view text, std::size_t at);
+
 /// The character that begins at byte `at`; kNotUtf8 with size 1 where none does.
 /// Requires: at < text.size().
 Utf8Character utf8_at(std::string_view text, std::size_t at);

@@ -1,6 +1,7 @@
 #include "blockwright/pattern/dart_position.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/pattern/sides.hpp"
 
 #include <algorithm>
 
@@ -37,9 +38,10 @@ const std::vector<DartPosition>& dart_positions() {
 
 const DartPosition* find_position(std::string_view piece, std::string_view name) {
   const auto& all = dart_positions();
+  const std::string_view whole = sided_name(piece).whole;
   const auto by = [&](auto member) {
     return std::find_if(all.begin(), all.end(), [&](const DartPosition& p) {
-      return p.piece == piece && p.*member == name;
+      return p.piece == whole && p.*member == name;
     });
   };
   auto found = by(&DartPosition::name);

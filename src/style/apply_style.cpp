@@ -1,7 +1,9 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/style/style.hpp"
+#include "sided_steps.hpp"
 
+#include <cmath>
 #include <utility>
 
 namespace blockwright {
@@ -15,13 +17,16 @@ template <class... Fs>
 Overloaded(Fs...) -> Overloaded<Fs...>;
 
 std::string cm(double mm) {
-  return trimmed(mm / 10.0, 2) + " cm (" + inch_fraction(mm / 25.4) + " in)";
+  if (!std::isfinite(mm)) return told_number(mm, 0);
+  const std::string in_cm = told_number(mm / 10.0, 2) + " cm";
+  constexpr double most = 1e6;  // mm: longer steps cannot be meant
+  return std::abs(mm) < most ? in_cm + " (" + inch_fraction(mm / 25.4) + " in)" : in_cm;
 }
 
 std::string words(const PivotMove& m) {
   std::string text = "pivot " + m.dart + " to " + m.to;
-  if (m.angle) return text + ", " + trimmed(m.angle->degrees(), 2) + " degrees of it";
-  return m.part == 1.0 ? text : text + ", " + trimmed(100.0 * m.part, 1) + " % of it";
+  if (m.angle) return text + ", " + told_number(m.angle->degrees(), 2) + " degrees of it";
+  return m.part == 1.0 ? text : text + ", " + told_number(100.0 * m.part, 1) + " % of it";
 }
 
 std::string words(const SplitMove& m) {
@@ -67,6 +72,18 @@ MovedDarts done(const Pattern& pattern, const StyleStep& step, double cup) {
                     step);
 }
 
+// The step on all pieces that it is meant for.
+MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup) {
+  MovedDarts all{pattern, {}};
+  for (const StyleStep& one : steps_for_sides(pattern, step)) {
+    MovedDarts moved =
+        done_as_drafted(all.pattern, one, [&](const Pattern& as) { return done(as, one, cup); });
+    all.pattern = std::move(moved.pattern);
+    all.remarks.insert(all.remarks.end(), moved.remarks.begin(), moved.remarks.end());
+  }
+  return all;
+}
+
 // The same problem, with the style's file and step before its place.
 InputError placed_at(const InputError& error, std::string_view file, std::size_t i,
                      const std::string& name) {
@@ -103,7 +120,7 @@ StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
   StyledPattern styled{block, {}};
   for (std::size_t i = 0; i < style.steps.size(); ++i) {
     try {
-      MovedDarts moved = done(styled.pattern, style.steps[i], cup);
+      MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup);
       styled.pattern = moved.pattern;
       styled.steps.push_back({words_of(style.steps[i]), styled.pattern, moved.remarks});
     } catch (const InputError& error) {

@@ -9,9 +9,9 @@
 namespace blockwright::writing {
 namespace {
 
-constexpr int kDecimals = 4;        // of a millimetre: a thousandth of what the paper promises
+constexpr int kPdfDecimals = 4;     // of a millimetre: a thousandth of what the paper promises
 constexpr int kFactorDecimals = 9;  // of scales, sines and cosines: 1e-6 mm at 1 m
-constexpr double kThousandths = 1000.0;
+constexpr double kTextThousandths = 1000.0;
 // Below this a shift of a glyph, in em, is rounding: 4 nanometres in letters of 4 mm.
 constexpr double kNoShift = 1e-6;
 
@@ -47,7 +47,7 @@ class ShowArray {
   void flush() {
     if (std::abs(pending_) < kNoShift) return;
     close_codes();
-    text_ += trimmed(pending_ * kThousandths, 3);
+    text_ += trimmed(pending_ * kTextThousandths, 3);
     pending_ = 0.0;
   }
   void close_codes() {
@@ -61,7 +61,7 @@ class ShowArray {
 
 }  // namespace
 
-std::string pdf_number(double value) { return trimmed(value, kDecimals); }
+std::string pdf_number(double value) { return trimmed(value, kPdfDecimals); }
 
 void PdfContent::put(double mm) { text_ += pdf_number(mm) + ' '; }
 

@@ -9,7 +9,7 @@
 namespace blockwright::writing {
 namespace {
 
-constexpr double kThousandths = 1000.0;
+constexpr double kGlyphThousandths = 1000.0;
 constexpr int kWidthDecimals = 3;
 constexpr double kWidthGrid = 1000.0;        // 10 to the kWidthDecimals
 constexpr std::size_t kCharsPerBlock = 100;  // the most that one beginbfchar may announce
@@ -57,7 +57,7 @@ constexpr std::string_view kMapTail =
 std::vector<PdfGlyph> PdfFont::set(std::u32string_view letters, TextDirection direction) {
   std::vector<PdfGlyph> glyphs;
   for (const ShapedGlyph& shaped : typeface_.shape(letters, direction)) {
-    const double width = width_of(shaped.glyph) / kThousandths;
+    const double width = width_of(shaped.glyph) / kGlyphThousandths;
     glyphs.push_back({code_of(shaped), width, shaped.advance, shaped.dx, shaped.dy});
   }
   return glyphs;
@@ -78,7 +78,7 @@ unsigned PdfFont::code_of(const ShapedGlyph& glyph) {
 }
 
 double PdfFont::width_of(unsigned glyph) const {
-  return std::round(typeface_.advance(glyph) * kThousandths * kWidthGrid) / kWidthGrid;
+  return std::round(typeface_.advance(glyph) * kGlyphThousandths * kWidthGrid) / kWidthGrid;
 }
 
 std::set<unsigned> PdfFont::glyphs() const {

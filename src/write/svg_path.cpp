@@ -7,7 +7,7 @@
 namespace blockwright::writing {
 namespace {
 
-constexpr int kDecimals = 3;
+constexpr int kSvgDecimals = 3;
 
 struct PathData {
   double height;
@@ -31,7 +31,7 @@ struct PathData {
 
 }  // namespace
 
-std::string svg_number(double mm) { return trimmed(mm, kDecimals); }
+std::string svg_number(double mm) { return trimmed(mm, kSvgDecimals); }
 
 std::string svg_path_data(const Path& path, bool closed, double sheet_height) {
   PathData data{sheet_height, {}};

@@ -13,14 +13,14 @@
 namespace blockwright::writing {
 namespace {
 
-constexpr double kThousandths = 1000.0;
+constexpr double kFontThousandths = 1000.0;
 // Where xMin, yMin, xMax, yMax begin in the table 'head': ISO/IEC 14496-22 (Open Font Format).
 constexpr std::size_t kBoxAt = 36;
 
-struct FreeBlob {
+struct FreeTable {
   void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
 };
-using Blob = std::unique_ptr<hb_blob_t, FreeBlob>;
+using Table = std::unique_ptr<hb_blob_t, FreeTable>;
 
 int signed_16(hb_blob_t* blob, std::size_t at) {
   unsigned size = 0;
@@ -129,14 +129,14 @@ std::string Typeface::name() const {
 }
 
 bool Typeface::is_cff() const {
-  const Blob table(hb_face_reference_table(face_.get(), HB_TAG('C', 'F', 'F', ' ')));
+  const Table table(hb_face_reference_table(face_.get(), HB_TAG('C', 'F', 'F', ' ')));
   return hb_blob_get_length(table.get()) > 0;
 }
 
 TypefaceMetrics Typeface::metrics() const {
-  const Blob head(hb_face_reference_table(face_.get(), HB_TAG('h', 'e', 'a', 'd')));
+  const Table head(hb_face_reference_table(face_.get(), HB_TAG('h', 'e', 'a', 'd')));
   const auto thousandths = [&](double units) {
-    return static_cast<int>(std::lround(units * kThousandths / units_per_em_));
+    return static_cast<int>(std::lround(units * kFontThousandths / units_per_em_));
   };
   const auto box = [&](std::size_t i) {
     return thousandths(signed_16(head.get(), kBoxAt + 2 * i));

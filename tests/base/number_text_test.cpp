@@ -187,6 +187,18 @@ TEST_CASE("what cannot be printed is refused") {
   CHECK_THROWS_AS(inch_fraction(1e300), std::logic_error);
 }
 
+TEST_CASE("a number that cannot be used is told whatever it is, and shortly") {
+  CHECK(told_number(12.50, 3) == "12.5");
+  CHECK(told_number(-2.25, 1) == "-2.2");
+  CHECK(told_number(999999999.0, 1) == "999999999");
+  CHECK(told_number(1e9, 1) == "1e+09");
+  CHECK(told_number(-1e20, 1) == "-1e+20");
+  CHECK(told_number(std::numeric_limits<double>::max(), 2) == "1.7976931348623157e+308");
+  CHECK(told_number(std::numeric_limits<double>::infinity(), 2) == "no number");
+  CHECK(told_number(-std::numeric_limits<double>::infinity(), 2) == "no number");
+  CHECK(told_number(std::numeric_limits<double>::quiet_NaN(), 2) == "no number");
+}
+
 TEST_CASE("no locale changes a number") {
   const std::vector<std::string> expected = {"1234567.89", "1234567.5", "1234567.891", "1234 1/2"};
   REQUIRE(texts_of_all_kinds() == expected);

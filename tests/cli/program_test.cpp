@@ -89,6 +89,28 @@ TEST_CASE("Options on the command line win over a job file's") {
   CHECK(fs::exists(folder.path("o/ondine-marsh-net.svg")));
 }
 
+TEST_CASE("fit and compare take a job file too, and the command line wins") {
+  const TempFolder folder;
+  const std::string file = folder.write("me.json", read_bytes(kDemo));
+  const std::string fit = folder.write(
+      "fit.json", R"({"format": "blockwright-job-1", "client": ")" + file +
+                      R"(", "add": ["lower front_neck 1.0"], "date": "2026-03-21", "toile": 1,
+      "report": "json"})");
+  const ToolResult fitted = call("fit --job " + fit + " --add \"raise front_neck 0.5\"");
+  CHECK(fitted.exit_code == 0);
+  const auto report = nlohmann::json::parse(fitted.output);
+  REQUIRE(report["corrections"].size() == 1);
+  CHECK(report["corrections"][0]["row"] == 2);
+  const std::string compare = folder.write(
+      "compare.json", R"({"format": "blockwright-job-1", "client": ")" + file +
+                          R"(", "toile": [1, 2], "write": ["svg"], "align": "hem", "out": ")" +
+                          folder.path("o") + R"("})");
+  CHECK(call("compare --job " + compare).exit_code == 2);
+  CHECK(call("compare --job " + compare + " --align neck").exit_code == 0);
+  CHECK(fs::exists(folder.path("o") + "/me-compare.svg"));
+  CHECK(call("fit " + file + " --job " + compare).exit_code == 2);
+}
+
 TEST_CASE("An empty allowance is refused, not taken for none") {
   CHECK(call("draft " + kDemo + " --allowance ''").exit_code == 2);
   CHECK(call("draft " + kDemo + " --allowance 0x10").exit_code == 2);

@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
+#include <limits>
 
 using namespace blockwright;
 using namespace blockwright_tests;
@@ -168,4 +169,19 @@ TEST_CASE("Gathers are made twice on one edge under names of their own; no dart 
     pivot(gathered, {"front.waist", "front.shoulder", 0.5, std::nullopt, std::nullopt});
   });
   CHECK(told.find("would open in the gathers") != std::string::npos);
+}
+
+TEST_CASE("Lengths beyond all sense are refused in few words") {
+  const Pattern block = usual_block();
+  for (const double wild : {1e20, 1e300, -1e300, std::numeric_limits<double>::infinity()}) {
+    SpreadMove wide{"front.waist:0.3", "front.side:0.5"};
+    wide.by = wild;
+    for (const std::string& text : {refusal([&] { slash_and_spread(block, wide); }), refusal([&] {
+                                      gather(block, {"front.waist", Fullness::Kind::Gathers, wild});
+                                    })}) {
+      INFO(text);
+      CHECK(text.find("[dart.place]") != std::string::npos);
+      CHECK(text.size() < 300);
+    }
+  }
 }

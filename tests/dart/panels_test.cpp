@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "dart/dart_measures.hpp"
@@ -186,4 +187,18 @@ TEST_CASE("A panel seam that cannot be is refused") {
   CHECK(refusal({"front.sholder", "front.waist", "", ""}) == "dart.unknown");
   CHECK(refusal({"front.shoulder", "front.waist", "../x", ""}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "a.b", ""}) == "dart.panel");
+}
+
+TEST_CASE("A panel seam that would cut gathers in two is refused") {
+  for (const Pattern& block : blocks_with_two_front_darts(20, 51)) {
+    const Pattern gathered = gather(block, {"front.waist", Fullness::Kind::Gathers, 60.0}).pattern;
+    try {
+      // Straight down from the bust point: into the gathers that took the waist dart's place.
+      cut_into_panels(gathered, {"front.shoulder", "front.waist", "", ""});
+      FAIL("the gathers were cut");
+    } catch (const InputError& error) {
+      CHECK(error.problem().code == "dart.blocked");
+      CHECK(error.problem().message.find("gathers waist") != std::string::npos);
+    }
+  }
 }

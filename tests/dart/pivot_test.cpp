@@ -8,6 +8,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <limits>
 #include <map>
 #include <random>
 
@@ -199,7 +200,7 @@ TEST_CASE("A move that cannot be is refused with the reason and what can be done
   check_refused(move_of("front.shoulder", "front.side", 1.5), "dart.part", "1.5", "0.5");
   check_refused(move_of("front.shoulder", "front.side", 0.0), "dart.part", "0", "0.5");
   check_refused({"front.shoulder", "front.side", 1.0, Angle::degrees(80.0), std::nullopt},
-                "dart.part", "80.00 degrees", "the whole dart");
+                "dart.part", "no 80 degrees", "the whole dart");
   check_refused(move_of("front.shoulder", "back.shoulder"), "dart.blocked", "leave its piece",
                 "same piece");
   check_refused(move_of("back.waist", "back.shoulder"), "dart.blocked", "another apex", "beside");
@@ -304,4 +305,23 @@ TEST_CASE("A hold-back that is no length of a dart is refused") {
                 "use 0");
   check_refused({"front.shoulder", "front.side", 1.0, std::nullopt, 900.0}, "dart.place", "900 mm",
                 "use 0");
+}
+
+TEST_CASE("Places, parts and angles beyond all sense are refused in few words") {
+  const Pattern block = usual_block();
+  for (const char* to : {"front.side:1e20mm", "front.side:9e307in", "front.side:-1e300",
+                         "front.side:1e300cm", "front.side:1e-320"}) {
+    const std::string text = refusal(block, {"front.shoulder", to, 1.0, {}, {}});
+    INFO(text);
+    CHECK(text.find("[dart.place]") != std::string::npos);
+    CHECK(text.size() < 300);
+  }
+  for (const double wild : {1e300, -1e300, std::numeric_limits<double>::infinity()}) {
+    const PivotMove part{"front.shoulder", "front.side", wild, {}, {}};
+    const PivotMove angle{"front.shoulder", "front.side", 1.0, Angle::degrees(wild), {}};
+    const PivotMove held{"front.shoulder", "front.side", 1.0, {}, wild};
+    CHECK(refusal(block, part).find("[dart.part]") != std::string::npos);
+    CHECK(refusal(block, angle).find("[dart.part]") != std::string::npos);
+    CHECK(refusal(block, held).find("[dart.place]") != std::string::npos);
+  }
 }

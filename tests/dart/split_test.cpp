@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -165,4 +166,18 @@ TEST_CASE("Parts never take the name of another dart") {
   std::sort(names.begin(), names.end());
   CHECK(std::unique(names.begin(), names.end()) == names.end());
   CHECK(names.size() == 4);
+}
+
+TEST_CASE("Shares and spacings beyond all sense are refused in few words") {
+  const auto text_of = [](std::vector<double> shares, double spacing) {
+    return refusal(split_of("front.shoulder", std::move(shares), DartGroup::Fanned, spacing));
+  };
+  for (const double wild : {1e20, 1e300, -1e300, std::numeric_limits<double>::infinity()}) {
+    for (const std::string& text : {text_of({wild, wild}, 20.0), text_of({wild, 1.0 - wild}, 20.0),
+                                    text_of({0.5, 0.5}, wild)}) {
+      INFO(text);
+      CHECK(text.find("[dart.p") != std::string::npos);
+      CHECK(text.size() < 300);
+    }
+  }
 }

@@ -1,6 +1,7 @@
 #include "blockwright/dart/truing.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -125,4 +126,25 @@ TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any fairin
     CHECK(std::abs(faired.kink.degrees()) < 0.3);
     CHECK(faired.moved < 0.03);
   }
+}
+
+TEST_CASE("Gathers that reach the end of a seam stay on it when the dart beside them is trued") {
+  int trued = 0;
+  for (const Session& session : survey_people(30, 31)) {
+    const Pattern block = checked_block(session).block.pattern;
+    try {
+      const PivotMove move{"front.waist", "front.shoulder:0.07", 1.0, {}, {}};
+      const Pattern moved = pivot(block, move).pattern;
+      const Pattern pattern = gather(moved, {moved.piece("front").darts[1].edge == "shoulder"
+                                                 ? "front." + moved.piece("front").darts[1].name
+                                                 : "front.shoulder",
+                                             Fullness::Kind::Gathers, 400.0})
+                                  .pattern;
+      for (const Piece& piece : true_darts(pattern).pattern.pieces)
+        CHECK_FALSE(find_problem(piece));
+      ++trued;
+    } catch (const InputError&) {  // more than one dart can carry
+    }
+  }
+  CHECK(trued > 5);
 }

@@ -1,9 +1,12 @@
 // Hand-picked bodies at the edge of what the tape meets, and sets with most of the tape missing.
+#include "blockwright/base/error.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+#include <limits>
 #include <random>
 
 using namespace blockwright;
@@ -100,4 +103,30 @@ TEST_CASE("Slants close the shoulders where they are taped") {
   CHECK(row_of(checked.report, FrontShoulderSlant)->residual() == Approx(0.0).margin(0.1));
   CHECK(row_of(checked.report, BackShoulderSlant)->residual() == Approx(0.0).margin(0.1));
   CHECK(row_of(checked.report, ShoulderSlope) == nullptr);
+}
+
+TEST_CASE("What no client file can ask for is refused by name") {
+  const auto refused = [](const Session& session, const Ease& ease) {
+    try {
+      draft_block(fill_in(session), ease);
+    } catch (const InputError& error) {
+      CHECK(error.problem().code == "draft.limits");
+      CHECK_FALSE(error.problem().hint.empty());
+      return error.problem().where;
+    }
+    return std::string();
+  };
+  constexpr double infinity = std::numeric_limits<double>::infinity();
+  for (const double wild : {1e300, -1e300, 1e16, 0.0, infinity}) {
+    INFO(wild);
+    Session session = bust_only(920.0);
+    tape(session, AcrossBack, wild);
+    CHECK(refused(session, Ease::of_toile()) == "across_back");
+  }
+  for (const double wild : {200.1, -200.1, 1e300, std::nan("")}) {
+    INFO(wild);
+    Ease ease = Ease::of_toile();
+    ease.set(WaistGirth, wild);
+    CHECK(refused(bust_only(920.0), ease) == "waist_girth");
+  }
 }

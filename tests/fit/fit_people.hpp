@@ -28,6 +28,11 @@ inline const std::vector<Pattern>& blocks() {
   return all;
 }
 
+/// A share of those blocks as a count, whole ones; the sanitized tests have fewer of them.
+inline int share_of_blocks(double share) {
+  return static_cast<int>(share * static_cast<double>(blocks().size()));
+}
+
 /// A block of usual proportions.
 inline const Pattern& usual_block() { return blocks()[9]; }
 

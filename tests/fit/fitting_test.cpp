@@ -1,8 +1,10 @@
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/order.hpp"
 #include "fit/fit_people.hpp"
 
 #include <catch2/catch.hpp>
 
+#include <limits>
 #include <set>
 
 using namespace blockwright;
@@ -186,4 +188,47 @@ TEST_CASE("Corrections are put in the fitter's order, and say what they make voi
   CHECK(order[0].voids == std::vector<std::size_t>{1});
   CHECK(order[1].voids == std::vector<std::size_t>{0});
   CHECK(order[2].voids.empty());
+}
+
+TEST_CASE("Amounts beyond any piece are refused, however they add up") {
+  const double most = std::numeric_limits<double>::max();
+  for (const CorrectionWords& words : correction_words()) {
+    for (const double by : {1e4, 1e16, 1e20, most}) {
+      INFO(words.action << " " << words.place << " " << by);
+      const BodySide side = words.one_sided ? BodySide::Right : BodySide::Both;
+      const RowAmount amount{
+          words.row, words.sign, by, words.readings.front(), side, std::string(words.place)};
+      CHECK(refusal_code({amount}) == "fit.amount");
+      CHECK(refusal_code({amount, amount}) == "fit.amount");
+    }
+  }
+  // Plus and minus of more than there are numbers.
+  CHECK(refusal_code({row(7, most), row(7, most), row(7, most, BodySide::Both, -1)}) ==
+        "fit.amount");
+}
+
+TEST_CASE("Amounts up to the largest of a client file are applied whole or refused by name") {
+  for (const CorrectionWords& words : correction_words()) {
+    for (const double by : {20.0, 40.0, 60.0, 80.0, 100.0}) {
+      INFO(words.action << " " << words.place << " " << by);
+      const BodySide side = words.one_sided ? BodySide::Right : BodySide::Both;
+      const Outcome got = outcome(usual_block(), {{words.row, words.sign, by, words.readings.back(),
+                                                   side, std::string(words.place)}});
+      if (!got.fitted) {
+        CHECK(got.refusal.code.substr(0, 4) == "fit.");
+        continue;
+      }
+      for (const Piece& piece : got.fitted->pattern.pieces) CHECK_FALSE(find_problem(piece));
+      for (const Piece& piece : true_darts(got.fitted->pattern).pattern.pieces) {
+        CHECK_FALSE(find_problem(piece));
+      }
+    }
+  }
+}
+
+TEST_CASE("A dart is not moved over the end of its edge") {
+  // The bust point past the centre front, and the side seam past the waist dart.
+  CHECK(refusal_code({row(31, 95, BodySide::Both, -1)}) == "fit.place");
+  CHECK_FALSE(refusal_code({row(42, 95)}).empty());
+  CHECK_FALSE(refusal_code({row(37, 120)}).empty());
 }

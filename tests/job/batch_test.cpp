@@ -1,4 +1,5 @@
 // A folder of clients at once.
+#include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
 #include "support/memory_files.hpp"
 #include "support/run_tool.hpp"
@@ -8,6 +9,8 @@
 
 #include <filesystem>
 #include <map>
+#include <set>
+#include <sstream>
 
 using namespace blockwright;
 
@@ -39,13 +42,62 @@ BatchJob batch_of(const std::string& folder) {
   return batch;
 }
 
+struct Told {
+  JobResult result;
+  std::string text;
+  std::size_t told = 0;  ///< times that progress was told
+};
+
+Told told_by(const BatchJob& batch, FileStore& files, bool quiet = false) {
+  Told told;
+  BatchWatch watch;
+  watch.quiet = quiet;
+  watch.say = [&](std::string_view text) { told.text += text; };
+  watch.progress = [&](std::size_t done, std::size_t total, std::size_t) {
+    CHECK(done == ++told.told);
+    CHECK(done <= total);
+  };
+  told.result = run_batch(batch, files, watch);
+  return told;
+}
+
+/// "done", "failed" ... of each client.
+std::vector<std::string> states(const std::string& summary) {
+  std::vector<std::string> found;
+  const Json told = Json::parse(summary);
+  for (const Json& line : told["clients"]) found.push_back(line["state"]);
+  return found;
+}
+
+Told stream_of(const std::string& lines, bool writes, FileStore& files, int jobs = 1) {
+  Told told;
+  StreamJob stream;
+  stream.each.out = "out";
+  stream.each.write = {"svg"};
+  stream.jobs = jobs;
+  stream.writes = writes;
+  BatchWatch watch;
+  watch.say = [&](std::string_view text) { told.text += text; };
+  std::istringstream in(lines);
+  told.result = run_stream(stream, in, files, watch);
+  return told;
+}
+
+std::vector<Json> objects_of(const std::string& lines) {
+  std::vector<Json> objects;
+  std::istringstream in(lines);
+  for (std::string line; std::getline(in, line);) objects.push_back(Json::parse(line));
+  return objects;
+}
+
 }  // namespace
 
 TEST_CASE("A batch takes every client in the order of the names; one failure stops nobody") {
   MemoryFiles files = folder_of_people();
-  const JobResult result = run_batch(batch_of("people"), files);
-  CHECK(result.exit_code == 1);
-  const Json lines = Json::parse(result.output)["clients"];
+  const Told told = told_by(batch_of("people"), files);
+  CHECK(told.result.exit_code == 1);
+  CHECK(told.told == 3);
+  const Json lines = Json::parse(told.text)["clients"];
   REQUIRE(lines.size() == 3);
   CHECK(lines[0]["file"] == "people/a.json");
   CHECK(lines[0]["state"] != "failed");
@@ -62,38 +114,38 @@ TEST_CASE("Subfolders are taken on request") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");
   batch.subfolders = true;
-  CHECK(Json::parse(run_batch(batch, files).output)["clients"].size() == 4);
+  CHECK(states(told_by(batch, files).text).size() == 4);
 }
 
 TEST_CASE("Two clients whose output would share a name: the later one is refused") {
   MemoryFiles files(std::map<std::string, std::string>{{"p/a b.json", client("A", "92")},
                                                        {"p/a-b.json", client("B", "92")}});
-  const JobResult result = run_batch(batch_of("p"), files);
-  CHECK(result.exit_code == 1);
-  const Json lines = Json::parse(result.output)["clients"];
+  const Told told = told_by(batch_of("p"), files);
+  CHECK(told.result.exit_code == 1);
+  const Json lines = Json::parse(told.text)["clients"];
   CHECK(lines[0]["state"] != "failed");
   CHECK(lines[1]["problems"][0]["code"] == "batch.collision");
 }
 
 TEST_CASE("A folder without clients, or none, and a wrong number of jobs are told") {
   MemoryFiles files = folder_of_people();
-  CHECK(run_batch(batch_of("nowhere"), files).exit_code == 2);
+  CHECK(told_by(batch_of("nowhere"), files).result.exit_code == 2);
   BatchJob batch = batch_of("people");
   batch.jobs = 0;
-  CHECK(run_batch(batch, files).exit_code == 2);
+  CHECK(told_by(batch, files).result.exit_code == 2);
   DiskFiles disk;
-  CHECK(run_batch(batch_of("/no/such/folder"), disk).exit_code == 2);
+  CHECK(told_by(batch_of("/no/such/folder"), disk).result.exit_code == 2);
 }
 
 TEST_CASE("What is wrong for everybody is told once, and nobody is worked on") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");
   batch.each.paper = "papyrus";
-  CHECK(run_batch(batch, files).exit_code == 2);
+  CHECK(told_by(batch, files).result.exit_code == 2);
   batch = batch_of("people");
   batch.each.command = Command::Adapt;
   batch.each.style = "none.json";
-  CHECK(run_batch(batch, files).exit_code == 2);
+  CHECK(told_by(batch, files).result.exit_code == 2);
   CHECK(files.files.size() == 5);
 }
 
@@ -105,14 +157,194 @@ TEST_CASE("Any number of jobs gives the same summary and the same bytes") {
     batch.jobs = jobs;
     batch.each.write = {"svg", "pdf", "json"};
     batch.each.out = folder.path(std::to_string(jobs));
-    const JobResult result = run_batch(batch, disk);
+    const JobResult result = told_by(batch, disk).result;
     CHECK(result.exit_code == 0);
     CHECK(result.files.size() == 24);
   }
   for (const auto& entry : std::filesystem::directory_iterator(folder.path("1"))) {
     const std::string name = entry.path().filename().string();
+    if (name.front() == '.') continue;  // records name the folder
     INFO(name);
     CHECK(blockwright_tests::read_bytes(folder.path("1") + "/" + name) ==
           blockwright_tests::read_bytes(folder.path("4") + "/" + name));
+  }
+}
+
+TEST_CASE("Who has not changed is left as she is; what is gone or changed is made again") {
+  MemoryFiles files = folder_of_people();
+  CHECK(states(told_by(batch_of("people"), files).text) ==
+        std::vector<std::string>{"done", "done", "failed"});
+  const auto first = files.files;
+  CHECK(states(told_by(batch_of("people"), files).text) ==
+        std::vector<std::string>{"unchanged", "unchanged", "failed"});
+  CHECK(files.files == first);
+
+  SECTION("an output was deleted") {
+    files.files.erase("out/a-toile.svg");
+    CHECK(states(told_by(batch_of("people"), files).text)[0] == "done");
+    CHECK(files.files == first);
+  }
+  SECTION("an output was changed") {
+    files.files["out/a-toile.svg"] += " ";
+    CHECK(states(told_by(batch_of("people"), files).text)[0] == "done");
+    CHECK(files.files == first);
+  }
+  SECTION("she was measured again") {
+    files.files["people/a.json"] = client("A", "90");
+    const auto now = states(told_by(batch_of("people"), files).text);
+    CHECK(now[0] == "done");
+    CHECK(now[1] == "unchanged");
+    CHECK(files.files["out/a-toile.svg"] != first.at("out/a-toile.svg"));
+  }
+  SECTION("another option changes everybody") {
+    BatchJob batch = batch_of("people");
+    batch.each.allowance = 15.0;
+    CHECK(states(told_by(batch, files).text)[0] == "done");
+    CHECK(states(told_by(batch, files).text)[0] == "unchanged");
+  }
+  SECTION("it is asked for") {
+    BatchJob batch = batch_of("people");
+    batch.again = true;
+    CHECK(states(told_by(batch, files).text)[0] == "done");
+    CHECK(files.files == first);
+  }
+  SECTION("the record is no record") {
+    files.files["out/.a-toile.blockwright-done"] = "{}";
+    CHECK(states(told_by(batch_of("people"), files).text)[0] == "done");
+    CHECK(files.files == first);
+  }
+  SECTION("she cannot be drafted any more: her old output stays") {
+    files.files["people/a.json"] = client("A", "9");
+    CHECK(states(told_by(batch_of("people"), files).text)[0] == "failed");
+    CHECK(files.files["out/a-toile.svg"] == first.at("out/a-toile.svg"));
+  }
+}
+
+TEST_CASE("The output of people whose file is gone is told and stays") {
+  MemoryFiles files = folder_of_people();
+  told_by(batch_of("people"), files);
+  files.files.erase("people/a.json");
+  const Json gone = Json::parse(told_by(batch_of("people"), files).text)["gone"];
+  REQUIRE(gone.size() == 1);
+  CHECK(gone[0]["file"] == "people/a.json");
+  CHECK(gone[0]["outputs"] == Json{"a-toile.svg"});
+  CHECK(files.files.count("out/a-toile.svg") == 1);
+}
+
+TEST_CASE("The parts of a folder hold everybody once, and who comes later moves nobody") {
+  MemoryFiles files = folder_of_people();
+  std::multiset<std::string> seen;
+  const auto in_part = [&](const std::string& part) {
+    MemoryFiles fresh(files.files);
+    BatchJob batch = batch_of("people");
+    batch.shard = part;
+    std::set<std::string> clients;
+    const Json summary = Json::parse(told_by(batch, fresh).text);
+    for (const Json& line : summary["clients"]) {
+      clients.insert(line["file"].get<std::string>());
+    }
+    return clients;
+  };
+  std::map<std::string, std::set<std::string>> parts;
+  for (const char* part : {"1/3", "2/3", "3/3"}) {
+    parts[part] = in_part(part);
+    seen.insert(parts[part].begin(), parts[part].end());
+  }
+  CHECK(seen == std::multiset<std::string>{"people/a.json", "people/b.json", "people/c.json"});
+  files.files["people/aa.json"] = client("AA", "95");
+  for (const auto& [part, clients] : parts) {
+    std::set<std::string> now = in_part(part);
+    now.erase("people/aa.json");
+    CHECK(now == clients);
+  }
+  for (const char* wrong : {"0/3", "4/3", "1", "1/0", "a/3", "1/3/", "-1/3", "1/2000000"}) {
+    BatchJob batch = batch_of("people");
+    batch.shard = wrong;
+    INFO(wrong);
+    CHECK(told_by(batch, files).result.exit_code == 2);
+  }
+}
+
+TEST_CASE("Clients that a job file lists are taken before those of the folder") {
+  MemoryFiles files = folder_of_people();
+  const BatchJob batch = read_batch_job(
+      R"({"format": "blockwright-job-1", "clients": ["people/deep/d.json"], "folder": "people",
+          "out": "out", "write": ["svg"], "report": "json", "again": true, "jobs": 2})",
+      "job.json", {});
+  const Json lines = Json::parse(told_by(batch, files).text)["clients"];
+  REQUIRE(lines.size() == 4);
+  CHECK(lines[0]["client"] == "D");
+  CHECK_THROWS_AS(
+      read_batch_job(R"({"format": "blockwright-job-1", "client": "a.json"})", "job.json", {}),
+      InputError);
+}
+
+TEST_CASE("Pattern files may not lie among the client files, where the next run would take them") {
+  MemoryFiles files = folder_of_people();
+  BatchJob batch = batch_of("people");
+  batch.each.out = "people";
+  batch.each.write = {"json"};
+  CHECK(told_by(batch, files).result.exit_code == 2);
+}
+
+TEST_CASE("The text says a line for each and the counts; quiet, only who failed") {
+  MemoryFiles files = folder_of_people();
+  BatchJob batch = batch_of("people");
+  batch.each.report = "text";
+  const std::string all = told_by(batch, files).text;
+  CHECK(all.find("done      people/a.json: A; front shoulder ") == 0);
+  CHECK(all.find("failed    people/c.json\n") != std::string::npos);
+  CHECK(all.find("3 clients: 2 done, 0 warned, 0 unchanged, 1 failed\n") != std::string::npos);
+  const std::string quiet = told_by(batch, files, true).text;
+  CHECK(quiet.find("failed    people/c.json\n") == 0);
+  CHECK(quiet.find("people/a.json") == std::string::npos);
+}
+
+TEST_CASE(
+    "A stream gives an object for each line in order, with the pattern where none is written") {
+  MemoryFiles files;
+  std::string lines;
+  for (int i = 0; i < 40; ++i)
+    lines += client("P" + std::to_string(i), std::to_string(80 + i)) + "\n";
+  lines += "\n{\"name\": 3\n";
+  const Told one = stream_of(lines, false, files), four = stream_of(lines, false, files, 4);
+  CHECK(one.text == four.text);
+  CHECK(one.result.exit_code == 1);
+  const std::vector<Json> objects = objects_of(one.text);
+  REQUIRE(objects.size() == 41);
+  for (int i = 0; i < 40; ++i) {
+    const Json& object = objects[static_cast<std::size_t>(i)];
+    CHECK(object["line"] == i + 1);
+    CHECK(object["client"] == "P" + std::to_string(i));
+    CHECK(object["pattern"]["format"] == "blockwright-pattern-1");
+    CHECK(object["report"].contains("measure_back"));
+  }
+  CHECK(objects.back()["line"] == 42);
+  CHECK(objects.back()["state"] == "failed");
+  CHECK(objects.back()["problems"][0]["where"].get<std::string>().find("line 42") == 0);
+  CHECK(files.files.empty());
+}
+
+TEST_CASE("A stream that writes names its files by line and client, so that none meets another") {
+  MemoryFiles files;
+  const Told told = stream_of(client("A B", "90") + "\n" + client("A B", "95") + "\n", true, files);
+  CHECK(told.result.files ==
+        std::vector<std::string>{"out/1-A-B-toile.svg", "out/2-A-B-toile.svg"});
+  CHECK(files.files.size() == 2);
+}
+
+TEST_CASE("Without names, neither paper, file names of a stream, summary nor record hold one") {
+  MemoryFiles files(
+      std::map<std::string, std::string>{{"people/7.json", client("Zephyrine", "92")}});
+  BatchJob batch = batch_of("people");
+  batch.each.anonymous = true;
+  batch.each.write = {"svg", "json"};
+  const Told told = told_by(batch, files);
+  CHECK(told.text.find("Zephyrine") == std::string::npos);
+  files.files.erase("people/7.json");
+  REQUIRE(files.files.size() == 3);
+  for (const auto& [path, bytes] : files.files) {
+    INFO(path);
+    CHECK(bytes.find("Zephyrine") == std::string::npos);
   }
 }

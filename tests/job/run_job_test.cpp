@@ -148,6 +148,20 @@ TEST_CASE("A set that no check lets pass is refused and nothing is written") {
   CHECK(files.files.size() == 1);
 }
 
+TEST_CASE("An output that has the name of a client file does not take its place") {
+  MemoryFiles files = with_client();
+  files.files["people/odile-pattern.json"] = kClient;
+  Job job = job_of();
+  job.out = "people";
+  job.write = {"svg", "json"};
+  const JobResult result = run_job(job, files);
+  CHECK(result.exit_code == 1);
+  REQUIRE(result.problems.size() == 1);
+  CHECK(result.problems.front().where == "people/odile-pattern.json");
+  CHECK(files.files.size() == 2);
+  CHECK(files.files.at("people/odile-pattern.json") == kClient);
+}
+
 TEST_CASE("A disk that refuses is told as exit 1 with the file's name") {
   MemoryFiles files = with_client();
   files.refuses_writing = true;

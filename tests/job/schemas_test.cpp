@@ -8,6 +8,7 @@
 #include <fstream>
 #include <iterator>
 #include <map>
+#include <memory>
 #include <set>
 #include <sstream>
 #include <string>
@@ -30,11 +31,19 @@ std::string text_of(const std::string& path) {
 /// The demo client from the checkout; what is written stays in memory.
 class Memory : public FileStore {
  public:
-  std::string read(const std::string& path) override { return text_of(path); }
-  std::vector<std::string> list(const std::string&, const std::string&, bool) override {
+  std::string read(const std::string& path) override {
+    if (path.starts_with(kRoot)) return text_of(path);
+    throw FileError({Severity::Error, "file.read", path, "no such file", ""});
+  }
+  std::vector<std::string> list(const std::string&, const std::string&, Listing) override {
     return {};
   }
-  void write(const std::string& path, const std::string& bytes) override { written[path] = bytes; }
+  void write_all(const std::vector<NewFile>& files) override {
+    for (const NewFile& file : files) written[file.path] = file.bytes;
+  }
+  std::unique_ptr<FolderLock> lock(const std::string&) override {
+    return std::make_unique<FolderLock>();
+  }
   std::map<std::string, std::string> written;
 };
 
@@ -127,10 +136,12 @@ TEST_CASE("an unknown schema is refused with the names there are") {
   }
 }
 
-TEST_CASE("the job schema has the keys that a job file may have, and no others") {
+/// The keys that reading names where it refuses another.
+template <class Read>
+std::set<std::string> known_keys(const Read& read) {
   std::string hint;
   try {
-    (void)read_job(R"({"format": "blockwright-job-1", "colour": 1})", "job.json", {});
+    read(R"({"format": "blockwright-job-1", "colour": 1})");
   } catch (const InputError& error) {
     CHECK(error.problem().code == "job.key");
     hint = error.problem().hint;
@@ -140,6 +151,19 @@ TEST_CASE("the job schema has the keys that a job file may have, and no others")
   std::set<std::string> known;
   std::istringstream keys(hint.substr(begin.size()));
   for (std::string key; std::getline(keys >> std::ws, key, ',');) known.insert(key);
+  return known;
+}
+
+TEST_CASE("the job schema has the keys that the commands' job files may have, and no others") {
+  std::set<std::string> known;
+  for (const Command command : {Command::Draft, Command::Pivot, Command::Adapt}) {
+    Job job;
+    job.command = command;
+    known.merge(known_keys([&](const char* text) { (void)read_job(text, "job.json", job); }));
+  }
+  known.merge(known_keys([](const char* text) { (void)read_fit_job(text, "job.json", {}); }));
+  known.merge(known_keys([](const char* text) { (void)read_compare_job(text, "job.json", {}); }));
+  known.merge(known_keys([](const char* text) { (void)read_batch_job(text, "job.json", {}); }));
   const Json schema = Json::parse(schema_named("job"));
   std::set<std::string> published;
   for (const auto& [key, rule] : schema["properties"].items()) published.insert(key);

@@ -327,6 +327,36 @@ TEST_CASE("one correction is withdrawn, and no other") {
   CHECK_FALSE(client.fittings[1].corrections[1].withdrawn);
 }
 
+TEST_CASE("an answer on the new tape is put beside its correction, or changed there") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    for (std::size_t number = 1; number <= corrections_of(before); ++number) {
+      INFO(text << "\ncorrection " << number);
+      const std::string kept = with_new_tape(text, "f.json", number, OnNewTape::Keep);
+      const std::string dropped = with_new_tape(kept, "f.json", number, OnNewTape::Drop);
+      CHECK(with_new_tape(dropped, "f.json", number, OnNewTape::Keep) == kept);
+      std::size_t told = 0;
+      for (const Fitting& fitting : client_of(dropped).fittings) {
+        for (const Correction& correction : fitting.corrections) {
+          told += correction.on_new_tape == OnNewTape::Drop ? 1 : 0;
+        }
+      }
+      CHECK(told >= 1);
+      CHECK(corrections_of(client_of(kept)) == corrections_of(before));
+    }
+    CHECK_THROWS_AS(with_new_tape(text, "f.json", corrections_of(before) + 1, OnNewTape::Keep),
+                    InputError);
+  }
+}
+
+TEST_CASE("a new answer adds one member and moves no other byte") {
+  const std::string text =
+      with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 1, "", ""}, kLower);
+  const std::string kept = with_new_tape(text, "f.json", 1, OnNewTape::Keep);
+  CHECK(has_one_insertion(kept, text));
+  CHECK(client_of(kept).fittings[0].corrections[0].on_new_tape == OnNewTape::Keep);
+}
+
 TEST_CASE("a session is put in without moving a byte, and is read with all that was there") {
   const NewSession session{
       "2027-05-06",

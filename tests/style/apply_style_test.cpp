@@ -10,6 +10,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <limits>
 
 using namespace blockwright;
 
@@ -98,4 +99,23 @@ TEST_CASE("A dart is pressed and held back as the style says") {
   CHECK(after.pressed_to == Leg::Second);
   CHECK(distance(after.apex, after.point) == Approx(33.0));
   CHECK(after.apex == before.apex);
+}
+
+TEST_CASE("A step with lengths beyond all sense can be told, and is refused by name") {
+  constexpr double infinity = std::numeric_limits<double>::infinity();
+  SplitMove split{"front.waist"};
+  split.spacing = 1e20;
+  CHECK(words_of(split) == "split front.waist into 2, fanned, 1e+19 cm apart");
+  CHECK(words_of(PointMove{"front.waist", infinity}) ==
+        "end front.waist no number short of its apex");
+  CHECK(words_of(PivotMove{"front.waist", "front.side", 1e300, {}, {}}) ==
+        "pivot front.waist to front.side, 1e+302 % of it");
+  const std::string text = R"({"format": "blockwright-style-1", "name": "a", "steps": [
+    {"dart_point": {"dart": "front.waist", "hold_back": 1e308}}]})";
+  try {
+    apply_style(usual_block(), read_style(text, "a.json"), kUsualCup, "a.json");
+    FAIL("it was applied");
+  } catch (const InputError& error) {
+    CHECK(error.problem().code == "dart.place");
+  }
 }

@@ -1,3 +1,3 @@
 add_layer_tests(style
-  SOURCES read_style_test.cpp apply_style_test.cpp
-  LINKS blockwright::style blockwright_test_blocks)
+  SOURCES read_style_test.cpp apply_style_test.cpp sides_test.cpp
+  LINKS blockwright::style blockwright::fit blockwright_test_blocks)

@@ -4,13 +4,15 @@
 #include "blockwright/job/file_store.hpp"
 
 #include <map>
+#include <memory>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace blockwright {
 
-/// Files in memory. Writing fails while `refuses_writing` is set.
+/// Files in memory; every folder is there. Writing fails while `refuses_writing` is set.
 class MemoryFiles : public FileStore {
  public:
   explicit MemoryFiles(std::map<std::string, std::string> present = {})
@@ -28,22 +30,50 @@ class MemoryFiles : public FileStore {
   }
 
   std::vector<std::string> list(const std::string& folder, const std::string& ending,
-                                bool deep) override {
+                                Listing which) override {
     std::vector<std::string> found;
     for (const auto& [path, bytes] : files) {
       const bool below = path.rfind(folder + "/", 0) == 0 && path.ends_with(ending);
       const bool here = path.find('/', folder.size() + 1) == std::string::npos;
-      if (below && (deep || here)) found.push_back(path);
+      const bool hidden = path[path.find_last_of('/') + 1] == '.';
+      const bool wanted = here || which == Listing::WithSubfolders;
+      if (below && wanted && hidden == (which == Listing::Hidden)) found.push_back(path);
     }
     return found;
   }
 
-  void write(const std::string& path, const std::string& bytes) override {
-    if (refuses_writing) {
-      throw FileError({Severity::Error, "file.write", path, "the disk is full", ""});
+  void write_all(const std::vector<NewFile>& set) override {
+    if (refuses_writing && !set.empty()) {
+      throw FileError({Severity::Error, "file.write", set.front().path, "the disk is full", ""});
     }
-    files[path] = bytes;
+    for (const NewFile& file : set) files[file.path] = file.bytes;
   }
+
+  std::unique_ptr<FolderLock> lock(const std::string& folder) override {
+    if (!held->insert(folder).second) {
+      throw FileError({Severity::Error, "file.busy", folder, "another run is at work there", ""});
+    }
+    return std::make_unique<Lock>(held, folder);
+  }
+
+  /// Folders that are held at the moment; a test may put some in.
+  std::shared_ptr<std::set<std::string>> held = std::make_shared<std::set<std::string>>();
+
+ private:
+  class Lock : public FolderLock {
+   public:
+    Lock(std::shared_ptr<std::set<std::string>> folders, std::string folder)
+        : folders_(std::move(folders)), folder_(std::move(folder)) {}
+    Lock(const Lock&) = delete;
+    Lock& operator=(const Lock&) = delete;
+    Lock(Lock&&) = delete;
+    Lock& operator=(Lock&&) = delete;
+    ~Lock() override { folders_->erase(folder_); }
+
+   private:
+    std::shared_ptr<std::set<std::string>> folders_;
+    std::string folder_;
+  };
 };
 
 }  // namespace blockwright

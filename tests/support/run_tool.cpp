@@ -29,8 +29,10 @@ ToolResult run_tool(const std::string& command) {
   return result;
 }
 
-TempFolder::TempFolder() {
-  std::string name = (std::filesystem::temp_directory_path() / "blockwright-XXXXXX").string();
+TempFolder::TempFolder() : TempFolder(std::filesystem::temp_directory_path()) {}
+
+TempFolder::TempFolder(const std::filesystem::path& parent) {
+  std::string name = (parent / "blockwright-XXXXXX").string();
   if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("no temporary folder");
   folder_ = name;
 }
@@ -45,6 +47,11 @@ std::string TempFolder::path(const std::string& name) const { return (folder_ / 
 std::string TempFolder::write(const std::string& name, const std::string& bytes) const {
   std::ofstream(path(name), std::ios::binary) << bytes;
   return path(name);
+}
+
+std::filesystem::path memory_folder() {
+  const std::filesystem::path memory = "/dev/shm";
+  return std::filesystem::is_directory(memory) ? memory : std::filesystem::temp_directory_path();
 }
 
 std::string read_bytes(const std::string& path) {

@@ -19,6 +19,8 @@ ToolResult run_tool(const std::string& command);
 class TempFolder {
  public:
   TempFolder();
+  /// In `parent`, which must be there.
+  explicit TempFolder(const std::filesystem::path& parent);
   ~TempFolder();
   TempFolder(const TempFolder&) = delete;
   TempFolder& operator=(const TempFolder&) = delete;
@@ -31,6 +33,10 @@ class TempFolder {
  private:
   std::filesystem::path folder_;
 };
+
+/// Where files live in memory, so that a test of thousands of writes need not wait for a disk; the
+/// usual place for temporary files where there is no such folder.
+std::filesystem::path memory_folder();
 
 std::string read_bytes(const std::string& path);
 

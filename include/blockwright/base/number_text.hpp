@@ -14,6 +14,11 @@ std::string fixed(double value, int decimals);
 /// As fixed(), without trailing zeros: trimmed(12.50, 3) = "12.5", trimmed(3.0, 3) = "3".
 std::string trimmed(double value, int decimals);
 
+/// As trimmed(), for a number that somebody gave and that is told because it cannot be used:
+/// whatever it is has a short text. Beyond 1e9 either way as exact() has it, "no number" where it
+/// is not finite.
+std::string told_number(double value, int decimals);
+
 /// The shortest text that reads back as exactly the same double ("0.1", "1e-09"); valid in JSON.
 /// Requires: value is finite.
 std::string exact(double value);

@@ -75,7 +75,9 @@ std::vector<DartMeasure> measured_darts(const Pattern& pattern);
 /// Every edge with its darts closed and gathers drawn up, "front.armhole".
 std::vector<NamedLength> measured_edges(const Pattern& pattern);
 
-/// Runs all checks on a drafted block (pieces "front" and "back" with their darts open).
+/// Runs all checks on a drafted block (pieces "front" and "back" with their darts open). A block
+/// that a fitting has unfolded into sides is judged by apply_rows(), each half as the block's two
+/// pieces are here, and by check_pattern().
 CheckReport check_block(const CheckInput& input);
 
 }  // namespace blockwright

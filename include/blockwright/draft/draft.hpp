@@ -42,8 +42,10 @@ struct DraftedBlock {
 /// ease and its adjustment, within 0.01 mm; 2. side seams, shoulder seams and dart legs walk; 3. a
 /// small change of any measurement makes a small change of every point, except that a back waist
 /// dart over 35 mm becomes two.
-/// Requires: a body from fill_in(). Never fails on one: what contradicts is settled by bounds and
-/// told in `adjustments`.
+/// Requires: a body from fill_in(). Never fails on one whose measurements lie within the limits of
+/// the catalogue, with eases up to most_ease(): what contradicts is settled by bounds and told in
+/// `adjustments`. Beyond these limits, which no client file passes, throws InputError
+/// "draft.limits" that names the measurement.
 DraftedBlock draft_block(const Body& body, const Ease& ease);
 
 }  // namespace blockwright

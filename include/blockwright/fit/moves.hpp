@@ -29,8 +29,11 @@ CubicCurve offset_stroke(const CubicCurve& curve, double by, Point from, Point t
 /// The strokes to either side are redrawn to meet it.
 void shift_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Vec by);
 void turn_part(Redrawing& work, Redrawing::Node first, Redrawing::Node last, Point about, Angle by);
-/// Requires: |width| < 2 radius; carries the sign of the width.
+/// Carries the sign of the width. Throws InputError "fit.amount" unless |width| < 2 radius.
 Angle wedge_angle(double width, double radius);
+/// By how much a level line of length `run` turns to bring its end `by` mm up. Throws "fit.amount"
+/// unless |by| < run.
+Angle lifting_angle(double by, double run);
 
 /// D: makes a dart's mouth wider (or narrower) about its apex. On the waist half to either side:
 /// the leg ends keep their distance from the apex, and the waist is sewn shorter by what the dart

@@ -18,12 +18,15 @@ enum class Corner : std::size_t {
   CentreNeck,
 };
 enum class BlockEdge : std::size_t { Waist, Side, Armhole, Shoulder, Neckline, Centre };
+/// Where the edge stands in Opened::edges.
+constexpr std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
 
 /// A stroke of a piece: which edge, which stretch of it between darts, which stroke of that.
 struct StrokeSpot {
   BlockEdge edge = BlockEdge::Waist;
   std::size_t stretch = 0;
   std::size_t stroke = 0;
+  friend bool operator==(const StrokeSpot&, const StrokeSpot&) = default;
 };
 /// The armhole below and above the across point, and the neckline of a piece without a neck dart.
 inline constexpr StrokeSpot kLowerArmhole{BlockEdge::Armhole, 0, 0};

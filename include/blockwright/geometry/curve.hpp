@@ -34,6 +34,8 @@ Point point_at(const Curve& curve, double t);
 /// d(point)/dt, in mm per unit of t; null only at a cusp, at an end whose handle is null, or where
 /// the curve is a single point.
 Vec derivative_at(const Curve& curve, double t);
+/// d2(point)/dt2 of a cubic, in mm per unit of t squared.
+Vec second_derivative(const CubicCurve& curve, double t);
 /// Unit tangent; at an end whose handle is null it is the limit direction. A single point has none:
 /// the null vector.
 Vec tangent_at(const Curve& curve, double t);

@@ -3,6 +3,8 @@
 #include "blockwright/base/problem.hpp"
 #include "blockwright/job/file_store.hpp"
 
+#include <functional>
+#include <iosfwd>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -33,6 +35,8 @@ struct FitJob {
   std::string session;           ///< date of the session to draft; empty: the newest
   std::string unit;              ///< cm or in; empty: as the client file
   std::string report = "text";   ///< text or json
+  bool list = true;              ///< show them; done in any case
+  bool ask = false;              ///< the program asks at its prompt first; run_fit() does not
 };
 
 /// Two blocks laid over each other: of two sessions, two toiles, or two clients.
@@ -76,6 +80,8 @@ struct Job {
   double margin = 10.0;         ///< mm at the paper's edge
   double overlap = 10.0;        ///< mm shared by neighbouring tiles
   bool steps = false;           ///< print the draft as instructions
+  bool anonymous = false;       ///< leave the client's name off the paper and the report
+  std::string stem;             ///< of the output's names; empty: as the client file. No option
 };
 
 /// One run in a line.
@@ -95,9 +101,25 @@ struct JobResult {
   RunSummary summary;
 };
 
-/// Reads a job file (format "blockwright-job-1", docs/formats.md) over the defaults in `job`.
-/// Throws InputError "job.syntax", "job.key", "job.type".
+/// Several clients, each drafted or adapted with the same options.
+struct BatchJob {
+  std::string folder;                ///< with client files (*.json)
+  std::vector<std::string> clients;  ///< client files by path, before those of the folder
+  Job each;                          ///< command, style and options; its client is ignored
+  int jobs = 1;                      ///< clients worked on at the same time, 1 to 64
+  bool subfolders = false;           ///< of the folder, too
+  bool again = false;                ///< also those of whom nothing has changed
+  std::string shard;                 ///< "2/8": the second of eight parts of the folder
+};
+
+/// Reads a job file (format "blockwright-job-1", docs/formats.md) over what is in `job`: the
+/// options of its command by the names that they have at the command line, with underscores. Throws
+/// InputError "job.syntax", "job.format", "job.key" (names the keys that the command has),
+/// "job.type".
 Job read_job(const std::string& text, std::string_view file, Job job);
+FitJob read_fit_job(const std::string& text, std::string_view file, FitJob job);
+CompareJob read_compare_job(const std::string& text, std::string_view file, CompareJob job);
+BatchJob read_batch_job(const std::string& text, std::string_view file, BatchJob job);
 
 /// Runs the passes in order: read, fill in, draft, check, style steps, true the darts, lay out,
 /// write. Files are written only
@@ -105,22 +127,38 @@ Job read_job(const std::string& text, std::string_view file, Job job);
 /// bug).
 JobResult run_job(const Job& job, FileStore& files);
 
-/// A folder of clients, each drafted or adapted with the same options.
-struct BatchJob {
-  std::string folder;
-  Job each;      ///< command, style and options; its client is ignored
-  int jobs = 1;  ///< clients worked on at the same time, 1 to 64
-  bool subfolders = false;
+/// Client objects, one in a line of a stream.
+struct StreamJob {
+  Job each;  ///< command, style and options; its client is ignored
+  int jobs = 1;
+  bool writes = false;  ///< the output too; else the report objects carry the pattern
 };
 
-/// Runs every client file (*.json) of a folder in the order of their names. One client's failure
-/// never stops the others: the result has a line for each, its exit code is 1 if any failed. Two
-/// clients whose output would have the same name are refused, the later one ("batch.collision").
-/// The same results and bytes for any number of jobs. Throws nothing but std::logic_error.
-JobResult run_batch(const BatchJob& batch, FileStore& files);
+/// Who is told how a batch goes on; called by one thread at a time.
+struct BatchWatch {
+  std::function<void(std::string_view)> say;  ///< the summary, as the clients get done
+  std::function<void(std::size_t done, std::size_t total, std::size_t failed)> progress;
+  bool quiet = false;  ///< in text: only of those that failed, and the counts
+};
+
+/// Runs every client file in the order of their names. One client's failure never stops the others:
+/// the summary has a line for each, the exit code is 1 if any failed. Two clients whose output
+/// would have the same name are refused, the later one ("batch.collision"). Those of whom nothing
+/// has changed (client file, style, options, program) and whose output is still there are left as
+/// they are. Output of clients whose file is gone is told, never deleted. The same summary and
+/// bytes for any number of jobs. The output folder is held while it runs ("file.busy"). Throws
+/// nothing but std::logic_error.
+JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch);
+
+/// Reads a client object from each line and says a report object in a line for each, in the same
+/// order: what a batch tells, the report of a single run, and the pattern unless files are written.
+/// Files are named by the number of the line and the client's name. Throws nothing but
+/// std::logic_error.
+JobResult run_stream(const StreamJob& stream, std::istream& in, FileStore& files,
+                     const BatchWatch& watch);
 
 /// Adds, withdraws and shows corrections. A changed client file is written whole, the text before
-/// it beside it with ".bak" behind its name. Throws nothing but std::logic_error.
+/// it beside it with ".bak" behind its name, both or none. Throws nothing but std::logic_error.
 JobResult run_fit(const FitJob& job, FileStore& files);
 
 /// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.

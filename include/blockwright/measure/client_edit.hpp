@@ -15,9 +15,10 @@ namespace blockwright {
 // give the whole new text. `file` names it in messages.
 //
 // Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
-// that is made active again; (2) reading the new text gives the old client and what was added: it
-// is read again as proof. Errors: InputError, as reading a client file has them, for the text and
-// for what is to be added. Cost: linear in the text.
+// that is made active again and for an answer on the new tape that is changed; (2) reading the new
+// text gives the old client and what was added: it is read again as proof. Errors: InputError, as
+// reading a client file has them, for the text and for what is to be added. Cost: linear in the
+// text.
 
 /// A correction to be added. Numbers are given as typed, in the file's unit: "1.0", "1/2".
 struct NewCorrection {
@@ -60,6 +61,12 @@ std::string with_correction(std::string_view text, std::string_view file, const 
 /// bytes. Error: "client.correction" if there is none of that number.
 std::string with_withdrawn(std::string_view text, std::string_view file, std::size_t number,
                            bool withdrawn);
+
+/// The text with the answer what becomes of the number-th correction once a newer tape session has
+/// what it asked for. Requires: `answer` is Keep or Drop. Error: "client.correction" if there is
+/// none of that number.
+std::string with_new_tape(std::string_view text, std::string_view file, std::size_t number,
+                          OnNewTape answer);
 
 /// The text with the session as the last one of its list. Error beyond those of reading:
 /// "client.duplicate" if there is a session of that date.

@@ -4,6 +4,10 @@
 
 namespace blockwright {
 
+/// The most that an ease may be, either way, in mm (degrees for the shoulder slope). Common
+/// practice, no source: no block has more.
+double most_ease(MeasurementName name);
+
 /// What is added to each measurement, in mm on the whole girth, width or length (degrees for the
 /// shoulder slope).
 class Ease {

@@ -28,7 +28,8 @@ struct DartPosition {
 /// no source; hold-backs from memory of handbooks.
 const std::vector<DartPosition>& dart_positions();
 
-/// The position of that name (or edge name) on the piece; null if there is none.
+/// The position of that name (or edge name) on the piece, which may be for one side of the body
+/// ("front_left"); null if there is none.
 const DartPosition* find_position(std::string_view piece, std::string_view name);
 
 /// Bust girth less underbust girth, in mm, of the women of the 1988 survey: what counts as usual.

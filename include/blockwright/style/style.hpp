@@ -45,7 +45,9 @@ struct StyledPattern {
   std::vector<StepDone> steps;
 };
 
-/// Applies the steps in order. `cup` is bust girth less underbust girth, in mm. A step that cannot
+/// Applies the steps in order. Of a block whose front (or back) a fitting has unfolded into a right
+/// and a left piece, a step that names "front" is done on both; one that names "front_left" on that
+/// alone. `cup` is bust girth less underbust girth, in mm. A step that cannot
 /// be done throws InputError with its code; the place names the style's file and the step.
 StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
                           std::string_view file = "");

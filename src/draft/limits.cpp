@@ -1,0 +1,29 @@
+#include "limits.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+
+namespace blockwright {
+namespace {
+
+void require_between(const MeasurementInfo& entry, const char* what, double value, double least,
+                     double most) {
+  if (value >= least && value <= most) return;
+  const std::string unit = entry.kind == MeasurementKind::Angle ? " degrees" : " mm";
+  throw InputError({Severity::Error, "draft.limits", std::string(entry.key),
+                    std::string(what) + " of " + told_number(value, 2) + " is out of range",
+                    "use " + trimmed(least, 1) + " to " + trimmed(most, 1) + unit});
+}
+
+}  // namespace
+
+void require_limits(const Body& body, const Ease& ease) {
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    const double most = most_ease(entry.name);
+    require_between(entry, "an ease", ease[entry.name], -most, most);
+    if (!body.has(entry.name)) continue;
+    require_between(entry, "a measurement", body[entry.name], entry.least, entry.most);
+  }
+}
+
+}  // namespace blockwright

@@ -1,0 +1,203 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/fit/moves.hpp"
+#include "closed_shoulder.hpp"
+#include "parts.hpp"
+#include "refuse.hpp"
+#include "rows.hpp"
+#include "waist_fit.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+
+namespace blockwright {
+namespace {
+
+// What a waist can be taken in by: at each side edge, in the back waist darts together, in the
+// front ones together, at the centre back; in mm. Common practice, no source.
+constexpr double kMostAtSide = 8.0;
+constexpr double kMostInBackDarts = 40.0;
+constexpr double kMostInFrontDarts = 45.0;
+constexpr double kMostAtCentreBack = 15.0;
+// More than the side edges can take is shared: sides, back darts, front darts. Common practice, no
+// source.
+constexpr double kShareOfSides = 0.30;
+constexpr double kShareOfDarts = 0.35;
+// Less than this is not worth a seam of its own, and the side edges take it, in mm. Ours.
+constexpr double kLeftToSides = 1.0;
+// A centre front seam comes in by this share at the bust line of what it does at the waist. Common
+// practice, no source (3 to 10 mm against 5 to 10).
+constexpr double kCentreFrontAtBust = 0.65;
+constexpr double kCentreHandle = 0.35;
+
+// The piece with its waist darts wider by `more` mm together, in their proportion.
+Opened with_wider_darts(const Opened& open, double more) {
+  const auto darts = waist_darts(open);
+  double mouths = 0.0;
+  for (const DartSpot spot : darts) mouths += open.at(spot).intake();
+  Redrawing work(open);
+  for (const DartSpot spot : darts) {
+    const double mouth = open.at(spot).intake();
+    set_mouth(work, open, spot, mouth + more * mouth / mouths);
+  }
+  return work.finished();
+}
+
+// How much shorter the sewn waist is.
+double taken_in(const Opened& before, const Opened& after) {
+  return closed_length(before, BlockEdge::Waist) - closed_length(after, BlockEdge::Waist);
+}
+
+// Takes up to `by` mm in (lets out where negative) in the waist darts of a piece, until together
+// they are `widest`; gives what is left over. Mouths are chords of a curving waist, so that they
+// widen by a little more or less than the waist is taken in.
+double take_in_darts(Opened& open, double by, double widest) {
+  constexpr int passes = 8;
+  const auto darts = waist_darts(open);
+  if (darts.empty() || by == 0.0) return by;
+  double mouths = 0.0;
+  for (const DartSpot spot : darts) mouths += open.at(spot).intake();
+  const double count = static_cast<double>(darts.size());
+  const double most = std::fmax(widest, mouths) - mouths;
+  const double least = std::fmin(count * kLeastMouth - mouths, 0.0);
+  double more = std::clamp(by, least, most);
+  for (int pass = 0; pass < passes; ++pass) {
+    more = std::clamp(more + by - taken_in(open, with_wider_darts(open, more)), least, most);
+  }
+  if (more == 0.0) return by;
+  const Opened before = open;
+  open = with_wider_darts(open, more);
+  return by - taken_in(before, open);
+}
+
+void take_in_sides(HalfBlock& half, double by) {
+  half.front = with_waist_let_out_at_side(half.front, -0.5 * by);
+  half.back = with_waist_let_out_at_side(half.back, -0.5 * by);
+}
+
+// A centre edge from the neck straight down to `from`, then curved in to `by` at the waist; `bust`
+// is a point to pass by the way.
+Path centre_path(Point neck, std::optional<Point> by_way_of, double straight_to, Point waist) {
+  const Vec down{0.0, -1.0};
+  const auto curve = [](Point a, Vec out, Point b, Vec in) {
+    const double reach = kCentreHandle * distance(a, b);
+    return CubicCurve{a, a + reach * unit(out), b - reach * unit(in), b};
+  };
+  if (by_way_of) {
+    Path path({curve(neck, down, *by_way_of, waist - neck)});
+    path.add(curve(*by_way_of, waist - neck, waist, down));
+    return path;
+  }
+  const Point blade{neck.x, straight_to};
+  Path path({Segment{neck, blade}});
+  path.add(curve(blade, down, waist, down));
+  return path;
+}
+
+Opened with_centre_taken_in(const Opened& open, double by) {
+  Redrawing work(open);
+  work.move(Corner::CentreWaist, {by, 0.0});
+  work.lengthen({BlockEdge::Waist, 0, 0}, -by);
+  for (const Corner end : {Corner::CentreWaist, Corner::CentreNeck}) {
+    work.turn(work.corner(end), Angle());  // the centre is still square at both ends
+  }
+  const Point neck = work.at(Corner::CentreNeck), waist = work.at(Corner::CentreWaist);
+  const double level = open.at(shoulder_dart(open)).apex.y;
+  Opened result = work.finished();
+  const bool front = open.piece.name == "front";
+  const double in = waist.x - neck.x;
+  const auto bust =
+      front ? std::optional(Point{neck.x + kCentreFrontAtBust * in, level}) : std::nullopt;
+  result.edges.back().stretches = {centre_path(neck, bust, level, waist)};
+  if (front) {
+    result.edges.back().role = EdgeRole::Seam;
+    result.piece.cut_on = CutOn::Pair;
+  }
+  return result;
+}
+
+[[noreturn]] void refuse_waist(double by, double left) {
+  const std::string places =
+      by > 0.0 ? "sides, waist darts and centre back" : "sides and waist darts";
+  refuse_fit("fit.limit",
+             places + " can take " + fixed(std::abs(by - left), 1) + " mm of " +
+                 fixed(std::abs(by), 1) + " mm on the half",
+             "take the waist girth again and draft anew");
+}
+
+// One place at which a waist can be taken in or let out: takes what it can of the mm asked of it
+// and gives what is left over.
+struct WaistPlace {
+  double share;
+  std::function<double(double)> take;
+};
+
+// 44: a waist taken in by more than the sides can take. Each place takes its share; what one cannot
+// take goes to the others in their order, let out in the reverse order.
+void share_waist(HalfBlock& half, double by) {
+  double at_sides = 0.0;
+  const auto sides = [&](double more) {
+    const double all = std::clamp(at_sides + more, -2.0 * kMostAtSide, 2.0 * kMostAtSide);
+    const double left = at_sides + more - all;
+    at_sides = all;
+    return left;
+  };
+  const auto back = [&](double more) { return take_in_darts(half.back, more, kMostInBackDarts); };
+  const auto front = [&](double more) {
+    return take_in_darts(half.front, more, kMostInFrontDarts);
+  };
+  const auto centre = [&](double more) {
+    if (more < kLeftToSides) return more;
+    const Opened before = half.back;
+    half.back = with_centre_taken_in(before, std::fmin(more, kMostAtCentreBack));
+    return more - taken_in(before, half.back);
+  };
+  std::array<WaistPlace, 4> places{
+      {{kShareOfSides, sides}, {kShareOfDarts, back}, {kShareOfDarts, front}, {0.0, centre}}};
+  double left = 0.0;
+  for (const WaistPlace& place : places) left += place.take(place.share * by);
+  if (by < 0.0) std::ranges::reverse(places);
+  for (const WaistPlace& place : places) left = place.take(left);
+  if (std::abs(left) > kLeftToSides) refuse_waist(by, left);
+  take_in_sides(half, at_sides + left);
+}
+
+void take_in_waist(HalfBlock& half, const RowAsk& ask) {
+  const bool narrow = std::abs(ask.by) <= 2.0 * kMostAtSide;
+  if (narrow || ask.place == "side_at_waist") {
+    take_in_sides(half, ask.by);
+  } else {
+    share_waist(half, ask.by);
+  }
+}
+
+std::vector<Law> waist_laws(const HalfBlock&, const RowAsk& ask) {
+  return {{"waist", -2.0 * ask.by, LawKind::Exact},
+          {"front.side", 0.0, LawKind::Exact},
+          {"back.side", 0.0, LawKind::Exact}};
+}
+
+// 45: a shaped centre seam; a front leaves the fold for it.
+void take_in_centre(HalfBlock& half, const RowAsk& ask) {
+  if (ask.by == 0.0) return;
+  Opened& open = ask.place == "centre_front" ? half.front : half.back;
+  open = with_centre_taken_in(open, ask.by);
+}
+
+std::vector<Law> centre_laws(const HalfBlock&, const RowAsk& ask) {
+  const bool front = ask.place == "centre_front";
+  return {{"waist", -2.0 * ask.by, LawKind::Exact},
+          {front ? "front.waist" : "back.waist", -ask.by, LawKind::Exact},
+          {front ? "back.waist" : "front.waist", 0.0, LawKind::Exact},
+          {"front.side", 0.0, LawKind::Exact}};
+}
+
+}  // namespace
+
+const std::vector<RowMoves> kWaistRows = {
+    {44, 44, 1, take_in_waist, waist_laws},
+    {45, 45, 1, take_in_centre, centre_laws},
+};
+
+}  // namespace blockwright

@@ -1,0 +1,61 @@
+#include "batch_line.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "problems_as_json.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+const Problem* worst_of(const Problems& problems) {
+  const auto found = std::find_if(problems.begin(), problems.end(),
+                                  [](const Problem& p) { return p.severity != Severity::Note; });
+  return found == problems.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+BatchLine line_of(const std::string& client, JobResult result) {
+  BatchLine line;
+  line.client = client;
+  line.failed = result.exit_code != 0;
+  line.summary = std::move(result.summary);
+  line.problems = std::move(result.problems);
+  line.files = std::move(result.files);
+  return line;
+}
+
+std::string state_of(const BatchLine& line) {
+  if (line.failed) return "failed";
+  if (line.unchanged) return "unchanged";
+  return worst_of(line.problems) != nullptr ? "warned" : "done";
+}
+
+std::string line_text(const BatchLine& line) {
+  std::string text = fmt::format("{:<9} {}", state_of(line), line.client);
+  if (!line.summary.name.empty()) text += ": " + line.summary.name;
+  if (!line.failed) {
+    text += fmt::format("; {}; back to {} mm; {} pages, {} files", line.summary.darts,
+                        fixed(line.summary.residual, 2), line.summary.pages, line.files.size());
+  }
+  text += "\n";
+  const Problem* problem = line.unchanged ? nullptr : worst_of(line.problems);
+  return problem == nullptr ? text : text + "          " + to_text(*problem) + "\n";
+}
+
+nlohmann::ordered_json line_json(const BatchLine& line) {
+  return {{"file", line.client},
+          {"client", line.summary.name},
+          {"state", state_of(line)},
+          {"darts", line.summary.darts},
+          {"residual_mm", rounded(line.summary.residual)},
+          {"pages", line.summary.pages},
+          {"files", line.files},
+          {"problems", problems_as_json(line.problems)}};
+}
+
+}  // namespace blockwright

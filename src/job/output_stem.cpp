@@ -1,0 +1,15 @@
+#include "output_stem.hpp"
+
+#include "safe_name.hpp"
+
+namespace blockwright {
+
+std::string output_stem(const Job& job) {
+  const std::string client = job.stem.empty() ? safe_stem(job.client) : job.stem;
+  std::string stem = joined_path(job.out, client);
+  if (job.command == Command::Pivot) stem += "-pivot";
+  if (job.command == Command::Adapt) stem += "-" + safe_stem(job.style);
+  return stem;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,83 @@
+#include "blockwright/check/check.hpp"
+#include "fit/fit_people.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+#include <utility>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+// Every row at the largest amount of the catalogue.
+
+namespace {
+
+// The blocks of 60 people of the 300.
+std::vector<Pattern> some_blocks() {
+  std::vector<Pattern> some;
+  for (std::size_t i = 0; i < blocks().size(); i += 5) some.push_back(blocks()[i]);
+  return some;
+}
+
+RowAmount largest(const FittingRow& row, int sign) {
+  RowAmount amount = usual(row, sign);
+  amount.by = row.most;
+  return amount;
+}
+
+// These close a dart by more than most blocks have: at their largest amount they may be refused
+// everywhere. Back darts are about 13 mm wide where the wedges close 15 to 25; a bust dart must
+// keep 4 degrees; stitching cannot go on beyond the apex. All others are to serve four of five
+// people: what they ask is within the room of a block, but for single shapes.
+const std::set<std::pair<int, int>> kUsesUpDart = {{24, -1}, {27, -1}, {28, 1}, {29, -1},
+                                                   {35, -1}, {36, -1}, {37, 1}, {47, -1}};
+
+// Seams and notches that do not walk, but for a centre that a row moves on one side alone: that is
+// told, and joined by hand.
+std::string faults_of(const FittedPattern& fitted) {
+  std::string faults;
+  for (const Problem& problem : check_pattern(fitted.pattern)) {
+    if (problem.severity == Severity::Error) faults += to_text(problem) + "\n";
+  }
+  for (const Problem& problem : fitted.remarks) {
+    const bool seam =
+        problem.code == "fit.seam" && problem.where.find("centre") == std::string::npos;
+    if (seam) faults += to_text(problem) + "\n";
+  }
+  return faults;
+}
+
+// A refusal names row and amount, and tells what else to do: which tape to take again, where the
+// row doubts one.
+void check_refusal(const FittingRow& row, const Problem& refusal) {
+  CHECK(refusal.code.rfind("fit.", 0) == 0);
+  CHECK(refusal.where.rfind("row " + std::to_string(row.number) + ", ", 0) == 0);
+  CHECK(refusal.where.find(" mm") != std::string::npos);
+  CHECK_FALSE(refusal.message.empty());
+  CHECK_FALSE(refusal.hint.empty());
+  if (row.doubts) CHECK(refusal.hint.find("again") != std::string::npos);
+}
+
+}  // namespace
+
+TEST_CASE("At its largest amount every row is applied soundly or refused by name") {
+  const auto some = some_blocks();
+  for (const FittingRow& row : fitting_catalogue()) {
+    for (const int sign : {1, -1}) {
+      INFO("row " << row.number << (sign > 0 ? "" : ", its reverse"));
+      int applied = 0;
+      for (const Pattern& block : some) {
+        const Outcome got = outcome(block, {largest(row, sign)});
+        if (!got.fitted) {
+          check_refusal(row, got.refusal);
+          continue;
+        }
+        ++applied;
+        CHECK(faults_of(*got.fitted) == "");
+      }
+      const bool may_lack = kUsesUpDart.contains({row.number, sign});
+      CHECK((may_lack || applied >= static_cast<int>(0.8 * static_cast<double>(some.size()))));
+    }
+  }
+}

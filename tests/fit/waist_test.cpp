@@ -1,0 +1,157 @@
+#include "fit/fit_people.hpp"
+
+#include <catch2/catch.hpp>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+// Row 44: where a waist is taken in and let out. Common practice, no source.
+
+namespace {
+
+// Cloth that a correction took from the half, and where.
+struct Taken {
+  double front_waist = 0.0, back_waist = 0.0;  // sewn
+  double front = 0.0, back = 0.0;              // the darts' mouths
+  double centre = 0.0;                         // the centre back at the waist
+  [[nodiscard]] double whole() const { return front_waist + back_waist; }
+  [[nodiscard]] double sides() const { return whole() - front - back - centre; }
+};
+
+double mouths(const Pattern& pattern, const std::string& piece) {
+  double sum = 0.0;
+  for (const Dart& dart : pattern.piece(piece).darts) {
+    if (dart.edge == "waist") sum += dart.intake();
+  }
+  return sum;
+}
+
+// How far the centre back comes in at the waist.
+double centre_in(const Pattern& pattern) {
+  return pattern.piece("back").landmark("centre_waist").x;
+}
+
+Taken taken(const Pattern& before, const Pattern& after) {
+  Taken t;
+  t.front_waist = sewn(before, "front", "waist") - sewn(after, "front", "waist");
+  t.back_waist = sewn(before, "back", "waist") - sewn(after, "back", "waist");
+  t.front = mouths(after, "front") - mouths(before, "front");
+  t.back = mouths(after, "back") - mouths(before, "back");
+  t.centre = centre_in(after) - centre_in(before);
+  return t;
+}
+
+RowAmount waist_in(double by) { return {44, 1, by, AmountAs::PerHalf, BodySide::Both, "waist"}; }
+RowAmount waist_out(double by) { return {44, -1, by, AmountAs::PerHalf, BodySide::Both, "waist"}; }
+
+std::optional<Taken> taken_by(const Pattern& block, const RowAmount& row) {
+  const Outcome got = outcome(block, {row});
+  if (!got.fitted) return std::nullopt;
+  return taken(block, got.fitted->pattern);
+}
+
+// Mouths are chords of a curving waist: they widen by so much more or less, as a share.
+constexpr double kChord = 0.2;
+
+bool has_room(const Pattern& block, double each) {
+  return mouths(block, "back") > each && mouths(block, "back") + each < 40.0 &&
+         mouths(block, "front") > each && mouths(block, "front") + each < 45.0;
+}
+
+}  // namespace
+
+TEST_CASE("A waist taken in or let out by up to 8 mm at each edge goes to the sides alone") {
+  for (std::size_t i = 0; i < blocks().size(); i += 5) {
+    for (const double by : {5.0, 16.0}) {
+      for (const RowAmount& row : {waist_in(by), waist_out(by)}) {
+        const auto t = taken_by(blocks()[i], row);
+        REQUIRE(t);
+        CHECK(t->sides() == Approx(row.sign * by).margin(1e-6));
+        CHECK(t->front == 0.0);
+        CHECK(t->back == 0.0);
+        CHECK(t->centre == 0.0);
+      }
+    }
+  }
+}
+
+TEST_CASE("A wider amount is shared: 30 % sides, 35 % front darts, 35 % back darts") {
+  int tried = 0;
+  for (const Pattern& block : blocks()) {
+    for (const double by : {18.0, 30.0}) {
+      if (!has_room(block, 0.35 * by + 1.0)) continue;
+      for (const RowAmount& row : {waist_in(by), waist_out(by)}) {
+        const auto t = taken_by(block, row);
+        if (!t) continue;
+        ++tried;
+        // Half of the sides on each piece: 15 and 35 % of the front, and as much of the back.
+        CHECK(t->front_waist == Approx(0.5 * row.sign * by).margin(0.01));
+        CHECK(t->back_waist == Approx(0.5 * row.sign * by).margin(0.01));
+        CHECK(t->front == Approx(0.35 * row.sign * by).epsilon(kChord));
+        CHECK(t->back == Approx(0.35 * row.sign * by).epsilon(kChord));
+        CHECK(t->centre == 0.0);
+      }
+    }
+  }
+  CHECK(tried > share_of_blocks(0.3));
+}
+
+TEST_CASE("Where one place is full the next takes more: sides, back darts, front darts, centre") {
+  int at_sides = 0, at_centre = 0;
+  for (const Pattern& block : blocks()) {
+    for (const double by : {24.0, 45.0, 60.0, 75.0}) {
+      const auto t = taken_by(block, waist_in(by));
+      if (!t) continue;
+      INFO(by << ": " << t->sides() << " " << t->front << " " << t->back << " " << t->centre);
+      CHECK(t->whole() == Approx(by).margin(0.01));
+      CHECK(t->sides() <= 16.0 + 1.0);
+      CHECK(t->centre <= 15.0);
+      if (t->sides() > 0.30 * by + 2.0) ++at_sides;
+      if (t->centre == 0.0) continue;
+      // The seam comes last: sides and darts are full.
+      ++at_centre;
+      CHECK(t->sides() > 15.99 - kChord * (t->front + t->back));
+      CHECK(mouths(block, "back") + t->back > 40.0 - 0.01);
+      CHECK(mouths(block, "front") + t->front > 45.0 - 0.01);
+    }
+  }
+  CHECK(at_sides > 0);
+  CHECK(at_centre > 0);
+}
+
+TEST_CASE("The centre back seam that a wide waist uses is square at both ends and still closes") {
+  int tried = 0;
+  for (const Pattern& block : blocks()) {
+    const Outcome got = outcome(block, {waist_in(75.0)});
+    if (!got.fitted || centre_in(got.fitted->pattern) == 0.0) continue;
+    ++tried;
+    const Piece& back = got.fitted->pattern.piece("back");
+    CHECK_FALSE(find_problem(back));
+    const Path& centre = back.edge("centre_back").path;
+    CHECK(std::abs(start_tangent(centre).x) < 1e-6);
+    CHECK(std::abs(end_tangent(centre).x) < 1e-6);
+    CHECK(back.edge("centre_back").role == block.piece("back").edge("centre_back").role);
+  }
+  CHECK(tried > 0);
+}
+
+TEST_CASE("A wide waist taken in, then let out on the fitted pattern, is the first outline") {
+  int tried = 0;
+  for (std::size_t i = 0; i < blocks().size(); i += 5) {
+    if (!has_room(blocks()[i], 7.5)) continue;
+    const Outcome there = outcome(blocks()[i], {waist_in(18.0)});
+    if (!there.fitted) continue;
+    const Outcome back = outcome(there.fitted->pattern, {waist_out(18.0)});
+    REQUIRE(back.fitted);
+    ++tried;
+    CHECK(apart(blocks()[i], back.fitted->pattern) < 0.1);
+  }
+  CHECK(tried > share_of_blocks(0.02));
+}
+
+TEST_CASE("More than sides, darts and centre back can carry is refused, naming the waist girth") {
+  const Problem refused = outcome(usual_block(), {waist_in(150.0)}).refusal;
+  CHECK(refused.code == "fit.limit");
+  CHECK(refused.message.find("centre back") != std::string::npos);
+  CHECK(refused.hint.find("waist girth") != std::string::npos);
+}

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "blockwright/pattern/pattern.hpp"
+
+#include <vector>
+
+namespace blockwright_fuzz {
+
+/// Blocks drafted once, of people of many shapes: small and large, flat and full, one back waist
+/// dart and two.
+const std::vector<blockwright::Pattern>& ready_blocks();
+
+/// Ends the program unless every piece is whole: closed, not crossing itself, its darts in order.
+void must_be_whole(const blockwright::Pattern& pattern, const char* when);
+
+}  // namespace blockwright_fuzz

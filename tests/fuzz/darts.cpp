@@ -1,0 +1,168 @@
+// Any sequence of dart moves on a block: each done, or refused by name. Moves by rotation keep the
+// sum of the angles at the apexes, and the pieces are whole in the end, before and after trueing.
+#include "blocks.hpp"
+#include "blockwright/base/error.hpp"
+#include "blockwright/dart/truing.hpp"
+#include "blockwright/style/style.hpp"
+#include "bytes.hpp"
+#include "must.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace {
+
+using namespace blockwright;
+using namespace blockwright_fuzz;
+
+constexpr int kMostMoves = 4;
+constexpr double kAngleKept = 1e-9;  // radians
+
+std::string some_dart(Bytes& bytes, const Pattern& pattern) {
+  const Piece& piece = bytes.one_of(pattern.pieces);
+  if (piece.darts.empty()) return piece.name + ".waist";
+  return piece.name + "." + bytes.one_of(piece.darts).name;
+}
+
+std::string some_edge(Bytes& bytes, const Pattern& pattern) {
+  const Piece& piece = bytes.one_of(pattern.pieces);
+  return piece.name + "." + bytes.one_of(piece.edges).name;
+}
+
+// "0.25", "61.5mm", "2in", or whatever the bytes say.
+std::string somewhere(Bytes& bytes) {
+  switch (bytes.below(8)) {
+    case 0:
+    case 1:
+      return "";
+    case 2:
+    case 3:
+    case 4:
+      return ":" + std::to_string(bytes.between(0.0, 1.0));
+    case 5:
+      return ":" + std::to_string(bytes.between(-20.0, 400.0)) + "mm";
+    case 6:
+      return ":" + std::to_string(bytes.any_finite()) + "in";
+    default:
+      return ":" + bytes.text(8);
+  }
+}
+
+std::string some_place(Bytes& bytes, const Pattern& pattern) {
+  if (bytes.below(4) == 0) return some_edge(bytes, pattern) + somewhere(bytes);
+  const DartPosition& position = bytes.one_of(dart_positions());
+  return std::string(position.piece) + "." + std::string(position.name) + somewhere(bytes);
+}
+
+std::string some_end(Bytes& bytes, const Pattern& pattern) {
+  return bytes.flag() ? some_dart(bytes, pattern) : some_place(bytes, pattern);
+}
+
+PivotMove some_pivot(Bytes& bytes, const Pattern& pattern) {
+  PivotMove move{some_dart(bytes, pattern), some_end(bytes, pattern), 1.0, {}, {}};
+  const std::size_t kind = bytes.below(4);
+  if (kind == 1) move.part = bytes.amount(0.0, 1.0);
+  if (kind == 2) move.angle = Angle::degrees(bytes.amount(0.0, 40.0));
+  if (kind == 3) move.hold_back = bytes.amount(0.0, 120.0);
+  return move;
+}
+
+SplitMove some_split(Bytes& bytes, const Pattern& pattern) {
+  SplitMove move{some_dart(bytes, pattern), {}, 0.0, {}};
+  const std::size_t count = 1 + bytes.below(7);
+  double rest = 1.0;
+  for (std::size_t i = 1; i < count; ++i) {
+    move.shares.push_back(bytes.amount(0.0, 1.0) * rest);
+    rest -= move.shares.back();
+  }
+  move.shares.push_back(rest);
+  move.spacing = bytes.amount(5.0, 90.0);
+  move.group = bytes.flag() ? DartGroup::Parallel : DartGroup::Fanned;
+  return move;
+}
+
+SpreadMove some_spread(Bytes& bytes, const Pattern& pattern) {
+  SpreadMove move{some_place(bytes, pattern), some_place(bytes, pattern)};
+  move.by = bytes.amount(0.5, 310.0);
+  move.lines = static_cast<int>(bytes.below(14));
+  move.apart = bytes.amount(4.0, 110.0);
+  move.hinged = bytes.flag();
+  move.gathered = bytes.flag();
+  move.over = bytes.amount(5.0, 410.0);
+  return move;
+}
+
+GatherMove some_gather(Bytes& bytes, const Pattern& pattern) {
+  const auto kind = bytes.flag() ? Fullness::Kind::Gathers : Fullness::Kind::Ease;
+  return {some_dart(bytes, pattern), kind, bytes.amount(5.0, 410.0)};
+}
+
+PressMove some_press(Bytes& bytes, const Pattern& pattern) {
+  using enum PressMove::Towards;
+  constexpr std::array<PressMove::Towards, 4> ways = {Centre, Side, Down, Up};
+  return {some_dart(bytes, pattern), bytes.one_of(ways)};
+}
+
+StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
+  switch (bytes.below(16)) {
+    case 0:
+    case 1:
+      return some_split(bytes, pattern);
+    case 2:
+      return MergeMove{some_dart(bytes, pattern), some_dart(bytes, pattern)};
+    case 3:
+      return PointMove{some_dart(bytes, pattern), bytes.amount(0.0, 150.0)};
+    case 4:
+      return some_press(bytes, pattern);
+    case 5:
+    case 6:
+      return some_gather(bytes, pattern);
+    case 7:
+    case 8:
+      return some_spread(bytes, pattern);
+    case 9:
+    case 10:
+      return PanelSeam{some_end(bytes, pattern), some_end(bytes, pattern), bytes.text(4),
+                       bytes.text(4)};
+    default:
+      return some_pivot(bytes, pattern);
+  }
+}
+
+bool keeps_angles(const StyleStep& step) {
+  return !std::holds_alternative<GatherMove>(step) && !std::holds_alternative<PanelSeam>(step);
+}
+
+double sum_of_angles(const Pattern& pattern) {
+  double sum = 0.0;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Dart& dart : piece.darts) sum += dart.angle().radians();
+  }
+  return sum;
+}
+
+void take_step(Pattern& pattern, const StyleStep& step, double cup) {
+  const std::string words = words_of(step);
+  try {
+    const Pattern after = apply_style(pattern, {"garment", {step}}, cup, "style.json").pattern;
+    const double lost = sum_of_angles(pattern) - sum_of_angles(after);
+    must(!keeps_angles(step) || std::abs(lost) < kAngleKept, "angles are kept", words);
+    pattern = after;
+  } catch (const InputError& error) {
+    must_tell(error.problem(), "style.json: steps[0].", "dart.");
+  }
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  Bytes bytes(data, size);
+  Pattern pattern = bytes.one_of(ready_blocks());
+  const double cup = bytes.between(-50.0, 350.0);
+  for (int i = 0; i < kMostMoves && !bytes.done(); ++i) {
+    take_step(pattern, some_step(bytes, pattern), cup);
+  }
+  must_be_whole(pattern, "moves leave whole pieces");
+  must_be_whole(true_darts(pattern).pattern, "trued pieces are whole");
+  return 0;
+}
