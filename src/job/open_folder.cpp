@@ -56,7 +56,7 @@ int folder_at(SystemCalls& calls, const std::string& path) {
 
 FilePlace place_for_writing(const std::string& path) {
   require_no_nul(path);
-  const FilePlace place{folder_of(path), path.substr(path.find_last_of('/') + 1)};
+  FilePlace place{folder_of(path), path.substr(path.find_last_of('/') + 1)};
   if (place.name.empty() || place.name == "." || place.name == "..") {
     refuse_writing(path, "this names a folder, not a file", "name a file");
   }
