@@ -20,7 +20,6 @@ bool holds(const std::string& text, const std::string& word) {
 
 }  // namespace
 
-#ifndef __SANITIZE_ADDRESS__
 TEST_CASE("The program is built with the linker's and the compiler's protections") {
   CHECK(holds(readelf("--file-header"), "DYN"));  // may be loaded at any address
   const std::string segments = readelf("--segments");
@@ -33,4 +32,3 @@ TEST_CASE("The program is built with the linker's and the compiler's protections
   CHECK(holds(symbols, "__stack_chk_fail"));       // -fstack-protector-strong
   CHECK(holds(symbols, "__glibcxx_assert_fail"));  // -D_GLIBCXX_ASSERTIONS
 }
-#endif
