@@ -76,8 +76,8 @@ void take_in_sides(HalfBlock& half, double by) {
   half.back = with_waist_let_out_at_side(half.back, -0.5 * by);
 }
 
-// A centre edge from the neck straight down to `from`, then curved in to `by` at the waist; `bust`
-// is a point to pass by the way.
+// A centre edge from the neck down to the waist, which lies further in: straight as far as the
+// level `straight_to`, then curved; or one curve by way of a point.
 Path centre_path(Point neck, std::optional<Point> by_way_of, double straight_to, Point waist) {
   const Vec down{0.0, -1.0};
   const auto curve = [](Point a, Vec out, Point b, Vec in) {

@@ -1,4 +1,5 @@
 #include "batch_line.hpp"
+#include "batch_summary.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
@@ -9,22 +10,28 @@
 #include "wishes.hpp"
 #include "work_in_order.hpp"
 
-#include <fmt/format.h>
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
+#include <filesystem>
+#include <iterator>
 #include <map>
 #include <set>
 
 namespace blockwright {
 namespace {
 
+/// Those that are listed, then those of the folder; who is both comes once.
 std::vector<std::string> clients_of(const BatchJob& batch, FileStore& files) {
-  std::vector<std::string> clients = batch.clients;
+  std::vector<std::string> clients;
+  std::set<std::string> seen;
+  const auto take = [&](const std::vector<std::string>& paths) {
+    for (const std::string& path : paths) {
+      if (seen.insert(path).second) clients.push_back(path);
+    }
+  };
+  take(batch.clients);
   if (!batch.folder.empty()) {
-    const std::vector<std::string> found = files.list(
-        batch.folder, ".json", batch.subfolders ? Listing::WithSubfolders : Listing::Folder);
-    clients.insert(clients.end(), found.begin(), found.end());
+    take(files.list(batch.folder, ".json",
+                    batch.subfolders ? Listing::WithSubfolders : Listing::Folder));
   }
   if (!clients.empty()) return clients;
   throw UsageError({Severity::Error, "batch.empty", batch.folder,
@@ -75,73 +82,17 @@ std::vector<DoneRecord> gone_clients(const BatchJob& batch, const std::vector<st
   return gone;
 }
 
-/// Tells each client as she is done, and the counts at the end.
-class Telling {
- public:
-  Telling(const BatchJob& batch, const BatchWatch& watch, std::size_t total)
-      : json_(batch.each.report == "json"), watch_(watch), total_(total) {
-    if (json_) say("{\"clients\": [");
-  }
+/// With a separator at the end, whether it was written or not.
+std::string as_folder(const std::string& path) {
+  return (std::filesystem::path(path) / "").lexically_normal().string();
+}
 
-  void line(const BatchLine& line) {
-    const std::string state = state_of(line);
-    ++counts_[state];
-    if (json_) {
-      say((told_ ? ",\n " : "\n ") +
-          line_json(line).dump(-1, ' ', false, Json::error_handler_t::replace));
-    } else if (!watch_.quiet || line.failed) {
-      say(line_text(line));
-    }
-    told_ = true;
-    ++done_;
-    if (watch_.progress) watch_.progress(done_, total_, counts_["failed"]);
-  }
-
-  void end(const std::vector<DoneRecord>& gone) { json_ ? end_json(gone) : end_text(gone); }
-
- private:
-  using Json = nlohmann::ordered_json;
-
-  void say(const std::string& text) const {
-    if (watch_.say) watch_.say(text);
-  }
-
-  void end_text(const std::vector<DoneRecord>& gone) {
-    for (const DoneRecord& record : gone) {
-      std::string names;
-      for (const auto& output : record.outputs) names += " " + output.name;
-      say("gone      " + record.client + "; its output stays:" + names + "\n");
-    }
-    say(fmt::format("{} clients: {} done, {} warned, {} unchanged, {} failed\n", done_,
-                    counts_["done"], counts_["warned"], counts_["unchanged"], counts_["failed"]));
-  }
-
-  void end_json(const std::vector<DoneRecord>& gone) {
-    Json list = Json::array();
-    for (const DoneRecord& record : gone) {
-      Json names = Json::array();
-      for (const auto& output : record.outputs) names.push_back(output.name);
-      list.push_back({{"file", record.client}, {"outputs", names}});
-    }
-    Json counts;
-    for (const char* state : {"done", "warned", "unchanged", "failed"}) {
-      counts[state] = counts_[state];
-    }
-    say("\n],\n\"gone\": " + list.dump(-1, ' ', false, Json::error_handler_t::replace) +
-        ",\n\"counts\": " + counts.dump() + "}\n");
-  }
-
-  bool json_;
-  const BatchWatch& watch_;
-  std::size_t total_, done_ = 0;
-  bool told_ = false;
-  std::map<std::string, std::size_t> counts_;
-};
-
-/// Output among the clients would be taken for clients the next time.
+/// Pattern files among the clients would be taken for clients the next time.
 void require_own_folder(const BatchJob& batch) {
-  const bool json = std::count(batch.each.write.begin(), batch.each.write.end(), "json") > 0;
-  if (json && batch.folder == batch.each.out) {
+  const auto& kinds = batch.each.write;
+  if (batch.folder.empty() || std::find(kinds.begin(), kinds.end(), "json") == kinds.end()) return;
+  const std::string from = as_folder(batch.folder), to = as_folder(batch.each.out);
+  if (batch.subfolders ? to.starts_with(from) : to == from) {
     refuse_option("out", "pattern files would lie among the client files",
                   "name another folder for the output");
   }
@@ -157,7 +108,7 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   std::vector<std::string> clients;
   std::copy_if(all.begin(), all.end(), std::back_inserter(clients),
                [&](const std::string& path) { return shard.holds(below(batch.folder, path)); });
-  Telling telling(batch, watch, clients.size());
+  BatchSummary summary(watch, batch.each.report == "json", clients.size());
   JobResult result;
   std::size_t at = 0;
   work_in_order(
@@ -175,9 +126,9 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
       [&](BatchLine line) {
         if (line.failed) result.exit_code = 1;
         result.files.insert(result.files.end(), line.files.begin(), line.files.end());
-        telling.line(line);
+        summary.tell(line);
       });
-  telling.end(gone_clients(batch, all, files));
+  summary.end(gone_clients(batch, all, files));
   return result;
 }
 

@@ -60,10 +60,10 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   errors_first(run.problems);
 }
 
-/// The finished files, complete in memory.
-std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run) {
+/// The pieces, and with an overlay the net pieces over the block.
+void add_all_drawings(const Job& job, const Wishes& wishes, const BlockRun& run,
+                      std::vector<OutputFile>& outputs) {
   const SheetNotes notes = notes_of(run, wishes.print);
-  std::vector<OutputFile> outputs;
   add_drawings(output_stem(job) + "-" + job.cut, wishes, notes, title_of(run, wishes.print),
                run.printed, lay_out(run.printed, wishes.print, notes), outputs);
   if (job.overlay) {
@@ -73,6 +73,12 @@ std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const 
     add_drawings(output_stem(job) + "-overlay", over, notes, title_of(run, over.print), run.printed,
                  lay_out(run.printed, over.print, notes, &before), outputs);
   }
+}
+
+/// The finished files, complete in memory.
+std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run) {
+  std::vector<OutputFile> outputs;
+  if (wishes.svg || wishes.pdf) add_all_drawings(job, wishes, run, outputs);
   if (wishes.json) {
     std::ostringstream json;
     write_pattern_json(json, run.printed);

@@ -1,6 +1,7 @@
 // The program and the disk: what cannot be read or written is told, and nothing half is left.
 #include "support/folder_contents.hpp"
 #include "support/process.hpp"
+#include "support/program.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -12,12 +13,6 @@ using namespace blockwright_tests;
 namespace fs = std::filesystem;
 
 namespace {
-
-const std::string kProgram = BLOCKWRIGHT_BINARY;
-const std::string kDemo =
-    std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/ondine-marsh.json";
-
-ToolResult call(const std::string& arguments) { return run_tool(kProgram + " " + arguments); }
 
 bool tells(const ToolResult& result, const std::string& text) {
   return result.output.find(text) != std::string::npos;

@@ -1,6 +1,7 @@
 // The program as a person calls it: what it prints, where, and how it ends.
+#include "support/program.hpp"
+
 #include "blockwright/base/version.hpp"
-#include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -12,11 +13,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-const std::string kProgram = BLOCKWRIGHT_BINARY;
-const std::string kDemo =
-    std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/ondine-marsh.json";
-
-ToolResult call(const std::string& arguments) { return run_tool(kProgram + " " + arguments); }
 /// Standard error alone.
 ToolResult complaint(const std::string& arguments) {
   return run_tool("(" + kProgram + " " + arguments + " 2>&1 >/dev/null)");

@@ -282,9 +282,17 @@ TEST_CASE("Clients that a job file lists are taken before those of the folder") 
 TEST_CASE("Pattern files may not lie among the client files, where the next run would take them") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");
-  batch.each.out = "people";
   batch.each.write = {"json"};
+  for (const char* out : {"people", "people/", "./people"}) {
+    batch.each.out = out;
+    INFO(out);
+    CHECK(told_by(batch, files).result.exit_code == 2);
+  }
+  batch.each.out = "people/blocks";
+  batch.subfolders = true;
   CHECK(told_by(batch, files).result.exit_code == 2);
+  batch.subfolders = false;
+  CHECK(told_by(batch, files).result.exit_code == 1);  // one of the clients cannot be drafted
 }
 
 TEST_CASE("The text says a line for each and the counts; quiet, only who failed") {

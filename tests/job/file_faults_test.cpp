@@ -91,6 +91,17 @@ bool survives(const Contents& before, FaultyCalls& calls) {
   return !calls.struck().empty();
 }
 
+/// The set written by a process that is killed at its `at`-th call; says which that was, nothing if
+/// it was done before.
+std::string written_until_killed(const Scene& scene, int at) {
+  FaultyCalls calls;
+  calls.at = at;
+  calls.fault = Fault::Kills;
+  DiskFiles files(calls);
+  (void)scene.write(files);
+  return calls.struck();
+}
+
 /// Lets the first call go wrong, then the second, and so on until none is left; says how many.
 template <class Prepare>
 int survived_faults(const Contents& before, const Prepare& prepare) {
@@ -179,15 +190,13 @@ TEST_CASE("Killed at any call, and killed again while the next run puts in order
 TEST_CASE("A run that holds nothing clears up before it writes, too") {
   for (int at = 1;; ++at) {
     const Scene scene(kBefore[1]);
-    FaultyCalls killed, sound;
-    killed.at = at;
-    killed.fault = Fault::Kills;
-    DiskFiles files(killed), next(sound);
-    (void)scene.write(files);
-    INFO("killed at " << at << " " << killed.struck());
+    const std::string struck = written_until_killed(scene, at);
+    FaultyCalls sound;
+    DiskFiles next(sound);
+    INFO("killed at " << at << " " << struck);
     CHECK_FALSE(scene.write(next));
     CHECK(scene.contents() == after(kBefore[1]));
-    if (killed.struck().empty()) break;
+    if (struck.empty()) break;
   }
 }
 
@@ -195,12 +204,9 @@ TEST_CASE("What a person wrote by hand after a run was killed is kept") {
   // Killed before the last of three renames, the third file is still the person's own.
   for (int at = 1;; ++at) {
     const Scene scene(kBefore[1]);
-    FaultyCalls killed, sound;
-    killed.at = at;
-    killed.fault = Fault::Kills;
-    DiskFiles files(killed), next(sound);
-    (void)scene.write(files);
-    REQUIRE_FALSE(killed.struck().empty());
+    REQUIRE_FALSE(written_until_killed(scene, at).empty());
+    FaultyCalls sound;
+    DiskFiles next(sound);
     const Contents left = scene.contents();
     if (left.at("b.pdf") != kNew.at("b.pdf")) continue;
     REQUIRE(left.at("c.svg") == kBefore[1].at("c.svg"));
