@@ -12,6 +12,8 @@ namespace {
 // turn would else be pressed into it.
 constexpr double kShortestTurn = 20.0;
 constexpr double kSnap = 1e-6;
+// A cubic's handle carries its points by 3 (1 - t) t^2 of its own way, most at t = 2/3.
+constexpr double kMostByHandle = 4.0 / 9.0;
 
 CubicCurve as_cubic(const Curve& curve) {
   if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
@@ -35,10 +37,12 @@ CubicCurve one_stroke(const Path& path) {
 
 double largest_distance(const Path& of, const Path& from) {
   constexpr int samples = 32;
-  const double whole = length(of);
   double most = 0.0;
-  for (int i = 0; i <= samples; ++i) {
-    most = std::fmax(most, nearest(from, point_at_length(of, whole * i / samples)).distance);
+  for (const Curve& curve : of.curves()) {
+    for (int i = 0; i <= samples; ++i) {
+      const Point p = point_at(curve, static_cast<double>(i) / samples);
+      most = std::fmax(most, nearest(from, p).distance);
+    }
   }
   return most;
 }
@@ -49,13 +53,16 @@ Faired with_end_turned(const Path& path, Angle by, double reach) {
   const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
   const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
   CubicCurve last = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
-  last.p2 = rotated_about(last.p2, last.p3, by);
+  const Point handle = last.p2;
+  last.p2 = rotated_about(handle, last.p3, by);
   Path turned = head;
   for (std::size_t i = 0; !whole_tail && i + 1 < tail.curves().size(); ++i) {
     append(turned, Path({tail.curves()[i]}), kSnap);
   }
   append(turned, Path({last}), kSnap);
-  return {turned, largest_distance(Path({last}), tail)};
+  const double moved =
+      whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
+  return {turned, moved};
 }
 
 Faired with_start_turned(const Path& path, Angle by, double reach) {

@@ -5,7 +5,7 @@
 
 namespace blockwright {
 
-/// A path that was faired, and how far it moved at most, in mm.
+/// A path that was faired, and how far its points moved at most, in mm.
 struct Faired {
   Path path;
   double moved = 0.0;
@@ -20,7 +20,8 @@ Faired with_start_turned(const Path& path, Angle by, double reach);
 /// Fairing makes a stretch a trifle longer or shorter: a mark at its end stays on it.
 void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch);
 
-/// Largest distance of points of one path from another, in mm, found from 32 samples.
+/// Largest distance of points of one path from another, in mm, found from 32 samples of each
+/// stroke.
 double largest_distance(const Path& of, const Path& from);
 
 }  // namespace blockwright

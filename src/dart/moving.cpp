@@ -134,10 +134,9 @@ std::string free_name(const Opened& open, const std::string& wish) {
 Piece finished(const Opened& open, const std::string& where, Problems& remarks) {
   Piece piece = put_together(open);
   settle_centre_front(piece, open, remarks);
-  piece = with_clear_grain(std::move(piece));
   refuse_darts_in_gathers(piece, where);
   refuse_crossings(piece, where);
-  return piece;
+  return with_clear_grain(std::move(piece));
 }
 
 void judge_width(const Opened& open, const std::string& name, Angle had, Problems& remarks) {

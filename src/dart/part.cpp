@@ -23,6 +23,10 @@ bool in_mouth(const Dart& dart, Point p) {
          norm(to) < dart.leg();
 }
 
+bool on_leg(const Dart& dart, std::size_t leg, Point p) {
+  return nearest(Path::through({dart.apex, dart.legs[leg]}), p).distance < kOnOutline;
+}
+
 std::vector<Path> stretches_between(const Opened& open, DartSpot first, DartSpot second) {
   std::vector<Path> stretches;
   for (std::size_t e = first.edge; e <= second.edge; ++e) {
@@ -64,6 +68,10 @@ Part::Where Part::where(Point p) const {
   for (const Path& stretch : stretches_) {
     if (nearest(stretch, p).distance < kOnOutline) return Where::Inside;
   }
+  // A line drawn along a leg goes where the leg goes.
+  const bool on_turning_leg = on_leg(first_, 1, p) || on_leg(second_, 0, p);
+  const bool on_staying_leg = on_leg(first_, 0, p) || on_leg(second_, 1, p);
+  if (on_turning_leg != on_staying_leg) return on_turning_leg ? Where::Inside : Where::Outside;
   if (in_mouth(first_, p) || in_mouth(second_, p)) return Where::Mouth;
   return contains(ring_, p, kFlattening) ? Where::Inside : Where::Outside;
 }

@@ -16,8 +16,8 @@ class Part {
   Part(const Opened& open, DartSpot first, DartSpot second);
 
   enum class Where { Inside, Outside, Mouth };
-  /// Points on the outline count with their stretch; a point where the outline was only now cut
-  /// belongs to the rest of the piece.
+  /// Points on the outline count with their stretch, points on a leg with the leg; a point where
+  /// the outline was only now cut belongs to the rest of the piece.
   [[nodiscard]] Where where(Point p) const;
   [[nodiscard]] bool holds(Point p) const { return where(p) == Where::Inside; }
   /// True for the apex of either dart, which both parts share.

@@ -195,7 +195,11 @@ void carry_out(Halves& halves, Job& job) {
   const auto lengths_before = fit_lengths(here, there);
   const auto laws = job.moves.laws(before, {job.moves.times * job.effect.by, job.place});
   here = applied(here, job);
-  if (job.effect.side == BodySide::Both) there = applied(there, job);
+  if (job.effect.side != BodySide::Both) {
+    halves.alike = false;
+  } else {
+    there = halves.alike ? here : applied(there, job);
+  }
   job.effect.moved = compared(lengths_before, fit_lengths(here, there));
   add_predictions(job.effect.moved, laws, job.effect.side);
   std::erase_if(job.effect.moved, [](const MovedLength& m) { return !is_worth_telling(m); });
@@ -251,7 +255,7 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   fitted.remarks =
       judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
   add(fitted.remarks, judge_half(drafted.right, halves.right));
-  add(fitted.remarks, judge_half(drafted.left, halves.left));
+  if (!halves.alike) add(fitted.remarks, judge_half(drafted.left, halves.left));
   add(fitted.remarks, judge_centres(halves));
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;

@@ -103,7 +103,8 @@ Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks) {
                                {&halves.right.back, &halves.left.back}};
   for (const auto& [right, left] : sides) {
     const Piece& before = block.piece(right->piece.name);
-    const Piece one = finished_piece(*right, before), two = finished_piece(*left, before);
+    const Piece one = finished_piece(*right, before);
+    const Piece two = halves.alike ? one : finished_piece(*left, before);
     if (same_shape(one, two)) {
       pattern.pieces.push_back(one);
       continue;

@@ -10,6 +10,7 @@ namespace blockwright {
 struct Halves {
   HalfBlock right;
   HalfBlock left;
+  bool alike = true;  ///< nothing was done to one of them alone
 };
 
 Halves halves_of(const Pattern& block);

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/geometry/solve.hpp"
 
 #include <algorithm>
 #include <array>
@@ -196,6 +197,19 @@ std::pair<Heights, Heights> halved(const Heights& h) {
   return {{h[0], a, ab, middle}, {middle, bc, c, h[3]}};
 }
 
+double value_at(const Heights& h, double t) {
+  const double u = 1.0 - t;
+  return u * u * (u * h[0] + 3.0 * t * h[1]) + t * t * (3.0 * u * h[2] + t * h[3]);
+}
+
+// Rises or falls all the way, from one side of the line to plainly on the other.
+bool passes_once(const Heights& h) {
+  const bool rises = h[0] < -kCrossingTolerance && h[3] > kCrossingTolerance;
+  const bool falls = h[0] > kCrossingTolerance && h[3] < -kCrossingTolerance;
+  return (rises && std::is_sorted(h.begin(), h.end())) ||
+         (falls && std::is_sorted(h.rbegin(), h.rend()));
+}
+
 // Stretches of the parameter on which the polynomial is zero to within the tolerance, ascending. A
 // stretch that goes on where the last one ended belongs to it: so does the far side of a touch.
 using Stretches = std::vector<std::pair<double, double>>;
@@ -203,6 +217,12 @@ using Stretches = std::vector<std::pair<double, double>>;
 void find_zeros(const Heights& h, double from, double to, Stretches& zeros) {
   const auto [low, high] = std::minmax_element(h.begin(), h.end());
   if (*low > kCrossingTolerance || *high < -kCrossingTolerance) return;
+  if (passes_once(h)) {
+    const auto value = [&](double within) { return value_at(h, within); };
+    const double zero = from + solve_between(value, 0.0, 1.0, 1e-15) * (to - from);
+    zeros.emplace_back(zero, zero);
+    return;
+  }
   if (to - from < 1e-13 || (near_zero(h) && to - from < 1e-3)) {
     if (!zeros.empty() && zeros.back().second == from) {
       zeros.back().second = to;

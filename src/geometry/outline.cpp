@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <vector>
 
 namespace blockwright {
@@ -38,6 +39,17 @@ std::vector<Chord> chords_of(const Path& closed, double tolerance) {
     chords.push_back(chord);
   }
   return chords;
+}
+
+// Places of the chords by their left ends; chords that share one keep the order of travel.
+std::vector<std::size_t> from_left_to_right(const std::vector<Chord>& chords) {
+  std::vector<std::size_t> order(chords.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::sort(order.begin(), order.end(), [&](std::size_t i, std::size_t j) {
+    const double a = chords[i].box.left, b = chords[j].box.left;
+    return a != b ? a < b : i < j;
+  });
+  return order;
 }
 
 bool are_parallel(Vec u, Vec v) { return std::abs(cross(u, v)) <= 1e-12 * norm(u) * norm(v); }
@@ -101,13 +113,14 @@ bool contains(const Path& closed, Point p, double tolerance) {
 
 // Sweeps a line from left to right: only chords that share a stretch of x are compared.
 std::optional<Point> find_crossing(const Path& closed, double tolerance) {
-  auto chords = chords_of(closed, tolerance);
-  std::stable_sort(chords.begin(), chords.end(),
-                   [](const Chord& s, const Chord& t) { return s.box.left < t.box.left; });
-  for (auto s = chords.begin(); s != chords.end(); ++s) {
-    for (auto t = s + 1; t != chords.end() && t->box.left <= s->box.right; ++t) {
-      if (t->box.bottom > s->box.top || t->box.top < s->box.bottom) continue;
-      if (const auto point = crossing_of(*s, *t, chords.size())) return point;
+  const auto chords = chords_of(closed, tolerance);
+  const auto order = from_left_to_right(chords);
+  for (auto i = order.begin(); i != order.end(); ++i) {
+    const Chord& s = chords[*i];
+    for (auto j = i + 1; j != order.end() && chords[*j].box.left <= s.box.right; ++j) {
+      const Chord& t = chords[*j];
+      if (t.box.bottom > s.box.top || t.box.top < s.box.bottom) continue;
+      if (const auto point = crossing_of(s, t, chords.size())) return point;
     }
   }
   return std::nullopt;

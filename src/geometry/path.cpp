@@ -2,6 +2,7 @@
 
 #include "arc_length.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/solve.hpp"
 
 #include <algorithm>
@@ -24,9 +25,13 @@ void require_joint(Point end, Point start) {
   require(distance(end, start) <= kJointTolerance, "a stroke does not start where the path ends");
 }
 
-// Golden-section search down to where the distance no longer tells its places apart, then the zero
-// of its derivative.
+// The zero of the distance's derivative between two places on either side of it; without such,
+// first a golden-section search down to where the distance no longer tells its places apart.
 double refine_nearest(const Curve& curve, double low, double high, Point to) {
+  const auto slope = [&](double t) {
+    return dot(point_at(curve, t) - to, derivative_at(curve, t));
+  };
+  if (slope(low) < 0.0 && slope(high) > 0.0) return solve_between(slope, low, high, 1e-15);
   double a = high - kGolden * (high - low);
   double b = low + kGolden * (high - low);
   double at_a = squared_distance(curve, a, to);
@@ -46,9 +51,6 @@ double refine_nearest(const Curve& curve, double low, double high, Point to) {
       at_b = squared_distance(curve, b, to);
     }
   }
-  const auto slope = [&](double t) {
-    return dot(point_at(curve, t) - to, derivative_at(curve, t));
-  };
   return solve_between(slope, low, high, 1e-15);
 }
 
@@ -57,6 +59,9 @@ double nearest_parameter(const Curve& curve, Point to) {
     const Vec along = s->b - s->a;
     const double square = dot(along, along);
     return square > 0.0 ? std::clamp(dot(to - s->a, along) / square, 0.0, 1.0) : 0.0;
+  }
+  for (const double end : {0.0, 1.0}) {
+    if (squared_distance(curve, end, to) == 0.0) return end;
   }
   int best = 0;
   double best_distance = std::numeric_limits<double>::infinity();
@@ -75,6 +80,26 @@ double nearest_parameter(const Curve& curve, Point to) {
     if (squared_distance(curve, end, to) < squared_distance(curve, answer, to)) answer = end;
   }
   return answer;
+}
+
+// No point of a stroke lies nearer than this, but for rounding: the box about its control points.
+double distance_to_controls(const Curve& curve, Point to) {
+  Box box;
+  box.include(start_of(curve));
+  box.include(end_of(curve));
+  if (const auto* c = std::get_if<CubicCurve>(&curve)) {
+    box.include(c->p1);
+    box.include(c->p2);
+  }
+  const double x = std::fmax(0.0, std::fmax(box.left - to.x, to.x - box.right));
+  const double y = std::fmax(0.0, std::fmax(box.bottom - to.y, to.y - box.top));
+  return std::fmax(0.0, norm({x, y}) - kJointTolerance);
+}
+
+double distance_to_joints(const Path& path, Point to) {
+  double least = distance(path.start(), to);
+  for (const Curve& curve : path.curves()) least = std::fmin(least, distance(end_of(curve), to));
+  return least;
 }
 
 double length_before(const Path& path, PathPlace place) {
@@ -242,9 +267,12 @@ NearestOnPath nearest(const Path& path, Point to) {
   require(!path.empty(), "an empty path has no nearest point");
   NearestOnPath best;
   best.distance = std::numeric_limits<double>::infinity();
+  const double at_a_joint = distance_to_joints(path, to);
   for (std::size_t i = 0; i < path.curves().size(); ++i) {
-    const double t = nearest_parameter(path.curves()[i], to);
-    const Point p = point_at(path.curves()[i], t);
+    const Curve& curve = path.curves()[i];
+    if (distance_to_controls(curve, to) > std::fmin(best.distance, at_a_joint)) continue;
+    const double t = nearest_parameter(curve, to);
+    const Point p = point_at(curve, t);
     if (distance(p, to) < best.distance) best = {{i, t}, p, distance(p, to), 0.0};
   }
   best.along = length_before(path, best.place);

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <limits>
 
@@ -21,6 +22,27 @@ int cells_for(double extent, double cell) {
   return std::max(1, static_cast<int>(std::ceil(extent / cell)));
 }
 
+constexpr int kWord = 64;  // cells in a word, the first in its lowest bit
+
+int next_word(int column) { return (column / kWord + 1) * kWord; }
+
+// The bits of the columns from `from` to before `to` that stand in the word of `from`.
+std::uint64_t bits_of(int from, int to) {
+  const int first = from % kWord, count = std::min(to - from, kWord - first);
+  const std::uint64_t bits = count == kWord ? ~std::uint64_t{0} : (std::uint64_t{1} << count) - 1;
+  return bits << first;
+}
+
+// Where the run of columns from `from` on ends whose bits are all `taken`; at most at `end`.
+int run_end(const std::vector<std::uint64_t>& words, int from, int end, bool taken) {
+  for (int at = from; at < end; at = next_word(at)) {
+    const std::uint64_t word = words[static_cast<std::size_t>(at / kWord)];
+    const std::uint64_t others = (taken ? ~word : word) >> (at % kWord);
+    if (others != 0) return std::min(end, at + std::countr_zero(others));
+  }
+  return end;
+}
+
 // The whole numbers from 0 to `last`, those nearest to `wish` first; none if last is negative.
 std::vector<int> outwards(int last, double wish) {
   std::vector<int> order;
@@ -37,7 +59,8 @@ FreeSpace::FreeSpace(const Box& area, double cell)
       cell_(cell),
       columns_(cells_in(area.width(), cell)),
       rows_(cells_in(area.height(), cell)),
-      taken_(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_), 0) {
+      words_(static_cast<std::size_t>(columns_ + kWord - 1) / kWord),
+      taken_(words_ * static_cast<std::size_t>(rows_), 0) {
   require(cell > 0.0, "a cell needs a size");
 }
 
@@ -49,23 +72,15 @@ int FreeSpace::row(double y) const {
   return static_cast<int>(std::floor((y - area_.bottom) / cell_));
 }
 
-std::size_t FreeSpace::index(int column, int row) const {
-  return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
-         static_cast<std::size_t>(column);
-}
-
-void FreeSpace::take_cell(int column, int row) {
-  if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
-  taken_[index(column, row)] = 1;
-  sums_.reset();
+void FreeSpace::take_cells(int row, int from, int to) {
+  std::uint64_t* words = taken_.data() + static_cast<std::size_t>(row) * words_;
+  for (int at = from; at < to; at = next_word(at)) words[at / kWord] |= bits_of(at, to);
 }
 
 void FreeSpace::take(const Box& box) {
+  const int from = std::max(0, column(box.left)), to = std::min(columns_ - 1, column(box.right));
   for (int r = std::max(0, row(box.bottom)); r <= std::min(rows_ - 1, row(box.top)); ++r) {
-    for (int c = std::max(0, column(box.left)); c <= std::min(columns_ - 1, column(box.right));
-         ++c) {
-      take_cell(c, r);
-    }
+    take_cells(r, from, to + 1);
   }
 }
 
@@ -85,22 +100,18 @@ void FreeSpace::take_chord(Point a, Point b) {
     double enters = x_at(area_.bottom + r * cell_), leaves = x_at(area_.bottom + (r + 1) * cell_);
     if (a.y == b.y) leaves = b.x;
     if (enters > leaves) std::swap(enters, leaves);
-    for (int c = std::max(0, column(enters)); c <= std::min(columns_ - 1, column(leaves)); ++c) {
-      take_cell(c, r);
-    }
+    take_cells(r, std::max(0, column(enters)), std::min(columns_ - 1, column(leaves)) + 1);
   }
 }
 
 // Cells whose middles lie before the first crossing, between the second and the third, and so on.
 void FreeSpace::take_row_outside(int row, std::vector<double> crossings) {
-  sums_.reset();
   std::sort(crossings.begin(), crossings.end());
   crossings.push_back(area_.right + cell_);
   int from = 0;
   for (std::size_t i = 0; i < crossings.size(); ++i) {
     const int to = std::clamp(column(crossings[i] + 0.5 * cell_), from, columns_);
-    const auto first = taken_.begin() + static_cast<std::ptrdiff_t>(index(from, row));
-    if (i % 2 == 0) std::fill_n(first, to - from, char{1});
+    if (i % 2 == 0) take_cells(row, from, to);
     from = to;
   }
 }
@@ -130,58 +141,58 @@ bool FreeSpace::is_free(const Box& box) const {
       box.top > area_.top) {
     return false;
   }
-  for (int r = row(box.bottom); r <= std::min(rows_ - 1, row(box.top)); ++r) {
-    for (int c = column(box.left); c <= std::min(columns_ - 1, column(box.right)); ++c) {
-      if (taken_[index(c, r)] != 0) return false;
-    }
+  const int from = column(box.left), to = std::min(columns_ - 1, column(box.right)) + 1;
+  const int low = row(box.bottom), high = std::min(rows_ - 1, row(box.top)) - low + 1;
+  const Words taken = taken_in_rows(low, high);
+  for (int at = from; at < to; at = next_word(at)) {
+    if ((taken[static_cast<std::size_t>(at / kWord)] & bits_of(at, to)) != 0) return false;
   }
   return true;
 }
 
-const FreeSpace::Sums& FreeSpace::taken_sums() {
-  if (sums_) return *sums_;
-  Sums& sums = sums_.emplace(Sums{static_cast<std::size_t>(columns_) + 1, {}});
-  sums.corner.assign(sums.stride * (static_cast<std::size_t>(rows_) + 1), 0);
-  std::size_t at = sums.stride;
-  for (std::size_t i = 0; i < taken_.size(); ++at) {
-    int in_row = 0;
-    for (int c = 0; c < columns_; ++c) {
-      in_row += taken_[i++];
-      ++at;
-      sums.corner[at] = sums.corner[at - sums.stride] + in_row;
-    }
+FreeSpace::Words FreeSpace::taken_in_rows(int row, int high) const {
+  Words any(words_, 0);
+  for (int r = row; r < row + high; ++r) {
+    const std::uint64_t* words = taken_.data() + static_cast<std::size_t>(r) * words_;
+    for (std::size_t i = 0; i < words_; ++i) any[i] |= words[i];
   }
-  return sums;
+  return any;
 }
 
-int FreeSpace::Sums::in(int column, int row, int wide, int high) const {
-  const std::size_t low = static_cast<std::size_t>(row) * stride + static_cast<std::size_t>(column);
-  const std::size_t up = low + static_cast<std::size_t>(high) * stride;
-  const auto across = static_cast<std::size_t>(wide);
-  return corner[up + across] - corner[up] - corner[low + across] + corner[low];
+// Every run of free columns that is wide enough offers its column nearest to the wish.
+std::optional<int> FreeSpace::free_column(const Words& taken, int wide, double wish) const {
+  const double nearest = std::ceil(wish - 0.5);
+  std::optional<int> best;
+  for (int from = 0; from < columns_;) {
+    const int to = run_end(taken, from, columns_, false);
+    if (to - from >= wide) {
+      const int column = static_cast<int>(std::clamp<double>(nearest, from, to - wide));
+      if (!best || std::abs(column - wish) < std::abs(*best - wish)) best = column;
+    }
+    from = run_end(taken, to, columns_, true);
+  }
+  return best;
 }
 
-std::optional<Box> FreeSpace::find(double width, double height, Point wish) {
+std::optional<Box> FreeSpace::find(double width, double height, Point wish) const {
   const Box as_wished = {wish.x - 0.5 * width, wish.y - 0.5 * height, wish.x + 0.5 * width,
                          wish.y + 0.5 * height};
   if (is_free(as_wished)) return as_wished;
   const int wide = cells_for(width, cell_), high = cells_for(height, cell_);
-  const auto columns = outwards(columns_ - wide, (wish.x - area_.left) / cell_ - 0.5 * wide);
-  const auto rows = outwards(rows_ - high, (wish.y - area_.bottom) / cell_ - 0.5 * high);
-  const Sums& taken = taken_sums();
+  const double wished_column = (wish.x - area_.left) / cell_ - 0.5 * wide;
+  const double wished_row = (wish.y - area_.bottom) / cell_ - 0.5 * high;
   std::optional<Box> best;
   double best_distance = std::numeric_limits<double>::infinity();
-  for (const int r : rows) {
-    if (std::abs(area_.bottom + (r + 0.5 * high) * cell_ - wish.y) >= best_distance) break;
-    for (const int c : columns) {
-      const Point middle = {area_.left + (c + 0.5 * wide) * cell_,
-                            area_.bottom + (r + 0.5 * high) * cell_};
-      if (distance(middle, wish) >= best_distance) break;
-      if (taken.in(c, r, wide, high) != 0) continue;
-      best_distance = distance(middle, wish);
-      best = Box{middle.x - 0.5 * width, middle.y - 0.5 * height, middle.x + 0.5 * width,
-                 middle.y + 0.5 * height};
-    }
+  for (const int r : outwards(rows_ - high, wished_row)) {
+    const double y = area_.bottom + (r + 0.5 * high) * cell_;
+    if (std::abs(y - wish.y) >= best_distance) break;
+    const auto c = free_column(taken_in_rows(r, high), wide, wished_column);
+    if (!c) continue;
+    const Point middle = {area_.left + (*c + 0.5 * wide) * cell_, y};
+    if (distance(middle, wish) >= best_distance) continue;
+    best_distance = distance(middle, wish);
+    best = Box{middle.x - 0.5 * width, middle.y - 0.5 * height, middle.x + 0.5 * width,
+               middle.y + 0.5 * height};
   }
   return best;
 }

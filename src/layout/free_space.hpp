@@ -3,6 +3,7 @@
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/path.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -24,31 +25,28 @@ class FreeSpace {
   [[nodiscard]] bool is_free(const Box& box) const;
 
   /// The free box of the given size whose middle is nearest to `wish`.
-  /// Cost: a few operations per cell; sums over the cells are kept until something more is taken.
-  [[nodiscard]] std::optional<Box> find(double width, double height, Point wish);
+  /// Cost: a few operations per row of 64 cells.
+  [[nodiscard]] std::optional<Box> find(double width, double height, Point wish) const;
 
  private:
-  // Numbers of taken cells below and left of each grid corner, row by row: they tell at once how
-  // many cells of a block are taken.
-  struct Sums {
-    std::size_t stride = 0;
-    std::vector<int> corner;
-    [[nodiscard]] int in(int column, int row, int wide, int high) const;
-  };
+  using Words = std::vector<std::uint64_t>;
   [[nodiscard]] int column(double x) const;
   [[nodiscard]] int row(double y) const;
-  [[nodiscard]] std::size_t index(int column, int row) const;
-  const Sums& taken_sums();
-  void take_cell(int column, int row);
+  // Cells of a row, from a column to before another; both may not lie outside.
+  void take_cells(int row, int from, int to);
   void take_chord(Point a, Point b);
   void take_row_outside(int row, std::vector<double> crossings);
+  // Columns that are taken in any of the rows.
+  [[nodiscard]] Words taken_in_rows(int row, int high) const;
+  // Where `wide` free columns begin, as near to `wish` as may be.
+  [[nodiscard]] std::optional<int> free_column(const Words& taken, int wide, double wish) const;
 
   Box area_;
   double cell_;
   int columns_;
   int rows_;
-  std::vector<char> taken_;
-  std::optional<Sums> sums_;  // of the cells as they are; nothing after a change
+  std::size_t words_;  // of a row
+  Words taken_;        // row by row, a bit a cell
 };
 
 }  // namespace blockwright

@@ -10,6 +10,8 @@ namespace {
 // Half the widest line and the error of flattened curves together stay below this, in mm.
 constexpr double kReach = 0.5;
 constexpr double kInkFlattening = 0.2;
+// Chords follow one another on paths, so a box round a few of them tells most windows apart.
+constexpr std::size_t kInBunch = 16;
 
 Box widened(const Box& box) {
   return {box.left - kReach, box.bottom - kReach, box.right + kReach, box.top + kReach};
@@ -38,7 +40,7 @@ Ink::Ink(const Sheet& sheet) {
   for (const Stroke& stroke : sheet.strokes) {
     auto points = flattened(stroke.path, kInkFlattening);
     if (stroke.closed && !points.empty()) points.push_back(points.front());
-    for (std::size_t i = 1; i < points.size(); ++i) chords_.push_back({points[i - 1], points[i]});
+    for (std::size_t i = 1; i < points.size(); ++i) add({points[i - 1], points[i]});
     box_.include(widened(box_of(stroke.path)));
   }
   for (const SheetText& text : sheet.texts) {
@@ -49,16 +51,32 @@ Ink::Ink(const Sheet& sheet) {
   }
 }
 
-bool Ink::touches(const Box& window) const {
-  const Box reach = widened(window);
-  const bool line = std::any_of(chords_.begin(), chords_.end(), [&](const Chord& chord) {
+void Ink::add(const Chord& chord) {
+  if (chords_.size() % kInBunch == 0) bunches_.emplace_back();
+  chords_.push_back(chord);
+  bunches_.back().include(chord.a);
+  bunches_.back().include(chord.b);
+}
+
+bool Ink::bunch_touches(std::size_t bunch, const Box& reach) const {
+  const std::size_t to = std::min(chords_.size(), (bunch + 1) * kInBunch);
+  for (std::size_t i = bunch * kInBunch; i < to; ++i) {
+    const Chord& chord = chords_[i];
     Box box;
     box.include(chord.a);
     box.include(chord.b);
-    return share_a_point(box, reach) && !all_on_one_side(reach, chord.a, chord.b);
-  });
-  return line || std::any_of(text_boxes_.begin(), text_boxes_.end(),
-                             [&](const Box& box) { return share_a_point(box, window); });
+    if (share_a_point(box, reach) && !all_on_one_side(reach, chord.a, chord.b)) return true;
+  }
+  return false;
+}
+
+bool Ink::touches(const Box& window) const {
+  const Box reach = widened(window);
+  for (std::size_t bunch = 0; bunch < bunches_.size(); ++bunch) {
+    if (share_a_point(bunches_[bunch], reach) && bunch_touches(bunch, reach)) return true;
+  }
+  return std::any_of(text_boxes_.begin(), text_boxes_.end(),
+                     [&](const Box& box) { return share_a_point(box, window); });
 }
 
 }  // namespace blockwright

@@ -22,8 +22,12 @@ class Ink {
   struct Chord {
     Point a, b;
   };
+  void add(const Chord& chord);
+  [[nodiscard]] bool bunch_touches(std::size_t bunch, const Box& reach) const;
+
   Box box_;
   std::vector<Chord> chords_;
+  std::vector<Box> bunches_;
   std::vector<Box> text_boxes_;
 };
 

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <optional>
 
 namespace blockwright {
@@ -66,12 +67,16 @@ struct Grid {
     return {x, y - height, x + width, y};
   }
 
-  [[nodiscard]] std::vector<Tile> tiles(const Ink& ink, double left, double top) const {
+  // The windows that are printed on; nothing once there are `most`.
+  [[nodiscard]] std::optional<std::vector<Tile>> tiles(const Ink& ink, double left, double top,
+                                                       std::size_t most) const {
     std::vector<Tile> kept;
     for (int row = 0; row < rows; ++row) {
       for (int column = 0; column < columns; ++column) {
         const Box box = window(left, top, row, column);
-        if (ink.touches(box)) kept.push_back({row, column, box});
+        if (!ink.touches(box)) continue;
+        if (kept.size() + 1 >= most) return std::nullopt;
+        kept.push_back({row, column, box});
       }
     }
     return kept;
@@ -82,11 +87,14 @@ std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
   const double over_x = covered_by(grid.columns, grid.width, grid.overlap) - ink.box().width();
   const double over_y = covered_by(grid.rows, grid.height, grid.overlap) - ink.box().height();
   std::vector<Tile> best;
+  std::size_t fewest = std::numeric_limits<std::size_t>::max();
   for (const double share_y : kShifts) {
     for (const double share_x : kShifts) {
-      auto tiles =
-          grid.tiles(ink, ink.box().left - share_x * over_x, ink.box().top + share_y * over_y);
-      if (best.empty() || tiles.size() < best.size()) best = std::move(tiles);
+      auto tiles = grid.tiles(ink, ink.box().left - share_x * over_x,
+                              ink.box().top + share_y * over_y, fewest);
+      if (!tiles) continue;
+      fewest = tiles->size();
+      best = std::move(*tiles);
     }
   }
   return best;

@@ -1,4 +1,5 @@
 // What the program's own work costs against the libraries' unavoidable part, as ratios of medians.
+#include "block_pass.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
@@ -6,7 +7,9 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
+#include "notes.hpp"
 #include "support/memory_files.hpp"
+#include "wishes.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -17,25 +20,43 @@
 #include <functional>
 #include <sstream>
 #include <sys/resource.h>
+#include <utility>
 #include <vector>
 
 namespace {
 
 using namespace blockwright;
 
+constexpr int kBatches = 21;
+
+double us_of(int repeats, const std::function<void()>& work) {
+  const auto start = std::chrono::steady_clock::now();
+  for (int i = 0; i < repeats; ++i) work();
+  const std::chrono::duration<double, std::micro> taken = std::chrono::steady_clock::now() - start;
+  return taken.count() / repeats;
+}
+
+double median(std::vector<double> times) {
+  std::sort(times.begin(), times.end());
+  return times[times.size() / 2];
+}
+
 /// Median time of one call, in microseconds, over batches long enough for the clock.
 double median_us(int repeats, const std::function<void()>& work) {
-  constexpr int kBatches = 21;
   std::vector<double> times;
+  for (int batch = 0; batch < kBatches; ++batch) times.push_back(us_of(repeats, work));
+  return median(times);
+}
+
+/// The same of two, batch by batch in turn: a machine that slows down slows both.
+std::pair<double, double> medians_us(int repeats, const std::function<void()>& one,
+                                     const std::function<void()>& other) {
+  std::vector<double> times, others;
   for (int batch = 0; batch < kBatches; ++batch) {
-    const auto start = std::chrono::steady_clock::now();
-    for (int i = 0; i < repeats; ++i) work();
-    const std::chrono::duration<double, std::micro> taken =
-        std::chrono::steady_clock::now() - start;
-    times.push_back(taken.count() / repeats);
+    times.push_back(us_of(repeats, one));
+    others.push_back(us_of(repeats, other));
   }
-  std::sort(times.begin(), times.end());
-  return times[kBatches / 2];
+  return {median(times), median(others)};
 }
 
 std::string demo_client() {
@@ -95,23 +116,21 @@ void job_against_writers(const std::string& text) {
   job.paper = "150x160";
   MemoryFiles files;
   files.files[job.client] = text;
-  std::istringstream in(text);
-  const Client client = read_client(in, "demo");
-  const DraftedBlock block = draft_block(fill_in(client.sessions.back()), Ease::of(client));
-  PrintOptions options;
-  options.paper = paper_named(job.paper);
-  SheetNotes notes;
-  notes.client = client.name;
-  const Sheet sheet = lay_out(block.pattern, options, notes);
-  const PrintPlan plan = tile(sheet, options, notes, block.pattern);
+  const Wishes wishes = wishes_of(job);
+  const BlockRun run = fitted_block(job, wishes, files);
+  const Pattern printed = true_darts(run.fitted.pattern).pattern;
+  const SheetNotes notes = notes_of(run, wishes.print);
+  const Sheet sheet = lay_out(printed, wishes.print, notes);
+  const PrintPlan plan = tile(sheet, wishes.print, notes, printed);
   std::size_t kept = 0;
-  const double bare = median_us(5, [&] {
+  const auto bare_writers = [&] {
     std::ostringstream svg, pdf;
     write_svg(svg, sheet, "demo");
     write_pdf(pdf, plan);
     kept += pdf.str().size();
-  });
-  const double whole = median_us(5, [&] { kept += run_job(job, files).files.size(); });
+  };
+  const auto whole_run = [&] { kept += run_job(job, files).files.size(); };
+  const auto [whole, bare] = medians_us(5, whole_run, bare_writers);
   fmt::print("pages: {}\n", plan.pages.size());
   print("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole, bare);
   if (kept == 0) fmt::print("\n");
