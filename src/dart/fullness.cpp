@@ -67,6 +67,7 @@ Bridge bridge(Opened& open, DartSpot spot) {
 
 // Just off a mouth, so that a mark stands beside it and not in it, in mm.
 constexpr double kOffMouth = 0.01;
+constexpr double kTouching = 1e-6;  // mm
 
 // The place `along` of an edge's closed length, as an anchor.
 Anchor anchor_at(const Opened& open, std::size_t edge, double along) {
@@ -79,7 +80,8 @@ struct Span {
   double from = 0.0, to = 0.0, added = 0.0;  // mm of the closed edge
 };
 
-// The span with half of `over` to either side, as far as the edge goes and no mouth is in the way.
+// The span with half of `over` to either side, as far as the edge goes and neither a mouth nor
+// other gathers are in the way.
 Span widened(const Opened& open, Span span, double over, const std::string& where) {
   const OpenEdge& edge = open.edges[span.edge];
   double least = 0.0, most = closed_length(edge);
@@ -91,6 +93,19 @@ Span widened(const Opened& open, Span span, double over, const std::string& wher
     }
     if (mouth <= span.from) least = std::fmax(least, mouth + kOffMouth);
     if (mouth >= span.to) most = std::fmin(most, mouth - kOffMouth);
+  }
+  for (std::size_t i = 0; i < open.fullness.size(); ++i) {
+    const auto& [begin, end] = open.fullness[i];
+    if (begin.edge != span.edge) continue;
+    const double from = closed_along(edge, begin.stretch, begin.along);
+    const double to = closed_along(edge, end.stretch, end.along);
+    if (from < span.to - kTouching && to > span.from + kTouching) {
+      refuse("dart.blocked", where,
+             "the gathers " + open.piece.fullness[i].name + " lie in what would be gathered",
+             "set the slashes to one side of them, or make the gathers last");
+    }
+    if (to <= span.from + kTouching) least = std::fmax(least, to);
+    if (from >= span.to - kTouching) most = std::fmin(most, from);
   }
   span.from = std::fmax(least, span.from - 0.5 * over);
   span.to = std::fmin(most, span.to + 0.5 * over);
@@ -137,7 +152,8 @@ void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, co
   }
 }
 
-// The other edge of the seam gets its notches at the same sewn distances.
+// The other edge of the seam gets its notches at the same sewn distances; what would stand beyond a
+// shorter edge stands at its end.
 void mark_mate(Pattern& pattern, const std::string& piece_name, const std::string& fullness_name) {
   Piece* piece = nullptr;
   for (Piece& p : pattern.pieces) piece = p.name == piece_name ? &p : piece;
@@ -154,8 +170,8 @@ void mark_mate(Pattern& pattern, const std::string& piece_name, const std::strin
       const double from = closed_from_cut(*piece, piece->edge(own.edge), mine->from);
       const Edge& edge = other.edge(mate.edge);
       const auto mark = [&](const char* suffix, double along) {
-        other.notches.push_back({fullness_name + suffix, mate.edge,
-                                 cut_from_closed(other, edge, along), 1, own.piece, own.edge});
+        const double there = std::fmin(cut_from_closed(other, edge, along), length(edge.path));
+        other.notches.push_back({fullness_name + suffix, mate.edge, there, 1, own.piece, own.edge});
         for (Notch& notch : piece->notches) {
           if (notch.name != fullness_name + suffix) continue;
           notch.mate_piece = mate.piece;

@@ -15,9 +15,9 @@ constexpr double kLegSnap = 1e-9;  // mm
 
 // The point that a turning placement leaves in place.
 Point fixed_point(const Placement& turning, Angle by) {
-  const double c = 1.0 - std::cos(by.radians()), s = std::sin(by.radians());
+  const double cotangent = 1.0 / std::tan(0.5 * by.radians());
   const Vec t = turning(Point{}) - Point{};
-  return {(c * t.x - s * t.y) / (2.0 * c), (s * t.x + c * t.y) / (2.0 * c)};
+  return {0.5 * (t.x - cotangent * t.y), 0.5 * (t.y + cotangent * t.x)};
 }
 
 Vec axis_of(const Dart& dart) {

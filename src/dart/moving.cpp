@@ -14,6 +14,8 @@ namespace {
 
 // An angle of no more than this is nothing: at the largest leg its mouth is below 1e-8 mm.
 constexpr Angle kNothing = Angle::radians(1e-11);
+// A dart of less is too little to reckon with: 0.05 mm on a leg of 30 cm. Ours.
+constexpr Angle kLeastDart = Angle::degrees(0.01);
 // Narrower than this at the mouth, in mm, a dart is better eased in. Common practice, no source.
 constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
@@ -123,6 +125,14 @@ void hand_over(Opened& open, const std::string& from, const std::string& to, Ang
     turn_between(open, opening, closing, by);
   }
   if (std::abs(open.at(closing).angle().radians()) <= kNothing.radians()) join(open, closing);
+}
+
+void require_some_width(const Opened& open, DartSpot spot) {
+  const double angle = std::abs(open.at(spot).angle().degrees());
+  if (angle >= kLeastDart.degrees()) return;
+  refuse("dart.part", of(open, open.at(spot).name),
+         "it has " + told_number(angle, 6) + " degrees, which is nothing to split or to merge",
+         "move the rest of it to another dart first");
 }
 
 std::string free_name(const Opened& open, const std::string& wish) {

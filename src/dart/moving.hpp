@@ -13,6 +13,10 @@ namespace blockwright {
 /// their places move.
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by);
 
+/// Refuses ("dart.part") to split or merge a dart of less than 0.01 degrees: of so little, apexes
+/// and cuts cannot be told.
+void require_some_width(const Opened& open, DartSpot spot);
+
 /// `wish`, or with a number behind it where the piece has a dart of that name.
 std::string free_name(const Opened& open, const std::string& wish);
 

@@ -241,6 +241,7 @@ std::vector<double> line_parameters(const Curve& curve, Point through, Vec norma
   const CubicCurve c = as_cubic(curve);
   const Heights h = {dot(c.p0 - through, normal), dot(c.p1 - through, normal),
                      dot(c.p2 - through, normal), dot(c.p3 - through, normal)};
+  if (!std::isfinite(h[0] + h[1] + h[2] + h[3])) return {};  // what is no number meets nothing
   if (near_zero(h)) return {0.0, 1.0};
   Stretches zeros;
   find_zeros(h, 0.0, 1.0, zeros);

@@ -126,6 +126,7 @@ std::string title_of(const BlockRun& run, const PrintOptions& print) {
 SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
   SheetNotes notes;
   notes.client = run.client.name;
+  notes.garment = run.garment;
   notes.session = run.session.date;
   notes.version = version();
   notes.ease = ease_lines(run);

@@ -1,4 +1,5 @@
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/text_place.hpp"
 #include "blockwright/job/job.hpp"
 
 #include <nlohmann/json.hpp>
@@ -7,6 +8,7 @@
 #include <limits>
 #include <map>
 #include <optional>
+#include <set>
 #include <utility>
 #include <vector>
 
@@ -157,19 +159,31 @@ std::string names_of(const Keys<AnyJob>& keys) {
   return names;
 }
 
+// The keys are those of the one object that a job is: what stands deeper is of the wrong type.
 Json parsed(const std::string& text, std::string_view file) {
   constexpr int deepest = 8;
-  const auto shallow = [&](int depth, Json::parse_event_t, Json&) {
+  std::set<std::string> keys;
+  const auto watch = [&](int depth, Json::parse_event_t event, Json& found) {
     if (depth > deepest) {
       refuse("job.syntax", file, "", "the file is nested too deeply", "a job is one flat object");
+    }
+    if (event == Json::parse_event_t::key && depth == 1 &&
+        !keys.insert(found.get<std::string>()).second) {
+      refuse("job.key", file, found.get<std::string>(), "this key stands twice",
+             "keep one of the two");
     }
     return true;
   };
   try {
-    return Json::parse(text, shallow);
-  } catch (const Json::exception& error) {
-    refuse("job.syntax", file, "", std::string("this is not JSON: ") + error.what(),
-           "mend the file at the place named");
+    return Json::parse(text, watch);
+  } catch (const Json::parse_error& error) {
+    const std::size_t at = error.byte > 0 ? error.byte - 1 : 0;
+    refuse("job.syntax", std::string(file) + ":" + line_and_column(text, at), "",
+           "this is not JSON; it goes wrong here",
+           "look there for a missing quote, comma or bracket");
+  } catch (const Json::exception&) {
+    refuse("job.syntax", file, "", "this is not JSON that can be read",
+           "look for numbers out of all range, or broken letters");
   }
 }
 

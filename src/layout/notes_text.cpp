@@ -43,7 +43,9 @@ std::vector<std::string> joining_lines() {
 std::string heading_text(const SheetNotes& notes) { return on_one_line(notes.client); }
 
 std::string subtitle_text(const PrintOptions& options, const SheetNotes& notes) {
-  std::string text = title_of(cut_style_name(options.cut)) + ", session " + notes.session;
+  const std::string cut(cut_style_name(options.cut));
+  std::string text = title_of(notes.garment.empty() ? cut : notes.garment + ", " + cut);
+  text += ", session " + notes.session;
   if (!notes.version.empty()) text += ", blockwright " + notes.version;
   return on_one_line(text);
 }

@@ -1,8 +1,8 @@
 #include "json_document.hpp"
 
+#include "blockwright/base/text_place.hpp"
 #include "client_problem.hpp"
 #include "json_builder.hpp"
-#include "utf8.hpp"
 
 #include <fmt/format.h>
 
@@ -81,7 +81,7 @@ std::string JsonDocument::where_key(const JsonValue& value) const {
 }
 
 std::string JsonDocument::where_at(std::size_t at, const std::string& path) const {
-  std::string text = fmt::format("{}:{}", file_, place_of(at));
+  std::string text = fmt::format("{}:{}", file_, line_and_column(text_, at));
   return path.empty() ? text : text + ' ' + path;
 }
 
@@ -132,14 +132,6 @@ std::string JsonDocument::path_of(const JsonValue& value) const {
   const std::string path = path_of(parent);
   if (parent.kind == JsonKind::List) return path + index_in(parent, value);
   return path.empty() ? shown(value.key) : path + '.' + shown(value.key);
-}
-
-// "line:column", both from 1, the column in characters.
-std::string JsonDocument::place_of(std::size_t at) const {
-  const std::string_view before = std::string_view(text_).substr(0, at);
-  const std::size_t line_start = before.rfind('\n') + 1;  // 0 on the first line: npos + 1
-  return fmt::format("{}:{}", 1 + std::ranges::count(before, '\n'),
-                     1 + utf8_length(before.substr(line_start)));
 }
 
 void expect(const JsonDocument& document, const JsonValue& value, JsonKind kind, std::string hint) {

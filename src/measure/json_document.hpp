@@ -62,7 +62,6 @@ class JsonDocument {
   friend class JsonBuilder;
   [[nodiscard]] std::string index_in(const JsonValue& list, const JsonValue& element) const;
   [[nodiscard]] std::string path_of(const JsonValue& value) const;
-  [[nodiscard]] std::string place_of(std::size_t at) const;
   [[nodiscard]] std::string where_at(std::size_t at, const std::string& path) const;
 
   std::string file_;

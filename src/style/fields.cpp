@@ -1,6 +1,7 @@
 #include "fields.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/text_place.hpp"
 
 #include <cmath>
 #include <vector>
@@ -49,8 +50,9 @@ Json parsed_style(const std::string& text, std::string_view file) {
   try {
     return Json::parse(text, watch);
   } catch (const Json::parse_error& error) {
-    refuse_style("style.syntax", file, "",
-                 "this is not JSON; it goes wrong at byte " + std::to_string(error.byte),
+    const std::size_t at = error.byte > 0 ? error.byte - 1 : 0;
+    refuse_style("style.syntax", std::string(file) + ":" + line_and_column(text, at), "",
+                 "this is not JSON; it goes wrong here",
                  "look there for a missing quote, comma or bracket");
   } catch (const Json::exception&) {
     refuse_style("style.syntax", file, "", "this is not JSON that can be read",

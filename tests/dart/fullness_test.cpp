@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/pivot.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -169,6 +170,25 @@ TEST_CASE("Gathers are made twice on one edge under names of their own; no dart 
     pivot(gathered, {"front.waist", "front.shoulder", 0.5, std::nullopt, std::nullopt});
   });
   CHECK(told.find("would open in the gathers") != std::string::npos);
+}
+
+TEST_CASE("Ease beside ease shares the edge, and the edge keeps its sewn length") {
+  Pattern pattern = usual_block();
+  const double sewn = sewn_length(pattern.piece("front"), pattern.piece("front").edge("shoulder"));
+  pattern =
+      split(pattern, {"front.shoulder", {0.25, 0.25, 0.25, 0.25}, 18.0, DartGroup::Fanned}).pattern;
+  for (const char* dart : {"front.shoulder_2", "front.shoulder_3", "front.shoulder_1"}) {
+    pattern = gather(pattern, {dart, Fullness::Kind::Gathers, 300.0}).pattern;
+  }
+  const Piece& front = pattern.piece("front");
+  REQUIRE(front.fullness.size() == 3);
+  for (const Fullness& one : front.fullness) {
+    for (const Fullness& other : front.fullness) {
+      if (one.name != other.name) CHECK((one.to < other.from + 1e-6 || other.to < one.from + 1e-6));
+    }
+  }
+  CHECK(sewn_length(front, front.edge("shoulder")) == Approx(sewn).margin(1e-6));
+  CHECK(errors_of(pattern) == "");
 }
 
 TEST_CASE("Lengths beyond all sense are refused in few words") {

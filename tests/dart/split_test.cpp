@@ -24,9 +24,9 @@ SplitMove split_of(const std::string& dart, std::vector<double> shares, DartGrou
   return {dart, std::move(shares), spacing, group};
 }
 
-std::string refusal(const SplitMove& move) {
+std::string refusal(const SplitMove& move, const Pattern& pattern = usual_block()) {
   try {
-    split(usual_block(), move);
+    split(pattern, move);
   } catch (const InputError& error) {
     return to_text(error.problem());
   }
@@ -180,4 +180,14 @@ TEST_CASE("Shares and spacings beyond all sense are refused in few words") {
       CHECK(text.size() < 300);
     }
   }
+}
+
+TEST_CASE("Next to nothing of a dart is neither split nor merged") {
+  Pattern pattern = usual_block();
+  pattern = split(pattern, split_of("front.waist", {1e-12, 1.0 - 1e-12}, DartGroup::Fanned, 20.0))
+                .pattern;
+  const std::string parted =
+      refusal(split_of("front.waist_1", {0.5, 0.5}, DartGroup::Parallel), pattern);
+  CHECK(parted.find("[dart.part] front.waist_1") != std::string::npos);
+  CHECK_NOTHROW(merge(pattern, {"front.waist_1", "front.waist_2"}));  // of one apex: a pivot
 }

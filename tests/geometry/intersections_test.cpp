@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <vector>
 
@@ -200,4 +201,14 @@ TEST_CASE("a stroke that lies in the line gives its two ends") {
   REQUIRE(found.size() == 2);
   CHECK(found[0].along_line == Approx(3.0));
   CHECK(found[1].along_line == Approx(13.0));
+}
+
+TEST_CASE("what is not a number meets no line") {
+  const double none = std::numeric_limits<double>::quiet_NaN();
+  const double endless = std::numeric_limits<double>::infinity();
+  for (const double bad : {none, endless, -endless}) {
+    const CubicCurve curve = {{0, 0}, {0, bad}, {60, 40}, {60, 0}};
+    CHECK(intersections(Path({curve}), {0, 1}, {1, 0}).empty());
+    CHECK(intersections(Path::through({{0, 0}, {0, 9}}), {0, bad}, {1, 0}).empty());
+  }
 }

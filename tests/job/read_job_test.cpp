@@ -8,16 +8,18 @@ using namespace blockwright;
 
 namespace {
 
-std::string code_of(const std::string& text) {
+Problem refusal_of(const std::string& text) {
   try {
     read_job(text, "job.json", {});
   } catch (const Error& error) {
     CHECK(error.problem().where.find("job.json") == 0);
     CHECK_FALSE(error.problem().hint.empty());
-    return error.problem().code;
+    return error.problem();
   }
-  return "";
+  return {};
 }
+
+std::string code_of(const std::string& text) { return refusal_of(text).code; }
 
 }  // namespace
 
@@ -134,5 +136,7 @@ TEST_CASE("What is not a job file is refused") {
   CHECK(code_of(R"({"format": "blockwright-job-1", "toile": 1.5})") == "job.type");
   CHECK(code_of(R"({"format": "blockwright-job-1", "toile": 99999999999})") == "job.type");
   CHECK(code_of(R"({"format": "blockwright-job-1", "write": ["svg", 1]})") == "job.type");
+  CHECK(code_of(R"({"format": "blockwright-job-1", "paper": "a4", "paper": "a3"})") == "job.key");
   CHECK(code_of(std::string(100000, '[')) == "job.syntax");
+  CHECK(refusal_of("{\n \"paper\": A4}").where == "job.json:2:11");
 }

@@ -77,7 +77,7 @@ TEST_CASE("Inches are inches; without a unit the file is in centimetres") {
 
 TEST_CASE("What a style file cannot hold is refused, naming the key and the cure") {
   check_refused("", "style.syntax", "not JSON");
-  check_refused("{", "style.syntax", "byte");
+  check_refused("{\n  ]", "style.syntax", ":2:3: this is not JSON");
   check_refused("[]", "style.type", "not an object");
   check_refused(R"({"format": "blockwright-client-1"})", "style.format", "blockwright-style-1");
   check_refused(R"({"format": "blockwright-style-1", "steps": []})", "style.key", "name");

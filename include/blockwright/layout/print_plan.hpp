@@ -29,6 +29,7 @@ struct PrintOptions {
 /// Words that go on the paper besides the pieces.
 struct SheetNotes {
   std::string client;                    ///< name as the client file has it; UTF-8
+  std::string garment;                   ///< "bodice block", or the style's name; may be empty
   std::string session;                   ///< date of the session
   std::string version;                   ///< of the program
   std::vector<std::string> ease;         ///< one line each
