@@ -127,12 +127,12 @@ void hand_over(Opened& open, const std::string& from, const std::string& to, Ang
   if (std::abs(open.at(closing).angle().radians()) <= kNothing.radians()) join(open, closing);
 }
 
-void require_some_width(const Opened& open, DartSpot spot) {
-  const double angle = std::abs(open.at(spot).angle().degrees());
+void require_some_width(const Opened& open, const std::string& name) {
+  const double angle = std::abs(open.at(dart_named(open, name)).angle().degrees());
   if (angle >= kLeastDart.degrees()) return;
-  refuse("dart.part", of(open, open.at(spot).name),
-         "it has " + told_number(angle, 6) + " degrees, which is nothing to split or to merge",
-         "move the rest of it to another dart first");
+  refuse("dart.part", of(open, name),
+         "it would have " + told_number(angle, 6) + " degrees, which is nothing to sew",
+         "move a larger part, or the whole dart");
 }
 
 std::string free_name(const Opened& open, const std::string& wish) {
@@ -153,6 +153,7 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
   const DartSpot spot = dart_named(open, name);
   const Dart& dart = open.at(spot);
   const double angle = dart.angle().degrees();
+  require_some_width(open, name);
   if (angle > kWidestDart.degrees() && dart.angle().radians() > had.radians() + 1e-9) {
     const double room = kWidestDart.degrees() - had.degrees();
     refuse("dart.wide", of(open, name),

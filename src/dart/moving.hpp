@@ -13,9 +13,9 @@ namespace blockwright {
 /// their places move.
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by);
 
-/// Refuses ("dart.part") to split or merge a dart of less than 0.01 degrees: of so little, apexes
-/// and cuts cannot be told.
-void require_some_width(const Opened& open, DartSpot spot);
+/// Refuses ("dart.part") a dart of less than 0.01 degrees: its apex and its mouth could not be
+/// told.
+void require_some_width(const Opened& open, const std::string& name);
 
 /// `wish`, or with a number behind it where the piece has a dart of that name.
 std::string free_name(const Opened& open, const std::string& wish);
@@ -26,7 +26,7 @@ std::string free_name(const Opened& open, const std::string& wish);
 Piece finished(const Opened& open, const std::string& where, Problems& remarks);
 
 /// Warns of a dart wider than one should be, or too narrow to sew; throws "dart.wide" over the
-/// limit. `had` is its angle before.
+/// limit and "dart.part" where there is nothing to sew. `had` is its angle before.
 void judge_width(const Opened& open, const std::string& name, Angle had, Problems& remarks);
 
 }  // namespace blockwright

@@ -79,7 +79,10 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
   Dart& received = open.at(dart_named(open, name));
   if (aim.onto && move.hold_back) received = held_back(received, *move.hold_back);
   cap_dart(open, name);
-  if (find_dart(open, from.name) && from.name != name) cap_dart(open, from.name);
+  if (find_dart(open, from.name) && from.name != name) {
+    require_some_width(open, from.name);
+    cap_dart(open, from.name);
+  }
   MovedDarts moved{pattern, {}};
   judge_width(open, name, had, moved.remarks);
   moved.pattern.pieces[from.piece] = finished(open, move.dart, moved.remarks);

@@ -115,7 +115,6 @@ MovedDarts split(const Pattern& pattern, const SplitMove& move) {
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
-  require_some_width(open, spot);
   const std::string stem = free_stem(open, words.name, move.shares.size());
   open.at(spot).name = stem;
   const bool from_end = position_of(open, spot).from_path_end;
@@ -153,8 +152,6 @@ MovedDarts merge(const Pattern& pattern, const MergeMove& move, double cup) {
            "it has another apex than " + move.into + " and is not its neighbour on one edge",
            "only darts of one apex, or neighbours on one edge, become one");
   }
-  require_some_width(open, a);
-  require_some_width(open, b);
   const Angle had = open.at(b).angle();
   join_neighbours(open, std::min(a, b), a < b);
   cap_dart(open, into.name);

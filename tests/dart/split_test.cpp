@@ -182,12 +182,15 @@ TEST_CASE("Shares and spacings beyond all sense are refused in few words") {
   }
 }
 
-TEST_CASE("Next to nothing of a dart is neither split nor merged") {
-  Pattern pattern = usual_block();
-  pattern = split(pattern, split_of("front.waist", {1e-12, 1.0 - 1e-12}, DartGroup::Fanned, 20.0))
-                .pattern;
-  const std::string parted =
-      refusal(split_of("front.waist_1", {0.5, 0.5}, DartGroup::Parallel), pattern);
-  CHECK(parted.find("[dart.part] front.waist_1") != std::string::npos);
-  CHECK_NOTHROW(merge(pattern, {"front.waist_1", "front.waist_2"}));  // of one apex: a pivot
+TEST_CASE("No dart is left or made that is next to nothing") {
+  const auto split_off = [](double part) {
+    return refusal(split_of("front.waist", {part, 1.0 - part}, DartGroup::Fanned));
+  };
+  CHECK(split_off(1e-12).find("nothing to sew") != std::string::npos);
+  CHECK(split_off(1e-5).find("nothing to sew") != std::string::npos);
+  const Pattern block = usual_block();
+  for (const double part : {1e-5, 1.0 - 1e-5}) {
+    CHECK_THROWS_WITH(pivot(block, {"front.waist", "front.side", part, {}, {}}),
+                      Catch::Contains("nothing to sew"));
+  }
 }
