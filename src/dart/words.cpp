@@ -3,6 +3,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/pattern/sides.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 
@@ -26,10 +27,16 @@ std::string names_of(const Items& items, Name&& name) {
   return text;
 }
 
+// A panel may keep its piece's name, but not all of its edges.
+bool has_edge_of(const Piece& piece, const DartPosition& position) {
+  return std::any_of(piece.edges.begin(), piece.edges.end(),
+                     [&](const Edge& edge) { return edge.name == position.edge; });
+}
+
 std::string positions_of(const Piece& piece) {
   return names_of(dart_positions(), [&](const DartPosition& p) {
-    return p.piece == sided_name(piece.name).whole ? piece.name + "." + std::string(p.name)
-                                                   : std::string();
+    const bool here = p.piece == sided_name(piece.name).whole && has_edge_of(piece, p);
+    return here ? piece.name + "." + std::string(p.name) : std::string();
   });
 }
 
@@ -109,7 +116,8 @@ PlaceWords place_words(std::string_view words) {
 }
 
 const DartPosition& position_named(const Piece& piece, std::string_view name) {
-  if (const DartPosition* position = find_position(piece.name, name)) return *position;
+  const DartPosition* position = find_position(piece.name, name);
+  if (position != nullptr && has_edge_of(piece, *position)) return *position;
   const std::string known = positions_of(piece);
   refuse("dart.unknown", piece.name + "." + std::string(name), "there is no such place for a dart",
          known.empty() ? "no dart can be moved on a panel; move darts before the piece is cut up"

@@ -202,3 +202,13 @@ TEST_CASE("A panel seam that would cut gathers in two is refused") {
     }
   }
 }
+
+TEST_CASE("A panel that keeps its piece's name has the places of its own edges only") {
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  const Pattern cut =
+      cut_into_panels(block, {"front.shoulder", "front.waist", "front", "outer"}).pattern;
+  SpreadMove move{"front.waist:0.3", "front.armhole"};
+  CHECK_THROWS_WITH(slash_and_spread(cut, move),
+                    Catch::Contains("front.armhole") && Catch::Contains("no such place") &&
+                        Catch::Contains("front.neck") && !Catch::Contains("front.side"));
+}

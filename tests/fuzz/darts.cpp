@@ -49,7 +49,10 @@ std::string somewhere(Bytes& bytes) {
 }
 
 std::string some_place(Bytes& bytes, const Pattern& pattern) {
-  if (bytes.below(4) == 0) return some_edge(bytes, pattern) + somewhere(bytes);
+  if (bytes.below(4) == 0) {
+    const std::string edge = some_edge(bytes, pattern);  // first: compilers differ in their order
+    return edge + somewhere(bytes);
+  }
   const DartPosition& position = bytes.one_of(dart_positions());
   return std::string(position.piece) + "." + std::string(position.name) + somewhere(bytes);
 }
