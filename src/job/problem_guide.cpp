@@ -117,8 +117,8 @@ constexpr std::array kGuides = {
     Guide{"dart.part",
           "A part or angle was asked for that the dart has not got, or that would make or leave a "
           "dart of next to nothing; or the shares of a split do not add up to 1.",
-          "A part is more than 0 and at most 1; an angle at most the whole dart's; what is left "
-          "under 0.01 degrees goes along."},
+          "A part is more than 0 and at most 1; an angle at most the whole dart's. Where "
+          "under 0.01 degrees would be left, move the whole dart."},
     Guide{"dart.place",
           "A place on an edge is not a number, off the edge, or within 5 mm of its corners; or "
           "an amount of a step is out of its range.",
