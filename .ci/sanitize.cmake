@@ -1,6 +1,8 @@
 # AddressSanitizer and UndefinedBehaviorSanitizer, with the standard library's own checks on. Not
 # optimised: its program is also the -O0 one of tests/determinism.sh.
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
+set(BLOCKWRIGHT_EXAMPLES OFF CACHE BOOL "")
+set(CMAKE_VERIFY_INTERFACE_HEADER_SETS OFF CACHE BOOL "")
 include(${CMAKE_CURRENT_LIST_DIR}/dev.cmake)
 set(BLOCKWRIGHT_SANITIZE ON CACHE BOOL "")
 set(BLOCKWRIGHT_UNITY ON CACHE BOOL "")

@@ -11,11 +11,11 @@ namespace blockwright {
 /// slants and the front bust width. The same seed gives the same people on every machine.
 std::vector<Session> survey_people(int count, unsigned seed);
 
-/// How many people a property is tried on: `many`, or a fifth of them where the sanitizers make
+/// How many people a property is tried on: `many`, or a tenth of them where the sanitizers make
 /// each cost twenty times as much. The build without them tries all.
 constexpr int people(int many) {
 #ifdef __SANITIZE_ADDRESS__
-  return many / 5;
+  return many / 10;
 #else
   return many;
 #endif
