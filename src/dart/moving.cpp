@@ -132,7 +132,7 @@ void require_some_width(const Opened& open, const std::string& name) {
   if (angle >= kLeastDart.degrees()) return;
   refuse("dart.part", of(open, name),
          "it would have " + told_number(angle, 6) + " degrees, which is nothing to sew",
-         "move a larger part, or the whole dart");
+         "give it a larger part, or move the whole dart");
 }
 
 std::string free_name(const Opened& open, const std::string& wish) {
