@@ -29,6 +29,7 @@ struct Chord {
 std::vector<Chord> chords_of(const Path& closed, double tolerance) {
   const auto points = flattened(closed, tolerance);
   std::vector<Chord> chords;
+  chords.reserve(points.size());
   for (std::size_t i = 0; i < points.size(); ++i) {
     const Point a = points[i];
     const Point b = points[(i + 1) % points.size()];

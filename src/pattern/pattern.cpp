@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 #include <string_view>
 #include <utility>
 
@@ -22,10 +21,10 @@ Problem broken(const Piece& piece, const std::string& where, std::string message
 
 template <class Items>
 std::optional<Problem> find_shared_name(const Piece& piece, const Items& items, const char* what) {
-  std::set<std::string_view> names;
-  for (const auto& item : items) {
-    if (names.insert(item.name).second) continue;
-    return broken(piece, item.name, std::string("two ") + what + " share a name");
+  for (auto item = items.begin(); item != items.end(); ++item) {
+    const bool is_shared = std::any_of(
+        items.begin(), item, [&](const auto& earlier) { return earlier.name == item->name; });
+    if (is_shared) return broken(piece, item->name, std::string("two ") + what + " share a name");
   }
   return std::nullopt;
 }

@@ -194,3 +194,30 @@ TEST_CASE("No dart is left or made that is next to nothing") {
                       Catch::Contains("nothing to sew"));
   }
 }
+
+TEST_CASE("Parts of a dart never open over the mouth of a neighbour: refused, or whole") {
+  int refused = 0, whole = 0;
+  for (const std::string beside : {"0.1", "0.25", "0.4", "0.7", "0.85"}) {
+    const Pattern block =
+        pivot(usual_block(), {"front.waist", "front.shoulder:" + beside, 0.3, {}, {}}).pattern;
+    for (const double spacing : {12.0, 20.0, 45.0, 70.0}) {
+      for (const double narrow : {0.001, 0.02, 0.3}) {
+        for (const DartGroup group : {DartGroup::Fanned, DartGroup::Parallel}) {
+          INFO("beside " << beside << ", parts " << spacing << " mm apart, a share of " << narrow);
+          const SplitMove move =
+              split_of("front.shoulder", {narrow, 0.4, 0.6 - narrow}, group, spacing);
+          try {
+            const Pattern after = split(block, move).pattern;
+            CHECK_FALSE(find_problem(after.piece("front")));
+            ++whole;
+          } catch (const InputError& error) {
+            CHECK(error.problem().code.rfind("dart.", 0) == 0);
+            ++refused;
+          }
+        }
+      }
+    }
+  }
+  CHECK(refused > 0);
+  CHECK(whole > 0);
+}
