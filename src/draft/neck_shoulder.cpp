@@ -50,12 +50,14 @@ struct BackShoulder {
   Point inner_leg, outer_leg, shoulder_point;
 };
 
-/// The back shoulder at a slope, its dart opened by turning the outer part about the blade point.
+/// The back shoulder at a slope, its dart opened by turning the outer part about the blade point. A
+/// blade too near the shoulder for the mouth gets a dart laid out flat, which the checks refuse.
 BackShoulder back_shoulder(Point side_neck, Angle slope, double shoulder, Point blade) {
   const Vec down = down_shoulder(slope);
   const Point inner = side_neck + rules::kShoulderDartPlace * shoulder * down;
   const double leg = distance(inner, blade);
-  const Angle open = Angle::radians(-2.0 * std::asin(0.5 * rules::kBackShoulderDart / leg));
+  const double half_mouth = std::min(0.5 * rules::kBackShoulderDart / leg, 1.0);
+  const Angle open = Angle::radians(-2.0 * std::asin(half_mouth));
   return {inner, rotated_about(inner, blade, open),
           rotated_about(side_neck + shoulder * down, blade, open)};
 }

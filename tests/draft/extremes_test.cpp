@@ -8,6 +8,7 @@
 #include <cmath>
 #include <limits>
 #include <random>
+#include <utility>
 
 using namespace blockwright;
 using enum MeasurementName;
@@ -129,4 +130,33 @@ TEST_CASE("What no client file can ask for is refused by name") {
     ease.set(WaistGirth, wild);
     CHECK(refused(bust_only(920.0), ease) == "waist_girth");
   }
+}
+
+// Within the limits of client files, with eases that nobody gives.
+TEST_CASE(
+    "A blade nearer the shoulder than half its dart's mouth is drafted, for checks to refuse") {
+  Session session = bust_only(600.0);
+  for (const auto& [name, value] : {std::pair{UpperChestGirth, 600.0},
+                                    {UnderbustGirth, 500.0},
+                                    {WaistGirth, 1456.2},
+                                    {HipGirth, 600.0},
+                                    {ArmscyeGirth, 243.6},
+                                    {ShoulderSlope, 10.0},
+                                    {FrontShoulderSlant, 270.0},
+                                    {BackShoulderSlant, 260.0},
+                                    {BackWaistLength, 240.0},
+                                    {FrontWaistLength, 540.0},
+                                    {SideNeckToBustPoint, 160.0},
+                                    {SideNeckToWaist, 700.0},
+                                    {BustPointWidth, 90.0},
+                                    {AcrossBack, 620.0},
+                                    {AcrossFront, 191.55153734645609}}) {
+    tape(session, name, value);
+  }
+  Ease ease = Ease::of_toile();
+  ease.set(ShoulderLength, 200.0);
+  ease.set(BackShoulderSlant, -200.0);
+  ease.set(SideNeckToBustPoint, -199.99389639124132);
+  ease.set(AcrossBack, 189.1);
+  CHECK(errors_of(checked_block(session, ease).report) != "");
 }
