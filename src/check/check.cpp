@@ -27,6 +27,7 @@ const std::vector<Check>& all_checks() {
       {"check.seam", "joined seams and notches walk", check_seams},
       {"check.angle", "corners are square, joined seams smooth", check_angles},
       {"check.curve", "necklines and armholes are fair", check_curves},
+      {"check.dart", "darts lie whole within their pieces", check_darts},
       {"check.level", "balance lines are level and meet", check_levels},
       {"check.armhole", "the armhole suits the armscye", check_armhole},
   };

@@ -14,6 +14,9 @@ Problems check_seams(const CheckInput& input);
 Problems check_angles(const CheckInput& input);
 /// check.curve: necklines bend one way, armholes turn back at most once.
 Problems check_curves(const CheckInput& input);
+
+/// check.dart: no edge but its own runs across a dart.
+Problems check_darts(const CheckInput& input);
 /// check.level: the bust line meets itself at the side seam.
 Problems check_levels(const CheckInput& input);
 /// check.armhole: the armhole's length against the armscye.

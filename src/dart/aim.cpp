@@ -129,7 +129,7 @@ Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
     if (const auto aim = aim_at_dart(open, from, words.name)) return *aim;
   }
   Aim aim;
-  aim.position = &position_named(open.piece, words.name);
+  aim.position = &position_named(open, words.name);
   aim.edge = *find_edge(open, aim.position->edge);
   aim.along = place_asked ? asked_along(open, words, aim, open.piece.name + "." + to)
                           : usual_along(open, open.at(from).apex, aim);

@@ -222,7 +222,7 @@ struct Slash {
 Aim place_on(const Opened& open, const std::string& words, const std::string& full) {
   const PlaceWords place = place_words(words);
   Aim aim;
-  aim.position = &position_named(open.piece, place.name);
+  aim.position = &position_named(open, place.name);
   aim.edge = *find_edge(open, aim.position->edge);
   const double whole = closed_length(open.edges[aim.edge]);
   const double from_end = place.distance.value_or(place.fraction.value_or(0.5) * whole);

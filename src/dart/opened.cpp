@@ -76,6 +76,8 @@ Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.cap
 Opened opened(const Piece& piece) {
   Opened open;
   open.piece = piece;
+  open.piece.edges.clear();
+  open.piece.darts.clear();
   for (const Edge& edge : piece.edges) {
     open.edges.push_back(
         {edge.name, edge.role, sewn_stretches(piece, edge), darts_along(piece, edge)});
@@ -92,8 +94,6 @@ Opened opened(const Piece& piece) {
 
 Piece put_together(const Opened& open) {
   Piece piece = open.piece;
-  piece.edges.clear();
-  piece.darts.clear();
   for (const OpenEdge& edge : open.edges) {
     piece.edges.push_back({edge.name, edge.role, whole_path(edge)});
     piece.darts.insert(piece.darts.end(), edge.darts.begin(), edge.darts.end());

@@ -134,9 +134,17 @@ Piece trued(const Piece& piece, std::vector<FairedEdge>& told) {
 }  // namespace
 
 TruedPattern true_darts(const Pattern& pattern) {
-  TruedPattern result{pattern, {}};
-  for (Piece& piece : result.pattern.pieces) piece = trued(piece, result.faired);
+  TruedPattern result;
+  result.pattern.seams = pattern.seams;
+  for (const Piece& piece : pattern.pieces) {
+    result.pattern.pieces.push_back(trued(piece, result.faired));
+  }
   return result;
+}
+
+Piece true_darts(const Piece& piece) {
+  std::vector<FairedEdge> faired;
+  return trued(piece, faired);
 }
 
 }  // namespace blockwright

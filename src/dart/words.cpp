@@ -28,15 +28,15 @@ std::string names_of(const Items& items, Name&& name) {
 }
 
 // A panel may keep its piece's name, but not all of its edges.
-bool has_edge_of(const Piece& piece, const DartPosition& position) {
-  return std::any_of(piece.edges.begin(), piece.edges.end(),
-                     [&](const Edge& edge) { return edge.name == position.edge; });
+bool has_edge_of(const Opened& open, const DartPosition& position) {
+  return find_edge(open, position.edge).has_value();
 }
 
-std::string positions_of(const Piece& piece) {
+std::string positions_of(const Opened& open) {
+  const std::string& piece = open.piece.name;
   return names_of(dart_positions(), [&](const DartPosition& p) {
-    const bool here = p.piece == sided_name(piece.name).whole && has_edge_of(piece, p);
-    return here ? piece.name + "." + std::string(p.name) : std::string();
+    const bool here = p.piece == sided_name(piece).whole && has_edge_of(open, p);
+    return here ? piece + "." + std::string(p.name) : std::string();
   });
 }
 
@@ -115,11 +115,12 @@ PlaceWords place_words(std::string_view words) {
   return place;
 }
 
-const DartPosition& position_named(const Piece& piece, std::string_view name) {
-  const DartPosition* position = find_position(piece.name, name);
-  if (position != nullptr && has_edge_of(piece, *position)) return *position;
-  const std::string known = positions_of(piece);
-  refuse("dart.unknown", piece.name + "." + std::string(name), "there is no such place for a dart",
+const DartPosition& position_named(const Opened& open, std::string_view name) {
+  const DartPosition* position = find_position(open.piece.name, name);
+  if (position != nullptr && has_edge_of(open, *position)) return *position;
+  const std::string known = positions_of(open);
+  refuse("dart.unknown", open.piece.name + "." + std::string(name),
+         "there is no such place for a dart",
          known.empty() ? "no dart can be moved on a panel; move darts before the piece is cut up"
                        : "places are: " + known);
 }
@@ -130,7 +131,7 @@ const DartPosition& position_of(const Opened& open, DartSpot spot) {
   if (edge.name == "side" && low < 0.5 * closed_length(edge)) {
     if (const DartPosition* french = find_position(open.piece.name, "french")) return *french;
   }
-  return position_named(open.piece, edge.name);
+  return position_named(open, edge.name);
 }
 
 double from_trade_end(const DartPosition& position, double whole, double along) {

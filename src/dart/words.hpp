@@ -38,7 +38,7 @@ struct PlaceWords {
 PlaceWords place_words(std::string_view words);
 
 /// The position, or throws "dart.unknown", naming the piece's positions.
-const DartPosition& position_named(const Piece& piece, std::string_view name);
+const DartPosition& position_named(const Opened& open, std::string_view name);
 
 /// The position whose edge the dart opens on; for a side dart in the lower half, the french one.
 const DartPosition& position_of(const Opened& open, DartSpot spot);

@@ -191,9 +191,8 @@ void carry_out(Halves& halves, Job& job) {
   if (job.effect.by == 0.0) return;
   const bool left = job.effect.side == BodySide::Left;
   HalfBlock &here = left ? halves.left : halves.right, &there = left ? halves.right : halves.left;
-  const HalfBlock before = here;
   const auto lengths_before = fit_lengths(here, there);
-  const auto laws = job.moves.laws(before, {job.moves.times * job.effect.by, job.place});
+  const auto laws = job.moves.laws(here, {job.moves.times * job.effect.by, job.place});
   here = applied(here, job);
   if (job.effect.side != BodySide::Both) {
     halves.alike = false;

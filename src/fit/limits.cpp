@@ -63,8 +63,7 @@ bool darts_cross(const Dart& a, const Dart& b) {
   return !intersections(in_a, in_b).empty();
 }
 
-void require_darts(const Opened& before, const Opened& after) {
-  const Piece piece = put_together(after);
+void require_darts(const Opened& before, const Piece& piece) {
   for (std::size_t i = 0; i < piece.darts.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
       if (!darts_cross(piece.darts[i], piece.darts[j])) continue;
@@ -101,13 +100,13 @@ void require_stretches(const Opened& before, const Opened& after) {
 // The piece must hold together as it stands, and once its darts are trued for printing.
 std::optional<Problem> outline_problem(const Piece& piece) {
   if (auto problem = find_problem(piece)) return problem;
-  return find_problem(true_darts({{piece}, {}}).pattern.pieces.front());
+  return find_problem(true_darts(piece));
 }
 
-void require_outline(const Opened& after) {
-  if (const auto problem = outline_problem(put_together(after))) {
+void require_outline(const Piece& piece) {
+  if (const auto problem = outline_problem(piece)) {
     refuse_fit("fit.crossing",
-               "the " + after.piece.name + " would not hold together: " + problem->message,
+               "the " + piece.name + " would not hold together: " + problem->message,
                "give a smaller amount");
   }
 }
@@ -204,10 +203,11 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
   require_clear_of_bust(before, after);
   require_stretches(before.front, after.front);
   require_stretches(before.back, after.back);
-  require_darts(before.front, after.front);
-  require_darts(before.back, after.back);
-  require_outline(after.front);
-  require_outline(after.back);
+  const Piece front = put_together(after.front), back = put_together(after.back);
+  require_darts(before.front, front);
+  require_darts(before.back, back);
+  require_outline(front);
+  require_outline(back);
 }
 
 Problems judge_centres(const Halves& halves) {

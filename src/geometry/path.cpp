@@ -159,6 +159,7 @@ void Path::add(const Curve& curve) {
 
 void Path::add(const Path& path) {
   const std::size_t count = path.curves_.size();  // the path may be this one
+  if (empty()) curves_.reserve(count);
   for (std::size_t i = 0; i < count; ++i) add(Curve(path.curves_[i]));
 }
 

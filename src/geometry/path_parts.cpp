@@ -67,6 +67,7 @@ Path ending_at(const Path& path, Point end) { return reversed(starting_at(revers
 
 Path without_straight_joints(const Path& path) {
   std::vector<Curve> curves;
+  curves.reserve(path.curves().size());
   for (const Curve& curve : path.curves()) {
     if (curves.empty() || !goes_straight_on(curves.back(), curve)) {
       curves.push_back(curve);
@@ -79,8 +80,13 @@ Path without_straight_joints(const Path& path) {
 
 void append(Path& path, const Path& next, double snap) {
   if (next.empty()) return;
-  if (!path.empty()) append_line(path, next.start(), snap);
-  path.add(path.empty() ? next : starting_at(next, path.end()));
+  if (path.empty()) {
+    path.add(next);
+    return;
+  }
+  append_line(path, next.start(), snap);
+  path.add(starting_at(next.curves().front(), path.end()));
+  for (std::size_t i = 1; i < next.curves().size(); ++i) path.add(next.curves()[i]);
 }
 
 void append_line(Path& path, Point to, double snap) {

@@ -44,8 +44,9 @@ void BatchSummary::end_text(const std::vector<DoneRecord>& gone) {
     for (const auto& output : record.outputs) names += " " + output.name;
     say("gone      " + record.client + "; its output stays:" + names + "\n");
   }
-  say(fmt::format("{} clients: {} done, {} warned, {} unchanged, {} failed\n", done_,
-                  counts_["done"], counts_["warned"], counts_["unchanged"], counts_["failed"]));
+  say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed\n", done_,
+                  done_ == 1 ? "client" : "clients", counts_["done"], counts_["warned"],
+                  counts_["unchanged"], counts_["failed"]));
 }
 
 void BatchSummary::end_json(const std::vector<DoneRecord>& gone) {

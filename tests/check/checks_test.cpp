@@ -83,6 +83,34 @@ TEST_CASE("A wavy armhole is found") {
   CHECK(finds("check.curve", checked));
 }
 
+TEST_CASE("An armhole that runs across the bust dart is found") {
+  CheckedBlock checked = sound();
+  Edge& armhole = edge_of(front(checked), "armhole");
+  auto curves = armhole.path.curves();
+  auto lower = std::get<CubicCurve>(curves[0]);
+  lower.p1.x -= 200.0;
+  lower.p2.x -= 200.0;
+  armhole.path = Path({lower, curves[1]});
+  CHECK(finds("check.dart", checked));
+}
+
+// A waist of 973 mm over a bust of 848 mm, with eases that nobody gives.
+TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued") {
+  Session session = bust_only(847.6);
+  tape(session, UnderbustGirth, 931.8);
+  tape(session, WaistGirth, 972.7);
+  tape(session, HipGirth, 600.0);
+  Ease ease = Ease::of_toile();
+  ease.set(AcrossBack, 49.3);
+  ease.set(SideLength, 145.1);
+  ease.set(ScyeDepth, 144.0);
+  const CheckReport report = checked_block(session, ease).report;
+  const auto it = std::find_if(report.problems.begin(), report.problems.end(),
+                               [](const Problem& p) { return p.code == "check.dart"; });
+  REQUIRE(it != report.problems.end());
+  CHECK(it->where == "front.armhole");
+}
+
 TEST_CASE("A bust line that tilts is found") {
   CheckedBlock checked = sound();
   for (BalanceLine& line : front(checked).balance_lines) {
@@ -122,5 +150,5 @@ TEST_CASE("Every check has a code of its own and a title") {
     CHECK(std::find(ids.begin(), ids.end(), check.id) == ids.end());
     ids.push_back(check.id);
   }
-  CHECK(ids.size() == 8);
+  CHECK(ids.size() == 9);
 }

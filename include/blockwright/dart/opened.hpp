@@ -35,8 +35,8 @@ struct DartSpot {
 };
 
 /// A piece with its edges taken apart, as all dart moves work on it: in the order of the outline,
-/// so that what lies between two darts can be turned as one. `piece` keeps the rest; its edges,
-/// darts and marks are stale meanwhile.
+/// so that what lies between two darts can be turned as one. `piece` keeps the rest: it has no
+/// edges and no darts meanwhile, and its marks are stale.
 struct Opened {
   Piece piece;
   std::vector<OpenEdge> edges;

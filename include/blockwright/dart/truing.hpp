@@ -47,4 +47,7 @@ inline constexpr Angle kMostKink = Angle::degrees(20.0);
 /// geometry, checked in tests/reference.
 TruedPattern true_darts(const Pattern& pattern);
 
+/// The same for one piece, whose faired edges are not told.
+Piece true_darts(const Piece& piece);
+
 }  // namespace blockwright
