@@ -103,6 +103,10 @@ int main(int argc, char** argv) {
     fmt::print(stderr, "call: survey_rows TABLE.csv\n");
     return 2;
   }
+  if (!std::ifstream(argv[1])) {
+    fmt::print(stderr, "survey_rows: {}: it cannot be read\n", argv[1]);
+    return 2;
+  }
   const bool natural = run(argv[1], SurveyWaist::Natural, "natural");
   const bool navel = run(argv[1], SurveyWaist::Navel, "navel");
   return natural && navel ? 0 : 1;
