@@ -2,7 +2,6 @@
 
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/geometry/intersections.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -97,17 +96,6 @@ void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problem
   }
 }
 
-// Runs across a leg, further than a touch from where the legs end on their own edge.
-bool cuts(const Edge& edge, const Dart& dart) {
-  const Path legs = Path::through({dart.legs[0], dart.apex, dart.legs[1]});
-  const auto crossings = intersections(legs, edge.path);
-  return std::any_of(crossings.begin(), crossings.end(), [&](const PathCrossing& crossing) {
-    const double to_end =
-        std::fmin(distance(crossing.point, dart.legs[0]), distance(crossing.point, dart.legs[1]));
-    return to_end > kSeamTolerance;
-  });
-}
-
 }  // namespace
 
 Problems broken_pieces(const Pattern& pattern) {
@@ -169,15 +157,12 @@ Problems check_curves(const CheckInput& input) {
 Problems check_darts(const CheckInput& input) {
   Problems problems;
   for (const Piece& piece : input.pattern.pieces) {
-    for (const Dart& dart : piece.darts) {
-      for (const Edge& edge : piece.edges) {
-        if (edge.name == dart.edge || !cuts(edge, dart)) continue;
-        problems.push_back({Severity::Error, "check.dart", piece.name + "." + edge.name,
-                            "the " + edge.name + " would cut through the " + dart.name + " dart",
-                            "upper_chest_girth, across_front, across_back, armscye_girth and the "
-                            "girths at the bust contradict each other: take them again"});
-      }
-    }
+    const auto cut = find_cut_dart(piece);
+    if (!cut) continue;
+    problems.push_back({Severity::Error, "check.dart", piece.name + "." + cut->edge,
+                        "the " + cut->edge + " would cut through the " + cut->dart + " dart",
+                        "upper_chest_girth, across_front, across_back, armscye_girth and the "
+                        "girths at the bust contradict each other: take them again"});
   }
   return problems;
 }

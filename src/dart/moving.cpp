@@ -94,6 +94,10 @@ void refuse_crossings(const Piece& piece, const std::string& where) {
              "move a part of the dart, or choose another place");
     }
   }
+  if (const auto cut = find_cut_dart(piece)) {
+    refuse("dart.blocked", where, "the " + cut->edge + " would cut through the dart " + cut->dart,
+           "move a part of the dart, set its parts closer, or choose another place");
+  }
   if (const auto problem = find_problem(piece)) {
     refuse("dart.blocked", where, "the piece would not hold together: " + problem->message,
            "move a part of the dart, or choose another place");

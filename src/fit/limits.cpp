@@ -64,6 +64,12 @@ bool darts_cross(const Dart& a, const Dart& b) {
 }
 
 void require_darts(const Opened& before, const Piece& piece) {
+  if (const auto cut = find_cut_dart(piece)) {
+    refuse_fit(
+        "fit.crossing",
+        "the " + piece.name + " " + cut->edge + " would cut through the " + cut->dart + " dart",
+        "give a smaller amount, or lead the dart to another edge");
+  }
   for (std::size_t i = 0; i < piece.darts.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
       if (!darts_cross(piece.darts[i], piece.darts[j])) continue;

@@ -167,9 +167,11 @@ constexpr std::array kGuides = {
           "The message names the row to look at; try the toile again before both are believed."},
     Guide{"fit.close", "An edge would come nearer than 4 cm to the bust point.",
           "Correct by less, or lead the line elsewhere."},
-    Guide{"fit.crossing",
-          "The outline of a piece, or two of its darts, would cross after the correction.",
-          "Correct by less; look whether two corrections ask for the same thing."},
+    Guide{
+        "fit.crossing",
+        "After the correction the outline of a piece, or two of its darts, would cross, or an edge "
+        "would cut a dart.",
+        "Correct by less; look whether two corrections ask for the same thing."},
     Guide{"fit.curve", "A neckline or an armhole is no longer fair after the corrections.",
           "Look at the line on the paper and draw it fair by hand, or take the correction in "
           "two steps."},

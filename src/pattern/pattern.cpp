@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
 
 #include <algorithm>
@@ -13,6 +14,9 @@ namespace blockwright {
 namespace {
 
 constexpr double kFlatteningForCrossings = 0.05;
+// An edge that meets a leg this near its end only touches it, in mm: a panel seam may run through a
+// dart's point.
+constexpr double kTouchesLeg = 0.1;
 
 Problem broken(const Piece& piece, const std::string& where, std::string message) {
   return {Severity::Error, "pattern.broken", piece.name + (where.empty() ? "" : "." + where),
@@ -163,6 +167,16 @@ std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch
                     fixed(whole, 3) + " mm");
 }
 
+bool cuts(const Edge& edge, const Dart& dart) {
+  const Path legs = Path::through({dart.legs[0], dart.point, dart.legs[1]});
+  const auto crossings = intersections(legs, edge.path);
+  return std::any_of(crossings.begin(), crossings.end(), [&](const PathCrossing& crossing) {
+    const Point p = crossing.point;
+    return std::min({distance(p, dart.legs[0]), distance(p, dart.legs[1]),
+                     distance(p, dart.point)}) > kTouchesLeg;
+  });
+}
+
 }  // namespace
 
 const Piece& Pattern::piece(std::string_view name) const {
@@ -190,6 +204,15 @@ std::optional<Problem> find_problem(const Piece& piece) {
   }
   for (const Notch& notch : piece.notches) {
     if (auto problem = find_notch_problem(piece, notch)) return problem;
+  }
+  return std::nullopt;
+}
+
+std::optional<CutDart> find_cut_dart(const Piece& piece) {
+  for (const Dart& dart : piece.darts) {
+    for (const Edge& edge : piece.edges) {
+      if (edge.name != dart.edge && cuts(edge, dart)) return CutDart{edge.name, dart.name};
+    }
   }
   return std::nullopt;
 }

@@ -156,6 +156,28 @@ TEST_CASE("A split that cannot be is refused with what can be") {
   CHECK(room.find("set them") != std::string::npos);
 }
 
+// The outermost of three darts may reach over a hollow armhole.
+TEST_CASE("A split never sets a dart across the armhole") {
+  int refused = 0, whole = 0;
+  for (const Session& session : survey_people(12, 31)) {
+    const Pattern block = checked_block(session).block.pattern;
+    for (const double spacing : {15.0, 30.0, 37.0, 38.7, 40.0}) {
+      for (const double first : {0.05, 0.33, 0.9}) {
+        const double rest = 1.0 - first;
+        const SplitMove move = split_of("back.shoulder", {first, 0.5 * rest, 0.5 * rest},
+                                        DartGroup::Parallel, spacing);
+        const std::string told = refusal(move, block);
+        refused += told.find("the armhole would cut through the dart shoulder_") < told.size();
+        if (!told.empty()) continue;
+        CHECK_FALSE(find_cut_dart(split(block, move).pattern.piece("back")));
+        ++whole;
+      }
+    }
+  }
+  CHECK(refused > 0);
+  CHECK(whole > refused);
+}
+
 TEST_CASE("Parts never take the name of another dart") {
   Pattern pattern =
       pivot(usual_block(), {"front.shoulder", "front.waist:0.2", 0.3, {}, {}}).pattern;

@@ -42,4 +42,10 @@ void must_be_whole(const Pattern& pattern, const char* when) {
   }
 }
 
+void must_have_whole_darts(const Pattern& pattern, const char* when) {
+  for (const Piece& piece : pattern.pieces) {
+    if (const auto cut = find_cut_dart(piece)) must(false, when, cut->edge + " cuts " + cut->dart);
+  }
+}
+
 }  // namespace blockwright_fuzz

@@ -78,6 +78,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   try {
     const FittedPattern fitted = apply_corrections(block, list);
     must_be_whole(fitted.pattern, words.c_str());
+    must_have_whole_darts(fitted.pattern, words.c_str());
     for (const Effect& effect : fitted.effects) must_be_finite(effect, words);
     must_be_whole(true_darts(fitted.pattern).pattern, ("trued: " + words).c_str());
   } catch (const InputError& error) {

@@ -166,6 +166,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     take_step(pattern, some_step(bytes, pattern), cup);
   }
   must_be_whole(pattern, "moves leave whole pieces");
+  must_have_whole_darts(pattern, "moves leave whole darts");
   must_be_whole(true_darts(pattern).pattern, "trued pieces are whole");
   return 0;
 }

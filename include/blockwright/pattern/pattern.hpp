@@ -47,4 +47,14 @@ inline constexpr double kOnEdgeTolerance = 1e-6;
 /// for crossings after flattening to 0.05 mm.
 std::optional<Problem> find_problem(const Piece& piece);
 
+/// An edge that runs across a dart which opens on another edge.
+struct CutDart {
+  std::string edge;
+  std::string dart;
+};
+
+/// The first dart that an edge cuts, as it is stitched and more than 0.1 mm from the ends of its
+/// legs; such a piece is closed and simple, but cannot be sewn.
+std::optional<CutDart> find_cut_dart(const Piece& piece);
+
 }  // namespace blockwright
