@@ -12,8 +12,6 @@ namespace {
 constexpr double kSeamTolerance = 0.1;  // mm
 constexpr double kSquare = 1.0;         // degrees
 constexpr double kSmooth = 3.0;         // degrees
-/// A neckline under a steep shoulder gives up this much of its right angle at most; the joined seam
-/// stays smooth.
 /// Published band for a block's armhole over the body's armscye (docs/sources.md).
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
