@@ -1,6 +1,6 @@
-# AddressSanitizer and UndefinedBehaviorSanitizer, with the standard library's own checks on. The
-# tests are not optimised, the layers a little (src/CMakeLists.txt): that takes the least time together.
-# The program is also the -O1 one of tests/determinism.sh.
+# AddressSanitizer and UndefinedBehaviorSanitizer, with the standard library's own checks on. Only
+# the layers that calculate are optimised, and only a little (src/CMakeLists.txt): that takes the least
+# time together. The program takes part in tests/determinism.sh.
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
 set(BLOCKWRIGHT_EXAMPLES OFF CACHE BOOL "")
 set(CMAKE_VERIFY_INTERFACE_HEADER_SETS OFF CACHE BOOL "")
