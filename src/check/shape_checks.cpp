@@ -160,7 +160,8 @@ Problems check_darts(const CheckInput& input) {
     problems.push_back({Severity::Error, "check.dart", piece.name + "." + cut->edge,
                         "the " + cut->edge + " would cut through the " + cut->dart + " dart",
                         "upper_chest_girth, across_front, across_back, armscye_girth and the "
-                        "girths at the bust contradict each other: take them again"});
+                        "girths at the bust contradict each other: take them again, and look at "
+                        "the eases"});
   }
   return problems;
 }

@@ -37,7 +37,8 @@ constexpr std::array kGuides = {
         "check.dart",
         "An edge, mostly the armhole, would run across a dart: upper chest, across front, armscye "
         "and the girths at the bust contradict each other.",
-        "Take these measurements again; underbust girth stays below bust girth."},
+        "Take these measurements again, and look at the eases; underbust girth stays below bust "
+        "girth."},
     Guide{"check.level", "The bust lines of front and back do not meet at the side seam.",
           "This is a fault of the program: do not cut, and report it with the client file."},
     Guide{"check.measure_back",
