@@ -190,8 +190,26 @@ Problems check_levels(const CheckInput& input) {
   return problems;
 }
 
+namespace {
+
+// The back armhole goes up from the underarm to the across point, on every body. The front's across
+// point may lie lower while the bust dart is open.
+Problems sunken_armhole(const Piece& back) {
+  const double up = back.landmark("across_back_point").y - back.landmark("underarm_point").y;
+  if (up > 0.0) return {};
+  return {{Severity::Error, "check.armhole", "back.armhole",
+           "the across-back point would lie " + fixed(-up, 1) + " mm below the underarm",
+           "back_waist_length, side_length, scye_depth and the shoulder slope contradict each "
+           "other: take them again, and look at the eases"}};
+}
+
+}  // namespace
+
 Problems check_armhole(const CheckInput& input) {
   using enum MeasurementName;
+  if (Problems sunken = sunken_armhole(input.pattern.piece("back")); !sunken.empty()) {
+    return sunken;
+  }
   const double more = BlockMeasures(input.pattern).armhole() - input.body[ArmscyeGirth];
   const double asked = input.ease[ArmscyeGirth];
   if (more >= std::fmin(kLeastArmholeEase, asked) && more <= std::fmax(kMostArmholeEase, asked)) {

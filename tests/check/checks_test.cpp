@@ -111,6 +111,23 @@ TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued")
   CHECK(it->where == "front.armhole");
 }
 
+// A back 20 cm shorter than it was taped, by an ease that nobody gives.
+TEST_CASE("A draft whose back underarm would lie above its across point is refused") {
+  Session session = bust_only(741.2);
+  tape(session, HipGirth, 1687.1);
+  tape(session, NeckBaseGirth, 250.0);
+  tape(session, FrontWaistLength, 242.2);
+  tape(session, SideLength, 148.2);
+  tape(session, Stature, 2105.9);
+  Ease ease = Ease::of_toile();
+  ease.set(BackWaistLength, -200.0);
+  const CheckReport report = checked_block(session, ease).report;
+  const auto it = std::find_if(report.problems.begin(), report.problems.end(),
+                               [](const Problem& p) { return p.code == "check.armhole"; });
+  REQUIRE(it != report.problems.end());
+  CHECK(it->where == "back.armhole");
+}
+
 TEST_CASE("A bust line that tilts is found") {
   CheckedBlock checked = sound();
   for (BalanceLine& line : front(checked).balance_lines) {
