@@ -4,6 +4,7 @@
 #include "blockwright/geometry/solve.hpp"
 
 #include <cmath>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -49,20 +50,19 @@ double largest_distance(const Path& of, const Path& from) {
 
 Faired with_end_turned(const Path& path, Angle by, double reach) {
   const double whole = length(path);
-  const Path head = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
+  Path turned = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
   const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
   const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
   CubicCurve last = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
   const Point handle = last.p2;
   last.p2 = rotated_about(handle, last.p3, by);
-  Path turned = head;
   for (std::size_t i = 0; !whole_tail && i + 1 < tail.curves().size(); ++i) {
     append(turned, Path({tail.curves()[i]}), kSnap);
   }
   append(turned, Path({last}), kSnap);
   const double moved =
       whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
-  return {turned, moved};
+  return {std::move(turned), moved};
 }
 
 Faired with_start_turned(const Path& path, Angle by, double reach) {

@@ -4,6 +4,7 @@
 #include "blockwright/geometry/path_parts.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -59,7 +60,20 @@ Path whole_path(const OpenEdge& edge) {
     append(path, mouth_path(edge.darts[i]));
     append(path, edge.stretches[i + 1]);
   }
-  return without_straight_joints(path);
+  return without_straight_joints(std::move(path));
+}
+
+// What is left of a piece whose edges and darts are taken out.
+Piece rest_of(const Piece& piece) {
+  return {piece.name,
+          {},
+          {},
+          piece.notches,
+          piece.balance_lines,
+          piece.landmarks,
+          piece.grainline,
+          piece.cut_on,
+          piece.fullness};
 }
 
 Vec into_mouth(const OpenEdge& edge, std::size_t d) {
@@ -75,9 +89,8 @@ Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.cap
 
 Opened opened(const Piece& piece) {
   Opened open;
-  open.piece = piece;
-  open.piece.edges.clear();
-  open.piece.darts.clear();
+  open.piece = rest_of(piece);
+  open.edges.reserve(piece.edges.size());
   for (const Edge& edge : piece.edges) {
     open.edges.push_back(
         {edge.name, edge.role, sewn_stretches(piece, edge), darts_along(piece, edge)});
@@ -94,6 +107,7 @@ Opened opened(const Piece& piece) {
 
 Piece put_together(const Opened& open) {
   Piece piece = open.piece;
+  piece.edges.reserve(open.edges.size());
   for (const OpenEdge& edge : open.edges) {
     piece.edges.push_back({edge.name, edge.role, whole_path(edge)});
     piece.darts.insert(piece.darts.end(), edge.darts.begin(), edge.darts.end());
@@ -173,7 +187,7 @@ void join(Opened& open, DartSpot closed) {
   const auto here = static_cast<std::ptrdiff_t>(closed.dart);
   const double before = length(edge.stretches[closed.dart]);
   append(edge.stretches[closed.dart], edge.stretches[closed.dart + 1]);
-  edge.stretches[closed.dart] = without_straight_joints(edge.stretches[closed.dart]);
+  edge.stretches[closed.dart] = without_straight_joints(std::move(edge.stretches[closed.dart]));
   edge.stretches.erase(edge.stretches.begin() + here + 1);
   edge.darts.erase(edge.darts.begin() + here);
   change_anchors(open, [&](Anchor& anchor) {

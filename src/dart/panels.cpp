@@ -185,7 +185,8 @@ void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& pan
     for (const auto& [path, where] : parted(line.path, side_part)) {
       if (where == (side ? Part::Where::Inside : Part::Where::Outside)) append(mine, path);
     }
-    if (!mine.empty()) panel.balance_lines.push_back({line.name, without_straight_joints(mine)});
+    if (mine.empty()) continue;
+    panel.balance_lines.push_back({line.name, without_straight_joints(std::move(mine))});
   }
 }
 

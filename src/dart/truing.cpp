@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -32,10 +33,10 @@ std::optional<FairedEdge> fair_across(Opened& open, DartSpot spot) {
   const Angle kink = kink_across(open.at(spot), before, after);
   const double size = std::abs(kink.radians());
   if (size < kSmooth.radians() || size > kMostKink.radians()) return std::nullopt;
-  const Faired in = with_end_turned(before, 0.5 * kink, kFairingReach);
-  const Faired out = with_start_turned(after, -(0.5 * kink), kFairingReach);
-  before = in.path;
-  after = out.path;
+  Faired in = with_end_turned(before, 0.5 * kink, kFairingReach);
+  Faired out = with_start_turned(after, -(0.5 * kink), kFairingReach);
+  before = std::move(in.path);
+  after = std::move(out.path);
   keep_marks_on(open, spot.edge, spot.dart);
   keep_marks_on(open, spot.edge, spot.dart + 1);
   if (size < kTold.radians()) return std::nullopt;
@@ -60,12 +61,12 @@ Path folded_mouth(const Dart& dart, const OpenEdge& edge, std::size_t d) {
   const bool first = dart.pressed_to == Leg::First;
   const Path inner = first ? reversed(edge.stretches[d]) : edge.stretches[d + 1];
   if (inner.empty()) return mouth_path(dart);
-  const Path half = to_the_fold(dart, inner);
+  Path half = to_the_fold(dart, inner);
   if (half.empty()) return mouth_path(dart);
   const Vec centre = unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point);
   const Path other =
       starting_at(placed(half, Placement::mirror_in(dart.point, centre)), dart.outer_leg());
-  Path mouth = starting_at(half, dart.inner_leg());
+  Path mouth = starting_at(std::move(half), dart.inner_leg());
   append(mouth, reversed(other), kMouthSnap);
   return first ? mouth : reversed(mouth);
 }
@@ -94,7 +95,7 @@ void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
     Path path = part_before(edge.path, in.place);
     append(path, mouth, kMouthSnap);
     append(path, part_after(edge.path, out.place), kMouthSnap);
-    edge.path = path;
+    edge.path = std::move(path);
     const double longer = length(mouth) - (out.along - in.along);
     const auto shift = [&](double& along) {
       along += along > in.along + kMouthSnap ? longer : 0.0;

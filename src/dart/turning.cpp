@@ -14,7 +14,7 @@ Path turned_line(const Path& line, const Part& part, const Placement& turning) {
     if (where == Part::Where::Mouth) continue;
     append(result, where == Part::Where::Inside ? placed(path, turning) : path);
   }
-  return result.empty() ? line : without_straight_joints(result);
+  return result.empty() ? line : without_straight_joints(std::move(result));
 }
 
 void turn_inside(Piece& piece, const Part& part, const Placement& turning) {

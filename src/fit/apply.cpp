@@ -189,16 +189,14 @@ HalfBlock applied(const HalfBlock& half, const Job& job) {
 
 void carry_out(Halves& halves, Job& job) {
   if (job.effect.by == 0.0) return;
-  const bool left = job.effect.side == BodySide::Left;
-  HalfBlock &here = left ? halves.left : halves.right, &there = left ? halves.right : halves.left;
+  if (job.effect.side != BodySide::Both && halves.alike()) halves.own_left = halves.right;
+  HalfBlock& left = halves.alike() ? halves.right : *halves.own_left;
+  HalfBlock& here = job.effect.side == BodySide::Left ? left : halves.right;
+  HalfBlock& there = &here == &left ? halves.right : left;
   const auto lengths_before = fit_lengths(here, there);
   const auto laws = job.moves.laws(here, {job.moves.times * job.effect.by, job.place});
   here = applied(here, job);
-  if (job.effect.side != BodySide::Both) {
-    halves.alike = false;
-  } else {
-    there = halves.alike ? here : applied(there, job);
-  }
+  if (job.effect.side == BodySide::Both && !halves.alike()) there = applied(there, job);
   job.effect.moved = compared(lengths_before, fit_lengths(here, there));
   add_predictions(job.effect.moved, laws, job.effect.side);
   std::erase_if(job.effect.moved, [](const MovedLength& m) { return !is_worth_telling(m); });
@@ -254,7 +252,7 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   fitted.remarks =
       judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
   add(fitted.remarks, judge_half(drafted.right, halves.right));
-  if (!halves.alike) add(fitted.remarks, judge_half(drafted.left, halves.left));
+  if (!halves.alike()) add(fitted.remarks, judge_half(drafted.left(), halves.left()));
   add(fitted.remarks, judge_centres(halves));
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -92,26 +93,29 @@ void add_centre_front(Pattern& pattern, const Piece& front, bool unfolded) {
 }  // namespace
 
 Halves halves_of(const Pattern& block) {
-  const HalfBlock half{opened(block.piece("front")), opened(block.piece("back"))};
-  return {half, half};
+  return {{opened(block.piece("front")), opened(block.piece("back"))}, std::nullopt};
 }
 
 Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks) {
   Pattern pattern;
   std::vector<std::string> unfolded;
-  const Opened* sides[2][2] = {{&halves.right.front, &halves.left.front},
-                               {&halves.right.back, &halves.left.back}};
+  const Opened* sides[2][2] = {{&halves.right.front, &halves.left().front},
+                               {&halves.right.back, &halves.left().back}};
   for (const auto& [right, left] : sides) {
     const Piece& before = block.piece(right->piece.name);
-    const Piece one = finished_piece(*right, before);
-    const Piece two = halves.alike ? one : finished_piece(*left, before);
+    Piece one = finished_piece(*right, before);
+    if (halves.alike()) {
+      pattern.pieces.push_back(std::move(one));
+      continue;
+    }
+    Piece two = finished_piece(*left, before);
     if (same_shape(one, two)) {
-      pattern.pieces.push_back(one);
+      pattern.pieces.push_back(std::move(one));
       continue;
     }
     unfolded.push_back(before.name);
-    pattern.pieces.push_back(one_of_two(one, 0));
-    pattern.pieces.push_back(one_of_two(two, 1));
+    pattern.pieces.push_back(one_of_two(std::move(one), 0));
+    pattern.pieces.push_back(one_of_two(std::move(two), 1));
     remarks.push_back({Severity::Note, "fit.sides", before.name,
                        "its two sides differ: it comes as a right and a left piece, cut 1 each",
                        before.name == "front"

@@ -4,13 +4,17 @@
 #include "blockwright/pattern/pattern.hpp"
 #include "rows.hpp"
 
+#include <optional>
+
 namespace blockwright {
 
 /// Both halves of the body, each drawn as a right half.
 struct Halves {
   HalfBlock right;
-  HalfBlock left;
-  bool alike = true;  ///< nothing was done to one of them alone
+  std::optional<HalfBlock> own_left;  ///< empty while nothing was done to one of them alone
+
+  [[nodiscard]] bool alike() const { return !own_left; }
+  [[nodiscard]] const HalfBlock& left() const { return own_left ? *own_left : right; }
 };
 
 Halves halves_of(const Pattern& block);

@@ -218,8 +218,8 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
 
 Problems judge_centres(const Halves& halves) {
   Problems problems;
-  for (const auto& [right, left] : {std::pair{&halves.right.front, &halves.left.front},
-                                    {&halves.right.back, &halves.left.back}}) {
+  for (const auto& [right, left] : {std::pair{&halves.right.front, &halves.left().front},
+                                    {&halves.right.back, &halves.left().back}}) {
     const double off =
         closed_length(*right, BlockEdge::Centre) - closed_length(*left, BlockEdge::Centre);
     if (std::abs(off) <= kMeetsAtCentre) continue;

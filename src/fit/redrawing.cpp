@@ -27,7 +27,7 @@ constexpr double kMostAcross = 16.0;
 
 }  // namespace
 
-Redrawing::Redrawing(const Opened& open) : open_(open) {
+Redrawing::Redrawing(const Opened& open) : open_(&open) {
   require(open.edges.size() == kEdges, "only a drafted half piece is fitted");
   nodes_.push_back({});
   for (std::size_t e = 0; e < kEdges; ++e) add_edge(e);
@@ -35,7 +35,7 @@ Redrawing::Redrawing(const Opened& open) : open_(open) {
 }
 
 void Redrawing::add_edge(std::size_t e) {
-  const OpenEdge& edge = open_.edges[e];
+  const OpenEdge& edge = open_->edges[e];
   corners_.push_back(e == 0 ? 0 : nodes_.size() - 1);
   Node last = corners_.back();
   for (std::size_t s = 0; s < edge.stretches.size(); ++s) {
@@ -135,7 +135,7 @@ Angle Redrawing::turn_of(const Stroke& straight) const {
 std::optional<Angle> Redrawing::turn_of_leg(Node node) const {
   for (const DartState& dart : darts_) {
     if (dart.legs[0] != node && dart.legs[1] != node) continue;
-    const Point was = open_.at(dart.spot).apex;
+    const Point was = open_->at(dart.spot).apex;
     if (moved_by(node) == dart.apex - was) return Angle();
     return turn_between(nodes_[node].was - was, nodes_[node].now - dart.apex);
   }
@@ -156,7 +156,7 @@ Curve Redrawing::redrawn(std::size_t stroke) const {
   const Point from = nodes_[here.from].now, to = nodes_[here.to].now;
   if (distance(from, to) < kLeastStroke) {
     refuse_fit("fit.place",
-               "the " + open_.edges[index_of(here.spot.edge)].name + " would be used up",
+               "the " + open_->edges[index_of(here.spot.edge)].name + " would be used up",
                "give a smaller amount, or draft anew from new measurements");
   }
   if (std::holds_alternative<Segment>(here.was)) return Segment{from, to};
@@ -175,10 +175,10 @@ Curve Redrawing::redrawn(std::size_t stroke) const {
 
 void Redrawing::set_darts(Opened& result) const {
   for (const DartState& state : darts_) {
-    const Dart& was = open_.at(state.spot);
+    const Dart& was = open_->at(state.spot);
     Dart& dart = result.at(state.spot);
     const Point legs[2] = {nodes_[state.legs[0]].now, nodes_[state.legs[1]].now};
-    const OpenEdge &before = open_.edges[state.spot.edge], &after = result.edges[state.spot.edge];
+    const OpenEdge &before = open_->edges[state.spot.edge], &after = result.edges[state.spot.edge];
     if (legs[0] == was.legs[0] && legs[1] == was.legs[1] && state.apex == was.apex &&
         before.stretches == after.stretches) {
       continue;
@@ -198,7 +198,7 @@ void Redrawing::set_darts(Opened& result) const {
 void Redrawing::set_marks(Opened& result) const {
   for (std::size_t i = 0; i < result.notches.size(); ++i) {
     Anchor& anchor = result.notches[i];
-    const auto& was = open_.edges[anchor.edge].stretches[anchor.stretch];
+    const auto& was = open_->edges[anchor.edge].stretches[anchor.stretch];
     const auto& is = result.edges[anchor.edge].stretches[anchor.stretch];
     const auto from_end = std::find(marks_from_end_.begin(), marks_from_end_.end(),
                                     static_cast<BlockEdge>(anchor.edge));
@@ -211,7 +211,7 @@ void Redrawing::set_marks(Opened& result) const {
 
 Opened Redrawing::finished() const {
   if (!armhole_longer_) return drawn();
-  const OpenEdge& old = open_.edges[index_of(BlockEdge::Armhole)];
+  const OpenEdge& old = open_->edges[index_of(BlockEdge::Armhole)];
   const double wanted = closed_length(old) + *armhole_longer_;
   const auto across_moved = [&](double by) {
     Redrawing work = *this;
@@ -247,15 +247,17 @@ void Redrawing::require_armhole() const {
   };
   const double is = height(&NodeState::now);
   if (is >= kLeastScye || is >= height(&NodeState::was)) return;
-  refuse_fit("fit.place", "the lower armhole of the " + open_.piece.name + " would be used up",
+  refuse_fit("fit.place", "the lower armhole of the " + open_->piece.name + " would be used up",
              "give a smaller amount, or draft anew from new measurements");
 }
 
 Opened Redrawing::drawn() const {
   require_armhole();
-  Opened result = open_;
-  for (OpenEdge& edge : result.edges) {
-    for (Path& stretch : edge.stretches) stretch = Path();
+  Opened result{open_->piece, {}, open_->notches, open_->fullness};
+  result.edges.reserve(kEdges);
+  for (const OpenEdge& edge : open_->edges) {
+    result.edges.push_back(
+        {edge.name, edge.role, std::vector<Path>(edge.stretches.size()), edge.darts});
   }
   for (std::size_t i = 0; i < strokes_.size(); ++i) {
     const StrokeSpot& spot = strokes_[i].spot;

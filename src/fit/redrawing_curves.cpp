@@ -54,8 +54,8 @@ Angle Redrawing::armhole_turn() const {
   const Vec by = moved_by(lower->from);
   const bool only_shifted = by == moved_by(lower->to) && by == moved_by(upper->to);
   if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
-  const auto spot = find_dart(open_, "shoulder");
-  const Angle open = spot && open_.piece.name == "front" ? open_.at(*spot).angle() : Angle();
+  const auto spot = find_dart(*open_, "shoulder");
+  const Angle open = spot && open_->piece.name == "front" ? open_->at(*spot).angle() : Angle();
   const Vec up = rotated({0.0, 1.0}, -open);
   const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
   const auto& n = nodes_;
@@ -94,7 +94,7 @@ CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
   const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
   Vec leaving = rotated(leaving_of(was), from);
   const bool whole_neck =
-      open_.edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.size() == 1 &&
+      open_->edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.size() == 1 &&
       here.spot == kNeckline;
   if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
   const Vec arriving = rotated(arriving_of(was), to);

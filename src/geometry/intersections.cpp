@@ -138,11 +138,9 @@ class StrokeMeeting {
   // Ends that lie on the other stroke: Newton may miss them by its last step, and of strokes that
   // run along each other they are all that is reported.
   void try_ends() {
-    for (const double s : {0.0, 1.0}) keep_if_met({s, foot(b_, point_at(a_, s))});
-    for (const double t : {0.0, 1.0}) keep_if_met({foot(a_, point_at(b_, t)), t});
+    for (const double s : {0.0, 1.0}) keep_if_met({s, nearest_parameter(b_, point_at(a_, s))});
+    for (const double t : {0.0, 1.0}) keep_if_met({nearest_parameter(a_, point_at(b_, t)), t});
   }
-
-  static double foot(const Curve& curve, Point p) { return nearest(Path({curve}), p).place.t; }
 
   void keep_if_met(Parameters at) {
     if (distance(point_at(a_, at.s), point_at(b_, at.t)) <= kCrossingTolerance) keep(at);
@@ -172,15 +170,15 @@ Box control_box(const Curve& curve) { return Stretch{as_cubic(curve)}.box(); }
 
 // A joint belongs to two strokes: its hits on both are one point.
 template <class Crossing>
-std::vector<Crossing> without_repeats(const std::vector<Crossing>& sorted) {
-  std::vector<Crossing> kept;
+void drop_repeats(std::vector<Crossing>& sorted) {
+  auto kept = sorted.begin();
   for (const Crossing& crossing : sorted) {
-    const bool repeats = std::any_of(kept.begin(), kept.end(), [&](const Crossing& other) {
+    const bool repeats = std::any_of(sorted.begin(), kept, [&](const Crossing& other) {
       return distance(other.point, crossing.point) <= kSamePoint;
     });
-    if (!repeats) kept.push_back(crossing);
+    if (!repeats) *kept++ = crossing;
   }
-  return kept;
+  sorted.erase(kept, sorted.end());
 }
 
 // Distances of a stroke's control points from a line, as a polynomial in Bernstein form.
@@ -237,18 +235,16 @@ void find_zeros(const Heights& h, double from, double to, Stretches& zeros) {
   find_zeros(right, middle, to, zeros);
 }
 
-std::vector<double> line_parameters(const Curve& curve, Point through, Vec normal) {
+// Where a stroke lies on a line: stretches of its parameter.
+Stretches line_parameters(const Curve& curve, Point through, Vec normal) {
   const CubicCurve c = as_cubic(curve);
   const Heights h = {dot(c.p0 - through, normal), dot(c.p1 - through, normal),
                      dot(c.p2 - through, normal), dot(c.p3 - through, normal)};
   if (!std::isfinite(h[0] + h[1] + h[2] + h[3])) return {};  // what is no number meets nothing
-  if (near_zero(h)) return {0.0, 1.0};
+  if (near_zero(h)) return {{0.0, 0.0}, {1.0, 1.0}};
   Stretches zeros;
   find_zeros(h, 0.0, 1.0, zeros);
-  std::vector<double> roots;
-  roots.reserve(zeros.size());
-  for (const auto& [from, to] : zeros) roots.push_back(0.5 * (from + to));
-  return roots;
+  return zeros;
 }
 
 }  // namespace
@@ -268,7 +264,8 @@ std::vector<PathCrossing> intersections(const Path& a, const Path& b) {
   std::sort(found.begin(), found.end(), [](const PathCrossing& x, const PathCrossing& y) {
     return comes_before(x.on_a, y.on_a);
   });
-  return without_repeats(found);
+  drop_repeats(found);
+  return found;
 }
 
 std::vector<LineCrossing> intersections(const Path& path, Point through, Vec direction) {
@@ -277,12 +274,14 @@ std::vector<LineCrossing> intersections(const Path& path, Point through, Vec dir
   std::vector<LineCrossing> found;
   for (std::size_t i = 0; i < path.curves().size(); ++i) {
     const Curve& curve = path.curves()[i];
-    for (const double t : line_parameters(curve, through, left_of(along))) {
+    for (const auto& [from, to] : line_parameters(curve, through, left_of(along))) {
+      const double t = 0.5 * (from + to);
       const Point p = point_at(curve, t);
       found.push_back({{i, t}, p, dot(p - through, along)});
     }
   }
-  return without_repeats(found);
+  drop_repeats(found);
+  return found;
 }
 
 }  // namespace blockwright

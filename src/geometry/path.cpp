@@ -3,83 +3,30 @@
 #include "arc_length.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/box.hpp"
-#include "blockwright/geometry/solve.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 #include <utility>
 
 namespace blockwright {
 namespace {
 
-constexpr int kNearestSamples = 32;
-constexpr double kGolden = 0.6180339887498949;
-
-double squared_distance(const Curve& curve, double t, Point to) {
-  const Vec v = point_at(curve, t) - to;
-  return dot(v, v);
-}
-
 void require_joint(Point end, Point start) {
   require(distance(end, start) <= kJointTolerance, "a stroke does not start where the path ends");
 }
 
-// The zero of the distance's derivative between two places on either side of it; without such,
-// first a golden-section search down to where the distance no longer tells its places apart.
-double refine_nearest(const Curve& curve, double low, double high, Point to) {
-  const auto slope = [&](double t) {
-    return dot(point_at(curve, t) - to, derivative_at(curve, t));
-  };
-  if (slope(low) < 0.0 && slope(high) > 0.0) return solve_between(slope, low, high, 1e-15);
-  double a = high - kGolden * (high - low);
-  double b = low + kGolden * (high - low);
-  double at_a = squared_distance(curve, a, to);
-  double at_b = squared_distance(curve, b, to);
-  for (int step = 0; step < 24; ++step) {
-    if (at_a <= at_b) {
-      high = b;
-      b = a;
-      at_b = at_a;
-      a = high - kGolden * (high - low);
-      at_a = squared_distance(curve, a, to);
-    } else {
-      low = a;
-      a = b;
-      at_a = at_b;
-      b = low + kGolden * (high - low);
-      at_b = squared_distance(curve, b, to);
-    }
+template <class Iterator>
+std::vector<Curve> strokes_through(Iterator first, Iterator last) {
+  const auto count = std::distance(first, last);
+  require(count >= 2, "a path needs two points");
+  std::vector<Curve> curves;
+  curves.reserve(static_cast<std::size_t>(count - 1));
+  for (Iterator next = std::next(first); next != last; ++first, ++next) {
+    curves.emplace_back(Segment{*first, *next});
   }
-  return solve_between(slope, low, high, 1e-15);
-}
-
-double nearest_parameter(const Curve& curve, Point to) {
-  if (const auto* s = std::get_if<Segment>(&curve)) {
-    const Vec along = s->b - s->a;
-    const double square = dot(along, along);
-    return square > 0.0 ? std::clamp(dot(to - s->a, along) / square, 0.0, 1.0) : 0.0;
-  }
-  for (const double end : {0.0, 1.0}) {
-    if (squared_distance(curve, end, to) == 0.0) return end;
-  }
-  int best = 0;
-  double best_distance = std::numeric_limits<double>::infinity();
-  for (int i = 0; i <= kNearestSamples; ++i) {
-    const double d = squared_distance(curve, static_cast<double>(i) / kNearestSamples, to);
-    if (d < best_distance) {
-      best_distance = d;
-      best = i;
-    }
-  }
-  const double low = std::max(0, best - 1) / static_cast<double>(kNearestSamples);
-  const double high = std::min(kNearestSamples, best + 1) / static_cast<double>(kNearestSamples);
-  const double t = refine_nearest(curve, low, high, to);
-  double answer = t;
-  for (const double end : {0.0, 1.0}) {
-    if (squared_distance(curve, end, to) < squared_distance(curve, answer, to)) answer = end;
-  }
-  return answer;
+  return curves;
 }
 
 // No point of a stroke lies nearer than this, but for rounding: the box about its control points.
@@ -146,10 +93,11 @@ Path::Path(std::vector<Curve> curves) : curves_(std::move(curves)) {
 }
 
 Path Path::through(const std::vector<Point>& points) {
-  require(points.size() >= 2, "a path needs two points");
-  Path path;
-  for (std::size_t i = 1; i < points.size(); ++i) path.add(Segment{points[i - 1], points[i]});
-  return path;
+  return Path(strokes_through(points.begin(), points.end()));
+}
+
+Path Path::through(std::initializer_list<Point> points) {
+  return Path(strokes_through(points.begin(), points.end()));
 }
 
 void Path::add(const Curve& curve) {
@@ -159,7 +107,7 @@ void Path::add(const Curve& curve) {
 
 void Path::add(const Path& path) {
   const std::size_t count = path.curves_.size();  // the path may be this one
-  if (empty()) curves_.reserve(count);
+  if (curves_.capacity() < curves_.size() + count) curves_.reserve(2 * curves_.size() + count);
   for (std::size_t i = 0; i < count; ++i) add(Curve(path.curves_[i]));
 }
 
@@ -242,9 +190,9 @@ Path reversed(const Path& path) {
 }
 
 Path placed(const Path& path, const Placement& placement) {
-  Path moved;
-  for (const Curve& curve : path.curves()) moved.add(placed(curve, placement));
-  return moved;
+  std::vector<Curve> curves = path.curves();
+  for (Curve& curve : curves) curve = placed(curve, placement);
+  return Path(std::move(curves));
 }
 
 std::vector<Point> flattened(const Path& path, double tolerance) {

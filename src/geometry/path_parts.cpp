@@ -1,5 +1,6 @@
 #include "blockwright/geometry/path_parts.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 #include <vector>
@@ -32,23 +33,27 @@ bool comes_before(PathPlace a, PathPlace b) {
 }
 
 Path part_before(const Path& path, PathPlace place) {
-  Path part;
-  for (std::size_t i = 0; i < place.curve && i < path.curves().size(); ++i) {
-    part.add(path.curves()[i]);
+  const std::vector<Curve>& curves = path.curves();
+  const std::size_t whole = std::min(place.curve, curves.size());
+  std::vector<Curve> part;
+  part.reserve(whole + 1);
+  part.assign(curves.begin(), curves.begin() + static_cast<std::ptrdiff_t>(whole));
+  if (whole < curves.size() && place.t > 0.0) {
+    part.push_back(split_at(curves[whole], place.t).first);
   }
-  if (place.curve < path.curves().size() && place.t > 0.0) {
-    part.add(split_at(path.curves()[place.curve], place.t).first);
-  }
-  return part;
+  return Path(std::move(part));
 }
 
 Path part_after(const Path& path, PathPlace place) {
-  Path part;
-  if (place.curve < path.curves().size() && place.t < 1.0) {
-    part.add(split_at(path.curves()[place.curve], place.t).second);
+  const std::vector<Curve>& curves = path.curves();
+  if (place.curve >= curves.size()) return {};
+  std::vector<Curve> part(curves.begin() + static_cast<std::ptrdiff_t>(place.curve), curves.end());
+  if (place.t < 1.0) {
+    part.front() = split_at(part.front(), place.t).second;
+  } else {
+    part.erase(part.begin());
   }
-  for (std::size_t i = place.curve + 1; i < path.curves().size(); ++i) part.add(path.curves()[i]);
-  return part;
+  return Path(std::move(part));
 }
 
 Path part_between(const Path& path, PathPlace from, PathPlace to) {
@@ -57,24 +62,29 @@ Path part_between(const Path& path, PathPlace from, PathPlace to) {
   return part_after(part_before(path, to), {from.curve, within});
 }
 
-Path starting_at(const Path& path, Point start) {
-  std::vector<Curve> curves = path.curves();
+Path starting_at(Path path, Point start) {
+  std::vector<Curve> curves = std::move(path).curves();
   if (!curves.empty()) curves.front() = starting_at(curves.front(), start);
   return Path(std::move(curves));
 }
 
-Path ending_at(const Path& path, Point end) { return reversed(starting_at(reversed(path), end)); }
+Path ending_at(Path path, Point end) {
+  std::vector<Curve> curves = std::move(path).curves();
+  if (!curves.empty()) curves.back() = reversed(starting_at(reversed(curves.back()), end));
+  return Path(std::move(curves));
+}
 
-Path without_straight_joints(const Path& path) {
-  std::vector<Curve> curves;
-  curves.reserve(path.curves().size());
-  for (const Curve& curve : path.curves()) {
-    if (curves.empty() || !goes_straight_on(curves.back(), curve)) {
-      curves.push_back(curve);
+Path without_straight_joints(Path path) {
+  std::vector<Curve> curves = std::move(path).curves();
+  std::size_t kept = 0;
+  for (std::size_t i = 1; i < curves.size(); ++i) {
+    if (goes_straight_on(curves[kept], curves[i])) {
+      curves[kept] = Segment{start_of(curves[kept]), end_of(curves[i])};
     } else {
-      curves.back() = Segment{start_of(curves.back()), end_of(curve)};
+      curves[++kept] = curves[i];
     }
   }
+  if (kept + 1 < curves.size()) curves.resize(kept + 1);
   return Path(std::move(curves));
 }
 
@@ -85,8 +95,7 @@ void append(Path& path, const Path& next, double snap) {
     return;
   }
   append_line(path, next.start(), snap);
-  path.add(starting_at(next.curves().front(), path.end()));
-  for (std::size_t i = 1; i < next.curves().size(); ++i) path.add(next.curves()[i]);
+  path.add(starting_at(next, path.end()));
 }
 
 void append_line(Path& path, Point to, double snap) {

@@ -167,8 +167,8 @@ std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch
                     fixed(whole, 3) + " mm");
 }
 
-bool cuts(const Edge& edge, const Dart& dart) {
-  const Path legs = Path::through({dart.legs[0], dart.point, dart.legs[1]});
+// `legs` are the dart's, as they are stitched.
+bool cuts(const Edge& edge, const Dart& dart, const Path& legs) {
   const auto crossings = intersections(legs, edge.path);
   return std::any_of(crossings.begin(), crossings.end(), [&](const PathCrossing& crossing) {
     const Point p = crossing.point;
@@ -210,8 +210,9 @@ std::optional<Problem> find_problem(const Piece& piece) {
 
 std::optional<CutDart> find_cut_dart(const Piece& piece) {
   for (const Dart& dart : piece.darts) {
+    const Path legs = Path::through({dart.legs[0], dart.point, dart.legs[1]});
     for (const Edge& edge : piece.edges) {
-      if (edge.name != dart.edge && cuts(edge, dart)) return CutDart{edge.name, dart.name};
+      if (edge.name != dart.edge && cuts(edge, dart, legs)) return CutDart{edge.name, dart.name};
     }
   }
   return std::nullopt;

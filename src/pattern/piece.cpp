@@ -57,6 +57,7 @@ std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge) {
 // The stretches before, between and after the mouths: always one more than there are mouths.
 std::vector<Path> stretches_between(const std::vector<Mouth>& mouths, const Path& path) {
   std::vector<Path> stretches;
+  stretches.reserve(mouths.size() + 1);
   PathPlace from;
   for (const Mouth& mouth : mouths) {
     stretches.push_back(part_between(path, from, mouth.in.place));

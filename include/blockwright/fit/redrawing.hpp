@@ -69,7 +69,9 @@ class Redrawing {
  public:
   using Node = std::size_t;
 
+  /// `open` must stay as it is for as long as it is redrawn.
   explicit Redrawing(const Opened& open);
+  explicit Redrawing(Opened&&) = delete;
 
   [[nodiscard]] Node corner(Corner which) const;
   /// The across point, where the armhole's two strokes meet.
@@ -150,7 +152,7 @@ class Redrawing {
   void set_darts(Opened& result) const;
   void set_marks(Opened& result) const;
 
-  Opened open_;
+  const Opened* open_;
   std::vector<NodeState> nodes_;
   std::vector<Stroke> strokes_;
   std::vector<DartState> darts_;

@@ -3,6 +3,7 @@
 #include "blockwright/geometry/curve.hpp"
 
 #include <cstddef>
+#include <initializer_list>
 #include <utility>
 #include <vector>
 
@@ -23,6 +24,7 @@ class Path {
   explicit Path(std::vector<Curve> curves);
   /// A path through the points by straight strokes. Requires: at least two points.
   static Path through(const std::vector<Point>& points);
+  static Path through(std::initializer_list<Point> points);
 
   /// Requires: the stroke starts where the path ends.
   void add(const Curve& curve);
@@ -80,9 +82,7 @@ int inflections(const std::vector<Path>& paths);
 /// Vertices of a polyline that leaves the path by at most `tolerance` mm; ends are exact.
 /// Requires: tolerance > 0.
 std::vector<Point> flattened(const Path& path, double tolerance);
-/// Nearest point of the path, the first of several equally near; exact to about 1e-9 mm for points
-/// not near a centre of curvature. Strokes are searched from 32 samples: a stroke that wriggles
-/// within a thirtieth of its parameter may hide a nearer point.
+/// Nearest point of the path, the first of several equally near; as exact as nearest_parameter().
 /// Requires: path is not empty.
 NearestOnPath nearest(const Path& path, Point to);
 

@@ -17,13 +17,12 @@ Path part_between(const Path& path, PathPlace from, PathPlace to);
 
 /// The path with its start or its end moved, the rest unchanged (a cubic's nearest handle moves
 /// too). Meant for rounding errors.
-Path starting_at(const Path& path, Point start);
-
-Path ending_at(const Path& path, Point end);
+Path starting_at(Path path, Point start);
+Path ending_at(Path path, Point end);
 
 /// The path with straight strokes that go on in one line made one stroke; no point moves by more
 /// than 1e-9 mm.
-Path without_straight_joints(const Path& path);
+Path without_straight_joints(Path path);
 
 /// Appends `next` to `path`: joined exactly where the gap is no more than `snap` mm (the start of
 /// `next` is moved), bridged by a straight stroke where it is wider.
