@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 #include <vector>
 
 namespace blockwright {
@@ -42,13 +41,18 @@ std::vector<Chord> chords_of(const Path& closed, double tolerance) {
   return chords;
 }
 
+struct LeftEnd {
+  double x;
+  std::size_t place;
+};
+
 // Places of the chords by their left ends; chords that share one keep the order of travel.
-std::vector<std::size_t> from_left_to_right(const std::vector<Chord>& chords) {
-  std::vector<std::size_t> order(chords.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::sort(order.begin(), order.end(), [&](std::size_t i, std::size_t j) {
-    const double a = chords[i].box.left, b = chords[j].box.left;
-    return a != b ? a < b : i < j;
+std::vector<LeftEnd> from_left_to_right(const std::vector<Chord>& chords) {
+  std::vector<LeftEnd> order;
+  order.reserve(chords.size());
+  for (const Chord& chord : chords) order.push_back({chord.box.left, chord.place});
+  std::sort(order.begin(), order.end(), [](const LeftEnd& a, const LeftEnd& b) {
+    return a.x != b.x ? a.x < b.x : a.place < b.place;
   });
   return order;
 }
@@ -117,9 +121,9 @@ std::optional<Point> find_crossing(const Path& closed, double tolerance) {
   const auto chords = chords_of(closed, tolerance);
   const auto order = from_left_to_right(chords);
   for (auto i = order.begin(); i != order.end(); ++i) {
-    const Chord& s = chords[*i];
-    for (auto j = i + 1; j != order.end() && chords[*j].box.left <= s.box.right; ++j) {
-      const Chord& t = chords[*j];
+    const Chord& s = chords[i->place];
+    for (auto j = i + 1; j != order.end() && j->x <= s.box.right; ++j) {
+      const Chord& t = chords[j->place];
       if (t.box.bottom > s.box.top || t.box.top < s.box.bottom) continue;
       if (const auto point = crossing_of(s, t, chords.size())) return point;
     }
