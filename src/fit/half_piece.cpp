@@ -61,25 +61,24 @@ void set_lines(Piece& piece, const Opened& open) {
   }
 }
 
-bool same_dart(const Dart& a, const Dart& b) {
-  return a.name == b.name && a.edge == b.edge && a.apex == b.apex && a.point == b.point &&
-         a.legs == b.legs && a.cap == b.cap;
-}
-
 }  // namespace
 
 bool same_shape(const Piece& a, const Piece& b) {
   return std::equal(a.edges.begin(), a.edges.end(), b.edges.begin(), b.edges.end(),
                     [](const Edge& x, const Edge& y) { return x.path == y.path; }) &&
-         std::equal(a.darts.begin(), a.darts.end(), b.darts.begin(), b.darts.end(), same_dart) &&
-         a.balance_lines.size() == b.balance_lines.size() &&
+         a.darts == b.darts && a.balance_lines.size() == b.balance_lines.size() &&
          std::equal(a.notches.begin(), a.notches.end(), b.notches.begin(), b.notches.end(),
                     [](const Notch& x, const Notch& y) { return x.along == y.along; });
 }
 
+bool same_shape(const Opened& a, const Opened& b) {
+  return a.edges == b.edges && a.notches == b.notches && a.fullness == b.fullness &&
+         a.piece.balance_lines.size() == b.piece.balance_lines.size();
+}
+
 Piece finished_piece(const Opened& open, const Piece& before) {
+  if (same_shape(open, opened(before))) return before;
   Piece piece = put_together(open);
-  if (same_shape(piece, put_together(opened(before)))) return before;
   set_landmarks(piece, open);
   set_lines(piece, open);
   return piece;

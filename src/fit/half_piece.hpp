@@ -8,7 +8,8 @@ namespace blockwright {
 /// piece whose edges and darts are what they were is returned as `before`.
 Piece finished_piece(const Opened& open, const Piece& before);
 
-/// True if edges and darts are the same to the last bit.
+/// True if edges, darts and marks are the same to the last bit.
 bool same_shape(const Piece& a, const Piece& b);
+bool same_shape(const Opened& a, const Opened& b);
 
 }  // namespace blockwright

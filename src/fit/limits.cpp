@@ -11,6 +11,7 @@
 #include "refuse.hpp"
 
 #include <cmath>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -209,11 +210,13 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
   require_clear_of_bust(before, after);
   require_stretches(before.front, after.front);
   require_stretches(before.back, after.back);
-  const Piece front = put_together(after.front), back = put_together(after.back);
-  require_darts(before.front, front);
-  require_darts(before.back, back);
-  require_outline(front);
-  require_outline(back);
+  for (const auto& [was, is] :
+       {std::pair{&before.front, &after.front}, {&before.back, &after.back}}) {
+    if (same_shape(*was, *is)) continue;
+    const Piece piece = put_together(*is);
+    require_darts(*was, piece);
+    require_outline(piece);
+  }
 }
 
 Problems judge_centres(const Halves& halves) {

@@ -78,9 +78,11 @@ Curve part_of(const Curve& curve, double from, double to) {
 
 // Number of equal parameter steps after which the chord error is below the tolerance, from the
 // largest second difference of the control points (Wang's bound).
-int flattening_steps(const CubicCurve& c, double tolerance) {
+int flattening_steps(const Curve& curve, double tolerance) {
+  const auto* c = std::get_if<CubicCurve>(&curve);
+  if (c == nullptr) return 1;
   const double bend =
-      std::max(norm((c.p2 - c.p1) - (c.p1 - c.p0)), norm((c.p3 - c.p2) - (c.p2 - c.p1)));
+      std::max(norm((c->p2 - c->p1) - (c->p1 - c->p0)), norm((c->p3 - c->p2) - (c->p2 - c->p1)));
   return std::max(1, static_cast<int>(std::ceil(std::sqrt(0.75 * bend / tolerance))));
 }
 
@@ -199,13 +201,16 @@ std::vector<Point> flattened(const Path& path, double tolerance) {
   require(tolerance > 0.0, "a flattening tolerance must be positive");
   std::vector<Point> points;
   if (path.empty()) return points;
+  std::size_t strokes = 0;
+  for (const Curve& curve : path.curves()) {
+    strokes += static_cast<std::size_t>(flattening_steps(curve, tolerance));
+  }
+  points.reserve(1 + strokes);
   points.push_back(path.start());
   for (const Curve& curve : path.curves()) {
-    if (const auto* c = std::get_if<CubicCurve>(&curve)) {
-      const int steps = flattening_steps(*c, tolerance);
-      for (int i = 1; i < steps; ++i) {
-        points.push_back(point_at(curve, static_cast<double>(i) / steps));
-      }
+    const int steps = flattening_steps(curve, tolerance);
+    for (int i = 1; i < steps; ++i) {
+      points.push_back(point_at(curve, static_cast<double>(i) / steps));
     }
     points.push_back(end_of(curve));
   }

@@ -18,6 +18,7 @@ struct OpenEdge {
   EdgeRole role = EdgeRole::Seam;
   std::vector<Path> stretches;  ///< one more than darts
   std::vector<Dart> darts;      ///< in the order of the edge
+  bool operator==(const OpenEdge&) const = default;
 };
 
 /// Where a mark stands: it keeps to its stretch while darts open and close beside it.
@@ -25,6 +26,7 @@ struct Anchor {
   std::size_t edge = 0;
   std::size_t stretch = 0;
   double along = 0.0;  ///< mm from the start of the stretch
+  bool operator==(const Anchor&) const = default;
 };
 
 /// A dart of an opened piece.

@@ -62,6 +62,8 @@ struct Dart {
   [[nodiscard]] double intake() const { return distance(legs[0], legs[1]); }
   /// Length of each leg from the apex, in mm.
   [[nodiscard]] double leg() const { return distance(apex, legs[0]); }
+
+  bool operator==(const Dart&) const = default;
 };
 
 /// Length of an edge that is taken up without a dart.
