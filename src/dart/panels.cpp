@@ -300,6 +300,18 @@ void rename_in(Pattern& pattern, const std::string& old, const Cut& cut, const O
   }
 }
 
+void require_whole(const Piece& panel, const PanelSeam& seam) {
+  if (const auto cut = find_cut_dart(panel)) {
+    refuse("dart.blocked", seam.from,
+           "the " + cut->edge + " seam would cut through the dart " + cut->dart,
+           "merge the darts that lie side by side first, or lead the seam elsewhere");
+  }
+  if (const auto problem = find_problem(panel)) {
+    refuse("dart.blocked", seam.from, "the panels would not hold together: " + problem->message,
+           "lead the seam elsewhere");
+  }
+}
+
 void replace_piece(Pattern& pattern, std::size_t old, const Piece& centre, const Piece& side) {
   pattern.pieces[old] = centre;
   pattern.pieces.insert(pattern.pieces.begin() + static_cast<std::ptrdiff_t>(old) + 1, side);
@@ -348,10 +360,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   set_seam_notches(lines, has_edge(centre, "centre_back"), walk, centre, side);
   for (Piece* panel : {&centre, &side}) {
     *panel = with_clear_grain(*panel);
-    if (const auto problem = find_problem(*panel)) {
-      refuse("dart.blocked", seam.from, "the panels would not hold together: " + problem->message,
-             "lead the seam elsewhere");
-    }
+    require_whole(*panel, seam);
   }
   replace_piece(panels.pattern, from.piece, centre, side);
   rename_in(panels.pattern, old.name, cut, open, centre, side);

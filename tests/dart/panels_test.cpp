@@ -203,6 +203,26 @@ TEST_CASE("A panel seam that would cut gathers in two is refused") {
   }
 }
 
+// Rounded over the bust point, the seam would run into the dart beside the one that it follows.
+TEST_CASE("A panel seam that would cut a dart beside it is refused") {
+  int refused = 0;
+  for (const Pattern& block : blocks_with_two_front_darts(20, 51)) {
+    const Pattern two =
+        pivot(block, {"front.waist", "front.waist", 0.69, std::nullopt, std::nullopt}).pattern;
+    try {
+      const Pattern cut =
+          cut_into_panels(two, {"front.centre_front", "front.waist", "", ""}).pattern;
+      for (const Piece& piece : cut.pieces) CHECK_FALSE(find_cut_dart(piece).has_value());
+    } catch (const InputError& error) {
+      ++refused;
+      CHECK(error.problem().code == "dart.blocked");
+      CHECK(error.problem().message.find("would cut through the dart waist_2") !=
+            std::string::npos);
+    }
+  }
+  CHECK(refused > 0);
+}
+
 TEST_CASE("A panel that keeps its piece's name has the places of its own edges only") {
   const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
   const Pattern cut =
