@@ -41,7 +41,10 @@ struct Stretch {
 
   [[nodiscard]] Box box() const {
     Box b;
-    for (const Point p : {curve.p0, curve.p1, curve.p2, curve.p3}) b.include(p);
+    b.include(curve.p0);
+    b.include(curve.p1);
+    b.include(curve.p2);
+    b.include(curve.p3);
     return b;
   }
   [[nodiscard]] double size() const { return std::max(box().width(), box().height()); }

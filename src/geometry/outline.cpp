@@ -1,9 +1,8 @@
 #include "blockwright/geometry/outline.hpp"
 
-#include "blockwright/geometry/box.hpp"
-
 #include <algorithm>
 #include <cmath>
+#include <utility>
 #include <vector>
 
 namespace blockwright {
@@ -21,8 +20,12 @@ double swept_area(const Segment& s) { return 0.5 * (s.a.x * s.b.y - s.a.y * s.b.
 
 struct Chord {
   Point a, b;
-  Box box;
   std::size_t place;  // in the order of travel
+
+  [[nodiscard]] double left() const { return std::min(a.x, b.x); }
+  [[nodiscard]] double right() const { return std::max(a.x, b.x); }
+  [[nodiscard]] double bottom() const { return std::min(a.y, b.y); }
+  [[nodiscard]] double top() const { return std::max(a.y, b.y); }
 };
 
 std::vector<Chord> chords_of(const Path& closed, double tolerance) {
@@ -33,27 +36,18 @@ std::vector<Chord> chords_of(const Path& closed, double tolerance) {
     const Point a = points[i];
     const Point b = points[(i + 1) % points.size()];
     if (distance(a, b) <= kJointTolerance) continue;
-    Chord chord{a, b, {}, chords.size()};
-    chord.box.include(a);
-    chord.box.include(b);
-    chords.push_back(chord);
+    chords.push_back({a, b, chords.size()});
   }
   return chords;
 }
 
-struct LeftEnd {
-  double x;
-  std::size_t place;
-};
-
-// Places of the chords by their left ends; chords that share one keep the order of travel.
-std::vector<LeftEnd> from_left_to_right(const std::vector<Chord>& chords) {
-  std::vector<LeftEnd> order;
+// Left ends and places of the chords, sorted; chords that share a left end keep the order of
+// travel.
+std::vector<std::pair<double, std::size_t>> from_left_to_right(const std::vector<Chord>& chords) {
+  std::vector<std::pair<double, std::size_t>> order;
   order.reserve(chords.size());
-  for (const Chord& chord : chords) order.push_back({chord.box.left, chord.place});
-  std::sort(order.begin(), order.end(), [](const LeftEnd& a, const LeftEnd& b) {
-    return a.x != b.x ? a.x < b.x : a.place < b.place;
-  });
+  for (const Chord& chord : chords) order.emplace_back(chord.left(), chord.place);
+  std::sort(order.begin(), order.end());
   return order;
 }
 
@@ -121,10 +115,11 @@ std::optional<Point> find_crossing(const Path& closed, double tolerance) {
   const auto chords = chords_of(closed, tolerance);
   const auto order = from_left_to_right(chords);
   for (auto i = order.begin(); i != order.end(); ++i) {
-    const Chord& s = chords[i->place];
-    for (auto j = i + 1; j != order.end() && j->x <= s.box.right; ++j) {
-      const Chord& t = chords[j->place];
-      if (t.box.bottom > s.box.top || t.box.top < s.box.bottom) continue;
+    const Chord& s = chords[i->second];
+    const double right = s.right(), bottom = s.bottom(), top = s.top();
+    for (auto j = i + 1; j != order.end() && j->first <= right; ++j) {
+      const Chord& t = chords[j->second];
+      if (t.bottom() > top || t.top() < bottom) continue;
       if (const auto point = crossing_of(s, t, chords.size())) return point;
     }
   }

@@ -108,9 +108,13 @@ void Path::add(const Curve& curve) {
 }
 
 void Path::add(const Path& path) {
-  const std::size_t count = path.curves_.size();  // the path may be this one
-  if (curves_.capacity() < curves_.size() + count) curves_.reserve(2 * curves_.size() + count);
-  for (std::size_t i = 0; i < count; ++i) add(Curve(path.curves_[i]));
+  if (path.empty()) return;
+  if (&path == this) {
+    add(Path(path));
+    return;
+  }
+  if (!empty()) require_joint(end(), path.start());
+  curves_.insert(curves_.end(), path.curves_.begin(), path.curves_.end());
 }
 
 Point Path::start() const {
