@@ -37,6 +37,13 @@ void name_contradictions(BlockRun& run) {
                        "client file"});
 }
 
+/// Where nothing can be drawn, it is said of which file.
+void name_file_in_errors(BlockRun& run) {
+  for (Problem& problem : run.problems) {
+    if (problem.severity == Severity::Error) problem.where = run.file + ": " + problem.where;
+  }
+}
+
 /// A correction that cannot be applied is told with the client file and its number there.
 FittedPattern fitted(const BlockRun& run) {
   std::vector<Correction> corrections;
@@ -103,6 +110,7 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
   add(run.problems, run.checks.problems);
   errors_first(run.problems);
   name_contradictions(run);
+  name_file_in_errors(run);
   run.fitted.pattern = run.block.pattern;
   if (has_errors(run.problems)) return run;
   run.corrections = active_corrections(client, before_toile);

@@ -135,7 +135,7 @@ TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option
   }
 }
 
-TEST_CASE("A set that no check lets pass is refused and nothing is written") {
+TEST_CASE("A set that no check lets pass is refused by its file's name and nothing is written") {
   // The armscye of a large arm in a bodice with hardly any height between waist and shoulder.
   MemoryFiles files = with_client(R"({
     "format": "blockwright-client-1", "name": "Nobody", "unit": "cm",
@@ -145,6 +145,10 @@ TEST_CASE("A set that no check lets pass is refused and nothing is written") {
   const JobResult result = run_job(job_of(), files);
   CHECK(result.exit_code == 1);
   CHECK(has_errors(result.problems));
+  for (const Problem& problem : result.problems) {
+    if (problem.severity != Severity::Error) continue;
+    CHECK(problem.where.find("people/odile.json: ") == 0);
+  }
   CHECK(files.files.size() == 1);
 }
 
