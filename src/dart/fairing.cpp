@@ -4,6 +4,7 @@
 #include "blockwright/geometry/solve.hpp"
 
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace blockwright {
@@ -13,6 +14,8 @@ namespace {
 // turn would else be pressed into it.
 constexpr double kShortestTurn = 20.0;
 constexpr double kSnap = 1e-6;
+// Such a cubic is as long as the strokes that it stands for, in mm.
+constexpr double kLengthKept = 0.01;
 // A cubic's handle carries its points by 3 (1 - t) t^2 of its own way, most at t = 2/3.
 constexpr double kMostByHandle = 4.0 / 9.0;
 
@@ -22,8 +25,9 @@ CubicCurve as_cubic(const Curve& curve) {
   return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
 }
 
-// One cubic in place of several strokes: the same ends, directions and length.
-CubicCurve one_stroke(const Path& path) {
+// One cubic in place of several strokes: the same ends, directions and length. Nothing where they
+// bow so far that no such cubic follows them.
+std::optional<CubicCurve> one_stroke(const Path& path) {
   const Point from = path.start(), to = path.end();
   const Vec leaving = start_tangent(path), arriving = end_tangent(path);
   const auto with_handles = [&](double handle) {
@@ -31,7 +35,28 @@ CubicCurve one_stroke(const Path& path) {
   };
   const double whole = length(path);
   const auto too_long = [&](double handle) { return length(Curve(with_handles(handle))) - whole; };
-  return with_handles(solve_between(too_long, 0.2 * whole, 0.5 * whole, 1e-9));
+  const double handle = solve_between(too_long, 0.2 * whole, 0.5 * whole, 1e-9);
+  if (std::abs(too_long(handle)) > kLengthKept) return std::nullopt;
+  return with_handles(handle);
+}
+
+std::optional<Faired> turned_within(const Path& path, Angle by, double reach) {
+  const double whole = length(path);
+  Path turned = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
+  const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
+  const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
+  const auto stroke = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
+  if (!stroke) return std::nullopt;
+  CubicCurve last = *stroke;
+  const Point handle = last.p2;
+  last.p2 = rotated_about(handle, last.p3, by);
+  for (std::size_t i = 0; !whole_tail && i + 1 < tail.curves().size(); ++i) {
+    append(turned, Path({tail.curves()[i]}), kSnap);
+  }
+  append(turned, Path({last}), kSnap);
+  const double moved =
+      whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
+  return Faired{std::move(turned), moved};
 }
 
 }  // namespace
@@ -49,20 +74,10 @@ double largest_distance(const Path& of, const Path& from) {
 }
 
 Faired with_end_turned(const Path& path, Angle by, double reach) {
-  const double whole = length(path);
-  Path turned = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
-  const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
-  const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
-  CubicCurve last = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
-  const Point handle = last.p2;
-  last.p2 = rotated_about(handle, last.p3, by);
-  for (std::size_t i = 0; !whole_tail && i + 1 < tail.curves().size(); ++i) {
-    append(turned, Path({tail.curves()[i]}), kSnap);
+  for (double within = reach; within >= kShortestTurn; within *= 0.5) {
+    if (auto faired = turned_within(path, by, within)) return std::move(*faired);
   }
-  append(turned, Path({last}), kSnap);
-  const double moved =
-      whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
-  return {std::move(turned), moved};
+  return {path, 0.0};
 }
 
 Faired with_start_turned(const Path& path, Angle by, double reach) {
