@@ -15,6 +15,8 @@ constexpr double kSmooth = 3.0;         // degrees
 /// Published band for a block's armhole over the body's armscye (docs/sources.md).
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
+/// The least height of an armhole over the waist. Ours: far below any body's.
+constexpr double kLeastOverWaist = 20.0;
 constexpr const char* kReport = "do not cut; please report it with the client file";
 
 Problem off(const char* code, std::string where, const std::string& what, double by,
@@ -192,6 +194,10 @@ Problems check_levels(const CheckInput& input) {
 
 namespace {
 
+constexpr const char* kShortSide =
+    "upper_arm_girth, armscye_girth, side_length, scye_depth, back_waist_length and the shoulder "
+    "slope contradict each other: take them again, and look at the eases";
+
 // The back armhole goes up from the underarm to the across point, on every body. The front's across
 // point may lie lower while the bust dart is open.
 Problems sunken_armhole(const Piece& back) {
@@ -199,16 +205,38 @@ Problems sunken_armhole(const Piece& back) {
   if (up > 0.0) return {};
   return {{Severity::Error, "check.armhole", "back.armhole",
            "the across-back point would lie " + fixed(-up, 1) + " mm below the underarm",
-           "back_waist_length, side_length, scye_depth and the shoulder slope contradict each "
-           "other: take them again, and look at the eases"}};
+           kShortSide}};
+}
+
+double lowest(const Path& path) {
+  double y = path.start().y;
+  for (const Point p : flattened(path, 0.1)) y = std::fmin(y, p.y);
+  return y;
+}
+
+double highest(const Path& path) {
+  double y = path.start().y;
+  for (const Point p : flattened(path, 0.1)) y = std::fmax(y, p.y);
+  return y;
+}
+
+Problems armhole_at_waist(const Piece& piece) {
+  const double up = lowest(piece.edge("armhole").path) - highest(piece.edge("waist").path);
+  if (up >= kLeastOverWaist) return {};
+  return {{Severity::Error, "check.armhole", piece.name + ".armhole",
+           "the armhole would reach down to " + fixed(up, 1) + " mm above the waist; at least " +
+               fixed(kLeastOverWaist, 0) + " mm are left on a block",
+           kShortSide}};
 }
 
 }  // namespace
 
 Problems check_armhole(const CheckInput& input) {
   using enum MeasurementName;
-  if (Problems sunken = sunken_armhole(input.pattern.piece("back")); !sunken.empty()) {
-    return sunken;
+  const Piece &front = input.pattern.piece("front"), &back = input.pattern.piece("back");
+  for (Problems problems :
+       {sunken_armhole(back), armhole_at_waist(back), armhole_at_waist(front)}) {
+    if (!problems.empty()) return problems;
   }
   const double more = BlockMeasures(input.pattern).armhole() - input.body[ArmscyeGirth];
   const double asked = input.ease[ArmscyeGirth];

@@ -19,8 +19,8 @@ Problems check_curves(const CheckInput& input);
 Problems check_darts(const CheckInput& input);
 /// check.level: the bust line meets itself at the side seam.
 Problems check_levels(const CheckInput& input);
-/// check.armhole: the back armhole rises to its across point; the armhole's length against the
-/// armscye.
+/// check.armhole: the armhole keeps clear of the waist, the back's rises to its across point; its
+/// length against the armscye.
 Problems check_armhole(const CheckInput& input);
 
 }  // namespace blockwright

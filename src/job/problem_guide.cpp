@@ -27,10 +27,9 @@ constexpr std::array kGuides = {
           "This is a fault of the program: do not cut, and report it with the client file."},
     Guide{"check.armhole",
           "The armhole would be shorter than the armscye plus 20 mm or longer than it plus 90 mm, "
-          "or the back underarm would lie above the across-back point, whatever the draft tries: "
-          "armscye "
-          "girth, side length, the lengths over bust and back and the shoulder slope contradict "
-          "each other.",
+          "or reach down to within 20 mm of the waist, or the back underarm would lie above the "
+          "across-back point, whatever the draft tries: armscye girth, side length, the lengths "
+          "over bust and back and the shoulder slope contradict each other.",
           "Take these measurements again with a waist tape tied on; the armscye runs over the "
           "shoulder point and through the armpit with the arm hanging."},
     Guide{"check.curve", "A neckline or an armhole bends back where it should run on.",

@@ -111,6 +111,28 @@ TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued")
   CHECK(it->where == "front.armhole");
 }
 
+// An upper arm nearly as thick as the bust, on a side of 9 cm.
+TEST_CASE("A draft whose armhole would reach down to the waist is refused") {
+  Session session = bust_only(603.9);
+  tape(session, UpperChestGirth, 600.0);
+  tape(session, UnderbustGirth, 500.0);
+  tape(session, HipGirth, 1795.4);
+  tape(session, UpperArmGirth, 562.2);
+  tape(session, FrontShoulderSlant, 260.0);
+  tape(session, AcrossBack, 221.6);
+  tape(session, AcrossFront, 191.6);
+  Ease ease = Ease::of_toile();
+  ease.set(UnderbustGirth, -200.0);
+  ease.set(FrontShoulderSlant, 16.0);
+  ease.set(SideLength, -200.0);
+  ease.set(ScyeDepth, -200.0);
+  const CheckReport report = checked_block(session, ease).report;
+  const auto it = std::find_if(report.problems.begin(), report.problems.end(),
+                               [](const Problem& p) { return p.code == "check.armhole"; });
+  REQUIRE(it != report.problems.end());
+  CHECK(it->where == "front.armhole");
+}
+
 // A back 20 cm shorter than it was taped, by an ease that nobody gives.
 TEST_CASE("A draft whose back underarm would lie above its across point is refused") {
   Session session = bust_only(741.2);
