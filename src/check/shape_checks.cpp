@@ -2,6 +2,7 @@
 
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/geometry/box.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -208,24 +209,14 @@ Problems sunken_armhole(const Piece& back) {
            kShortSide}};
 }
 
-double lowest(const Path& path) {
-  double y = path.start().y;
-  for (const Point p : flattened(path, 0.1)) y = std::fmin(y, p.y);
-  return y;
-}
-
-double highest(const Path& path) {
-  double y = path.start().y;
-  for (const Point p : flattened(path, 0.1)) y = std::fmax(y, p.y);
-  return y;
-}
-
 Problems armhole_at_waist(const Piece& piece) {
-  const double up = lowest(piece.edge("armhole").path) - highest(piece.edge("waist").path);
+  const double up =
+      box_of(piece.edge("armhole").path).bottom - box_of(piece.edge("waist").path).top;
   if (up >= kLeastOverWaist) return {};
   return {{Severity::Error, "check.armhole", piece.name + ".armhole",
-           "the armhole would reach down to " + fixed(up, 1) + " mm above the waist; at least " +
-               fixed(kLeastOverWaist, 0) + " mm are left on a block",
+           "the armhole would reach down to " + fixed(std::fmax(up, 0.0), 1) +
+               " mm above the waist; at least " + fixed(kLeastOverWaist, 0) +
+               " mm are left on a block",
            kShortSide}};
 }
 

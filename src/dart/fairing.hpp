@@ -13,8 +13,8 @@ struct Faired {
 
 /// The path with its end (or start) direction turned, anticlockwise positive. Both ends of the path
 /// stay, and so does everything further than `reach` mm from the turned end; the change fades out
-/// smoothly. For small turns: about 20 degrees. A path whose end bows too far to be turned so is left
-/// as it is.
+/// smoothly. For small turns: about 20 degrees. A path whose end bows too far to be turned so is
+/// left as it is.
 Faired with_end_turned(const Path& path, Angle by, double reach);
 Faired with_start_turned(const Path& path, Angle by, double reach);
 
