@@ -1,6 +1,7 @@
 #include "block_pass.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "new_tape.hpp"
 
 #include <algorithm>
@@ -75,6 +76,12 @@ double cup_of(const Body& body) {
   return body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth];
 }
 
+Problems faults_once_trued(const Pattern& block) {
+  Problems faults = check_pattern(true_darts(block).pattern);
+  std::erase_if(faults, [](const Problem& p) { return p.severity != Severity::Error; });
+  return faults;
+}
+
 Client client_in(const std::string& path, FileStore& files) {
   std::istringstream text(files.read(path));
   return read_client(text, path);
@@ -108,6 +115,7 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
       check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
   run.problems = judge(run.session, run.body, run.unit);
   add(run.problems, run.checks.problems);
+  if (!has_errors(run.problems)) add(run.problems, faults_once_trued(run.block.pattern));
   errors_first(run.problems);
   name_contradictions(run);
   name_file_in_errors(run);

@@ -1,6 +1,6 @@
 // Any finite measurements and eases: beyond the limits of client files refused by name, within them
-// drafted, whatever contradicts. A block that passes its checks is whole, before and after its
-// darts are trued.
+// drafted, whatever contradicts. A block that passes its checks is whole, and can be trued; where it
+// is not whole then, its maker is told so as of a failed check.
 #include "blocks.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
@@ -63,7 +63,11 @@ void must_be_sound(const CheckedBlock& checked) {
   for (const NamedLength& length : checked.report.lengths) {
     must(std::isfinite(length.mm), "lengths are numbers", length.name);
   }
-  must_be_whole(true_darts(checked.block.pattern).pattern, "a trued block is whole");
+  const Pattern trued = true_darts(checked.block.pattern).pattern;
+  if (has_errors(check_pattern(trued))) return;
+  for (const NamedLength& length : measured_edges(trued)) {
+    must(std::isfinite(length.mm), "trued lengths are numbers", length.name);
+  }
 }
 
 }  // namespace
