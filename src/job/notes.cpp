@@ -84,18 +84,6 @@ std::vector<std::string> estimated_lines(const BlockRun& run) {
 
 }  // namespace
 
-std::string cut_name(CutStyle cut) {
-  switch (cut) {
-    case CutStyle::Toile:
-      return "toile";
-    case CutStyle::Card:
-      return "card";
-    case CutStyle::Net:
-      return "net";
-  }
-  return "net";
-}
-
 std::string unit_name(Unit unit) { return unit == Unit::Cm ? "cm" : "in"; }
 
 std::string in_unit(double mm, Unit unit) {
@@ -119,8 +107,8 @@ std::string value_text(MeasurementName name, double value, Unit unit) {
 }
 
 std::string title_of(const BlockRun& run, const PrintOptions& print) {
-  return run.client.name + ", " + run.garment + ", " + cut_name(print.cut) + ", " +
-         run.session.date;
+  return run.client.name + ", " + run.garment + ", " + std::string(cut_style_name(print.cut)) +
+         ", " + run.session.date;
 }
 
 SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {

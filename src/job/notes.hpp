@@ -13,9 +13,6 @@ SheetNotes notes_of(const BlockRun& run, const PrintOptions& print);
 /// "Ondine Marsh, bodice block, toile, 2026-03-14".
 std::string title_of(const BlockRun& run, const PrintOptions& print);
 
-/// "toile", "card" or "net".
-std::string cut_name(CutStyle cut);
-
 /// A length in the person's unit without its name: "36.5", or "14 3/8" for inches.
 std::string in_unit(double mm, Unit unit);
 

@@ -1,11 +1,25 @@
 #include "blockwright/layout/print_plan.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "map_page.hpp"
 #include "notes_text.hpp"
 #include "tile_page.hpp"
 #include "tiling.hpp"
 
 namespace blockwright {
+
+std::string_view cut_style_name(CutStyle cut) {
+  switch (cut) {
+    case CutStyle::Toile:
+      return "toile";
+    case CutStyle::Card:
+      return "card";
+    case CutStyle::Net:
+      return "net";
+  }
+  require(false, "unknown cut style");
+  return {};
+}
 
 PrintPlan tile(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
                const Pattern& pattern) {

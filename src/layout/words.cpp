@@ -48,19 +48,6 @@ std::string_view cut_instruction(CutOn cut_on) {
   return {};
 }
 
-std::string_view cut_style_name(CutStyle cut) {
-  switch (cut) {
-    case CutStyle::Toile:
-      return "toile";
-    case CutStyle::Card:
-      return "card";
-    case CutStyle::Net:
-      return "net";
-  }
-  require(false, "unknown cut style");
-  return {};
-}
-
 std::string length_text(double mm, bool inches) {
   if (inches) return inch_fraction(Length::mm(mm).inches()) + " in";
   return trimmed(Length::mm(mm).cm(), 2) + " cm";

@@ -16,8 +16,6 @@ std::string plain_name(std::string_view name);
 std::string title_of(std::string_view name);
 /// "cut 1 on the fold", "cut 2, a pair".
 std::string_view cut_instruction(CutOn cut_on);
-/// "toile", "card", "net".
-std::string_view cut_style_name(CutStyle cut);
 /// A length as the person reads it: "2 cm", "13/16 in".
 std::string length_text(double mm, bool inches);
 /// What the cut line adds on this piece: "seam allowance 2 cm at shoulder, side; none at ..."

@@ -232,3 +232,12 @@ TEST_CASE("A dart is not moved over the end of its edge") {
   CHECK_FALSE(refusal_code({row(42, 95)}).empty());
   CHECK_FALSE(refusal_code({row(37, 120)}).empty());
 }
+
+TEST_CASE("An edge is not led through a dart, scooped or taken in") {
+  for (const RowAmount& asked : {row(21, 80), row(17, 120), row(25, 80)}) {
+    INFO(asked.row);
+    const Problem refused = outcome(usual_block(), {asked}).refusal;
+    CHECK(refused.code == "fit.crossing");
+    CHECK_THAT(refused.message, Catch::Contains("armhole would cut through the shoulder dart"));
+  }
+}

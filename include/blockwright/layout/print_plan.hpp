@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace blockwright {
@@ -16,6 +17,9 @@ enum class CutStyle {
   Card,   ///< net, holes at the dart points: the block that is kept
   Net,    ///< the bare stitch lines
 };
+
+/// "toile", "card" or "net".
+std::string_view cut_style_name(CutStyle cut);
 
 /// What the person wants on the paper.
 struct PrintOptions {
