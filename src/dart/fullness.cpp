@@ -17,6 +17,8 @@ namespace blockwright {
 namespace {
 
 constexpr double kLeastOver = 10.0, kMostOver = 400.0;
+// A narrower mouth is nothing to draw up: trueing alone may change a hem by 0.6 mm. Ours.
+constexpr double kLeastMouth = 1.0;
 constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
 constexpr double kLeastApart = 5.0, kMostApart = 100.0;
@@ -184,6 +186,13 @@ void mark_mate(Pattern& pattern, const std::string& piece_name, const std::strin
   }
 }
 
+void refuse_too_little(const GatherMove& move, const Dart& dart) {
+  if (dart.intake() >= kLeastMouth) return;
+  refuse("dart.part", move.dart,
+         "its mouth of " + told_number(dart.intake(), 2) + " mm is nothing to draw up",
+         "merge it with the dart beside it, or give it a larger part first");
+}
+
 void refuse_too_much_ease(const GatherMove& move, const Dart& dart) {
   const double most = dart.edge == "armhole" ? kMostArmholeEase : kMostEase;
   if (move.kind != Fullness::Kind::Ease || dart.intake() <= most) return;
@@ -328,6 +337,7 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
+  refuse_too_little(move, open.at(spot));
   refuse_too_much_ease(move, open.at(spot));
   const std::string name = free_fullness_name(open.piece, words.name);
   const Bridge made = bridge(open, spot);

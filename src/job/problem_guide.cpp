@@ -123,7 +123,8 @@ constexpr std::array kGuides = {
           "end, or other names."},
     Guide{"dart.part",
           "A part or angle was asked for that the dart has not got, or that would make or leave a "
-          "dart of next to nothing; or the shares of a split do not add up to 1.",
+          "dart of next to nothing; or a dart under 1 mm wide was to be gathered or eased; or the "
+          "shares of a split do not add up to 1.",
           "A part is more than 0 and at most 1; an angle at most the whole dart's. Where "
           "under 0.01 degrees would be left, move the whole dart."},
     Guide{"dart.place",

@@ -97,6 +97,17 @@ TEST_CASE("Only as much as cloth can hide becomes ease") {
   CHECK(refusal([&] { gather(less, {"front.shoulder", Fullness::Kind::Ease, 80.0}); }) == "");
 }
 
+TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
+  const Pattern parts =
+      split(usual_block(), {"back.waist", {0.999, 0.001}, 20.0, DartGroup::Fanned}).pattern;
+  CHECK(parts.piece("back").dart("waist_2").intake() < 0.1);
+  for (const auto kind : {Fullness::Kind::Gathers, Fullness::Kind::Ease}) {
+    const std::string told = refusal([&] { gather(parts, {"back.waist_2", kind, 80.0}); });
+    CHECK(told.find("[dart.part] back.waist_2") != std::string::npos);
+    CHECK(told.find("nothing to draw up") != std::string::npos);
+  }
+}
+
 TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge's alone") {
   const Pattern block = usual_block();
   for (const int lines : {1, 3}) {
