@@ -19,6 +19,8 @@ namespace {
 constexpr double kMoved = 0.005;
 // A turn of the joined neckline that counts.
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
+// A sum of less moves nothing: opposite corrections that cancel, or a slip. In mm; ours.
+constexpr double kNothing = 0.01;
 // Both directions of these rows are one-sided by nature.
 constexpr int kOneSided[] = {46, 47, 48};
 // No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
@@ -188,7 +190,7 @@ HalfBlock applied(const HalfBlock& half, const Job& job) {
 }
 
 void carry_out(Halves& halves, Job& job) {
-  if (job.effect.by == 0.0) return;
+  if (std::abs(job.effect.by) < kNothing) return;
   if (job.effect.side != BodySide::Both && halves.alike()) halves.own_left = halves.right;
   HalfBlock& left = halves.alike() ? halves.right : *halves.own_left;
   HalfBlock& here = job.effect.side == BodySide::Left ? left : halves.right;

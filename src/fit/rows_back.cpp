@@ -83,6 +83,10 @@ std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
 Point high_curve_point(const Opened& open, Point on_neckline) {
   const Vec down = open.at(shoulder_dart(open)).apex - on_neckline;
   const double level = corner_of(open, Corner::CentreNeck).y - kHighCurve;
+  if (on_neckline.y + down.y >= level) {
+    refuse_fit("fit.place", "no neck dart has room between the nape and the blade point",
+               "lengthen the upper back instead");
+  }
   return on_neckline + ((level - on_neckline.y) / down.y) * down;
 }
 

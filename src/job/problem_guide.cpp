@@ -190,7 +190,9 @@ constexpr std::array kGuides = {
           "Take the measurement that the message names again, and draft anew."},
     Guide{"fit.negative_dart", "A dart would be closed by more than it is wide.",
           "Correct by less, or let the rest out at the seam."},
-    Guide{"fit.place", "The block has no such dart or seam, or its edge is used up.",
+    Guide{"fit.place",
+          "The block has no such dart or seam, its edge is used up, or there is no room for the "
+          "dart that the correction opens.",
           "`blockwright draft` lists the darts that there are; correct at the seam instead."},
     Guide{"fit.same_line",
           "Several corrections pull on one line or dart; they were added up before the limits "

@@ -241,3 +241,13 @@ TEST_CASE("An edge is not led through a dart, scooped or taken in") {
     CHECK_THAT(refused.message, Catch::Contains("armhole would cut through the shoulder dart"));
   }
 }
+
+TEST_CASE("No neck dart is opened where the nape has come down to the blade point") {
+  const auto lowered_to = [](double by) {
+    return outcome(usual_block(), {row(16, by), row(36, 0.4)}).refusal;
+  };
+  CHECK(lowered_to(20).code.empty());
+  const Problem refused = lowered_to(110);
+  CHECK(refused.code == "fit.place");
+  CHECK_THAT(refused.message, Catch::Contains("no neck dart has room"));
+}

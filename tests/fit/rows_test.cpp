@@ -149,8 +149,11 @@ TEST_CASE("Zero is the identity, and so are plus and minus of one row together")
     RowAmount none = usual(row, 1);
     none.by = 0.0;
     const RowAmount plus = usual(row, 1), minus = usual(row, -1);
+    RowAmount tenths[] = {plus, minus, minus};
+    for (int i = 0; i < 3; ++i) tenths[i].by = 0.1 * (3 - i);  // 0.3 less 0.2 less 0.1: not quite 0
     for (const FittedPattern& fitted :
-         {apply_rows(usual_block(), {none}), apply_rows(usual_block(), {plus, minus})}) {
+         {apply_rows(usual_block(), {none}), apply_rows(usual_block(), {plus, minus}),
+          apply_rows(usual_block(), {tenths[0], tenths[1], tenths[2]})}) {
       REQUIRE(fitted.pattern.pieces.size() == 2);
       for (const Piece& piece : fitted.pattern.pieces) {
         for (const Edge& edge : piece.edges) {

@@ -1,6 +1,6 @@
 // Any finite measurements and eases: beyond the limits of client files refused by name, within them
-// drafted, whatever contradicts. A block that passes its checks is whole, and can be trued; where it
-// is not whole then, its maker is told so as of a failed check.
+// drafted, whatever contradicts. A block that passes its checks is whole, and can be trued; where
+// it is not whole then, its maker is told so as of a failed check.
 #include "blocks.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
