@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/dart/pivot.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "grain.hpp"
 #include "turning.hpp"
@@ -98,7 +99,7 @@ void refuse_crossings(const Piece& piece, const std::string& where) {
     refuse("dart.blocked", where, "the " + cut->edge + " would cut through the dart " + cut->dart,
            "move a part of the dart, set its parts closer, or choose another place");
   }
-  if (const auto problem = find_problem(piece)) {
+  if (const auto problem = find_problem_on_paper(piece)) {
     refuse("dart.blocked", where, "the piece would not hold together: " + problem->message,
            "move a part of the dart, or choose another place");
   }

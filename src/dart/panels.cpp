@@ -2,6 +2,7 @@
 
 #include "aim.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/pattern/sides.hpp"
 #include "grain.hpp"
@@ -306,7 +307,7 @@ void require_whole(const Piece& panel, const PanelSeam& seam) {
            "the " + cut->edge + " seam would cut through the dart " + cut->dart,
            "merge the darts that lie side by side first, or lead the seam elsewhere");
   }
-  if (const auto problem = find_problem(panel)) {
+  if (const auto problem = find_problem_on_paper(panel)) {
     refuse("dart.blocked", seam.from, "the panels would not hold together: " + problem->message,
            "lead the seam elsewhere");
   }

@@ -148,4 +148,9 @@ Piece true_darts(const Piece& piece) {
   return trued(piece, faired);
 }
 
+std::optional<Problem> find_problem_on_paper(const Piece& piece) {
+  if (auto problem = find_problem(piece)) return problem;
+  return find_problem(true_darts(piece));
+}
+
 }  // namespace blockwright

@@ -104,14 +104,8 @@ void require_stretches(const Opened& before, const Opened& after) {
   }
 }
 
-// The piece must hold together as it stands, and once its darts are trued for printing.
-std::optional<Problem> outline_problem(const Piece& piece) {
-  if (auto problem = find_problem(piece)) return problem;
-  return find_problem(true_darts(piece));
-}
-
 void require_outline(const Piece& piece) {
-  if (const auto problem = outline_problem(piece)) {
+  if (const auto problem = find_problem_on_paper(piece)) {
     refuse_fit("fit.crossing",
                "the " + piece.name + " would not hold together: " + problem->message,
                "give a smaller amount");

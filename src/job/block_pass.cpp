@@ -76,9 +76,11 @@ double cup_of(const Body& body) {
   return body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth];
 }
 
-Problems faults_once_trued(const Pattern& block) {
-  Problems faults = check_pattern(true_darts(block).pattern);
-  std::erase_if(faults, [](const Problem& p) { return p.severity != Severity::Error; });
+Problems faults_on_paper(const Pattern& block) {
+  Problems faults;
+  for (const Piece& piece : block.pieces) {
+    if (auto problem = find_problem_on_paper(piece)) faults.push_back(*problem);
+  }
   return faults;
 }
 
@@ -115,7 +117,7 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
       check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
   run.problems = judge(run.session, run.body, run.unit);
   add(run.problems, run.checks.problems);
-  if (!has_errors(run.problems)) add(run.problems, faults_once_trued(run.block.pattern));
+  if (!has_errors(run.problems)) add(run.problems, faults_on_paper(run.block.pattern));
   errors_first(run.problems);
   name_contradictions(run);
   name_file_in_errors(run);

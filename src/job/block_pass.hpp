@@ -16,9 +16,9 @@ void errors_first(Problems& problems);
 /// Bust girth less underbust girth, mm.
 double cup_of(const Body& body);
 
-/// Errors of a block's pieces as they will be printed, their darts trued: far contradictions may
-/// show there alone. Empty when the paper is sound.
-Problems faults_once_trued(const Pattern& block);
+/// What is broken of a block's pieces as they will be printed, their darts trued: far
+/// contradictions may show there alone.
+Problems faults_on_paper(const Pattern& block);
 
 /// A client read from her file. Throws FileError and InputError.
 Client client_in(const std::string& path, FileStore& files);

@@ -144,15 +144,18 @@ double sum_of_angles(const Pattern& pattern) {
   return sum;
 }
 
-void take_step(Pattern& pattern, const StyleStep& step, double cup) {
+// Whether it was done.
+bool take_step(Pattern& pattern, const StyleStep& step, double cup) {
   const std::string words = words_of(step);
   try {
     const Pattern after = apply_style(pattern, {"garment", {step}}, cup, "style.json").pattern;
     const double lost = sum_of_angles(pattern) - sum_of_angles(after);
     must(!keeps_angles(step) || std::abs(lost) < kAngleKept, "angles are kept", words);
     pattern = after;
+    return true;
   } catch (const InputError& error) {
     must_tell(error.problem(), "style.json: steps[0].", "dart.");
+    return false;
   }
 }
 
@@ -162,9 +165,11 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   Bytes bytes(data, size);
   Pattern pattern = bytes.one_of(ready_blocks());
   const double cup = bytes.between(-50.0, 350.0);
+  bool moved = false;
   for (int i = 0; i < kMostMoves && !bytes.done(); ++i) {
-    take_step(pattern, some_step(bytes, pattern), cup);
+    if (take_step(pattern, some_step(bytes, pattern), cup)) moved = true;
   }
+  if (!moved) return 0;
   must_be_whole(pattern, "moves leave whole pieces");
   must_have_whole_darts(pattern, "moves leave whole darts");
   must_be_whole(true_darts(pattern).pattern, "trued pieces are whole");

@@ -3,6 +3,7 @@
 #include "blockwright/base/angle.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -49,5 +50,9 @@ TruedPattern true_darts(const Pattern& pattern);
 
 /// The same for one piece, whose faired edges are not told.
 Piece true_darts(const Piece& piece);
+
+/// The first broken invariant of a piece as it stands, or as it is printed, its darts trued;
+/// nothing if it is whole in both. No step may leave a piece that is not.
+std::optional<Problem> find_problem_on_paper(const Piece& piece);
 
 }  // namespace blockwright
