@@ -189,7 +189,8 @@ void mark_mate(Pattern& pattern, const std::string& piece_name, const std::strin
 void refuse_too_little(const GatherMove& move, const Dart& dart) {
   if (dart.intake() >= kLeastMouth) return;
   refuse("dart.part", move.dart,
-         "its mouth of " + told_number(dart.intake(), 2) + " mm is nothing to draw up",
+         "its mouth of " + told_number(dart.intake(), 2) + " mm is nothing to draw up; " +
+             told_length(kLeastMouth) + " is the least",
          "merge it with the dart beside it, or give it a larger part first");
 }
 

@@ -19,8 +19,8 @@ namespace {
 constexpr double kMoved = 0.005;
 // A turn of the joined neckline that counts.
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
-// A sum of less moves nothing: opposite corrections that cancel, or a slip. In mm; ours.
-constexpr double kNothing = 0.01;
+// A sum of less, in mm, is what rounding leaves of opposite corrections that cancel.
+constexpr double kNothing = 1e-6;
 // Both directions of these rows are one-sided by nature.
 constexpr int kOneSided[] = {46, 47, 48};
 // No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond

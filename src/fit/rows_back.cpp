@@ -1,3 +1,4 @@
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/fit/moves.hpp"
 #include "blockwright/pattern/dart_position.hpp"
 #include "closed_shoulder.hpp"
@@ -81,10 +82,13 @@ std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
 
 // Where the back curves under the nape: on the line from the neckline to the blade point.
 Point high_curve_point(const Opened& open, Point on_neckline) {
-  const Vec down = open.at(shoulder_dart(open)).apex - on_neckline;
+  const Point blade = open.at(shoulder_dart(open)).apex;
+  const Vec down = blade - on_neckline;
   const double level = corner_of(open, Corner::CentreNeck).y - kHighCurve;
-  if (on_neckline.y + down.y >= level) {
-    refuse_fit("fit.place", "no neck dart has room between the nape and the blade point",
+  if (blade.y >= level) {
+    refuse_fit("fit.place",
+               "a neck dart has no room: the blade point must lie more than " +
+                   fixed(kHighCurve, 0) + " mm below the nape",
                "lengthen the upper back instead");
   }
   return on_neckline + ((level - on_neckline.y) / down.y) * down;

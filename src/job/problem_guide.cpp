@@ -121,12 +121,14 @@ constexpr std::array kGuides = {
           "taken.",
           "Ease the longer edge in between the outer notches. For an error, name a dart at one "
           "end, or other names."},
-    Guide{"dart.part",
-          "A part or angle was asked for that the dart has not got, or that would make or leave a "
-          "dart of next to nothing; or a dart under 1 mm wide was to be gathered or eased; or the "
-          "shares of a split do not add up to 1.",
-          "A part is more than 0 and at most 1; an angle at most the whole dart's. Where "
-          "under 0.01 degrees would be left, move the whole dart."},
+    Guide{
+        "dart.part",
+        "A part or angle was asked for that the dart has not got, or that would make or leave a "
+        "dart of next to nothing; or a dart under 1 mm wide was to be gathered or eased; or the "
+        "shares of a split do not add up to 1.",
+        "A part is more than 0 and at most 1; an angle at most the whole dart's. Where "
+        "under 0.01 degrees would be left, move the whole dart; what is under 1 mm wide, leave or "
+        "merge with the dart beside it."},
     Guide{"dart.place",
           "A place on an edge is not a number, off the edge, or within 5 mm of its corners; or "
           "an amount of a step is out of its range.",

@@ -249,5 +249,5 @@ TEST_CASE("No neck dart is opened where the nape has come down to the blade poin
   CHECK(lowered_to(20).code.empty());
   const Problem refused = lowered_to(110);
   CHECK(refused.code == "fit.place");
-  CHECK_THAT(refused.message, Catch::Contains("no neck dart has room"));
+  CHECK_THAT(refused.message, Catch::Contains("a neck dart has no room"));
 }

@@ -10,7 +10,7 @@
 using namespace blockwright;
 using blockwright_tests::dart_over_slit;
 
-TEST_CASE("a block is judged with its darts trued, as it will be printed") {
+TEST_CASE("A block is judged with its darts trued, as it will be printed") {
   CHECK(faults_on_paper(checked_block(bust_only(920.0)).block.pattern).empty());
   CHECK(faults_on_paper({.pieces = {dart_over_slit(5.0)}, .seams = {}}).empty());
   const Problems faults = faults_on_paper({.pieces = {dart_over_slit(3.0)}, .seams = {}});
