@@ -21,6 +21,8 @@ constexpr double kLeastOver = 10.0, kMostOver = 400.0;
 constexpr double kLeastMouth = 1.0;
 constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
+// Fairing at the hinges of one step makes a seam's edge longer by this at most, in mm.
+constexpr double kMostLonger = 0.03;
 constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 
 void require_length(const std::string& where, const char* what, double mm, double least,
@@ -77,10 +79,34 @@ Anchor anchor_at(const Opened& open, std::size_t edge, double along) {
   return {spot.edge, spot.stretch, spot.along};
 }
 
+// What is drawn up along an edge.
 struct Span {
   std::size_t edge = 0;
-  double from = 0.0, to = 0.0, added = 0.0;  // mm of the closed edge
+  double from = 0.0, to = 0.0;  // mm of the closed edge
+  std::vector<Bridge> bridges;  // the mouths left open in it
 };
+
+// How much of the span is sewn up to a place in it: all but the bridges.
+double sewn_until(const Span& span, double along) {
+  double sewn = along - span.from;
+  for (const Bridge& made : span.bridges) sewn -= std::clamp(along - made.from, 0.0, made.added);
+  return sewn;
+}
+
+double sewn_length(const Span& span) { return sewn_until(span, span.to); }
+
+// One more mouth left open; what was bridged beyond it has moved on.
+void add_bridge(Span& span, const Bridge& made) {
+  for (Bridge& earlier : span.bridges) {
+    if (earlier.from > made.from) earlier.from += made.added;
+  }
+  span.bridges.push_back(made);
+  span.from = 1e300, span.to = -1e300;
+  for (const Bridge& one : span.bridges) {
+    span.from = std::fmin(span.from, one.from);
+    span.to = std::fmax(span.to, one.from + one.added);
+  }
+}
 
 // The span with half of `over` to either side, as far as the edge goes and neither a mouth nor
 // other gathers are in the way.
@@ -114,9 +140,9 @@ Span widened(const Opened& open, Span span, double over, const std::string& wher
   return span;
 }
 
-// The edge over the span in one fair curve, in place of strokes and bridges. What it is drawn up to
-// stays; marks keep their share of the way.
-Span redrawn(Opened& open, Span span) {
+// The edge over the span in one fair curve, in place of strokes and bridges. Marks keep their share
+// of what is sewn, as cloth is drawn up evenly. Returns where the span ends now.
+Span redrawn(Opened& open, const Span& span) {
   const Anchor from = anchor_at(open, span.edge, span.from),
                to = anchor_at(open, span.edge, span.to);
   Path& stretch = open.edges[span.edge].stretches[from.stretch];
@@ -128,25 +154,27 @@ Span redrawn(Opened& open, Span span) {
   append(whole, Path({curve}));
   append(whole, part_after(stretch, out));
   stretch = whole;
-  const double was = to.along - from.along, is = length(curve);
+  const double was = to.along - from.along, is = length(curve), sewn = sewn_length(span);
   const auto shift = [&](Anchor& anchor) {
     if (anchor.edge != span.edge || anchor.stretch != from.stretch) return;
-    anchor.along += (is - was) * std::clamp((anchor.along - from.along) / was, 0.0, 1.0);
+    const double off = anchor.along - from.along;
+    if (off >= was) anchor.along += is - was;
+    if (off <= 0.0 || off >= was || sewn <= 0.0) return;
+    anchor.along = from.along + is * sewn_until(span, span.from + off) / sewn;
   };
   for (Anchor& anchor : open.notches) shift(anchor);
   for (auto& ends : open.fullness) {
     for (Anchor& anchor : ends) shift(anchor);
   }
-  span.to += is - was;
-  span.added += is - was;
-  return span;
+  return {span.edge, span.from, span.to + is - was, {}};
 }
 
-void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, const Span& span) {
+void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, const Span& span,
+                  double sewn) {
   const std::string& edge = open.edges[span.edge].name;
   const Anchor from = anchor_at(open, span.edge, span.from);
   const Anchor to = anchor_at(open, span.edge, span.to);
-  open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, span.to - span.from - span.added});
+  open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, sewn});
   open.fullness.push_back({from, to});
   for (const auto& [suffix, anchor] : {std::pair{"_from", from}, std::pair{"_to", to}}) {
     open.piece.notches.push_back({name + suffix, edge, 0.0, 1, "", ""});
@@ -246,6 +274,19 @@ Aim place_on(const Opened& open, const std::string& words, const std::string& fu
   return aim;
 }
 
+// A flare is sewn as it is cut: a seam's other edge would be too short for it.
+void refuse_flared_seam(const Pattern& pattern, const EdgeOf& own, const std::string& where) {
+  const auto has_it = [&](const std::vector<EdgeOf>& side) {
+    return std::find(side.begin(), side.end(), own) != side.end();
+  };
+  for (const Seam& seam : pattern.seams) {
+    if (!has_it(seam.a) && !has_it(seam.b)) continue;
+    refuse("dart.place", where,
+           "the " + own.edge + " would be longer than the edge that it is sewn to",
+           "gather it, or spread an edge that is sewn to no other");
+  }
+}
+
 // Slashes do not cross: the one that opens further along its edge ends less far along the other's.
 std::vector<Slash> slashes(Opened& open, const SpreadMove& move, const Aim& from, const Aim& to) {
   std::vector<Slash> made;
@@ -295,38 +336,38 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
   }
 }
 
-// A hinge leaves the edge with a slight turn, which is faired.
-void join_hinge(Opened& open, DartSpot spot) {
+// A hinge leaves the edge with a slight turn, which is faired; not on a seam if that would make it
+// longer than its other edge by more than `most` mm. Returns by how much it did.
+double fair_hinge(Opened& open, DartSpot spot, double most) {
   OpenEdge& edge = open.edges[spot.edge];
   Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
-  if (!before.empty() && !after.empty()) {
-    const Angle kink = turn_between(end_tangent(before), start_tangent(after));
-    if (std::abs(kink.radians()) < kMostKink.radians()) {
-      before = with_end_turned(before, 0.5 * kink, kFairingReach).path;
-      after = with_start_turned(after, -(0.5 * kink), kFairingReach).path;
-      keep_marks_on(open, spot.edge, spot.dart);
-      keep_marks_on(open, spot.edge, spot.dart + 1);
-    }
-  }
-  join(open, spot);
+  if (before.empty() || after.empty()) return 0.0;
+  const Angle kink = turn_between(end_tangent(before), start_tangent(after));
+  if (std::abs(kink.radians()) >= kMostKink.radians()) return 0.0;
+  Path in = with_end_turned(before, 0.5 * kink, kFairingReach).path;
+  Path out = with_start_turned(after, -(0.5 * kink), kFairingReach).path;
+  const double longer = std::abs(length(in) + length(out) - length(before) - length(after));
+  if (edge.role == EdgeRole::Seam && longer > most) return 0.0;
+  before = std::move(in);
+  after = std::move(out);
+  keep_marks_on(open, spot.edge, spot.dart);
+  keep_marks_on(open, spot.edge, spot.dart + 1);
+  return longer;
 }
 
 // Bridges what opened; what did not is joined. Returns the span on the edge that opened.
 Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
-  Span span{0, 1e300, -1e300, 0.0};
+  Span span;
+  double most = kMostLonger;
   for (const Slash& slash : made) {
     const DartSpot spot = dart_named(open, from_end ? slash.from : slash.to);
     span.edge = spot.edge;
     if (open.at(spot).intake() < 1e-9) {
-      join_hinge(open, spot);
-      continue;
+      most -= fair_hinge(open, spot, most);
+      join(open, spot);
+    } else {
+      add_bridge(span, bridge(open, spot));
     }
-    const Bridge made_here = bridge(open, spot);
-    const bool behind = made_here.from < span.from;  // what was bridged before has moved on
-    span.to = behind && span.added > 0.0 ? span.to + made_here.added
-                                         : std::fmax(span.to, made_here.from + made_here.added);
-    span.from = std::fmin(span.from, made_here.from);
-    span.added += made_here.added;
   }
   return span;
 }
@@ -341,9 +382,11 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   refuse_too_little(move, open.at(spot));
   refuse_too_much_ease(move, open.at(spot));
   const std::string name = free_fullness_name(open.piece, words.name);
-  const Bridge made = bridge(open, spot);
-  const Span mouth{spot.edge, made.from, made.from + made.added, made.added};
-  add_fullness(open, name, move.kind, redrawn(open, widened(open, mouth, move.over, move.dart)));
+  Span mouth;
+  mouth.edge = spot.edge;
+  add_bridge(mouth, bridge(open, spot));
+  const Span span = widened(open, mouth, move.over, move.dart);
+  add_fullness(open, name, move.kind, redrawn(open, span), sewn_length(span));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
   mark_mate(moved.pattern, open.piece.name, name);
@@ -363,17 +406,27 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   if (a.edge == b.edge) {
     refuse("dart.place", move.from, "both ends of the slash lie on one edge", "name two edges");
   }
+  const auto edge_of = [&](const Aim& aim) {
+    return EdgeOf{open.piece.name, open.edges[aim.edge].name};
+  };
+  if (!move.gathered) refuse_flared_seam(pattern, edge_of(a), move.from);
+  if (!move.gathered && !move.hinged) refuse_flared_seam(pattern, edge_of(b), move.to);
   const std::vector<Slash> made = slashes(open, move, a, b);
   for (const Slash& slash : made) spread(open, slash, move.by / move.lines, move.hinged);
   MovedDarts moved{pattern, {}};
   std::vector<std::string> named;
   for (const bool from_end : {true, false}) {
-    const Span span = close_up(open, made, from_end);
-    if (span.added == 0.0) continue;
-    const Span drawn = redrawn(open, widened(open, span, move.over, move.from));
-    if (!move.gathered) continue;
+    const Span opening = close_up(open, made, from_end);
+    if (opening.bridges.empty()) continue;
+    Span span = widened(open, opening, move.over, move.from);
+    if (!move.gathered) {
+      span.bridges.clear();  // nothing is drawn up
+      redrawn(open, span);
+      continue;
+    }
     named.push_back(free_fullness_name(open.piece, open.edges[span.edge].name + "_gathers"));
-    add_fullness(open, named.back(), Fullness::Kind::Gathers, drawn);
+    add_fullness(open, named.back(), Fullness::Kind::Gathers, redrawn(open, span),
+                 sewn_length(span));
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
   for (const std::string& name : named) {

@@ -236,8 +236,10 @@ CutOn cut_of(const Piece& panel, const Piece& old) {
   return old.cut_on == CutOn::Fold && has_edge(panel, "centre_front") ? CutOn::Fold : CutOn::Pair;
 }
 
-// Notches at the apexes and at both ends of the zone in which the lengths may differ. On the side
-// panel the edge runs the other way.
+// Notches at the apexes and at both ends of the zone in which the lengths may differ. Where one
+// part of the zone is longer on the side panel and another shorter, mates would miss each other by
+// more than is eased in: the side's stands a trifle off its apex then. On the side panel the edge
+// runs the other way.
 void set_seam_notches(const SeamLines& lines, bool back, PanelWalk& walk, Piece& centre,
                       Piece& side) {
   const double c = length(lines.centre), s = length(lines.side);
@@ -253,7 +255,9 @@ void set_seam_notches(const SeamLines& lines, bool back, PanelWalk& walk, Piece&
   add(walk.edge + "_below", low, low);
   for (std::size_t i = 0; i < lines.centre_apexes.size(); ++i) {
     const std::string number = i == 0 ? "" : "_" + std::to_string(i + 1);
-    add(walk.edge + "_apex" + number, lines.centre_apexes[i], lines.side_apexes[i]);
+    const double apex = lines.centre_apexes[i], shifted = apex + s - c;
+    add(walk.edge + "_apex" + number, apex,
+        std::clamp(lines.side_apexes[i], std::fmin(apex, shifted), std::fmax(apex, shifted)));
   }
   add(walk.edge + "_above", c - high, s - high);
   walk.ease_from = low;

@@ -130,9 +130,11 @@ constexpr std::array kGuides = {
         "under 0.01 degrees would be left, move the whole dart; what is under 1 mm wide, leave or "
         "merge with the dart beside it."},
     Guide{"dart.place",
-          "A place on an edge is not a number, off the edge, or within 5 mm of its corners; or "
-          "an amount of a step is out of its range.",
-          "The message names the limits and, where there is one, the nearest place."},
+          "A place on an edge is not a number, off the edge, or within 5 mm of its corners; an "
+          "amount of a step is out of its range; or a flare would open an edge that is sewn to "
+          "another.",
+          "The message names the limits and, where there is one, the nearest place. Gather what "
+          "opens in a seam."},
     Guide{"dart.unknown", "There is no such piece, dart or place.",
           "The message lists those that there are; name the piece, a dot and the dart or place, "
           "such as front.shoulder."},

@@ -115,14 +115,15 @@ void set_line_texts(const Piece& piece, const PrintOptions& options, TextPlacer&
   }
 }
 
-// "gather 12.5 cm to 8 cm" along the stretch between its notches.
+// "gather 12.5 cm to 8 cm" along the stretch between its notches, else as near as there is room.
 void set_fullness_texts(const Piece& piece, bool inches, TextPlacer& placer) {
   for (const Fullness& f : piece.fullness) {
-    const bool gathers = f.kind == Fullness::Kind::Gathers;
-    placer.beside(sub_path(piece.edge(f.edge).path, f.from, f.to),
-                  (gathers ? "gather " : "ease ") + length_text(f.to - f.from, inches) + " to " +
-                      length_text(f.sewn, inches),
-                  kAlongLine);
+    const std::string word = f.kind == Fullness::Kind::Gathers ? "gather " : "ease ";
+    const std::string text =
+        word + length_text(f.to - f.from, inches) + " to " + length_text(f.sewn, inches);
+    const Path& edge = piece.edge(f.edge).path;
+    if (placer.beside(sub_path(edge, f.from, f.to), text, kAlongLine)) continue;
+    placer.block({{text, kAlongLine}}, point_at_length(edge, 0.5 * (f.from + f.to)), 1.0);
   }
 }
 

@@ -3,13 +3,15 @@
 #include "text_measure.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace blockwright {
 namespace {
 
-// Clear paper between a line and the letters beside it, in mm.
-constexpr double kTextGap = 1.2;
+// Clear paper between a line and the letters beside it, in mm: little if there is room, more where
+// the line bends towards them.
+constexpr std::array<double, 4> kTextGaps = {1.2, 2.5, 4.0, 6.0};
 // From baseline to baseline, in shares of the letters' height.
 constexpr double kBlockLineStep = 1.3;
 // Places tried along each half of a line, from its middle outwards.
@@ -38,12 +40,11 @@ Vec reading_direction(Vec along) {
 }
 
 // A text beside a line at a share of its length, above it or below as it is read.
-SheetText beside_line(const Path& line, double share, bool above, const std::string& text,
-                      double height) {
+SheetText beside_line(const Path& line, double share, double gap, bool above,
+                      const std::string& text, double height) {
   const double along = share * length(line, 1e-3);
   const Vec reading = reading_direction(tangent_at_length(line, along));
-  const double aside =
-      above ? kTextGap + kLettersBelow * height : -(kTextGap + kLettersAbove * height);
+  const double aside = above ? gap + kLettersBelow * height : -(gap + kLettersAbove * height);
   SheetText set;
   set.text = text;
   set.at = point_at_length(line, along) + aside * left_of(reading);
@@ -97,12 +98,12 @@ void TextPlacer::set(SheetText text) {
   sheet_.texts.push_back(std::move(text));
 }
 
-bool TextPlacer::beside(const Path& line, const std::string& text, double height) {
+bool TextPlacer::beside_at(const Path& line, double gap, const std::string& text, double height) {
   for (int step = 0; step < kPlaces; ++step) {
     const double away = 0.5 * step / kPlaces;
     for (const double share : {0.5 - away, 0.5 + away}) {
       for (const bool above : {true, false}) {
-        const SheetText candidate = beside_line(line, share, above, text, height);
+        const SheetText candidate = beside_line(line, share, gap, above, text, height);
         if (!fits(candidate)) continue;
         set(candidate);
         return true;
@@ -112,10 +113,15 @@ bool TextPlacer::beside(const Path& line, const std::string& text, double height
   return false;
 }
 
+bool TextPlacer::beside(const Path& line, const std::string& text, double height) {
+  return std::any_of(kTextGaps.begin(), kTextGaps.end(),
+                     [&](double gap) { return beside_at(line, gap, text, height); });
+}
+
 void TextPlacer::set_beside(const Path& line, double share, const std::string& text,
                             double height) {
   const Vec along = tangent_at_length(line, share * length(line, 1e-3));
-  set(beside_line(line, share, reading_direction(along) == along, text, height));
+  set(beside_line(line, share, kTextGaps.front(), reading_direction(along) == along, text, height));
 }
 
 bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin) {

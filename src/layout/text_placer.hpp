@@ -24,8 +24,8 @@ class TextPlacer {
       : sheet_(sheet), piece_(std::move(piece)), space_(space) {}
 
   /// Sets the text beside a line, at the first free place of: the middle, then further and further
-  /// from it; left of the line before right of it, as seen reading along it. Nothing is set if
-  /// there is no room. Returns whether it was set.
+  /// from it; left of the line before right of it, as seen reading along it; then the same a little
+  /// further from the line. Nothing is set if there is no room. Returns whether it was set.
   bool beside(const Path& line, const std::string& text, double height);
 
   /// Sets the text beside a line, left of it, at a share of its length, whatever is there.
@@ -41,6 +41,7 @@ class TextPlacer {
 
  private:
   [[nodiscard]] bool fits(const SheetText& text) const;
+  bool beside_at(const Path& line, double gap, const std::string& text, double height);
   void set(SheetText text);
 
   Sheet& sheet_;

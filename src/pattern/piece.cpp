@@ -145,7 +145,10 @@ double cut_from_closed(const Piece& piece, const Edge& edge, double along) {
   double cut = along;
   for (const TakenUp& t : taken_up_along(piece, edge)) {
     if (cut < t.from - kOnMouth) continue;
-    if (cut < t.from + t.sewn) return t.from + (cut - t.from) * (t.to - t.from) / t.sewn;
+    const bool drawn_up = t.sewn > 0.0;  // else a mouth: the place is behind it
+    if (drawn_up && cut < t.from + t.sewn) {
+      return t.from + (cut - t.from) * (t.to - t.from) / t.sewn;
+    }
     cut += t.to - t.from - t.sewn;
   }
   return cut;

@@ -82,6 +82,38 @@ TEST_CASE("The seam's other edge gets the same two notches") {
   CHECK(errors_of(after) == "");
 }
 
+TEST_CASE("A notch within the gathers still meets its mate when they are drawn up evenly") {
+  int within = 0;
+  for (const Session& session : survey_people(50, 67)) {
+    const Pattern block = checked_block(session).block.pattern;
+    const Pattern turned =
+        pivot(block, {"front.shoulder", "front.side", 1.0, std::nullopt, std::nullopt}).pattern;
+    const Pattern after = gather(turned, {"front.side", Fullness::Kind::Gathers, 100.0}).pattern;
+    CHECK(errors_of(after) == "");
+    const Piece& front = after.piece("front");
+    for (const Notch& notch : front.notches) {
+      if (notch.edge != "side" || notch.mate_piece != "back") continue;
+      const Fullness& gathers = front.fullness.at(0);
+      within += notch.along > gathers.from + 1.0 && notch.along < gathers.to - 1.0 ? 1 : 0;
+    }
+  }
+  CHECK(within >= 25);
+}
+
+TEST_CASE("A notch between two slashes still meets its mate when the spread is gathered") {
+  const Pattern block = usual_block();
+  const double middle = 0.5 * length(block.piece("front").edge("side").path);
+  for (const bool hinged : {true, false}) {
+    SpreadMove move{"front.side:" + std::to_string(middle / 10.0 - 1.0) + "cm", "front.waist:0.75"};
+    move.by = 60.0;
+    move.lines = 2;
+    move.apart = 20.0;
+    move.hinged = hinged;
+    move.over = 60.0;
+    CHECK(errors_of(slash_and_spread(block, move).pattern) == "");
+  }
+}
+
 // 8 mm on a seam, 13 mm along an armhole: common practice, no source.
 TEST_CASE("Only as much as cloth can hide becomes ease") {
   const Pattern block = usual_block();
@@ -155,6 +187,31 @@ TEST_CASE("A slash never cuts a dart, and amounts have limits") {
   much.lines = 12;
   much.apart = 90.0;
   CHECK(told(much).find("no room") != std::string::npos);
+}
+
+TEST_CASE("A flare opens no edge that is sewn to another") {
+  const Pattern block = usual_block();
+  SpreadMove move{"front.side:0.5", "front.waist:0.75"};
+  move.gathered = false;
+  CHECK(refusal([&] {
+          slash_and_spread(block, move);
+        }).find("[dart.place] front.side:0.5: the side would be longer than the edge") !=
+        std::string::npos);
+  std::swap(move.from, move.to);
+  CHECK(errors_of(slash_and_spread(block, move).pattern) == "");
+  move.hinged = false;
+  CHECK(refusal([&] { slash_and_spread(block, move); }).find("[dart.place] front.side:0.5") !=
+        std::string::npos);
+}
+
+TEST_CASE("A seam that a slash is hinged on stays as long as the edge that it is sewn to") {
+  SpreadMove move{"front.waist:0.8", "front.side:0.3"};
+  move.by = 90.0;
+  move.apart = 10.0;
+  for (const int lines : {1, 3}) {
+    move.lines = lines;
+    CHECK(errors_of(slash_and_spread(usual_block(), move).pattern) == "");
+  }
 }
 
 TEST_CASE("A slash is not spread wider than it is long") {

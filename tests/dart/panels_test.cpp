@@ -81,6 +81,18 @@ TEST_CASE("Princess panels: seams walk, and equal outside the ease zone") {
   }
 }
 
+TEST_CASE("The notches at the apexes meet where a panel seam runs through one of two split darts") {
+  for (const Pattern& block : blocks_with_two_front_darts(20, 55)) {
+    for (const double apart : {12.0, 25.0, 35.0}) {
+      const Pattern two =
+          split(block, {"front.shoulder", {0.5, 0.5}, apart, DartGroup::Parallel}).pattern;
+      INFO(apart << " mm apart");
+      CHECK(errors_of(cut_into_panels(two, {"front.shoulder_1", "front.waist", "", ""}).pattern) ==
+            "");
+    }
+  }
+}
+
 TEST_CASE("Princess panels keep every girth outside the rounding, and the bust line, to 0.1 mm") {
   int levels = 0;
   for (const Pattern& block : blocks_with_two_front_darts(60, 52)) {

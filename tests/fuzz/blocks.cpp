@@ -1,5 +1,6 @@
 #include "blocks.hpp"
 
+#include "blockwright/check/check.hpp"
 #include "must.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -39,6 +40,12 @@ const std::vector<Pattern>& ready_blocks() {
 void must_be_whole(const Pattern& pattern, const char* when) {
   for (const Piece& piece : pattern.pieces) {
     if (const auto problem = find_problem(piece)) must(false, when, to_text(*problem));
+  }
+}
+
+void must_pass_checks(const Pattern& pattern, const char* when) {
+  for (const Problem& problem : check_pattern(pattern)) {
+    must(problem.severity != Severity::Error, when, to_text(problem));
   }
 }
 

@@ -1,5 +1,6 @@
 // Any sequence of dart moves on a block: each done, or refused by name. Moves by rotation keep the
-// sum of the angles at the apexes, and the pieces are whole in the end, before and after trueing.
+// sum of the angles at the apexes. In the end the pieces are whole, before and after trueing, and
+// their seams and notches meet.
 #include "blocks.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
@@ -170,7 +171,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (take_step(pattern, some_step(bytes, pattern), cup)) moved = true;
   }
   if (!moved) return 0;
-  must_be_whole(pattern, "moves leave whole pieces");
+  must_pass_checks(pattern, "moves leave whole pieces, whose seams and notches meet");
   must_have_whole_darts(pattern, "moves leave whole darts");
   must_be_whole(true_darts(pattern).pattern, "trued pieces are whole");
   return 0;

@@ -23,15 +23,16 @@ namespace {
 /// A hundredth of a millimetre or degree: below what anybody draws.
 constexpr double kGoldenTolerance = 0.01;
 
-std::vector<fs::path> wardrobe() {
-  std::vector<fs::path> people;
-  for (const auto& entry :
-       fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/wardrobe")) {
-    if (entry.path().extension() == ".json") people.push_back(entry.path());
+std::vector<fs::path> json_files(const std::string& folder) {
+  std::vector<fs::path> found;
+  for (const auto& entry : fs::directory_iterator(fs::path(BLOCKWRIGHT_SOURCE_DIR) / folder)) {
+    if (entry.path().extension() == ".json") found.push_back(entry.path());
   }
-  std::sort(people.begin(), people.end());
-  return people;
+  std::sort(found.begin(), found.end());
+  return found;
 }
+
+std::vector<fs::path> wardrobe() { return json_files("examples/wardrobe"); }
 
 std::string bytes_of(const fs::path& path) {
   std::ifstream in(path, std::ios::binary);
@@ -73,6 +74,45 @@ std::string difference(const Json& a, const Json& b, const std::string& at = "")
   return a == b ? "" : at + ": " + a.dump() + " is not " + b.dump();
 }
 
+std::size_t count_of(const std::string& text, const std::string& what) {
+  std::size_t count = 0;
+  for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + 1)) ++count;
+  return count;
+}
+
+/// The pieces of a style as they are read and as they are cut; empty if she cannot wear it.
+struct Adapted {
+  std::string pattern;
+  std::string drawing;
+
+  [[nodiscard]] std::size_t places() const {
+    const Json read = Json::parse(pattern);
+    std::size_t count = 0;
+    for (const Json& piece : read["pieces"]) {
+      count += piece.contains("fullness") ? piece["fullness"].size() : 0;
+    }
+    return count;
+  }
+  [[nodiscard]] std::size_t told() const {
+    return count_of(drawing, ">gather ") + count_of(drawing, ">ease ");
+  }
+};
+
+Adapted adapted(const fs::path& person, const std::string& style, const std::string& cut) {
+  MemoryFiles files({{"she.json", bytes_of(person)}, {"style.json", style}});
+  Job job;
+  job.command = Command::Adapt;
+  job.client = "she.json";
+  job.style = "style.json";
+  job.out = "out";
+  job.cut = cut;
+  job.write = {"svg", "json"};
+  const JobResult result = run_job(job, files);
+  if (result.exit_code != 0) return {};
+  REQUIRE(result.files.size() == 2);
+  return {files.files.at(result.files[1]), files.files.at(result.files[0])};
+}
+
 }  // namespace
 
 TEST_CASE("Everybody of the wardrobe drafts as approved") {
@@ -99,4 +139,33 @@ TEST_CASE("The wardrobe holds both units and somebody with the bust girth alone"
   }
   CHECK(inches >= 1);
   CHECK(alone >= 1);
+}
+
+TEST_CASE("Whatever is gathered or eased says on the paper from what to what") {
+  std::size_t gathered = 0;
+  for (const fs::path& person : wardrobe()) {
+    for (const fs::path& style : json_files("examples/styles")) {
+      INFO(person.filename() << ", " << style.filename());
+      const Adapted garment = adapted(person, bytes_of(style), "net");
+      if (garment.pattern.empty()) continue;
+      CHECK(garment.told() == garment.places());
+      gathered += garment.places();
+    }
+  }
+  CHECK(gathered >= 40);
+}
+
+TEST_CASE("Gathers too short for their words have them near by") {
+  const std::string style = R"({
+    "format": "blockwright-style-1", "name": "gathered armhole", "unit": "cm",
+    "steps": [{ "pivot": { "dart": "front.shoulder", "to": "front.armhole" } },
+              { "gathers": { "dart": "front.armhole", "over": 1.0 } }]
+  })";
+  for (const fs::path& person : wardrobe()) {
+    INFO(person.filename());
+    const Adapted garment = adapted(person, style, "toile");
+    REQUIRE(!garment.pattern.empty());
+    CHECK(garment.places() == 1);
+    CHECK(garment.told() == 1);
+  }
 }

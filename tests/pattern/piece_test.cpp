@@ -126,6 +126,16 @@ TEST_CASE("a mouth at the end of its edge or next to another leaves an empty str
   CHECK(sewn_length(touching, touching.edge("waist")) == Approx(70.0));
 }
 
+TEST_CASE("a closed length that ends at a mouth ends behind it, whatever the rounding") {
+  const Piece strip = strip_with({waist_dart("a", 30.0, 10.0)});
+  const Edge& waist = strip.edge("waist");
+  const double mouth = 20.0, behind = nearest(waist.path, strip.darts[0].legs[1]).along;
+  for (const double off : {-1e-10, -1e-14, 0.0, 1e-10}) {
+    CHECK(cut_from_closed(strip, waist, mouth + off) == Approx(behind).margin(1e-9));
+  }
+  CHECK(cut_from_closed(strip, waist, mouth - 1e-6) == Approx(mouth - 1e-6).margin(1e-12));
+}
+
 TEST_CASE("the flat outline is all edges in order, closed") {
   const Piece piece = sample_piece();
   const Path outline = flat_outline(piece);
