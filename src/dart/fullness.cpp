@@ -200,7 +200,9 @@ void mark_mate(Pattern& pattern, const std::string& piece_name, const std::strin
       const double from = closed_from_cut(*piece, piece->edge(own.edge), mine->from);
       const Edge& edge = other.edge(mate.edge);
       const auto mark = [&](const char* suffix, double along) {
-        const double there = std::fmin(cut_from_closed(other, edge, along), length(edge.path));
+        const double sewn = seam.b_runs_back ? sewn_length(other, edge) - along : along;
+        const double there =
+            std::fmin(cut_from_closed(other, edge, std::fmax(sewn, 0.0)), length(edge.path));
         other.notches.push_back({fullness_name + suffix, mate.edge, there, 1, own.piece, own.edge});
         for (Notch& notch : piece->notches) {
           if (notch.name != fullness_name + suffix) continue;

@@ -126,6 +126,22 @@ TEST_CASE("A step that names the piece without a side is done on both") {
   }
 }
 
+TEST_CASE(
+    "Gathers of one side meet their mates, also where the paths of a seam run against each other") {
+  int against = 0;
+  for (const Pattern& block : plain_blocks(10)) {
+    const Pattern sides = unfolded(block);
+    for (const Seam& seam : sides.seams) against += seam.b_runs_back ? 1 : 0;
+    for (const char* dart : {"front_right.shoulder", "front_left.shoulder", "back_right.shoulder",
+                             "back_left.shoulder"}) {
+      INFO(dart);
+      const Pattern gathered = after(sides, GatherMove{dart, Fullness::Kind::Gathers, 40.0});
+      CHECK(faults_of(gathered) == "");
+    }
+  }
+  CHECK(against > 0);
+}
+
 TEST_CASE("A princess seam makes four fronts, whose seams walk") {
   for (const Pattern& block : plain_blocks(10)) {
     const PanelSeam seam{"front.shoulder", "front.waist", "", ""};
