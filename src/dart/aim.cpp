@@ -64,6 +64,13 @@ double mouth_along(const Opened& open, DartSpot spot) {
   return closed_along(open.edges[spot.edge], spot.dart + 1, 0.0);
 }
 
+[[noreturn]] void refuse_short_edge(double whole, const std::string& to) {
+  refuse("dart.place", to,
+         "an edge of " + told_length(whole) + " has no room for a dart, which keeps " +
+             told_length(kFromCorner) + " from both ends",
+         "name another edge");
+}
+
 double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
                    const std::string& to) {
   const double whole = closed_length(open.edges[aim.edge]);
@@ -76,6 +83,7 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
   const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
     const double first = std::ceil(100.0 * kFromCorner / whole) / 100.0;
+    if (first > 0.5) refuse_short_edge(whole, to);
     const double nearest_fraction = std::clamp(from_end / whole, first, 1.0 - first);
     refuse("dart.place", to,
            "a dart " + told_length(from_end) + " along an edge of " + told_length(whole) +

@@ -11,6 +11,7 @@
 #include "turning.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace blockwright {
@@ -23,6 +24,8 @@ constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
 // Fairing at the hinges of one step makes a seam's edge longer by this at most, in mm.
 constexpr double kMostLonger = 0.03;
+constexpr std::array<const char*, 2> kEnds = {"_from", "_to"};  // of a fullness: its notches
+constexpr double kSameMark = 0.05;  // mm: notches nearer to each other are one on paper
 constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 
 void require_length(const std::string& where, const char* what, double mm, double least,
@@ -40,7 +43,7 @@ std::string free_fullness_name(const Piece& piece, const std::string& wish) {
       return std::any_of(items.begin(), items.end(),
                          [&](const auto& item) { return item.name == wanted; });
     };
-    return has(piece.fullness, name) || has(piece.notches, name + "_from");
+    return has(piece.fullness, name) || has(piece.notches, name + kEnds[0]);
   };
   std::string name = wish;
   for (int number = 2; taken(name); ++number) name = wish + "_" + std::to_string(number);
@@ -176,42 +179,98 @@ void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, co
   const Anchor to = anchor_at(open, span.edge, span.to);
   open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, sewn});
   open.fullness.push_back({from, to});
-  for (const auto& [suffix, anchor] : {std::pair{"_from", from}, std::pair{"_to", to}}) {
+  for (const auto& [suffix, anchor] : {std::pair{kEnds[0], from}, std::pair{kEnds[1], to}}) {
     open.piece.notches.push_back({name + suffix, edge, 0.0, 1, "", ""});
     open.notches.push_back(anchor);
   }
 }
 
-// The other edge of the seam gets its notches at the same sewn distances; what would stand beyond a
-// shorter edge stands at its end.
-void mark_mate(Pattern& pattern, const std::string& piece_name, const std::string& fullness_name) {
+// Where the notches of a fullness come to stand on an edge that is sewn to its own.
+struct MateEdge {
   Piece* piece = nullptr;
-  for (Piece& p : pattern.pieces) piece = p.name == piece_name ? &p : piece;
-  const auto mine = std::find_if(piece->fullness.begin(), piece->fullness.end(),
-                                 [&](const Fullness& f) { return f.name == fullness_name; });
-  const EdgeOf own{piece_name, mine->edge};
+  std::string edge;
+  std::array<double, 2> along{};  // mm from the edge's start, mouths left out
+};
+
+// At the same sewn distances; what would stand beyond a shorter edge stands at its end.
+double place_on_mate(const Seam& seam, const Piece& other, const Edge& edge, double along) {
+  const double sewn = seam.b_runs_back ? sewn_length(other, edge) - along : along;
+  return std::clamp(cut_from_closed(other, edge, sewn), 0.0, length(edge.path));
+}
+
+std::vector<MateEdge> mates_of(Pattern& pattern, const Piece& piece, const Fullness& fullness) {
+  const EdgeOf own{piece.name, fullness.edge};
+  const double from = closed_from_cut(piece, piece.edge(own.edge), fullness.from);
+  std::vector<MateEdge> mates;
   for (const Seam& seam : pattern.seams) {
     if (seam.a.size() != 1 || seam.b.size() != 1) continue;
     if (seam.a[0] != own && seam.b[0] != own) continue;
     const EdgeOf mate = seam.a[0] == own ? seam.b[0] : seam.a[0];
     if (mate == own) continue;
-    for (Piece& other : pattern.pieces) {
-      if (other.name != mate.piece) continue;
-      const double from = closed_from_cut(*piece, piece->edge(own.edge), mine->from);
-      const Edge& edge = other.edge(mate.edge);
-      const auto mark = [&](const char* suffix, double along) {
-        const double sewn = seam.b_runs_back ? sewn_length(other, edge) - along : along;
-        const double there =
-            std::fmin(cut_from_closed(other, edge, std::fmax(sewn, 0.0)), length(edge.path));
-        other.notches.push_back({fullness_name + suffix, mate.edge, there, 1, own.piece, own.edge});
-        for (Notch& notch : piece->notches) {
-          if (notch.name != fullness_name + suffix) continue;
-          notch.mate_piece = mate.piece;
-          notch.mate_edge = mate.edge;
-        }
-      };
-      mark("_from", from);
-      mark("_to", from + mine->sewn);
+    Piece& other = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
+                                 [&](const Piece& p) { return p.name == mate.piece; });
+    const Edge& edge = other.edge(mate.edge);
+    mates.push_back({&other,
+                     mate.edge,
+                     {place_on_mate(seam, other, edge, from),
+                      place_on_mate(seam, other, edge, from + fullness.sewn)}});
+  }
+  return mates;
+}
+
+bool has_notch(const Piece& piece, const std::string& name) {
+  return std::any_of(piece.notches.begin(), piece.notches.end(),
+                     [&](const Notch& notch) { return notch.name == name; });
+}
+
+// A piece on the fold meets the right and the left of the body: what the one has marked on it may
+// be what the other would mark.
+bool is_marked(const MateEdge& mate, const std::string& name) {
+  const auto stands = [&](std::size_t end) {
+    return std::any_of(mate.piece->notches.begin(), mate.piece->notches.end(), [&](const Notch& n) {
+      return n.name == name + kEnds[end] && n.edge == mate.edge &&
+             std::abs(n.along - mate.along[end]) < kSameMark;
+    });
+  };
+  return stands(0) && stands(1);
+}
+
+// The name under which a fullness is notched on its own piece and on those it is sewn to.
+std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& mates,
+                              const std::string& wish) {
+  const auto is_free = [&](const std::string& name) {
+    return (name == wish || !has_notch(piece, name + kEnds[0])) &&
+           std::all_of(mates.begin(), mates.end(), [&](const MateEdge& mate) {
+             return is_marked(mate, name) || !has_notch(*mate.piece, name + kEnds[0]);
+           });
+  };
+  std::string name = wish;
+  for (int number = 2; !is_free(name); ++number) name = wish + "_" + std::to_string(number);
+  return name;
+}
+
+// The edges that are sewn to the fullness get its notches.
+void mark_mates(Pattern& pattern, const std::string& piece_name, const std::string& name) {
+  Piece& piece = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
+                               [&](const Piece& p) { return p.name == piece_name; });
+  const Fullness fullness = *std::find_if(piece.fullness.begin(), piece.fullness.end(),
+                                          [&](const Fullness& f) { return f.name == name; });
+  const std::vector<MateEdge> mates = mates_of(pattern, piece, fullness);
+  const std::string shared = shared_notch_name(piece, mates, name);
+  for (const MateEdge& mate : mates) {
+    if (is_marked(mate, shared)) continue;
+    for (const std::size_t end : {0U, 1U}) {
+      mate.piece->notches.push_back(
+          {shared + kEnds[end], mate.edge, mate.along[end], 1, piece.name, fullness.edge});
+    }
+  }
+  for (Notch& notch : piece.notches) {
+    for (const char* end : kEnds) {
+      if (notch.edge != fullness.edge || notch.name != name + end) continue;
+      notch.name = shared + end;
+      if (mates.empty()) continue;
+      notch.mate_piece = mates.back().piece->name;
+      notch.mate_edge = mates.back().edge;
     }
   }
 }
@@ -391,7 +450,7 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   add_fullness(open, name, move.kind, redrawn(open, span), sewn_length(span));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
-  mark_mate(moved.pattern, open.piece.name, name);
+  mark_mates(moved.pattern, open.piece.name, name);
   moved.remarks.push_back(told(moved.pattern.pieces[words.piece], name));
   return moved;
 }
@@ -432,7 +491,7 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
   for (const std::string& name : named) {
-    mark_mate(moved.pattern, open.piece.name, name);
+    mark_mates(moved.pattern, open.piece.name, name);
     moved.remarks.push_back(told(moved.pattern.pieces[from.piece], name));
   }
   return moved;

@@ -16,12 +16,12 @@
 namespace blockwright {
 namespace {
 
-constexpr double kTouch = 1e-6;         // mm
-constexpr double kWidestAngle = 45.0;   // degrees; common practice, no source
-constexpr double kGrown = 0.5;          // mm: less is rounding of caps and arcs
-constexpr double kSquare = 1.0;         // degrees
-constexpr double kSmooth = 3.0;         // degrees
-constexpr double kSeamTolerance = 1.0;  // mm
+constexpr double kTouch = 1e-6;        // mm
+constexpr double kWidestAngle = 45.0;  // degrees; common practice, no source
+constexpr double kGrown = 0.5;         // mm: less is rounding of caps and arcs
+constexpr double kSquare = 1.0;        // degrees
+constexpr double kSmooth = 3.0;        // degrees
+constexpr double kSeamsMeet = 0.05;    // mm
 
 void require_shoulder(const Opened& before, const Opened& after) {
   const double was = closed_length(before, BlockEdge::Shoulder);
@@ -112,6 +112,20 @@ void require_outline(const Piece& piece) {
   }
 }
 
+double seam_gap(const HalfBlock& half, BlockEdge edge) {
+  return closed_length(half.front, edge) - closed_length(half.back, edge);
+}
+
+void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edge,
+                  const std::string& name) {
+  const double off = std::abs(seam_gap(after, edge) - seam_gap(before, edge));
+  if (off <= kSeamsMeet) return;
+  refuse_fit("fit.limit",
+             "the front and back " + name +
+                 " would no longer be sewn together: they would differ by " + fixed(off, 1) + " mm",
+             "give smaller amounts: here, or in the corrections that came before");
+}
+
 // --- what is judged -----------------------------------------------------------------------
 
 void judge_curve(const Opened& before, const Opened& after, BlockEdge which, int most,
@@ -164,19 +178,6 @@ void judge_corners(const HalfBlock& block, const HalfBlock& after, Problems& pro
   }
 }
 
-void judge_seam(const HalfBlock& block, const HalfBlock& after, BlockEdge edge, const char* name,
-                Problems& problems) {
-  const auto gap = [&](const HalfBlock& half) {
-    return closed_length(half.front, edge) - closed_length(half.back, edge);
-  };
-  const double off = gap(after) - gap(block);
-  if (std::abs(off) <= kSeamTolerance) return;
-  problems.push_back(
-      {Severity::Warning, "fit.seam", name,
-       "front and back edges now differ by " + fixed(off, 1) + " mm more than they did",
-       "ease or trim the longer edge"});
-}
-
 void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
   for (const OpenEdge& edge : after.edges) {
     for (const Dart& dart : edge.darts) {
@@ -211,6 +212,8 @@ void require_possible(const HalfBlock& before, const HalfBlock& after) {
     require_darts(*was, piece);
     require_outline(piece);
   }
+  require_seam(before, after, BlockEdge::Side, "side seams");
+  require_seam(before, after, BlockEdge::Shoulder, "shoulders");
 }
 
 Problems judge_centres(const Halves& halves) {
@@ -238,8 +241,6 @@ Problems judge_half(const HalfBlock& block, const HalfBlock& after) {
     judge_darts(*was, *is, problems);
   }
   judge_corners(block, after, problems);
-  judge_seam(block, after, BlockEdge::Side, "side", problems);
-  judge_seam(block, after, BlockEdge::Shoulder, "shoulder", problems);
   return problems;
 }
 

@@ -13,7 +13,7 @@ inline constexpr double kMeetsAtCentre = 0.1;
 void require_possible(const HalfBlock& before, const HalfBlock& after);
 
 /// Warnings about the half as a whole against the block: darts grown too wide ("fit.limit"), curves
-/// and corners no longer fair ("fit.curve"), seams that do not walk ("fit.seam").
+/// and corners no longer fair ("fit.curve").
 Problems judge_half(const HalfBlock& block, const HalfBlock& after);
 
 /// Warnings where the two sides of the body no longer meet at the centre ("fit.seam").

@@ -202,8 +202,10 @@ constexpr std::array kGuides = {
           "Several corrections pull on one line or dart; they were added up before the limits "
           "were tested.",
           "See on the next toile whether all of them were needed."},
-    Guide{"fit.seam", "A seam would no longer walk after a correction.",
-          "This is a fault of the program: do not cut, and report it with the client file."},
+    Guide{
+        "fit.seam",
+        "After corrections of one side, right and left no longer meet where the centre joins them.",
+        "Correct both sides alike, or join neckline and waist across the centre by hand."},
     Guide{"fit.side",
           "A row for one side of the body was given for both, or a side that it cannot have.",
           "Say left or right, as she has it."},

@@ -242,6 +242,17 @@ TEST_CASE("An edge is not led through a dart, scooped or taken in") {
   }
 }
 
+TEST_CASE("Front and back shoulders that could no longer be sewn together are refused") {
+  const auto widened_by = [](double by) {
+    return outcome(usual_block(), {row(8, 50, BodySide::Both, -1), row(3, by)}).refusal;
+  };
+  CHECK(widened_by(0.5).code.empty());
+  const Problem refused = widened_by(20);
+  CHECK(refused.code == "fit.limit");
+  CHECK(refused.where == "row 3, neck wider, 20 mm");
+  CHECK_THAT(refused.message, Catch::Contains("shoulders would no longer be sewn together"));
+}
+
 TEST_CASE("No neck dart is opened where the nape has come down to the blade point") {
   const auto lowered_to = [](double by) {
     return outcome(usual_block(), {row(16, by), row(36, 0.4)}).refusal;

@@ -1,11 +1,12 @@
-// Any sequence of dart moves on a block: each done, or refused by name. Moves by rotation keep the
-// sum of the angles at the apexes. In the end the pieces are whole, before and after trueing, and
-// their seams and notches meet.
+// Any sequence of corrections and dart moves on a block: each done, or refused by name. Moves by
+// rotation keep the sum of the angles at the apexes. In the end the pieces are whole, before and
+// after trueing, and their seams and notches meet.
 #include "blocks.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
-#include "bytes.hpp"
+#include "fitting.hpp"
 #include "must.hpp"
 
 #include <array>
@@ -16,6 +17,7 @@ namespace {
 using namespace blockwright;
 using namespace blockwright_fuzz;
 
+constexpr std::size_t kMostCorrections = 2;
 constexpr int kMostMoves = 4;
 constexpr double kAngleKept = 1e-9;  // radians
 
@@ -160,11 +162,23 @@ bool take_step(Pattern& pattern, const StyleStep& step, double cup) {
   }
 }
 
+// As drafted, or as a fitting left it: a correction of one side makes four pieces of two.
+Pattern some_block(Bytes& bytes) {
+  const std::size_t corrections = bytes.below(kMostCorrections + 1);
+  const Pattern& drafted = bytes.one_of(ready_blocks());
+  try {
+    return apply_corrections(drafted, some_corrections(bytes, corrections)).pattern;
+  } catch (const InputError& error) {
+    must_tell(error.problem(), "", "fit.");
+    return drafted;
+  }
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   Bytes bytes(data, size);
-  Pattern pattern = bytes.one_of(ready_blocks());
+  Pattern pattern = some_block(bytes);
   const double cup = bytes.between(-50.0, 350.0);
   bool moved = false;
   for (int i = 0; i < kMostMoves && !bytes.done(); ++i) {

@@ -1,5 +1,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
 #include "support/blocks.hpp"
 #include "support/people.hpp"
@@ -99,6 +100,21 @@ TEST_CASE("A dart is pressed and held back as the style says") {
   CHECK(after.pressed_to == Leg::Second);
   CHECK(distance(after.apex, after.point) == Approx(33.0));
   CHECK(after.apex == before.apex);
+}
+
+TEST_CASE("An edge that a fitting left too short for a dart is refused as short") {
+  const Pattern block =
+      apply_rows(usual_block(), {{14, -1, 60.0, AmountAs::Length, BodySide::Both, ""}}).pattern;
+  const Piece& back = block.piece("back");
+  REQUIRE(sewn_length(back, back.edge("neckline")) < 10.0);
+  const PivotMove move{"back.shoulder", "back.neck:0.5", 1.0, {}, {}};
+  try {
+    apply_style(block, {"test", {move}}, kUsualCup);
+    FAIL("a dart was opened on an edge that has no room for it");
+  } catch (const InputError& error) {
+    CHECK(error.problem().code == "dart.place");
+    CHECK_THAT(error.problem().message, Catch::Contains("has no room for a dart"));
+  }
 }
 
 TEST_CASE("A step with lengths beyond all sense can be told, and is refused by name") {

@@ -10,6 +10,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <cstddef>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -140,6 +142,47 @@ TEST_CASE(
     }
   }
   CHECK(against > 0);
+}
+
+namespace {
+
+// A fuller left breast: two fronts, and a back on the fold.
+Pattern unfolded_front(const Pattern& block) {
+  return apply_rows(block, {{47, 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""}}).pattern;
+}
+
+std::ptrdiff_t notches_on(const Piece& piece, const char* edge) {
+  return std::count_if(piece.notches.begin(), piece.notches.end(),
+                       [&](const Notch& notch) { return notch.edge == edge; });
+}
+
+}  // namespace
+
+TEST_CASE("A piece on the fold is notched once for both sides' gathers, twice where they differ") {
+  for (const Pattern& block : plain_blocks(10)) {
+    const Pattern sides = unfolded_front(block);
+    const auto gathered = [&](double left, double right) {
+      const Pattern one =
+          after(sides, GatherMove{"front_left.shoulder", Fullness::Kind::Gathers, left});
+      return after(one, GatherMove{"front_right.shoulder", Fullness::Kind::Gathers, right});
+    };
+    const Pattern alike = gathered(40.0, 40.0);
+    CHECK(faults_of(alike) == "");
+    CHECK(notches_on(alike.piece("back"), "shoulder") == 2);
+    const Pattern unlike = gathered(40.0, 60.0);
+    CHECK(faults_of(unlike) == "");
+    CHECK(notches_on(unlike.piece("back"), "shoulder") == 4);
+  }
+}
+
+TEST_CASE("Gathers that meet gathers of the whole shoulder are notched on its edge, not off it") {
+  for (const Pattern& block : plain_blocks(10)) {
+    Pattern pattern = unfolded_front(block);
+    for (const char* dart : {"front_right.shoulder", "front_left.shoulder", "back.shoulder"}) {
+      pattern = after(pattern, GatherMove{dart, Fullness::Kind::Gathers, 400.0});
+      CHECK(faults_of(pattern) == "");
+    }
+  }
 }
 
 TEST_CASE("A princess seam makes four fronts, whose seams walk") {

@@ -58,7 +58,7 @@ struct Effect {
 /// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
 /// another's judgement void), "fit.chain" (corrections that together have another cause),
 /// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
-/// fair), "fit.seam" (edges that are sewn together now differ), "fit.sides" (the piece was
+/// fair), "fit.seam" (right and left no longer meet at the centre), "fit.sides" (the piece was
 /// unfolded).
 struct FittedPattern {
   Pattern pattern;
@@ -83,7 +83,8 @@ struct FittedPattern {
 /// or more than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts
 /// would cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder
 /// of less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than
-/// darts and seams can carry), "fit.side" (a row for one side needs a side).
+/// darts and seams can carry, or edges that could no longer be sewn together), "fit.side" (a row
+/// for one side needs a side).
 FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows);
 
 /// The same for corrections in words; withdrawn ones are left out, and indices in the effects are
