@@ -249,8 +249,15 @@ std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& m
   return name;
 }
 
+Problem told_twice_notched(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {
+  return {Severity::Note, "dart.fullness", mate.piece->name + "." + mate.edge,
+          "it has notches for " + piece.name + " too, " + told_length(fullness.sewn) + " apart",
+          "snip on each cut piece those of its own side only"};
+}
+
 // The edges that are sewn to the fullness get its notches.
-void mark_mates(Pattern& pattern, const std::string& piece_name, const std::string& name) {
+void mark_mates(Pattern& pattern, const std::string& piece_name, const std::string& name,
+                Problems& remarks) {
   Piece& piece = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
                                [&](const Piece& p) { return p.name == piece_name; });
   const Fullness fullness = *std::find_if(piece.fullness.begin(), piece.fullness.end(),
@@ -259,6 +266,7 @@ void mark_mates(Pattern& pattern, const std::string& piece_name, const std::stri
   const std::string shared = shared_notch_name(piece, mates, name);
   for (const MateEdge& mate : mates) {
     if (is_marked(mate, shared)) continue;
+    if (shared != name) remarks.push_back(told_twice_notched(mate, piece, fullness));
     for (const std::size_t end : {0U, 1U}) {
       mate.piece->notches.push_back(
           {shared + kEnds[end], mate.edge, mate.along[end], 1, piece.name, fullness.edge});
@@ -450,7 +458,7 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   add_fullness(open, name, move.kind, redrawn(open, span), sewn_length(span));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
-  mark_mates(moved.pattern, open.piece.name, name);
+  mark_mates(moved.pattern, open.piece.name, name, moved.remarks);
   moved.remarks.push_back(told(moved.pattern.pieces[words.piece], name));
   return moved;
 }
@@ -491,7 +499,7 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
   for (const std::string& name : named) {
-    mark_mates(moved.pattern, open.piece.name, name);
+    mark_mates(moved.pattern, open.piece.name, name, moved.remarks);
     moved.remarks.push_back(told(moved.pattern.pieces[from.piece], name));
   }
   return moved;

@@ -151,6 +151,11 @@ Pattern unfolded_front(const Pattern& block) {
   return apply_rows(block, {{47, 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""}}).pattern;
 }
 
+bool tells_of(const StepDone& step, const std::string& where) {
+  return std::any_of(step.remarks.begin(), step.remarks.end(),
+                     [&](const Problem& remark) { return remark.where == where; });
+}
+
 std::ptrdiff_t notches_on(const Piece& piece, const char* edge) {
   return std::count_if(piece.notches.begin(), piece.notches.end(),
                        [&](const Notch& notch) { return notch.edge == edge; });
@@ -162,16 +167,20 @@ TEST_CASE("A piece on the fold is notched once for both sides' gathers, twice wh
   for (const Pattern& block : plain_blocks(10)) {
     const Pattern sides = unfolded_front(block);
     const auto gathered = [&](double left, double right) {
-      const Pattern one =
-          after(sides, GatherMove{"front_left.shoulder", Fullness::Kind::Gathers, left});
-      return after(one, GatherMove{"front_right.shoulder", Fullness::Kind::Gathers, right});
+      return apply_style(sides,
+                         {"test",
+                          {GatherMove{"front_left.shoulder", Fullness::Kind::Gathers, left},
+                           GatherMove{"front_right.shoulder", Fullness::Kind::Gathers, right}}},
+                         kUsualCup);
     };
-    const Pattern alike = gathered(40.0, 40.0);
-    CHECK(faults_of(alike) == "");
-    CHECK(notches_on(alike.piece("back"), "shoulder") == 2);
-    const Pattern unlike = gathered(40.0, 60.0);
-    CHECK(faults_of(unlike) == "");
-    CHECK(notches_on(unlike.piece("back"), "shoulder") == 4);
+    const StyledPattern alike = gathered(40.0, 40.0);
+    CHECK(faults_of(alike.pattern) == "");
+    CHECK(notches_on(alike.pattern.piece("back"), "shoulder") == 2);
+    CHECK_FALSE(tells_of(alike.steps[1], "back.shoulder"));
+    const StyledPattern unlike = gathered(40.0, 60.0);
+    CHECK(faults_of(unlike.pattern) == "");
+    CHECK(notches_on(unlike.pattern.piece("back"), "shoulder") == 4);
+    CHECK(tells_of(unlike.steps[1], "back.shoulder"));
   }
 }
 
