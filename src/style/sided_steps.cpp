@@ -59,6 +59,24 @@ StyleStep step_on_side(const Pattern& pattern, StyleStep step, std::string_view 
   return step;
 }
 
+// A piece and those that lie beside it along the seams: the panels that it was cut into run one
+// way.
+std::set<std::string> side_by_side(const Pattern& pattern, const std::string& name) {
+  std::set<std::string> names = {name};
+  const auto is_among = [&](const EdgeOf& edge) { return names.contains(edge.piece); };
+  std::size_t before = 0;
+  while (before != names.size()) {
+    before = names.size();
+    for (const Seam& seam : pattern.seams) {
+      for (const auto* side : {&seam.a, &seam.b}) {
+        if (std::none_of(side->begin(), side->end(), is_among)) continue;
+        for (const EdgeOf& edge : *side) names.insert(edge.piece);
+      }
+    }
+  }
+  return names;
+}
+
 }  // namespace
 
 std::vector<StyleStep> steps_for_sides(const Pattern& pattern, const StyleStep& step) {
@@ -72,12 +90,12 @@ MovedDarts done_as_drafted(const Pattern& pattern, const StyleStep& step,
   StyleStep named = step;
   const std::string name = piece_of(*places_of(named).front());
   if (!has_piece(pattern, name) || !is_mirrored(pattern.piece(name))) return done(pattern);
-  MovedDarts moved = done(with_mirrored(pattern, {name}));
-  std::set<std::string> made;
+  std::set<std::string> images = side_by_side(pattern, name);
+  MovedDarts moved = done(with_mirrored(pattern, images));
   for (const Piece& piece : moved.pattern.pieces) {
-    if (piece.name == name || !has_piece(pattern, piece.name)) made.insert(piece.name);
+    if (!has_piece(pattern, piece.name)) images.insert(piece.name);
   }
-  moved.pattern = with_mirrored(std::move(moved.pattern), made);
+  moved.pattern = with_mirrored(std::move(moved.pattern), images);
   return moved;
 }
 

@@ -212,6 +212,29 @@ TEST_CASE("A princess seam makes four fronts, whose seams walk") {
   }
 }
 
+TEST_CASE("Seams of panels still meet after a step on a panel of either side") {
+  int made = 0;
+  for (const Pattern& block : plain_blocks(10)) {
+    for (const Pattern& sides : {unfolded(block), unfolded_front(block)}) {
+      Pattern panels;
+      try {
+        panels = after(sides, PanelSeam{"front.side", "front.waist", "", ""});
+      } catch (const InputError& error) {
+        INFO(to_text(error.problem()));
+        CHECK(error.problem().code.rfind("dart.", 0) == 0);
+        continue;
+      }
+      for (const std::string piece : {"centre_front_right", "centre_front_left"}) {
+        INFO(piece);
+        const Pattern moved = after(panels, PointMove{piece + ".shoulder", 30.0});
+        CHECK(faults_of(moved) == "");
+        ++made;
+      }
+    }
+  }
+  CHECK(made >= 10);
+}
+
 TEST_CASE("The example styles make sound pieces of blocks whose sides differ") {
   const auto blocks = plain_blocks(10);
   for (const auto& entry :
