@@ -252,7 +252,7 @@ std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& m
 Problem told_twice_notched(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {
   return {Severity::Note, "dart.fullness", mate.piece->name + "." + mate.edge,
           "it has notches for " + piece.name + " too, " + told_length(fullness.sewn) + " apart",
-          "snip on each cut piece those of its own side only"};
+          "of the two sets, snip on each side of the body its own"};
 }
 
 // The edges that are sewn to the fullness get its notches.
