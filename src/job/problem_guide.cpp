@@ -190,8 +190,9 @@ constexpr std::array kGuides = {
     Guide{"fit.limit",
           "A correction is larger than is usual, than a measurement may be off before it is "
           "taken again (2.5 cm on a girth, 1.3 cm on a length, 4 degrees of slope), or than "
-          "darts and seams can carry.",
-          "Take the measurement that the message names again, and draft anew."},
+          "darts and seams can carry; or front and back could no longer be sewn together.",
+          "Take the measurement that the message names again, and draft anew; or correct by "
+          "less."},
     Guide{"fit.negative_dart", "A dart would be closed by more than it is wide.",
           "Correct by less, or let the rest out at the seam."},
     Guide{"fit.place",

@@ -33,17 +33,11 @@ RowAmount largest(const FittingRow& row, int sign) {
 const std::set<std::pair<int, int>> kUsesUpDart = {{24, -1}, {27, -1}, {28, 1}, {29, -1},
                                                    {35, -1}, {36, -1}, {37, 1}, {47, -1}};
 
-// Seams and notches that do not walk, but for a centre that a row moves on one side alone: that is
-// told, and joined by hand.
+// Seams and notches that do not walk, pieces that are not whole.
 std::string faults_of(const FittedPattern& fitted) {
   std::string faults;
   for (const Problem& problem : check_pattern(fitted.pattern)) {
     if (problem.severity == Severity::Error) faults += to_text(problem) + "\n";
-  }
-  for (const Problem& problem : fitted.remarks) {
-    const bool seam =
-        problem.code == "fit.seam" && problem.where.find("centre") == std::string::npos;
-    if (seam) faults += to_text(problem) + "\n";
   }
   return faults;
 }

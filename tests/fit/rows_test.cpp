@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -60,6 +62,16 @@ double share_beyond(const std::vector<double>& values, double middle, double lim
 const std::set<std::string> kRough = {"8 neckline",      "9 armhole",  "10 armhole",
                                       "22 back.armhole", "49 armhole", "14 front.neckline"};
 
+// How far the edges of a seam differ, beyond what is eased in.
+double widest_gap(const Pattern& pattern) {
+  double widest = 0.0;
+  for (const Seam& seam : pattern.seams) {
+    const double gap = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
+    widest = std::max(widest, std::abs(gap));
+  }
+  return widest;
+}
+
 }  // namespace
 
 TEST_CASE("Every row is applied in both directions to 300 people, or refused by name") {
@@ -80,7 +92,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
         ++applied;
         for (const Piece& piece : got.fitted->pattern.pieces) CHECK_FALSE(find_problem(piece));
         if (warns(*got.fitted, "fit.curve")) ++unfair;
-        CHECK_FALSE(warns(*got.fitted, "fit.seam"));  // sides and shoulders walk within 1 mm
+        CHECK(widest_gap(got.fitted->pattern) < 0.1);  // mm
       }
       // A neck dart that is not there cannot be closed; nor a bust dart of 4 degrees.
       const bool impossible = row.number == 36 && sign < 0;

@@ -68,9 +68,10 @@ struct FittedPattern {
 
 /// Applies rows to a drafted block, in the fitter's order: by stage, within a stage as given.
 ///
-/// Guarantees: 1. zero changes nothing; 2. only what the row names moves; side seams walk within 1
-/// mm and shoulders keep their ease; 3. corners stay square and joined seams smooth; 4. pieces keep
-/// the frame in which they were drafted (rows that move the centre waist move it off the origin).
+/// Guarantees: 1. zero changes nothing; 2. only what the row names moves; side seams walk within
+/// 0.1 mm and shoulders keep their ease; 3. corners stay square and joined seams smooth; 4. pieces
+/// keep the frame in which they were drafted (rows that move the centre waist move it off the
+/// origin).
 ///
 /// With a correction for one side, each piece that differs comes as two, "front_right" and
 /// "front_left", cut 1 each with the cloth's right side up, seams named by side: the right front
