@@ -122,7 +122,8 @@ void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edg
   if (off <= kSeamsMeet) return;
   refuse_fit("fit.limit",
              "the front and back " + name +
-                 " would no longer be sewn together: they would differ by " + fixed(off, 1) + " mm",
+                 " would no longer be sewn together: they would differ by " + fixed(off, 2) +
+                 " mm; at most " + fixed(kSeamsMeet, 2) + " mm is allowed",
              "give smaller amounts: here, or in the corrections that came before");
 }
 

@@ -251,6 +251,7 @@ TEST_CASE("Front and back shoulders that could no longer be sewn together are re
   CHECK(refused.code == "fit.limit");
   CHECK(refused.where == "row 3, neck wider, 20 mm");
   CHECK_THAT(refused.message, Catch::Contains("shoulders would no longer be sewn together"));
+  CHECK_THAT(refused.message, Catch::Contains("at most 0.05 mm"));
 }
 
 TEST_CASE("No neck dart is opened where the nape has come down to the blade point") {
