@@ -1,9 +1,9 @@
 #include "batch_work.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/files/held_files.hpp"
+#include "blockwright/files/safe_name.hpp"
 #include "done_record.hpp"
-#include "held_files.hpp"
-#include "safe_name.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>

@@ -2,9 +2,9 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/version.hpp"
+#include "blockwright/files/safe_name.hpp"
 #include "output_stem.hpp"
 #include "problems_as_json.hpp"
-#include "safe_name.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

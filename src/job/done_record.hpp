@@ -1,7 +1,7 @@
 #pragma once
 
 #include "batch_line.hpp"
-#include "blockwright/job/file_store.hpp"
+#include "blockwright/files/file_store.hpp"
 
 #include <optional>
 #include <string>

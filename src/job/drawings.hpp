@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/job/file_store.hpp"
+#include "blockwright/files/file_store.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "wishes.hpp"
 

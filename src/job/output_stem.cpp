@@ -1,6 +1,6 @@
 #include "output_stem.hpp"
 
-#include "safe_name.hpp"
+#include "blockwright/files/safe_name.hpp"
 
 namespace blockwright {
 

@@ -1,10 +1,10 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/files/safe_name.hpp"
 #include "compare_report.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "notes.hpp"
-#include "safe_name.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>

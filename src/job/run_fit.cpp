@@ -1,11 +1,11 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/files/safe_name.hpp"
 #include "blockwright/fit/catalogue.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "fit_report.hpp"
 #include "guarded.hpp"
-#include "safe_name.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>

@@ -1,6 +1,7 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
@@ -9,7 +10,6 @@
 #include "output_stem.hpp"
 #include "report_json.hpp"
 #include "report_text.hpp"
-#include "safe_name.hpp"
 #include "steps_text.hpp"
 #include "wishes.hpp"
 

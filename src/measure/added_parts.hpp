@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/measure/client_edit.hpp"
-#include "json_writing.hpp"
+#include "blockwright/text/json_writing.hpp"
 
 namespace blockwright {
 

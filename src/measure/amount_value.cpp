@@ -1,13 +1,13 @@
 #include "amount_value.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/text/inch_text.hpp"
+#include "blockwright/text/json_members.hpp"
+#include "blockwright/text/nearest.hpp"
+#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/refuse.hpp"
 #include "client_keys.hpp"
-#include "client_problem.hpp"
-#include "inch_text.hpp"
 #include "measure_text.hpp"
-#include "members.hpp"
-#include "nearest.hpp"
-#include "odd_character.hpp"
 #include "slip.hpp"
 
 #include <fmt/format.h>

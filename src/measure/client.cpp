@@ -1,13 +1,13 @@
 #include "blockwright/measure/client.hpp"
 
+#include "blockwright/text/json_document.hpp"
+#include "blockwright/text/json_members.hpp"
+#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/plain_text.hpp"
+#include "blockwright/text/refuse.hpp"
+#include "client_file.hpp"
 #include "client_keys.hpp"
-#include "client_problem.hpp"
 #include "fitting_value.hpp"
-#include "json_document.hpp"
-#include "key_check.hpp"
-#include "members.hpp"
-#include "odd_character.hpp"
-#include "person_text.hpp"
 #include "tape_value.hpp"
 
 #include <fmt/format.h>
@@ -55,7 +55,8 @@ class ClientReader {
  private:
   void check_format(const JsonValue& root) const {
     const std::string hint = fmt::format("write \"format\": \"{}\"", kClientFormat);
-    if (document_.member(root, "format") == nullptr) refuse_misspelt_format(document_, root);
+    if (document_.member(root, "format") == nullptr)
+      refuse_misspelt_format(document_, root, kClientKeys);
     const JsonValue& format = required(document_, root, "format", hint);
     expect(document_, format, JsonKind::Text, hint);
     if (format.text == kClientFormat) return;
@@ -163,7 +164,7 @@ class ClientReader {
 }  // namespace
 
 Client read_client(std::istream& in, std::string_view file) {
-  const JsonDocument document = JsonDocument::read(in, file);
+  const JsonDocument document = JsonDocument::read(in, file, client_file());
   return ClientReader(document).client();
 }
 

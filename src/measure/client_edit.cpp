@@ -2,8 +2,9 @@
 
 #include "added_parts.hpp"
 #include "blockwright/base/error.hpp"
-#include "client_problem.hpp"
-#include "text_edit.hpp"
+#include "blockwright/text/json_edit.hpp"
+#include "blockwright/text/refuse.hpp"
+#include "client_file.hpp"
 #include "withdrawn_mark.hpp"
 
 #include <fmt/format.h>
@@ -29,7 +30,7 @@ std::string proved(std::string text, std::string_view file, const Client& expect
 // A client file whose text is to be changed.
 struct OpenFile {
   OpenFile(std::string_view text, std::string_view name)
-      : file(name), client(client_in(text, name)), edit(text, name) {}
+      : file(name), client(client_in(text, name)), edit(text, name, client_file()) {}
 
   [[nodiscard]] const JsonDocument& document() const { return edit.document(); }
   [[nodiscard]] const JsonValue* member(const JsonValue& object, std::string_view key) const {
@@ -42,7 +43,7 @@ struct OpenFile {
 
   std::string_view file;
   Client client;
-  TextEdit edit;
+  JsonEdit edit;
 };
 
 std::string fitting_name(std::string_view date, int toile) {

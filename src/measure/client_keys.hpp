@@ -18,8 +18,7 @@ inline constexpr std::array<std::string_view, 5> kFittingKeys{"date", "toile", "
 inline constexpr std::array<std::string_view, 6> kCorrectionKeys{"by",   "as",        "side",
                                                                  "seen", "withdrawn", "new_tape"};
 
-/// Characters that a name may have, and that a note may have.
-inline constexpr std::size_t kMostTextLength = 100;
+/// Characters that a note may have.
 inline constexpr std::size_t kMostNoteLength = 500;
 /// Readings that one measurement of one session may have.
 inline constexpr std::size_t kMostReadings = 20;

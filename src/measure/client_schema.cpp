@@ -1,5 +1,6 @@
 #include "blockwright/measure/client.hpp"
 #include "blockwright/measure/ease.hpp"
+#include "blockwright/text/plain_text.hpp"
 #include "client_keys.hpp"
 #include "fitting_schema.hpp"
 

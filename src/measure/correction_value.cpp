@@ -1,13 +1,12 @@
 #include "correction_value.hpp"
 
 #include "amount_value.hpp"
+#include "blockwright/text/json_members.hpp"
+#include "blockwright/text/nearest.hpp"
+#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/plain_text.hpp"
+#include "blockwright/text/refuse.hpp"
 #include "client_keys.hpp"
-#include "client_problem.hpp"
-#include "key_check.hpp"
-#include "members.hpp"
-#include "nearest.hpp"
-#include "odd_character.hpp"
-#include "person_text.hpp"
 
 #include <fmt/format.h>
 

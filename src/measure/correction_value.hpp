@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/measure/client.hpp"
-#include "json_document.hpp"
+#include "blockwright/text/json_document.hpp"
 
 namespace blockwright {
 

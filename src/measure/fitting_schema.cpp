@@ -1,5 +1,6 @@
 #include "fitting_schema.hpp"
 
+#include "blockwright/text/plain_text.hpp"
 #include "client_keys.hpp"
 
 #include <nlohmann/json.hpp>

@@ -1,11 +1,10 @@
 #include "fitting_value.hpp"
 
+#include "blockwright/text/json_members.hpp"
+#include "blockwright/text/plain_text.hpp"
+#include "blockwright/text/refuse.hpp"
 #include "client_keys.hpp"
-#include "client_problem.hpp"
 #include "correction_value.hpp"
-#include "key_check.hpp"
-#include "members.hpp"
-#include "person_text.hpp"
 
 #include <fmt/format.h>
 

@@ -1,6 +1,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/client.hpp"
-#include "client_problem.hpp"
+#include "blockwright/text/refuse.hpp"
 
 #include <fmt/format.h>
 

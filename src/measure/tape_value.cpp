@@ -1,11 +1,11 @@
 #include "tape_value.hpp"
 
 #include "blockwright/measure/ease.hpp"
+#include "blockwright/text/inch_text.hpp"
+#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/refuse.hpp"
 #include "client_keys.hpp"
-#include "client_problem.hpp"
-#include "inch_text.hpp"
 #include "measure_text.hpp"
-#include "odd_character.hpp"
 #include "slip.hpp"
 
 #include <fmt/format.h>

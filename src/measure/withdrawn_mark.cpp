@@ -10,7 +10,7 @@ const char* const kTrue = "true";
 
 }  // namespace
 
-WithdrawnMark::WithdrawnMark(const TextEdit& edit, const JsonValue& correction)
+WithdrawnMark::WithdrawnMark(const JsonEdit& edit, const JsonValue& correction)
     : edit_(edit), correction_(correction), mark_(edit.document().member(correction, kKey)) {}
 
 std::string WithdrawnMark::withdrawn() const {

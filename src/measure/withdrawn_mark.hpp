@@ -1,6 +1,6 @@
 #pragma once
 
-#include "text_edit.hpp"
+#include "blockwright/text/json_edit.hpp"
 
 #include <string>
 
@@ -13,7 +13,7 @@ namespace blockwright {
 /// that would look like ours gets a second space.
 class WithdrawnMark {
  public:
-  WithdrawnMark(const TextEdit& edit, const JsonValue& correction);
+  WithdrawnMark(const JsonEdit& edit, const JsonValue& correction);
 
   /// The whole text with the correction withdrawn. Requires: it is active.
   [[nodiscard]] std::string withdrawn() const;
@@ -27,7 +27,7 @@ class WithdrawnMark {
   [[nodiscard]] std::string ours() const;
   [[nodiscard]] std::string ours_before_value() const;
 
-  const TextEdit& edit_;
+  const JsonEdit& edit_;
   const JsonValue& correction_;
   const JsonValue* mark_;  // null if the correction has none
 };

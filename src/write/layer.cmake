@@ -13,7 +13,7 @@ add_layer(write
           pdf_objects.cpp pdf_fonts.cpp pdf_font.cpp
           typeface.cpp typeface_subset.cpp text_runs.cpp builtin_font.cpp
           clean_text.cpp stroke_look.cpp
-  USES base geometry pattern layout
+  USES base text geometry pattern layout
   LINKS nlohmann_json::nlohmann_json PkgConfig::QPDF PkgConfig::HARFBUZZ)
 # libqpdf asks its users which of its two pointer types they are written for. Its headers are C++17
 # and clang++ refuses them as C++20: they have a vector of a class that is not complete yet.

@@ -2,7 +2,7 @@
 #   - a file includes a layer that src/layers.cmake does not allow its own layer to use;
 #   - a third-party header is included outside its home, or in a public header at all;
 #   - an include goes through "..", or names a file that is neither ours nor beside the includer;
-#   - code outside src/cli prints or ends the program, or code outside src/job opens a file.
+#   - code outside src/cli prints or ends the program, or code outside src/files opens a file.
 #
 #   cmake -D ROOT=<checkout> -P tests/layers/look_down_only.cmake
 cmake_minimum_required(VERSION 3.25)
@@ -102,8 +102,8 @@ function(check_file file layer kind)
   if(NOT layer STREQUAL "cli")
     check_words(${file} "${text}" "prints or ends the program" cli ${PRINTS_OR_ENDS})
   endif()
-  if(NOT layer STREQUAL "job")
-    check_words(${file} "${text}" "opens files" job ${OPENS_FILES})
+  if(NOT layer STREQUAL "files")
+    check_words(${file} "${text}" "opens files" files ${OPENS_FILES})
   endif()
 endfunction()
 

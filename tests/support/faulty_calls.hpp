@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/job/system_calls.hpp"
+#include "blockwright/files/system_calls.hpp"
 
 #include <algorithm>
 #include <cerrno>

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/file_store.hpp"
+#include "blockwright/files/file_store.hpp"
 
 #include <map>
 #include <memory>

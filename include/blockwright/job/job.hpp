@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/base/problem.hpp"
-#include "blockwright/job/file_store.hpp"
+#include "blockwright/files/file_store.hpp"
 
 #include <functional>
 #include <iosfwd>

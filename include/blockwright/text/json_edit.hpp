@@ -1,0 +1,49 @@
+#pragma once
+
+#include "blockwright/text/json_document.hpp"
+#include "blockwright/text/json_writing.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace blockwright {
+
+/// The text of a JSON file beside its values, to put more values in without moving the others. A
+/// byte order mark is kept.
+class JsonEdit {
+ public:
+  /// Throws InputError, see JsonDocument.
+  JsonEdit(std::string_view text, std::string_view file, const JsonFileKind& kind);
+
+  [[nodiscard]] const JsonDocument& document() const { return document_; }
+  [[nodiscard]] const JsonStyle& style() const { return style_; }
+  /// Whether the first member or element of an object or list has a line of its own.
+  [[nodiscard]] bool has_lines(const JsonValue& container) const;
+
+  /// The whole text with one more element in a list, before its index-th or at its end.
+  [[nodiscard]] std::string with_element(const JsonValue& list, std::size_t index,
+                                         const JsonPart& element) const;
+  /// The whole text with one more member at the end of an object. Requires: it has members.
+  [[nodiscard]] std::string with_member(const JsonValue& object, std::string_view key,
+                                        const JsonPart& value) const;
+  /// What with_member() puts in.
+  [[nodiscard]] std::string member_text(const JsonValue& object, std::size_t members,
+                                        std::string_view key, const JsonPart& value) const;
+  /// The whole text with other bytes in the place of [begin, end).
+  [[nodiscard]] std::string with_bytes(std::size_t begin, std::size_t end,
+                                       std::string_view bytes) const;
+  /// The bytes [begin, end) of the text.
+  [[nodiscard]] std::string_view bytes(std::size_t begin, std::size_t end) const;
+
+ private:
+  [[nodiscard]] std::string separator(const JsonValue& container, std::size_t children) const;
+  [[nodiscard]] std::string in_empty_list(const JsonValue& list, const JsonPart& element) const;
+  [[nodiscard]] std::string line_indent(std::size_t at) const;
+
+  std::string mark_;
+  std::string text_;
+  JsonDocument document_;
+  JsonStyle style_;
+};
+
+}  // namespace blockwright

@@ -1,0 +1,106 @@
+#include "open_folder.hpp"
+
+#include "blockwright/files/safe_name.hpp"
+#include "file_trouble.hpp"
+
+#include <cerrno>
+#include <fcntl.h>
+
+namespace blockwright {
+namespace {
+
+constexpr unsigned kFolderOfOwnerAndGroup = 0750;
+
+bool make_folder(SystemCalls& calls, const std::string& path) {
+  const auto made = uninterrupted([&] { return calls.make_folder(path, kFolderOfOwnerAndGroup); });
+  return made == 0 || errno == EEXIST;
+}
+
+/// Each folder on the way, from the top. One that cannot be made may be there all the same, where
+/// the last one then tells.
+bool make_folders(SystemCalls& calls, const std::string& path) {
+  for (std::size_t slash = path.find('/', 1); slash != std::string::npos;
+       slash = path.find('/', slash + 1)) {
+    (void)make_folder(calls, path.substr(0, slash));
+  }
+  return make_folder(calls, path);
+}
+
+int open_folder(SystemCalls& calls, const std::string& path) {
+  return uninterrupted(
+      [&] { return calls.open(AT_FDCWD, path, O_RDONLY | O_DIRECTORY | O_CLOEXEC, 0); });
+}
+
+int made_and_opened(SystemCalls& calls, const std::string& path) {
+  const int folder = open_folder(calls, path);
+  if (folder >= 0 || errno != ENOENT) return folder;
+  return make_folders(calls, path) ? open_folder(calls, path) : -1;
+}
+
+void require_no_nul(const std::string& path) {
+  const std::size_t nul = path.find('\0');
+  if (nul == std::string::npos) return;
+  refuse_writing(path.substr(0, nul), "the path goes on behind a NUL character",
+                 "take the NUL away");
+}
+
+/// Throws FileError "file.write".
+int folder_at(SystemCalls& calls, const std::string& path) {
+  require_no_nul(path);
+  const int folder = made_and_opened(calls, path);
+  if (folder < 0) fail_writing(path, "the folder cannot be opened or made", errno);
+  return folder;
+}
+
+}  // namespace
+
+FilePlace place_for_writing(const std::string& path) {
+  require_no_nul(path);
+  FilePlace place{folder_of(path), path.substr(path.find_last_of('/') + 1)};
+  if (place.name.empty() || place.name == "." || place.name == "..") {
+    refuse_writing(path, "this names a folder, not a file", "name a file");
+  }
+  return place;
+}
+
+OpenFolder::OpenFolder(SystemCalls& calls, const std::string& path)
+    : calls_(calls), path_(path.empty() ? "." : path), folder_(calls, folder_at(calls, path_)) {}
+
+std::string OpenFolder::path_of(const std::string& name) const { return joined_path(path_, name); }
+
+OpenFile OpenFolder::open(const std::string& name, int flags, unsigned mode) const {
+  const int more = O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC;
+  return {calls_, uninterrupted(
+                      [&] { return calls_.open(folder_.descriptor(), name, flags | more, mode); })};
+}
+
+bool OpenFolder::status(const std::string& name, FileStatus& status) const {
+  return uninterrupted([&] { return calls_.status(folder_.descriptor(), name, status); }) == 0;
+}
+
+bool OpenFolder::rename(const std::string& from, const std::string& to) const {
+  return uninterrupted([&] { return calls_.rename(folder_.descriptor(), from, to); }) == 0;
+}
+
+bool OpenFolder::link(const std::string& from, const std::string& to) const {
+  return uninterrupted([&] { return calls_.link(folder_.descriptor(), from, to); }) == 0;
+}
+
+bool OpenFolder::remove(const std::string& name) const {
+  const int removed = uninterrupted([&] { return calls_.unlink(folder_.descriptor(), name); });
+  return removed == 0 || errno == ENOENT;
+}
+
+bool OpenFolder::names(std::vector<std::string>& names) const {
+  return uninterrupted([&] {
+           names.clear();
+           return calls_.names(folder_.descriptor(), names);
+         }) == 0;
+}
+
+bool OpenFolder::flush() const {
+  const int flushed = uninterrupted([&] { return calls_.flush(folder_.descriptor()); });
+  return flushed == 0 || errno == EINVAL;
+}
+
+}  // namespace blockwright

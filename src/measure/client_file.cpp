@@ -1,0 +1,58 @@
+#include "client_file.hpp"
+
+#include "blockwright/measure/fitting.hpp"
+#include "blockwright/measure/measurement_name.hpp"
+#include "blockwright/text/nearest.hpp"
+#include "client_keys.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+bool holds_key(std::span<const std::string_view> known, std::string_view key) {
+  return std::ranges::find(known, key) != known.end();
+}
+
+// Where a known key belongs that stands in a wrong place; empty for an unknown one, and for an
+// action that is short for a known one: "back" in a tape.
+std::string right_place(std::string_view key, std::span<const std::string_view> known) {
+  if (holds_key(correction_actions(), key) && !nearest(key, known).empty()) return {};
+  if (holds_key(kClientKeys, key)) {
+    return fmt::format("\"{}\" belongs at the top of the file, beside \"sessions\"", key);
+  }
+  if (holds_key(kSessionKeys, key)) {
+    return fmt::format("\"{}\" belongs in a session: \"sessions\": [ {{ ... }} ]", key);
+  }
+  if (holds_key(measurement_keys(), key)) {
+    return fmt::format("\"{}\" belongs in a session's tape: \"tape\": {{ ... }}", key);
+  }
+  if (holds_key(kFittingKeys, key)) {
+    return fmt::format("\"{}\" belongs in a fitting: \"fittings\": [ {{ ... }} ]", key);
+  }
+  if (holds_key(kCorrectionKeys, key) || holds_key(correction_actions(), key)) {
+    return fmt::format("\"{}\" belongs in a fitting's corrections: \"corrections\": [ {{ ... }} ]",
+                       key);
+  }
+  return {};
+}
+
+std::string second_key_hint(std::string_view object, std::string_view key) {
+  if (object != "tape" || !measurement_named(key)) return {};
+  return "keep one; readings taken several times go into a list: [74.0, 74.5]";
+}
+
+}  // namespace
+
+const JsonFileKind& client_file() {
+  static constexpr JsonFileKind kind{.codes = "client",
+                                     .holds = "a client file holds one person",
+                                     .number = "write the measurement as the tape shows it: 92.5",
+                                     .right_place = right_place,
+                                     .second_key_hint = second_key_hint};
+  return kind;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,57 @@
+#include "blockwright/text/utf8.hpp"
+
+namespace blockwright {
+namespace {
+
+// Bytes of a character by its first byte; 0 if none begins so.
+std::size_t size_by_first(unsigned first) {
+  if (first < 0x80) return 1;
+  if (first >= 0xC2 && first < 0xE0) return 2;
+  if (first >= 0xE0 && first < 0xF0) return 3;
+  if (first >= 0xF0 && first < 0xF5) return 4;
+  return 0;
+}
+
+// Too long a form for its value, a surrogate, or beyond the last code point (RFC 3629).
+bool is_forbidden(char32_t code, std::size_t size) {
+  if (size == 3 && code < 0x800) return true;
+  if (size == 4 && (code < 0x10000 || code > 0x10FFFF)) return true;
+  return code >= 0xD800 && code <= 0xDFFF;
+}
+
+}  // namespace
+
+unsigned byte_at(std::string_view text, std::size_t at) {
+  return static_cast<unsigned char>(text[at]);
+}
+
+Utf8Character utf8_at(std::string_view text, std::size_t at) {
+  const unsigned first = byte_at(text, at);
+  const std::size_t size = size_by_first(first);
+  if (size == 1) return {first, 1};
+  if (size == 0 || at + size > text.size()) return {kNotUtf8, 1};
+  char32_t code = first & (0x7FU >> size);
+  for (std::size_t i = 1; i < size; ++i) {
+    const unsigned next = byte_at(text, at + i);
+    if ((next & 0xC0U) != 0x80U) return {kNotUtf8, 1};
+    code = (code << 6U) | (next & 0x3FU);
+  }
+  if (is_forbidden(code, size)) return {kNotUtf8, 1};
+  return {code, size};
+}
+
+bool is_control(char32_t code) {
+  const bool c0_or_c1 = code < 0x20 || (code >= 0x7F && code < 0xA0);
+  const bool separator = code == 0x2028 || code == 0x2029;
+  const bool turns_writing =
+      (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
+  return c0_or_c1 || separator || turns_writing || code == kNotUtf8;
+}
+
+std::size_t utf8_length(std::string_view text) {
+  std::size_t count = 0;
+  for (std::size_t at = 0; at < text.size(); at += utf8_at(text, at).size) ++count;
+  return count;
+}
+
+}  // namespace blockwright
