@@ -1,4 +1,3 @@
-find_package(GEOS 3.11 REQUIRED)
 add_layer_tests(reference
   SOURCES geos_test.cpp dart_vectors_test.cpp
   LINKS blockwright::pattern GEOS::geos_c)
