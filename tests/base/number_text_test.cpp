@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 
+#include "support/each.hpp"
 #include "support/random.hpp"
 
 #include <catch2/catch.hpp>
@@ -96,7 +97,8 @@ TEST_CASE("the exact value of the double is rounded, halves to even") {
 
 TEST_CASE("nothing prints as minus nought") {
   for (int decimals = 0; decimals <= 12; ++decimals) {
-    for (const double value : {-0.0, -1e-300, -0.4 * std::pow(10.0, -decimals)}) {
+    CAPTURE(decimals);
+    for (const double value : each({-0.0, -1e-300, -0.4 * std::pow(10.0, -decimals)})) {
       CHECK(fixed(value, decimals).front() == '0');
       CHECK(trimmed(value, decimals) == "0");
     }
@@ -109,8 +111,7 @@ TEST_CASE("nothing prints as minus nought") {
 }
 
 TEST_CASE("a fixed number reads back within half a unit of its last place") {
-  Random random(1);
-  for (int i = 0; i < 20000; ++i) {
+  for (Random& random : each_random(20000, 1)) {
     const double value = random.between(-2000.0, 2000.0);
     const int decimals = random.whole(0, 12);
     const double half_a_unit = 0.5 * std::pow(10.0, -decimals);
@@ -139,15 +140,15 @@ TEST_CASE("an exact number reads back as the very same double") {
   CHECK(exact(0.1) == "0.1");
   CHECK(exact(1e-9) == "1e-09");
   CHECK(exact(250.0) == "250");
-  Random random(2);
   int tested = 0;
-  while (tested < 100000) {
+  for (Random& random : each_random(100000, 2)) {
     const auto value = std::bit_cast<double>(random.bits());
     if (!std::isfinite(value)) continue;
     REQUIRE(read(exact(value)) == value);
     REQUIRE(exact(value).size() <= 24);
     ++tested;
   }
+  CHECK(tested > 99000);
   CHECK(read(exact(std::numeric_limits<double>::denorm_min())) ==
         std::numeric_limits<double>::denorm_min());
 }
@@ -165,8 +166,7 @@ TEST_CASE("inches read as on a tape") {
 }
 
 TEST_CASE("inches go to the nearest sixteenth, in lowest terms") {
-  Random random(3);
-  for (int i = 0; i < 20000; ++i) {
+  for (Random& random : each_random(20000, 3)) {
     const double inches = random.between(-60.0, 60.0);
     const double off = static_cast<double>(sixteenths_in(inch_fraction(inches))) - 16.0 * inches;
     REQUIRE(std::abs(off) <= 0.5);
@@ -176,7 +176,7 @@ TEST_CASE("inches go to the nearest sixteenth, in lowest terms") {
 TEST_CASE("what cannot be printed is refused") {
   const double nan = std::numeric_limits<double>::quiet_NaN();
   const double infinity = std::numeric_limits<double>::infinity();
-  for (const double value : {nan, infinity, -infinity}) {
+  for (const double value : each({nan, infinity, -infinity})) {
     CHECK_THROWS_AS(fixed(value, 2), std::logic_error);
     CHECK_THROWS_AS(trimmed(value, 2), std::logic_error);
     CHECK_THROWS_AS(exact(value), std::logic_error);

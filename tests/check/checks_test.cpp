@@ -1,5 +1,6 @@
 // Each check finds the fault it is for, planted in a sound block.
 #include "support/blocks.hpp"
+#include "support/each.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -180,7 +181,7 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
 
 TEST_CASE("Every check has a code of its own and a title") {
   std::vector<std::string_view> ids;
-  for (const Check& check : all_checks()) {
+  for (const Check& check : each(all_checks())) {
     CHECK_FALSE(check.title.empty());
     CHECK(std::find(ids.begin(), ids.end(), check.id) == ids.end());
     ids.push_back(check.id);

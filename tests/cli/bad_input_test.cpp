@@ -2,6 +2,7 @@
 // word for word as approved, and nothing is written. faults.txt says in a line what is wrong with
 // each file, and which key and value the message must name. To approve new messages after reading
 // them, run this test program with BLOCKWRIGHT_APPROVE=1 in the environment.
+#include "support/each.hpp"
 #include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
@@ -16,6 +17,7 @@
 #include <string>
 #include <vector>
 
+using blockwright::each;
 using namespace blockwright_tests;
 namespace fs = std::filesystem;
 
@@ -116,7 +118,7 @@ TEST_CASE("There are two hundred bad client files, no two alike, each listed wit
   CHECK(files.size() >= kLeastFiles);
   std::vector<std::string> listed;
   std::set<std::string> contents, lines;
-  for (const Fault& fault : faults()) {
+  for (const Fault& fault : each(faults())) {
     listed.push_back(fault.file);
     contents.insert(read_bytes(kFolder + fault.file));
     lines.insert(fault.what);

@@ -1,4 +1,5 @@
 // The program and the disk: what cannot be read or written is told, and nothing half is left.
+#include "support/each.hpp"
 #include "support/folder_contents.hpp"
 #include "support/process.hpp"
 #include "support/program.hpp"
@@ -9,6 +10,7 @@
 #include <filesystem>
 #include <sys/stat.h>
 
+using blockwright::each;
 using namespace blockwright_tests;
 namespace fs = std::filesystem;
 
@@ -40,7 +42,7 @@ TEST_CASE("A pipe, a device or a folder for a client file is refused at once") {
   const TempFolder folder;
   REQUIRE(::mkfifo(folder.path("pipe.json").c_str(), 0600) == 0);
   for (const std::string& file :
-       {folder.path("pipe.json"), std::string("/dev/zero"), folder.path("")}) {
+       each({folder.path("pipe.json"), std::string("/dev/zero"), folder.path("")})) {
     const ToolResult result = call("draft " + file + " --out " + folder.path("out"));
     CHECK(result.exit_code == 2);
     CHECK(tells(result, "[file.read] " + file));
@@ -105,9 +107,10 @@ TEST_CASE("Two who correct one client file at the same time: no correction is lo
   };
   std::size_t done = 0;
   for (int i = 0; i < 5; ++i) {
+    CAPTURE(i);
     Process one = added("lower front_neck 0.1", "one.txt");
     Process other = added("lower back_neck 0.1", "other.txt");
-    for (Process* process : {&one, &other}) {
+    for (Process* process : each({&one, &other})) {
       const int exit_code = process->wait();
       CHECK((exit_code == 0 || exit_code == 2));
       if (exit_code == 0) ++done;

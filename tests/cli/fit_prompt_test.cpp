@@ -1,6 +1,7 @@
 // What the program asks at a prompt, with answers from a text and files in memory.
 #include "../../src/cli/fit_prompt.hpp"
 
+#include "support/each.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -82,7 +83,7 @@ TEST_CASE("Each correction that the new tape already has is asked of; the answer
 }
 
 TEST_CASE("Without an answer a correction is applied with a warning, and asked of again") {
-  for (const char* answers : {"\n\n", "", "k", "perhaps\n\nno\n"}) {
+  for (const char* answers : each({"\n\n", "", "k", "perhaps\n\nno\n"})) {
     MemoryFiles files = files_here();
     const bool first_kept = std::string(answers) == "k";
     asked(draft_job(), answers, files);

@@ -1,9 +1,9 @@
 // A batch may be killed at any moment, and two may want the same folder: nothing is lost, nothing
 // is left, and the next run ends as if nothing had happened.
+#include "support/each.hpp"
 #include "support/folder_contents.hpp"
 #include "support/people.hpp"
 #include "support/process.hpp"
-#include "support/random.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -112,12 +112,11 @@ TEST_CASE("A batch killed at any moment and run again ends in the same files, by
   const Contents expected = contents_of(workshop.path("new"));
   REQUIRE(without_hidden(expected).size() == 4);
   REQUIRE(without_hidden(expected) != without_hidden(older));
-  blockwright::Random random(9);
   int killed_ones = 0;
   const int times = blockwright::people(100);
-  for (int i = 0; i < times; ++i) {
-    const std::string out = "out-" + std::to_string(i);
-    const bool has_older = i % 2 == 0;
+  for (blockwright::RandomCase& random : blockwright::each_random(times, 9)) {
+    const std::string out = "out-" + std::to_string(random.number);
+    const bool has_older = random.number % 2 == 0;
     if (has_older) fs::copy(workshop.path("older"), workshop.path(out));
     {
       Process batch = workshop.batch(out, "20");

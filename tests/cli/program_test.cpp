@@ -2,12 +2,14 @@
 #include "support/program.hpp"
 
 #include "blockwright/base/version.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
 
+using blockwright::each;
 using namespace blockwright_tests;
 namespace fs = std::filesystem;
 
@@ -33,7 +35,7 @@ TEST_CASE("The option --version tells the version of the project") {
 
 TEST_CASE("The option --help works for the program and for each command") {
   for (const char* command :
-       {"", "draft", "pivot", "adapt", "fit", "compare", "batch", "schema", "explain"}) {
+       each({"", "draft", "pivot", "adapt", "fit", "compare", "batch", "schema", "explain"})) {
     const ToolResult result = call(std::string(command) + " --help");
     CHECK(result.exit_code == 0);
     CHECK(result.output.find("--help") != std::string::npos);
@@ -124,7 +126,7 @@ TEST_CASE("A report that cannot be printed is a failure") {
 TEST_CASE("Clients with names in other scripts do not share a file name") {
   const TempFolder folder;
   const std::string bytes = read_bytes(kDemo);
-  for (const char* name : {"Анна.json", "שרה.json"}) {
+  for (const char* name : each({"Анна.json", "שרה.json"})) {
     CHECK(call("draft " + folder.write(name, bytes) + " --write svg --out " + folder.path("o"))
               .exit_code == 0);
   }

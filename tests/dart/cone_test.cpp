@@ -2,6 +2,7 @@
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -150,7 +151,7 @@ TEST_CASE("A cone of flat cloth keeps lengths that are known") {
 TEST_CASE("Ten lines across the bust of the folded cloth keep their lengths in every move") {
   const char* places[] = {"neck", "armhole", "side:0.3", "side:0.6", "french", "waist"};
   int compared = 0;
-  for (const Session& session : survey_people(40, 42)) {
+  for (const Session& session : each_person(40, 42)) {
     const Pattern block = checked_block(session).block.pattern;
     if (block.piece("front").darts.size() < 2) continue;
     const std::vector<double> before = lines_across(block.piece("front"));

@@ -5,6 +5,7 @@
 #include "blockwright/dart/pivot.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -38,9 +39,9 @@ std::string refusal(Move&& move) {
 }  // namespace
 
 TEST_CASE("A gathered dart leaves the edge as long when drawn up, and longer as cut") {
-  for (const Session& session : survey_people(50, 61)) {
+  for (const Session& session : each_person(50, 61)) {
     const Pattern block = checked_block(session).block.pattern;
-    for (const char* dart : {"front.shoulder", "back.shoulder", "back.waist"}) {
+    for (const char* dart : each({"front.shoulder", "back.shoulder", "back.waist"})) {
       const std::string piece_name = std::string(dart).substr(0, std::string(dart).find('.'));
       const std::string dart_name = std::string(dart).substr(piece_name.size() + 1);
       const Piece& before = block.piece(piece_name);
@@ -67,6 +68,7 @@ TEST_CASE("The gathered edge runs smoothly over the whole span") {
   const Pattern after = gather(block, {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
   const Path& path = after.piece("front").edge("shoulder").path;
   for (std::size_t i = 0; i + 1 < path.curves().size(); ++i) {
+    CAPTURE(i);
     const Angle turn =
         turn_between(tangent_at(path.curves()[i], 1.0), tangent_at(path.curves()[i + 1], 0.0));
     CHECK(std::abs(turn.degrees()) < 1e-6);
@@ -84,7 +86,7 @@ TEST_CASE("The seam's other edge gets the same two notches") {
 
 TEST_CASE("A notch within the gathers still meets its mate when they are drawn up evenly") {
   int within = 0;
-  for (const Session& session : survey_people(50, 67)) {
+  for (const Session& session : each_person(50, 67)) {
     const Pattern block = checked_block(session).block.pattern;
     const Pattern turned =
         pivot(block, {"front.shoulder", "front.side", 1.0, std::nullopt, std::nullopt}).pattern;
@@ -103,7 +105,7 @@ TEST_CASE("A notch within the gathers still meets its mate when they are drawn u
 TEST_CASE("A notch between two slashes still meets its mate when the spread is gathered") {
   const Pattern block = usual_block();
   const double middle = 0.5 * length(block.piece("front").edge("side").path);
-  for (const bool hinged : {true, false}) {
+  for (const bool hinged : each({true, false})) {
     SpreadMove move{"front.side:" + std::to_string(middle / 10.0 - 1.0) + "cm", "front.waist:0.75"};
     move.by = 60.0;
     move.lines = 2;
@@ -133,7 +135,7 @@ TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
   const Pattern parts =
       split(usual_block(), {"back.waist", {0.999, 0.001}, 20.0, DartGroup::Fanned}).pattern;
   CHECK(parts.piece("back").dart("waist_2").intake() < 0.1);
-  for (const auto kind : {Fullness::Kind::Gathers, Fullness::Kind::Ease}) {
+  for (const auto kind : each({Fullness::Kind::Gathers, Fullness::Kind::Ease})) {
     const std::string told = refusal([&] { gather(parts, {"back.waist_2", kind, 80.0}); });
     CHECK(told.find("[dart.part] back.waist_2") != std::string::npos);
     CHECK(told.find("nothing to draw up") != std::string::npos);
@@ -142,7 +144,7 @@ TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
 
 TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge's alone") {
   const Pattern block = usual_block();
-  for (const int lines : {1, 3}) {
+  for (const int lines : each({1, 3})) {
     SpreadMove move{"back.waist:0.15", "back.neck:0.5", 40.0, lines, 8.0, true, true, 60.0};
     const MovedDarts moved = slash_and_spread(block, move);
     REQUIRE(errors_of(moved.pattern) == "");
@@ -208,7 +210,7 @@ TEST_CASE("A seam that a slash is hinged on stays as long as the edge that it is
   SpreadMove move{"front.waist:0.8", "front.side:0.3"};
   move.by = 90.0;
   move.apart = 10.0;
-  for (const int lines : {1, 3}) {
+  for (const int lines : each({1, 3})) {
     move.lines = lines;
     CHECK(errors_of(slash_and_spread(usual_block(), move).pattern) == "");
   }
@@ -250,7 +252,7 @@ TEST_CASE("Ease beside ease shares the edge, and the edge keeps its sewn length"
   }
   const Piece& front = pattern.piece("front");
   REQUIRE(front.fullness.size() == 3);
-  for (const Fullness& one : front.fullness) {
+  for (const Fullness& one : each(front.fullness)) {
     for (const Fullness& other : front.fullness) {
       if (one.name != other.name) CHECK((one.to < other.from + 1e-6 || other.to < one.from + 1e-6));
     }

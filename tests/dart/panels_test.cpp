@@ -7,6 +7,7 @@
 #include "blockwright/geometry/intersections.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -43,7 +44,7 @@ std::string errors_of(const Pattern& pattern) {
 
 std::vector<Pattern> blocks_with_two_front_darts(int people, unsigned seed) {
   std::vector<Pattern> blocks;
-  for (const Session& session : survey_people(people, seed)) {
+  for (const Session& session : each_person(people, seed)) {
     Pattern block = checked_block(session).block.pattern;
     if (block.piece("front").darts.size() == 2) blocks.push_back(std::move(block));
   }
@@ -54,7 +55,8 @@ std::vector<Pattern> blocks_with_two_front_darts(int people, unsigned seed) {
 }  // namespace
 
 TEST_CASE("Princess panels: seams walk, and equal outside the ease zone") {
-  for (const Pattern& block : blocks_with_two_front_darts(100, 51)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(100, 51), "blocks_with_two_front_darts(100, 51)")) {
     for (const char* from : {"front.shoulder", "front.armhole"}) {
       const bool armhole = std::string(from) == "front.armhole";
       const Pattern ready = armhole ? with_armhole_dart(block) : block;
@@ -82,7 +84,8 @@ TEST_CASE("Princess panels: seams walk, and equal outside the ease zone") {
 }
 
 TEST_CASE("The notches at the apexes meet where a panel seam runs through one of two split darts") {
-  for (const Pattern& block : blocks_with_two_front_darts(20, 55)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(20, 55), "blocks_with_two_front_darts(20, 55)")) {
     for (const double apart : {12.0, 25.0, 35.0}) {
       const Pattern two =
           split(block, {"front.shoulder", {0.5, 0.5}, apart, DartGroup::Parallel}).pattern;
@@ -95,7 +98,8 @@ TEST_CASE("The notches at the apexes meet where a panel seam runs through one of
 
 TEST_CASE("Princess panels keep every girth outside the rounding, and the bust line, to 0.1 mm") {
   int levels = 0;
-  for (const Pattern& block : blocks_with_two_front_darts(60, 52)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(60, 52), "blocks_with_two_front_darts(60, 52)")) {
     const Piece& whole = block.piece("front");
     const Point bust = whole.landmark("bust_point");
     const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
@@ -124,11 +128,12 @@ TEST_CASE("Princess panels keep every girth outside the rounding, and the bust l
 }
 
 TEST_CASE("Panel lines pass the apex smoothly and bulge by no more than 4 mm") {
-  for (const Pattern& block : blocks_with_two_front_darts(60, 53)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(60, 53), "blocks_with_two_front_darts(60, 53)")) {
     const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
     CHECK(panels.walk.bulge < 4.0);
     const Point bust = block.piece("front").landmark("bust_point");
-    for (const char* name : {"centre_front", "side_front"}) {
+    for (const char* name : each({"centre_front", "side_front"})) {
       const Path& seam = panels.pattern.piece(name).edge("princess").path;
       CHECK(nearest(seam, bust).distance < 1e-9);
       for (std::size_t i = 0; i + 1 < seam.curves().size(); ++i) {
@@ -150,7 +155,7 @@ TEST_CASE("A back princess seam runs through both apexes and keeps the outer wai
   CHECK(centre.cut_on == CutOn::Pair);
   CHECK(centre.darts.size() + side.darts.size() == block.piece("back").darts.size() - 2);
   int notches = 0;
-  for (const Notch& notch : centre.notches) {
+  for (const Notch& notch : each(centre.notches)) {
     if (notch.edge != "princess") continue;
     CHECK(notch.count == 2);  // double on the back: common practice, no source
     ++notches;
@@ -202,7 +207,8 @@ TEST_CASE("A panel seam that cannot be is refused") {
 }
 
 TEST_CASE("A panel seam that would cut gathers in two is refused") {
-  for (const Pattern& block : blocks_with_two_front_darts(20, 51)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(20, 51), "blocks_with_two_front_darts(20, 51)")) {
     const Pattern gathered = gather(block, {"front.waist", Fullness::Kind::Gathers, 60.0}).pattern;
     try {
       // Straight down from the bust point: into the gathers that took the waist dart's place.
@@ -218,7 +224,8 @@ TEST_CASE("A panel seam that would cut gathers in two is refused") {
 // Rounded over the bust point, the seam would run into the dart beside the one that it follows.
 TEST_CASE("A panel seam that would cut a dart beside it is refused") {
   int refused = 0;
-  for (const Pattern& block : blocks_with_two_front_darts(20, 51)) {
+  for (const Pattern& block :
+       each(blocks_with_two_front_darts(20, 51), "blocks_with_two_front_darts(20, 51)")) {
     const Pattern two =
         pivot(block, {"front.waist", "front.waist", 0.69, std::nullopt, std::nullopt}).pattern;
     try {

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -58,27 +59,26 @@ const std::vector<std::string> kFrontPlaces = {"front.shoulder",    "front.neck"
 
 TEST_CASE("A dart moves to every place of the front, and back again, to a millionth of a mm") {
   constexpr double part = 0.25;
-  const auto people = survey_people(25, 7);
-  for (std::size_t i = 0; i < people.size() * kFrontPlaces.size(); ++i) {
-    const Pattern block = block_of(people[i / kFrontPlaces.size()]);
-    const std::string& place = kFrontPlaces[i % kFrontPlaces.size()];
-    const std::size_t darts = block.piece("front").darts.size();
-    if (place == "front.shoulder" || (place == "front.waist" && darts < 2)) continue;
-    INFO(place);
-    // A part that one dart can carry, whatever is there already.
-    const Pattern there = moved(block, "front.shoulder", place, part);
-    const Piece& piece = there.piece("front");
-    const std::string name = place.substr(6);
-    CHECK(piece.dart("shoulder").angle().radians() ==
-          Approx((1.0 - part) * block.piece("front").dart("shoulder").angle().radians())
-              .epsilon(1e-12));
-    const Pattern back =
-        name == "waist"
-            ? pivot(there, {"front.waist", "front.shoulder", 1.0,
-                            part * block.piece("front").dart("shoulder").angle(), std::nullopt})
-                  .pattern
-            : moved(there, place, "front.shoulder");
-    CHECK(apart(block.piece("front"), back.piece("front")) < 1e-9);
+  for (const Session& session : each_person(25, 7)) {
+    const Pattern block = block_of(session);
+    for (const std::string& place : each(kFrontPlaces)) {
+      const std::size_t darts = block.piece("front").darts.size();
+      if (place == "front.shoulder" || (place == "front.waist" && darts < 2)) continue;
+      // A part that one dart can carry, whatever is there already.
+      const Pattern there = moved(block, "front.shoulder", place, part);
+      const Piece& piece = there.piece("front");
+      const std::string name = place.substr(6);
+      CHECK(piece.dart("shoulder").angle().radians() ==
+            Approx((1.0 - part) * block.piece("front").dart("shoulder").angle().radians())
+                .epsilon(1e-12));
+      const Pattern back =
+          name == "waist"
+              ? pivot(there, {"front.waist", "front.shoulder", 1.0,
+                              part * block.piece("front").dart("shoulder").angle(), std::nullopt})
+                    .pattern
+              : moved(there, place, "front.shoulder");
+      CHECK(apart(block.piece("front"), back.piece("front")) < 1e-9);
+    }
   }
 }
 
@@ -136,7 +136,7 @@ PivotMove random_move(const Pattern& pattern, std::mt19937& random) {
 TEST_CASE("Twenty random moves on five hundred people keep angles, lengths and area") {
   std::mt19937 random(20);
   int done = 0, refused = 0;
-  for (const Session& session : survey_people(people(500), 21)) {
+  for (const Session& session : each_person(people(500), 21)) {
     Pattern pattern = block_of(session);
     const Kept front(pattern.piece("front")), back(pattern.piece("back"));
     for (int i = 0; i < 20; ++i) {
@@ -211,7 +211,7 @@ TEST_CASE("A way that another dart bars is refused, with the nearest place that 
   // under the way, that dart bars it.
   const std::string told_before = "the nearest place that it reaches is ";
   int barred = 0;
-  for (const Session& session : survey_people(20, 6)) {
+  for (const Session& session : each_person(20, 6)) {
     const Pattern block = block_of(session);
     for (int percent = 20; percent <= 90; percent += 5) {
       const std::string place = "back.waist:0." + std::to_string(percent);
@@ -231,7 +231,7 @@ TEST_CASE("A way that another dart bars is refused, with the nearest place that 
 
 TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can go") {
   // 35 degrees: common practice, no source.
-  for (const Session& session : survey_people(300, 5)) {
+  for (const Session& session : each_person(300, 5)) {
     const Pattern block = block_of(session);
     const Piece& front = block.piece("front");
     if (front.darts.size() < 2) continue;
@@ -291,7 +291,7 @@ TEST_CASE("What is marked inside a piece turns with the part it lies in") {
     INFO(name);
     CHECK(distance(after.landmark(name), before.landmark(name)) < 1e-9);
   }
-  for (const Notch& notch : before.notches) {
+  for (const Notch& notch : each(before.notches)) {
     for (const Notch& now : after.notches) {
       if (now.name != notch.name) continue;
       CHECK(closed_from_cut(after, after.edge(now.edge), now.along) ==
@@ -316,7 +316,7 @@ TEST_CASE("Places, parts and angles beyond all sense are refused in few words") 
     CHECK(text.find("[dart.place]") != std::string::npos);
     CHECK(text.size() < 300);
   }
-  for (const double wild : {1e300, -1e300, std::numeric_limits<double>::infinity()}) {
+  for (const double wild : each({1e300, -1e300, std::numeric_limits<double>::infinity()})) {
     const PivotMove part{"front.shoulder", "front.side", wild, {}, {}};
     const PivotMove angle{"front.shoulder", "front.side", 1.0, Angle::degrees(wild), {}};
     const PivotMove held{"front.shoulder", "front.side", 1.0, {}, wild};

@@ -2,6 +2,7 @@
 #include "blockwright/dart/pivot.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -49,7 +50,8 @@ TEST_CASE("A fanned split shares the angle out and keeps the apex") {
   const Pattern block = usual_block();
   const Piece& before = block.piece("front");
   for (const std::vector<double>& shares :
-       {std::vector{0.5, 0.5}, std::vector{2.0 / 3.0, 1.0 / 3.0}, std::vector{0.25, 0.5, 0.25}}) {
+       each({std::vector{0.5, 0.5}, std::vector{2.0 / 3.0, 1.0 / 3.0},
+             std::vector{0.25, 0.5, 0.25}})) {
     const Pattern after = split(block, split_of("front.waist", shares, DartGroup::Fanned)).pattern;
     const Piece& piece = after.piece("front");
     for (std::size_t i = 0; i < shares.size(); ++i) {
@@ -76,7 +78,7 @@ TEST_CASE("The darts of a fan stand at the spacing asked for") {
 }
 
 TEST_CASE("Parallel darts stand about as far apart on the closed edge as asked") {
-  for (const Session& session : survey_people(30, 9)) {
+  for (const Session& session : each_person(30, 9)) {
     const Pattern block = checked_block(session).block.pattern;
     if (block.piece("front").darts.size() < 2) continue;
     const Pattern after =
@@ -91,11 +93,12 @@ TEST_CASE("Parallel darts stand about as far apart on the closed edge as asked")
 }
 
 TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep the outline") {
-  for (const Session& session : survey_people(50, 8)) {
+  for (const Session& session : each_person(50, 8)) {
     const Pattern block = checked_block(session).block.pattern;
     const Piece& before = block.piece("front");
     if (before.darts.size() < 2) continue;
-    for (const std::vector<double>& shares : {std::vector{0.5, 0.5}, std::vector{0.4, 0.2, 0.4}}) {
+    for (const std::vector<double>& shares :
+         each({std::vector{0.5, 0.5}, std::vector{0.4, 0.2, 0.4}})) {
       const Pattern after =
           split(block, split_of("front.waist", shares, DartGroup::Parallel, 15.0)).pattern;
       const Piece& piece = after.piece("front");
@@ -111,7 +114,7 @@ TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep
       }
       CHECK(sum == Approx(before.dart("waist").angle().radians()).margin(1e-9));
       CHECK(lengths_differ(before, piece) < 1e-6);
-      for (const char* edge : {"side", "armhole", "shoulder", "neckline", "centre_front"}) {
+      for (const char* edge : each({"side", "armhole", "shoulder", "neckline", "centre_front"})) {
         CHECK(apart(before.edge(edge).path, piece.edge(edge).path) < 1e-9);
       }
     }
@@ -119,7 +122,7 @@ TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep
 }
 
 TEST_CASE("Darts that were split are one again when merged") {
-  for (const DartGroup group : {DartGroup::Fanned, DartGroup::Parallel}) {
+  for (const DartGroup group : each({DartGroup::Fanned, DartGroup::Parallel})) {
     const Pattern block = usual_block();
     const Pattern two = split(block, split_of("front.waist", {0.5, 0.5}, group)).pattern;
     const Pattern one = merge(two, {"front.waist_1", "front.waist_2"}).pattern;
@@ -159,10 +162,10 @@ TEST_CASE("A split that cannot be is refused with what can be") {
 // The outermost of three darts may reach over a hollow armhole.
 TEST_CASE("A split never sets a dart across the armhole") {
   int refused = 0, whole = 0;
-  for (const Session& session : survey_people(12, 31)) {
+  for (const Session& session : each_person(12, 31)) {
     const Pattern block = checked_block(session).block.pattern;
-    for (const double spacing : {15.0, 30.0, 37.0, 38.7, 40.0}) {
-      for (const double first : {0.05, 0.33, 0.9}) {
+    for (const double spacing : each({15.0, 30.0, 37.0, 38.7, 40.0})) {
+      for (const double first : each({0.05, 0.33, 0.9})) {
         const double rest = 1.0 - first;
         const SplitMove move = split_of("back.shoulder", {first, 0.5 * rest, 0.5 * rest},
                                         DartGroup::Parallel, spacing);
@@ -211,7 +214,7 @@ TEST_CASE("No dart is left or made that is next to nothing") {
   CHECK(split_off(1e-12).find("nothing to sew") != std::string::npos);
   CHECK(split_off(1e-5).find("nothing to sew") != std::string::npos);
   const Pattern block = usual_block();
-  for (const double part : {1e-5, 1.0 - 1e-5}) {
+  for (const double part : each({1e-5, 1.0 - 1e-5})) {
     CHECK_THROWS_WITH(pivot(block, {"front.waist", "front.side", part, {}, {}}),
                       Catch::Contains("nothing to sew"));
   }

@@ -5,6 +5,7 @@
 #include "blockwright/dart/pivot.hpp"
 #include "support/blocks.hpp"
 #include "support/dart_over_slit.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -48,7 +49,7 @@ std::vector<Pattern> with_darts_everywhere(const Pattern& block) {
 
 TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a degree") {
   int darts = 0;
-  for (const Session& session : survey_people(60, 31)) {
+  for (const Session& session : each_person(60, 31)) {
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
       const TruedPattern trued = true_darts(pattern);
       for (const Piece& piece : trued.pattern.pieces) {
@@ -69,7 +70,7 @@ TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a
 TEST_CASE(
     "Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
   std::vector<double> moved;
-  for (const Session& session : survey_people(60, 32)) {
+  for (const Session& session : each_person(60, 32)) {
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
       const TruedPattern trued = true_darts(pattern);
       for (const FairedEdge& faired : trued.faired) {
@@ -104,6 +105,7 @@ TEST_CASE("Both sides of a trued mouth are mirror images in the dart's centre li
   const Placement mirror =
       Placement::mirror_in(dart.point, unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point));
   for (int i = 0; i <= 20; ++i) {
+    CAPTURE(i);
     const double share = i / 20.0;
     const Point here = point_at_length(edge, in + share * (out - in));
     const Point there = point_at_length(edge, out - share * (out - in));
@@ -124,7 +126,7 @@ TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any fairin
   for (Piece& piece : block.pieces) {
     for (Dart& dart : piece.darts) dart.point = dart.apex;
   }
-  for (const FairedEdge& faired : true_darts(block).faired) {
+  for (const FairedEdge& faired : each(true_darts(block).faired)) {
     CHECK(std::abs(faired.kink.degrees()) < 0.3);
     CHECK(faired.moved < 0.03);
   }
@@ -132,7 +134,7 @@ TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any fairin
 
 TEST_CASE("Gathers that reach the end of a seam stay on it when the dart beside them is trued") {
   int trued = 0;
-  for (const Session& session : survey_people(30, 31)) {
+  for (const Session& session : each_person(30, 31)) {
     const Pattern block = checked_block(session).block.pattern;
     try {
       const PivotMove move{"front.waist", "front.shoulder:0.07", 1.0, {}, {}};
@@ -155,7 +157,7 @@ TEST_CASE("Gathers that reach the end of a seam stay on it when the dart beside 
 // reach was 8 mm shorter, and the gathers with it.
 TEST_CASE("Truing a dart beside bowed gathers keeps the length of the edge") {
   int trued = 0;
-  for (const Session& session : survey_people(12, 31)) {
+  for (const Session& session : each_person(12, 31)) {
     const CheckedBlock checked = checked_block(session);
     if (!errors_of(checked.report).empty()) continue;
     try {

@@ -1,6 +1,7 @@
 // Worked numbers of the trade, moved by the program on a piece drawn for them.
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -51,8 +52,9 @@ TEST_CASE("A dart of 24 cm leg and 7 cm mouth opens 4.375 cm on a leg of 15 cm")
   struct Case {
     double leg, mouth, to_leg, to_mouth;
   };
-  for (const Case& c : {Case{240, 70, 150, 43.75}, Case{240, 70, 100, 29.16667},
-                        Case{250, 70, 180, 50.4}, Case{120, 30, 90, 22.5}, Case{90, 15, 150, 25}}) {
+  for (const Case& c :
+       each({Case{240, 70, 150, 43.75}, Case{240, 70, 100, 29.16667}, Case{250, 70, 180, 50.4},
+             Case{120, 30, 90, 22.5}, Case{90, 15, 150, 25}})) {
     const Pattern front = straight_front(c.leg, c.mouth, c.to_leg);
     REQUIRE_FALSE(find_problem(front.piece("front")));
     const Pattern moved =
@@ -71,6 +73,7 @@ TEST_CASE("Closing a part of the upper dart opens the waist dart by the same ang
   CHECK(whole == Approx(16.771077).margin(1e-6));
   Pattern pattern = front;
   for (int quarter = 1; quarter <= 3; ++quarter) {
+    CAPTURE(quarter);
     pattern = pivot(pattern, {"front.shoulder", "front.waist", 1.0, Angle::degrees(0.25 * whole),
                               std::nullopt})
                   .pattern;
@@ -90,8 +93,8 @@ TEST_CASE("A trued dart square to its seam peaks at leg / cos(half angle) from i
     double leg, mouth, peak;
   };
   for (const Case& c :
-       {Case{240, 70, 242.59353}, Case{250, 70, 252.48661}, Case{120, 30, 120.94863},
-        Case{90, 15, 90.31414}, Case{150, 40, 151.35138}}) {
+       each({Case{240, 70, 242.59353}, Case{250, 70, 252.48661}, Case{120, 30, 120.94863},
+             Case{90, 15, 90.31414}, Case{150, 40, 151.35138}})) {
     const Pattern trued = true_darts(straight_front(c.leg, c.mouth, 150.0)).pattern;
     const Dart& dart = trued.piece("front").dart("shoulder");
     CHECK(distance(dart.apex, dart.cap) == Approx(c.peak).margin(1e-5));

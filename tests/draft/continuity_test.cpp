@@ -1,5 +1,6 @@
 // A small change of the tape makes a small change of the pieces: no jumps.
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -51,7 +52,7 @@ TEST_CASE("Moving any measurement by 0.1 mm moves no point of the outline by mor
   // along the waist edge, which itself hardly moves.
   int compared = 0;
   double worst = 0.0;
-  for (const Session& session : survey_people(250, 5)) {
+  for (const Session& session : each_person(250, 5)) {
     const Pattern before = checked_block(session).block.pattern;
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (!session.tape[entry.name]) continue;

@@ -1,6 +1,7 @@
 // Hand-picked bodies at the edge of what the tape meets, and sets with most of the tape missing.
 #include "blockwright/base/error.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -83,7 +84,7 @@ TEST_CASE("Flat and very full busts draft") {
 TEST_CASE("Any part of a session drafts: 1,000 random subsets") {
   std::mt19937_64 random(7);
   int drafted = 0;
-  for (const Session& whole : survey_people(1000, 424242)) {
+  for (const Session& whole : each_person(1000, 424242)) {
     Session part = bust_only(whole.tape[BustGirth]->median());
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (whole.tape[entry.name] && random() % 2 == 0) {

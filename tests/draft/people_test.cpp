@@ -3,6 +3,7 @@
 #include "support/people.hpp"
 
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -21,7 +22,7 @@ constexpr int kMostRefused = kPeople / 200;
 const std::vector<CheckedBlock>& crowd() {
   static const std::vector<CheckedBlock> kCrowd = [] {
     std::vector<CheckedBlock> blocks;
-    for (Session session : survey_people(kPeople, kSeed)) {
+    for (Session session : each_person(kPeople, kSeed)) {
       // The survey has no across front: the people of its covariance have none either.
       session.tape[AcrossFront].reset();
       blocks.push_back(checked_block(session));
@@ -31,13 +32,18 @@ const std::vector<CheckedBlock>& crowd() {
   return kCrowd;
 }
 
+auto each_of_crowd() {
+  return each(crowd(),
+              "survey_people(" + std::to_string(kPeople) + ", " + std::to_string(kSeed) + ")");
+}
+
 bool is_refused(const CheckedBlock& checked) { return has_errors(checked.report.problems); }
 
 }  // namespace
 
 TEST_CASE("Everybody drafts with all checks passed or is refused with the measurement named") {
   int refused = 0;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     if (!is_refused(checked)) continue;
     ++refused;
     for (const Problem& problem : checked.report.problems) {
@@ -55,7 +61,7 @@ TEST_CASE(
     "An across front that goes its own way is refused for three people in two hundred at most") {
   // Across front scattered 15 mm about across back less 25, whatever the bust and upper chest say.
   int refused = 0;
-  for (const Session& session : survey_people(kPeople, kSeed)) {
+  for (const Session& session : each_person(kPeople, kSeed)) {
     refused += is_refused(checked_block(session)) ? 1 : 0;
   }
   CHECK(refused <= 3 * kPeople / 200);
@@ -63,7 +69,7 @@ TEST_CASE(
 
 TEST_CASE("Every measurement comes back plus its ease, or is named with what reconciling did") {
   long rows = 0;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     for (const MeasureBack& row : checked.report.measure_back) {
       INFO(info(row.name).key);
       REQUIRE(std::abs(row.residual() - row.adjustment) <= 0.1);
@@ -77,7 +83,7 @@ TEST_CASE("Half the back neckline is 0.156 to 0.256 of the neck base girth") {
   // 1st to 99th percentile of 2,208 women: Gordon et al. 1989, NATICK/TR-89/044, strap length less
   // twice neck to bust point; mean 0.206.
   std::vector<double> shares;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     const double share = length_of(checked.report, "back.neckline") / checked.body[NeckBaseGirth];
     CHECK(share > 0.156);
     CHECK(share < 0.256);
@@ -89,7 +95,7 @@ TEST_CASE("Half the back neckline is 0.156 to 0.256 of the neck base girth") {
 TEST_CASE("Finished shoulders slope 8 to 36 degrees, and 18 to 26 on the average") {
   // Survey mean 25.7 (Gordon et al. 1989); ASTM D5585-95: 23 degrees (from memory).
   double sum = 0.0;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     const MeasureBack* slope = row_of(checked.report, ShoulderSlope);
     REQUIRE(slope != nullptr);
     CHECK(slope->pattern >= 8.0 - 1e-6);
@@ -103,7 +109,7 @@ TEST_CASE("Finished shoulders slope 8 to 36 degrees, and 18 to 26 on the average
 TEST_CASE("The armhole is 20 to 90 mm longer than the armscye, by the median as asked") {
   // Band: textbook blocks against the 1988 survey's armscye (from memory; docs/sources.md).
   std::vector<double> more;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     if (is_refused(checked)) continue;
     more.push_back(length_of(checked.report, "armhole") - checked.body[ArmscyeGirth]);
     CHECK(more.back() >= 20.0);
@@ -116,7 +122,7 @@ TEST_CASE("Bust darts stay within 3 to 34 degrees and both front darts are a usu
   // Bounds of the draft; "seldom under 20 or over 45 together" is common practice, no source.
   std::vector<double> both;
   int usual = 0;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     const Piece& front = checked.block.pattern.piece("front");
     const double bust = front.dart("shoulder").angle().degrees();
     CHECK(bust >= 3.0 - 1e-9);
@@ -129,7 +135,7 @@ TEST_CASE("Bust darts stay within 3 to 34 degrees and both front darts are a usu
 }
 
 TEST_CASE("Side seams, shoulder seams and dart legs walk to a thousandth of a millimetre") {
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     const auto& report = checked.report;
     REQUIRE(length_of(report, "front.side") == Approx(length_of(report, "back.side")).margin(1e-6));
     REQUIRE(length_of(report, "front.shoulder") ==
@@ -154,7 +160,7 @@ TEST_CASE("Ordinary bodies are not complained about") {
 
 TEST_CASE("A full set of consistent tapes is not limited by much") {
   int warned = 0;
-  for (const CheckedBlock& checked : crowd()) {
+  for (const CheckedBlock& checked : each_of_crowd()) {
     for (const Problem& problem : checked.report.problems) {
       if (problem.severity == Severity::Warning) {
         ++warned;

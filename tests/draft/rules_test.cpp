@@ -1,5 +1,6 @@
 // Single rules of the draft on one plain body, checked by hand arithmetic.
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -64,7 +65,7 @@ TEST_CASE("Front shoulder and waist dart turn about one bust point") {
 }
 
 TEST_CASE("No back waist dart reaches above the bust line") {
-  for (const Session& session : survey_people(200, 77)) {
+  for (const Session& session : each_person(200, 77)) {
     const Pattern pattern = checked_block(session).block.pattern;
     const Piece& back = pattern.piece("back");
     const double line = back.balance_lines.front().path.start().y;
@@ -77,7 +78,7 @@ TEST_CASE("No back waist dart reaches above the bust line") {
 
 TEST_CASE("A back dart over 35 mm is two") {
   int ones = 0, twos = 0;
-  for (const Session& session : survey_people(300, 78)) {
+  for (const Session& session : each_person(300, 78)) {
     const Pattern pattern = checked_block(session).block.pattern;
     const Piece& back = pattern.piece("back");
     if (back.darts.size() == 2) {
@@ -121,7 +122,7 @@ TEST_CASE(
 TEST_CASE("The same body drafts to the same numbers, twice in one process") {
   const Pattern a = checked_block(average()).block.pattern;
   const Pattern b = checked_block(average()).block.pattern;
-  for (const Piece& piece : a.pieces) {
+  for (const Piece& piece : each(a.pieces)) {
     for (const Edge& edge : piece.edges) {
       CHECK(edge.path == b.piece(piece.name).edge(edge.name).path);
     }

@@ -1,5 +1,6 @@
 // The draft log: every named point of the pieces is told, at its place, with what closed it.
 #include "support/blocks.hpp"
+#include "support/each.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -48,7 +49,7 @@ TEST_CASE("With compass and ruler the steps arrive at the same points") {
   // The bust point to side neck point tape, and both compass circles of the front shoulder point.
   const CheckedBlock checked = checked_block(survey_people(1, 9).front());
   const Piece& front = checked.block.pattern.piece("front");
-  for (const DraftStep& step : checked.block.log) {
+  for (const DraftStep& step : each(checked.block.log)) {
     if (step.piece != "front") continue;
     if (step.point == "side neck point") {
       CHECK(step.at.x == Approx(step.lengths[0]).margin(1e-9));

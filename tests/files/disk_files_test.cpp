@@ -1,6 +1,7 @@
 // Files on disk: private, never through a link, nothing but files, and clear errors.
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/file_store.hpp"
+#include "support/each.hpp"
 #include "support/folder_contents.hpp"
 
 #include <catch2/catch.hpp>
@@ -98,7 +99,7 @@ TEST_CASE("What is no file is neither read nor waited for") {
   CHECK(tells(refusal_of([&] { files.read(folder.path("")); }), "a folder"));
   const std::string pipe = folder.path("pipe.json");
   REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
-  for (const std::string& path : {pipe, std::string("/dev/zero")}) {
+  for (const std::string& path : each({pipe, std::string("/dev/zero")})) {
     const Problem problem = refusal_of([&] { files.read(path); });
     CHECK(problem.code == "file.read");
     CHECK(problem.where == path);
@@ -117,7 +118,7 @@ TEST_CASE("A link of an output's name is refused and what it leads to stays as i
   fs::create_symlink(outside, folder.path("out/link.svg"));
   fs::create_symlink("nowhere", folder.path("out/dangling.svg"));
   fs::create_symlink(folder.path(""), folder.path("out/folder.svg"));
-  for (const char* name : {"out/link.svg", "out/dangling.svg", "out/folder.svg"}) {
+  for (const char* name : each({"out/link.svg", "out/dangling.svg", "out/folder.svg"})) {
     const std::string path = folder.path(name);
     const Problem problem = refusal_of([&] {
       files.write_all({{folder.path("out/first.svg"), "x"}, {path, "y"}});

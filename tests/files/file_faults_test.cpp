@@ -1,6 +1,7 @@
 // A set of files is written whole or not at all, whichever call to the system goes wrong.
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/file_store.hpp"
+#include "support/each.hpp"
 #include "support/faulty_calls.hpp"
 #include "support/folder_contents.hpp"
 
@@ -119,7 +120,7 @@ TEST_CASE("Every call fails in turn: older files are as they were, no partial fi
   const Fault fault = GENERATE(Fault::Fails, Fault::LosesReply);
   const int error = GENERATE(ENOSPC, EIO, EACCES);
   const bool has_links = GENERATE(true, false);
-  for (const Contents& before : kBefore) {
+  for (const Contents& before : each(kBefore)) {
     const int faults = survived_faults(before, [&](FaultyCalls& calls) {
       calls.fault = fault;
       calls.error = error;
@@ -146,7 +147,7 @@ TEST_CASE("A call that a signal interrupts is made again") {
 }
 
 TEST_CASE("A write or read that takes only half is gone on with") {
-  for (const bool has_links : {true, false}) {
+  for (const bool has_links : each({true, false})) {
     const int faults = survived_faults(kBefore[1], [&](FaultyCalls& calls) {
       calls.fault = Fault::Shortens;
       calls.has_links = has_links;
@@ -203,6 +204,7 @@ TEST_CASE("A run that holds nothing clears up before it writes, too") {
 TEST_CASE("What a person wrote by hand after a run was killed is kept") {
   // Killed before the last of three renames, the third file is still the person's own.
   for (int at = 1;; ++at) {
+    CAPTURE(at);
     const Scene scene(kBefore[1]);
     REQUIRE_FALSE(written_until_killed(scene, at).empty());
     FaultyCalls sound;
@@ -223,6 +225,7 @@ TEST_CASE("Reading: a call that fails is told with the file and the reason") {
   const TempFolder folder;
   const std::string path = folder.write("a.json", "text");
   for (int at = 1;; ++at) {
+    CAPTURE(at);
     FaultyCalls calls;
     calls.at = at;
     calls.error = EACCES;

@@ -1,15 +1,15 @@
 // Names of outputs: letters of any script stay, whatever could lead elsewhere or mislead does not.
 #include "blockwright/files/safe_name.hpp"
 
-#include "support/random.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
 using namespace blockwright;
 
 TEST_CASE("A plain name of any script stays as it is") {
-  for (const char* name : {"ondine-marsh", "Odile_2", "Анна", "שרה", "Żółć", "山田花子", "佐々木",
-                           "Ngọc", "a.b", "नीना", "José", "Zoe\xCC\x88"}) {
+  for (const char* name : each({"ondine-marsh", "Odile_2", "Анна", "שרה", "Żółć", "山田花子",
+                                "佐々木", "Ngọc", "a.b", "नीना", "José", "Zoe\xCC\x88"})) {
     CHECK(safe_stem(std::string("people/") + name + ".json") == name);
   }
 }
@@ -74,8 +74,7 @@ TEST_CASE("Letters that look alike stay different names") {
 }
 
 TEST_CASE("Any bytes give a name that is short, plain to the shell and not hidden") {
-  Random random(5);
-  for (int i = 0; i < 20000; ++i) {
+  for (Random& random : each_random(20000, 5)) {
     std::string path;
     for (int size = random.whole(0, 300); size > 0; --size) {
       path += static_cast<char>(random.whole(1, 255));

@@ -57,6 +57,7 @@ TEST_CASE("A list reads back, whatever bytes the names hold") {
 TEST_CASE("A list that was cut off is none: nothing had been put in its place yet") {
   const std::string text = set_list_text(kEntries);
   for (std::size_t size = 0; size < text.size(); ++size) {
+    CAPTURE(size);
     CHECK_FALSE(set_list_in(text.substr(0, size)));
   }
 }

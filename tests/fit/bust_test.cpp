@@ -1,5 +1,6 @@
 #include "blockwright/check/check.hpp"
 #include "fit/fit_people.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -44,7 +45,7 @@ double slant(const Pattern& pattern, const char* piece) {
 
 TEST_CASE("A bust fuller by w on the half adds 2 w along the marked bust line") {
   std::vector<double> fuller_by, smaller_by;
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     for (const int sign : {1, -1}) {
       const Outcome got = outcome(block, {fuller(sign)});
       if (!got.fitted) continue;
@@ -63,7 +64,7 @@ TEST_CASE("On the level of the bust point it is more: the level meets the side h
   // The bust point stays, what lies below it drops, and the side with it; so the level through the
   // bust point meets both sides further from the waist by the drop, where they lie further out.
   int tried = 0;
-  for (const Session& session : survey_people(people(100), 1988)) {
+  for (const Session& session : each_person(people(100), 1988)) {
     const CheckedBlock made = checked_block(session);
     const Pattern& block = made.block.pattern;
     const Outcome got = outcome(block, {fuller(1)});

@@ -4,7 +4,7 @@
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/fit/catalogue.hpp"
 #include "support/blocks.hpp"
-#include "support/people.hpp"
+#include "support/each_person.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -21,12 +21,23 @@ using namespace blockwright;
 inline const std::vector<Pattern>& blocks() {
   static const std::vector<Pattern> all = [] {
     std::vector<Pattern> made;
-    for (const Session& session : survey_people(std::max(60, people(300)), 1988)) {
+    for (const Session& session : each_person(std::max(60, people(300)), 1988)) {
       made.push_back(checked_block(session).block.pattern);
     }
     return made;
   }();
   return all;
+}
+
+/// Each of those blocks, or every fifth, tenth ..., named in what fails during its turn.
+inline auto each_block(int step = 1) {
+  const int count = (static_cast<int>(blocks().size()) + step - 1) / step;
+  const auto block = [step](int i) -> const Pattern& {
+    return blocks()[static_cast<std::size_t>(i * step)];
+  };
+  return blockwright::Each(count, block, [step](int i, const Pattern&) {
+    return numbered("blocks()", i * step) + " of survey_people(300, 1988)";
+  });
 }
 
 /// A share of those blocks as a count, whole ones; the sanitized tests have fewer of them.

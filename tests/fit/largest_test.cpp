@@ -16,7 +16,7 @@ namespace {
 // The blocks of 60 people of the 300.
 std::vector<Pattern> some_blocks() {
   std::vector<Pattern> some;
-  for (std::size_t i = 0; i < blocks().size(); i += 5) some.push_back(blocks()[i]);
+  for (const Pattern& block : each_block(5)) some.push_back(block);
   return some;
 }
 

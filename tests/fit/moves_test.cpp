@@ -2,6 +2,7 @@
 
 #include "blockwright/fit/full_bust.hpp"
 #include "fit/fit_people.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -21,10 +22,11 @@ DartSpot dart(const Opened& open, const char* name) { return *find_dart(open, na
 }  // namespace
 
 TEST_CASE("M: a moved corner keeps everything beyond the next joints, in place and direction") {
-  for (std::size_t i = 0; i < blocks().size(); i += 10) {
-    const Opened before = front_of(blocks()[i]);
+  for (const Pattern& block : each_block(10)) {
+    const Opened before = front_of(block);
     const Opened after = with_corner_moved(before, Corner::Underarm, {2.0, -6.0});
-    for (const BlockEdge edge : {BlockEdge::Shoulder, BlockEdge::Neckline, BlockEdge::Centre}) {
+    for (const BlockEdge edge :
+         each({BlockEdge::Shoulder, BlockEdge::Neckline, BlockEdge::Centre})) {
       CHECK(edge_of(before, edge) == edge_of(after, edge));
     }
     const Path &was = edge_of(before, BlockEdge::Armhole), &is = edge_of(after, BlockEdge::Armhole);
@@ -40,11 +42,11 @@ TEST_CASE("M: a moved corner keeps everything beyond the next joints, in place a
 }
 
 TEST_CASE("O: an offset neckline is parallel, as long as the parallel, and comes back") {
-  for (std::size_t i = 0; i < blocks().size(); i += 5) {
-    const Opened front = front_of(blocks()[i]);
+  for (const Pattern& block : each_block(5)) {
+    const Opened front = front_of(block);
     const auto& neck = std::get<CubicCurve>(edge_of(front, BlockEdge::Neckline).curves().front());
     const double turn = -turn_between(tangent_at(neck, 0.0), tangent_at(neck, 1.0)).radians();
-    for (const double by : {-2.0, 1.0, 3.0}) {
+    for (const double by : each({-2.0, 1.0, 3.0})) {
       const CubicCurve beside = offset_stroke(neck, by);
       for (int k = 0; k <= 40; ++k) {
         const double off = nearest(Path({neck}), point_at(beside, k / 40.0)).distance;
@@ -64,7 +66,7 @@ TEST_CASE("T and R: a shifted or turned part keeps its lengths; a wedge is 2 asi
   turn_part(work, work.corner(Corner::SideWaist), work.leg(shoulder, 0), before.at(shoulder).apex,
             wedge_angle(8.0, 90.0));
   const Opened turned = work.finished();
-  for (const BlockEdge edge : {BlockEdge::Side, BlockEdge::Armhole}) {
+  for (const BlockEdge edge : each({BlockEdge::Side, BlockEdge::Armhole})) {
     CHECK(length(edge_of(turned, edge)) == Approx(length(edge_of(before, edge))).margin(1e-9));
   }
   CHECK(edge_of(turned, BlockEdge::Neckline) == edge_of(before, BlockEdge::Neckline));
@@ -81,9 +83,9 @@ TEST_CASE("T and R: a shifted or turned part keeps its lengths; a wedge is 2 asi
 }
 
 TEST_CASE("D: legs stay equal and the mouth is 2 L sin(angle / 2)") {
-  for (std::size_t i = 0; i < blocks().size(); i += 10) {
-    const Opened before = front_of(blocks()[i]);
-    for (const char* name : {"shoulder", "waist"}) {
+  for (const Pattern& block : each_block(10)) {
+    const Opened before = front_of(block);
+    for (const char* name : each({"shoulder", "waist"})) {
       if (!find_dart(before, name)) continue;
       const DartSpot spot = dart(before, name);
       const double mouth = before.at(spot).intake() + 6.0;
@@ -113,8 +115,8 @@ TEST_CASE("F: what lies above the strip moves by exactly its width, what lies be
 }
 
 TEST_CASE("V: a re-pointed dart keeps its mouth, and the sewn edge its length") {
-  for (std::size_t i = 0; i < blocks().size(); i += 10) {
-    const Opened before = front_of(blocks()[i]);
+  for (const Pattern& block : each_block(10)) {
+    const Opened before = front_of(block);
     const DartSpot spot = dart(before, "shoulder");
     Redrawing work(before);
     point_dart(work, before, spot, before.at(spot).apex + Vec{4.0, -10.0});
@@ -130,10 +132,10 @@ TEST_CASE("V: a re-pointed dart keeps its mouth, and the sewn edge its length") 
 
 TEST_CASE("A reshaped curve comes back, and keeps its bend") {
   const CubicCurve old{{0, 0}, {45, 0}, {50, 15}, {50, 60}};
-  for (const auto rule : {reshaped_neckline, reshaped_lower_armhole}) {
+  for (const auto rule : each({reshaped_neckline, reshaped_lower_armhole})) {
     const CubicCurve there = rule(old, {0, 18}, {1, 0.1}, {40, 60}, {0.05, 1});
     const CubicCurve back = rule(there, old.p0, {1, 0}, old.p3, {0, 1});
-    for (const double t : {0.1, 0.5, 0.9}) {
+    for (const double t : each({0.1, 0.5, 0.9})) {
       CHECK(distance(point_at(back, t), point_at(old, t)) < 1e-9);
       CHECK(curvature_at(there, t) > 0.0);
     }
@@ -165,18 +167,18 @@ TEST_CASE("Full-bust move: the worked numbers, within their digits") {
 }
 
 TEST_CASE("Full-bust move on a block: the bust dart gains exactly the turn") {
-  for (std::size_t i = 0; i < blocks().size(); i += 5) {
-    const Piece& was = blocks()[i].piece("front");
+  for (const Pattern& block : each_block(5)) {
+    const Piece& was = block.piece("front");
     const Point bust = was.landmark("bust_point"), hinge = was.landmark("across_front_point");
     const RowAmount row{27, 1, 12.5, AmountAs::PerHalf, BodySide::Both, ""};
-    const Outcome got = outcome(blocks()[i], {row});
+    const Outcome got = outcome(block, {row});
     if (!got.fitted) continue;
     const Piece& is = got.fitted->pattern.piece("front");
     const FullBust move = full_bust(12.5, hinge.x - bust.x, hinge.y - bust.y);
     CHECK(is.dart("shoulder").angle().degrees() - was.dart("shoulder").angle().degrees() ==
           Approx(move.turn.degrees()).margin(0.01));
     CHECK(sewn(got.fitted->pattern, "front", "centre_front") -
-              sewn(blocks()[i], "front", "centre_front") ==
+              sewn(block, "front", "centre_front") ==
           Approx(move.drop).margin(1e-6));
     CHECK(distance(is.landmark("bust_point"), bust) < 1e-9);
   }

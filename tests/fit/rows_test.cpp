@@ -1,4 +1,5 @@
 #include "fit/fit_people.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -80,7 +81,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
       INFO(text_of(row, sign));
       int applied = 0, unfair = 0;
       std::set<std::string> refusals, warnings;
-      for (const Pattern& block : blocks()) {
+      for (const Pattern& block : each_block()) {
         const Outcome got = outcome(block, {usual(row, sign)});
         if (!got.fitted) {
           CHECK(got.refusal.code.substr(0, 4) == "fit.");
@@ -99,7 +100,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
       const bool often = row.number == 27 || row.number == 28 || row.number == 47 ||
                          row.number == 35 || row.number == 24 || row.number == 6;
       CHECK(applied >= share_of_blocks(impossible ? 0.0 : often ? 0.5 : 0.95));
-      for (const std::string& code : refusals) INFO(code);
+      CAPTURE(refusals);
       // Corners square to 1 degree, joined seams smooth to 3, no new inflections.
       CHECK(unfair <= 1 + share_of_blocks(0.007));
     }
@@ -110,7 +111,7 @@ TEST_CASE("What the rows predict comes out on 300 people") {
   for (const FittingRow& row : fitting_catalogue()) {
     for (const int sign : {1, -1}) {
       std::map<std::string, LawCount> laws;
-      for (const Pattern& block : blocks()) {
+      for (const Pattern& block : each_block()) {
         const Outcome got = outcome(block, {usual(row, sign)});
         if (!got.fitted) continue;
         for (const MovedLength& moved : got.fitted->effects.front().moved) {
@@ -139,8 +140,7 @@ TEST_CASE("What the rows predict comes out on 300 people") {
 
 TEST_CASE("Only the edges that a row names move; all others are the same to the last bit") {
   for (const auto& [number, names] : named_edges()) {
-    for (std::size_t i = 0; i < blocks().size(); i += 10) {
-      const Pattern& block = blocks()[i];
+    for (const Pattern& block : each_block(10)) {
       const Outcome got = outcome(block, {usual(fitting_row(number), 1)});
       if (!got.fitted) continue;
       for (const Piece& piece : block.pieces) {
@@ -164,8 +164,8 @@ TEST_CASE("Zero is the identity, and so are plus and minus of one row together")
     RowAmount tenths[] = {plus, minus, minus};
     for (int i = 0; i < 3; ++i) tenths[i].by = 0.1 * (3 - i);  // 0.3 less 0.2 less 0.1: not quite 0
     for (const FittedPattern& fitted :
-         {apply_rows(usual_block(), {none}), apply_rows(usual_block(), {plus, minus}),
-          apply_rows(usual_block(), {tenths[0], tenths[1], tenths[2]})}) {
+         each({apply_rows(usual_block(), {none}), apply_rows(usual_block(), {plus, minus}),
+               apply_rows(usual_block(), {tenths[0], tenths[1], tenths[2]})})) {
       REQUIRE(fitted.pattern.pieces.size() == 2);
       for (const Piece& piece : fitted.pattern.pieces) {
         for (const Edge& edge : piece.edges) {
@@ -182,13 +182,13 @@ TEST_CASE("Plus, then minus on the fitted pattern, gives the first outline withi
   for (const int number : {1, 2, 3, 4, 8, 9, 10, 11, 12, 13, 39, 40, 41, 44}) {
     for (const int sign : {1, -1}) {
       int tried = 0, off = 0;
-      for (std::size_t i = 0; i < blocks().size(); i += 6) {
-        const Outcome there = outcome(blocks()[i], {usual(fitting_row(number), sign)});
+      for (const Pattern& block : each_block(6)) {
+        const Outcome there = outcome(block, {usual(fitting_row(number), sign)});
         if (!there.fitted) continue;
         const Outcome back = outcome(there.fitted->pattern, {usual(fitting_row(number), -sign)});
         if (!back.fitted) continue;
         ++tried;
-        if (apart(blocks()[i], back.fitted->pattern) > 0.1) ++off;
+        if (apart(block, back.fitted->pattern) > 0.1) ++off;
       }
       INFO("row " << number << " " << sign << ": " << off << " of " << tried);
       const int asked = share_of_blocks(1.0 / 6.0);
@@ -239,7 +239,7 @@ TEST_CASE("An amount counts as it was read") {
 TEST_CASE("A front neck lowered by 10 mm lengthens the whole neckline by about 16 mm") {
   const RowAmount row{1, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
   std::vector<double> gains;
-  for (const Pattern& block : blocks()) gains.push_back(change(block, row, "neckline"));
+  for (const Pattern& block : each_block()) gains.push_back(change(block, row, "neckline"));
   CHECK(median_of(gains) == Approx(16.0).margin(1.6));
 }
 
@@ -248,10 +248,10 @@ TEST_CASE("An underarm lowered by 10 mm shortens both sides alike and lengthens 
   // higher than on the sample it was said of, give 13 to 17.
   const RowAmount row{19, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
   std::vector<double> gains;
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     const FittedPattern fitted = apply_rows(block, {row});
     gains.push_back(change(block, row, "armhole"));
-    for (const char* piece : {"front", "back"}) {
+    for (const char* piece : each({"front", "back"})) {
       CHECK(sewn(block, piece, "side") - sewn(fitted.pattern, piece, "side") ==
             Approx(10.0).margin(1e-6));
     }
@@ -262,7 +262,7 @@ TEST_CASE("An underarm lowered by 10 mm shortens both sides alike and lengthens 
 
 TEST_CASE("15 mm taken out at each centre back take 30 mm from the waist, nothing from the front") {
   const RowAmount row{45, 1, 15.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     const FittedPattern fitted = apply_rows(block, {row});
     CHECK(change(block, row, "waist") == Approx(-30.0).margin(0.5));
     CHECK(fitted.pattern.piece("front").edge("waist").path ==
@@ -274,7 +274,7 @@ TEST_CASE("A take-in of the front waist dart leaves every line above the bust al
   const RowAmount row{30, 1, 8.0, AmountAs::PerHalf, BodySide::Both, "front_waist_dart"};
   const FittedPattern fitted = apply_rows(usual_block(), {row});
   const Piece &was = usual_block().piece("front"), &is = fitted.pattern.piece("front");
-  for (const char* edge : {"shoulder", "neckline", "centre_front"}) {
+  for (const char* edge : each({"shoulder", "neckline", "centre_front"})) {
     CHECK(is.edge(edge).path == was.edge(edge).path);
   }
   CHECK(distance(is.landmark("across_front_point"), was.landmark("across_front_point")) == 0.0);
@@ -285,7 +285,7 @@ TEST_CASE("A take-in of the front waist dart leaves every line above the bust al
 
 TEST_CASE("Cloth taken out at the shoulders raises the bust line by what was taken") {
   const RowAmount front{15, 1, 8.0, AmountAs::Length, BodySide::Both, ""};
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     const Piece& was = block.piece("front");
     const Piece is = apply_rows(block, {front}).pattern.piece("front");
     CHECK(is.landmark("side_neck_point").y - is.landmark("bust_point").y ==

@@ -1,5 +1,6 @@
 #include "blockwright/check/check.hpp"
 #include "fit/fit_people.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -33,11 +34,11 @@ TEST_CASE("Pieces of one side are true when they are cut with the cloth's right 
 }
 
 TEST_CASE("The amount lands on the side that was asked for") {
-  for (const BodySide side : {BodySide::Left, BodySide::Right}) {
+  for (const BodySide side : each({BodySide::Left, BodySide::Right})) {
     const std::string here = side == BodySide::Left ? "_left" : "_right";
     const std::string there = side == BodySide::Left ? "_right" : "_left";
     const Pattern pattern = one_sided(usual_block(), 46, 8, side).pattern;
-    for (const std::string piece : {"front", "back"}) {
+    for (const std::string piece : each({"front", "back"})) {
       const double was = sewn(usual_block(), piece, "side");
       CHECK(sewn(pattern, piece + here, "side") == Approx(was - 8.0).margin(1e-6));
       CHECK(sewn(pattern, piece + there, "side") == Approx(was).margin(1e-9));

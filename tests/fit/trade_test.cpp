@@ -1,5 +1,6 @@
 #include "blockwright/check/check.hpp"
 #include "fit/fit_people.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -64,14 +65,13 @@ double slant(const Pattern& pattern, const std::string& name) {
 }  // namespace
 
 TEST_CASE("The side is let out alike from underarm to waist, at the bust to nothing at the waist") {
-  for (std::size_t i = 0; i < blocks().size(); i += 10) {
-    const Pattern& block = blocks()[i];
-    for (const int sign : {1, -1}) {
+  for (const Pattern& block : each_block(10)) {
+    for (const int sign : each({1, -1})) {
       const Pattern whole = apply_rows(block, {row(49, 12, "side", sign)}).pattern;
       const Pattern bust = apply_rows(block, {row(49, 12, "side_at_bust", sign)}).pattern;
       CHECK(waist_of(whole) - waist_of(block) == Approx(12.0 * sign).margin(0.5));
       CHECK(waist_of(bust) == Approx(waist_of(block)).margin(1.5));  // its curve stays square
-      for (const char* piece : {"front", "back"}) {
+      for (const char* piece : each({"front", "back"})) {
         const auto out = [&](const char* point) {
           return (whole.piece(piece).landmark(point) - block.piece(piece).landmark(point)).x;
         };
@@ -90,13 +90,12 @@ TEST_CASE("A front that is too wide makes the side seam swing backwards") {
 }
 
 TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole its hollow") {
-  for (std::size_t i = 0; i < blocks().size(); i += 10) {
-    const Pattern& block = blocks()[i];
+  for (const Pattern& block : each_block(10)) {
     for (const double by : {13.0, 20.0}) {
       const Outcome got = outcome(block, {row(9, by)});
       if (!got.fitted) continue;
       for (const char* piece : {"front", "back"}) {
-        INFO(i << " " << piece << " " << by);
+        CAPTURE(piece, by);
         const double ratio =
             hollow(lower_armhole(got.fitted->pattern, piece)) / hollow(lower_armhole(block, piece));
         CHECK(ratio > 0.65);
@@ -104,7 +103,6 @@ TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole
     }
     const Outcome filled = outcome(block, {row(22, 8)});
     if (!filled.fitted) continue;
-    INFO("filled, " << i);
     CHECK(hollow(lower_armhole(filled.fitted->pattern, "back")) >
           0.5 * hollow(lower_armhole(block, "back")));
   }
@@ -112,7 +110,7 @@ TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole
 
 TEST_CASE("Back waist darts take 40 mm together, and the front waist dart what is over") {
   int over = 0;
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     const Outcome got = outcome(block, {row(44, 40, "waist")});
     if (!got.fitted) continue;
     INFO(back_darts(block));
@@ -124,8 +122,8 @@ TEST_CASE("Back waist darts take 40 mm together, and the front waist dart what i
 
 TEST_CASE(
     "The dart below the nape takes half to all of the amount, about a point 60 to 70 mm down") {
-  for (const Pattern& block : blocks()) {
-    for (const double by : {5.0, 8.0, 20.0}) {
+  for (const Pattern& block : each_block()) {
+    for (const double by : each({5.0, 8.0, 20.0})) {
       const Outcome got = outcome(block, {row(36, by)});
       if (!got.fitted) continue;
       const Piece& back = got.fitted->pattern.piece("back");
@@ -141,7 +139,7 @@ TEST_CASE(
 
 TEST_CASE("What a row calls into doubt is what its move changes on the pieces") {
   std::map<int, std::vector<double>> found;
-  for (const Session& session : survey_people(40, 1988)) {
+  for (const Session& session : each_person(40, 1988)) {
     const CheckedBlock made = checked_block(session);
     const auto before = measured(made, made.block.pattern);
     for (const FittingRow& one : fitting_catalogue()) {
@@ -171,7 +169,7 @@ TEST_CASE("Shoulder slope is in degrees: 1 mm at the tip of a shoulder of 124 mm
 
 TEST_CASE("A row is named in the direction in which it is done") {
   std::set<std::string_view> names;
-  for (const FittingRow& one : fitting_catalogue()) {
+  for (const FittingRow& one : each(fitting_catalogue())) {
     CHECK_FALSE(one.reverse_name.empty());
     CHECK(one.reverse_name != one.name);
     CHECK(row_name(one.number, 1) == one.name);
@@ -196,7 +194,7 @@ TEST_CASE("A row is named in the direction in which it is done") {
 
 TEST_CASE("Limits name measurements in words") {
   const FittedPattern fitted = apply_rows(usual_block(), {row(27, 15)});
-  for (const Problem& problem : fitted.remarks) {
+  for (const Problem& problem : each(fitted.remarks)) {
     if (problem.code != "fit.limit") continue;
     CHECK(problem.message.find('_') == std::string::npos);
     CHECK(problem.hint.find('_') == std::string::npos);
@@ -208,11 +206,11 @@ TEST_CASE("A shoulder point brought forward takes from the front slant what it g
   // No single measurement would have made it unnecessary, so that none is called into doubt.
   CHECK_FALSE(fitting_row(13).doubts);
   std::vector<double> front, back;
-  for (std::size_t i = 0; i < blocks().size(); i += 5) {
-    const Outcome got = outcome(blocks()[i], {row(13, 1)});
+  for (const Pattern& block : each_block(5)) {
+    const Outcome got = outcome(block, {row(13, 1)});
     if (!got.fitted) continue;
-    front.push_back(slant(got.fitted->pattern, "front") - slant(blocks()[i], "front"));
-    back.push_back(slant(got.fitted->pattern, "back") - slant(blocks()[i], "back"));
+    front.push_back(slant(got.fitted->pattern, "front") - slant(block, "front"));
+    back.push_back(slant(got.fitted->pattern, "back") - slant(block, "back"));
   }
   CHECK(median_of(front) == Approx(-1.0).margin(0.1));
   CHECK(median_of(back) == Approx(1.0).margin(0.1));

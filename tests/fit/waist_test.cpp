@@ -1,4 +1,5 @@
 #include "fit/fit_people.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -61,10 +62,10 @@ bool has_room(const Pattern& block, double each) {
 }  // namespace
 
 TEST_CASE("A waist taken in or let out by up to 8 mm at each edge goes to the sides alone") {
-  for (std::size_t i = 0; i < blocks().size(); i += 5) {
-    for (const double by : {5.0, 16.0}) {
-      for (const RowAmount& row : {waist_in(by), waist_out(by)}) {
-        const auto t = taken_by(blocks()[i], row);
+  for (const Pattern& block : each_block(5)) {
+    for (const double by : each({5.0, 16.0})) {
+      for (const RowAmount& row : each({waist_in(by), waist_out(by)})) {
+        const auto t = taken_by(block, row);
         REQUIRE(t);
         CHECK(t->sides() == Approx(row.sign * by).margin(1e-6));
         CHECK(t->front == 0.0);
@@ -77,10 +78,10 @@ TEST_CASE("A waist taken in or let out by up to 8 mm at each edge goes to the si
 
 TEST_CASE("A wider amount is shared: 30 % sides, 35 % front darts, 35 % back darts") {
   int tried = 0;
-  for (const Pattern& block : blocks()) {
-    for (const double by : {18.0, 30.0}) {
+  for (const Pattern& block : each_block()) {
+    for (const double by : each({18.0, 30.0})) {
       if (!has_room(block, 0.35 * by + 1.0)) continue;
-      for (const RowAmount& row : {waist_in(by), waist_out(by)}) {
+      for (const RowAmount& row : each({waist_in(by), waist_out(by)})) {
         const auto t = taken_by(block, row);
         if (!t) continue;
         ++tried;
@@ -98,7 +99,7 @@ TEST_CASE("A wider amount is shared: 30 % sides, 35 % front darts, 35 % back dar
 
 TEST_CASE("Where one place is full the next takes more: sides, back darts, front darts, centre") {
   int at_sides = 0, at_centre = 0;
-  for (const Pattern& block : blocks()) {
+  for (const Pattern& block : each_block()) {
     for (const double by : {24.0, 45.0, 60.0, 75.0}) {
       const auto t = taken_by(block, waist_in(by));
       if (!t) continue;
@@ -121,8 +122,8 @@ TEST_CASE("Where one place is full the next takes more: sides, back darts, front
 
 TEST_CASE("The centre back seam that a wide waist uses is square at both ends and still closes") {
   int tried = 0;
-  for (const Pattern& block : blocks()) {
-    for (const double by : {45.0, 60.0, 75.0}) {
+  for (const Pattern& block : each_block()) {
+    for (const double by : each({45.0, 60.0, 75.0})) {
       const Outcome got = outcome(block, {waist_in(by)});
       if (!got.fitted || centre_in(got.fitted->pattern) == 0.0) continue;
       ++tried;
@@ -139,14 +140,14 @@ TEST_CASE("The centre back seam that a wide waist uses is square at both ends an
 
 TEST_CASE("A wide waist taken in, then let out on the fitted pattern, is the first outline") {
   int tried = 0;
-  for (std::size_t i = 0; i < blocks().size(); i += 5) {
-    if (!has_room(blocks()[i], 7.5)) continue;
-    const Outcome there = outcome(blocks()[i], {waist_in(18.0)});
+  for (const Pattern& block : each_block(5)) {
+    if (!has_room(block, 7.5)) continue;
+    const Outcome there = outcome(block, {waist_in(18.0)});
     if (!there.fitted) continue;
     const Outcome back = outcome(there.fitted->pattern, {waist_out(18.0)});
     REQUIRE(back.fitted);
     ++tried;
-    CHECK(apart(blocks()[i], back.fitted->pattern) < 0.1);
+    CHECK(apart(block, back.fitted->pattern) < 0.1);
   }
   CHECK(tried > share_of_blocks(0.02));
 }

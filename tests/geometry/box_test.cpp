@@ -1,5 +1,6 @@
 #include "blockwright/geometry/box.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -44,8 +45,7 @@ TEST_CASE("the box of a curve reaches beyond its ends where the curve does") {
 }
 
 TEST_CASE("the box holds every point of the path and touches it on each side") {
-  Random random(1);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 1)) {
     const Path path({random_cubic(random, 300.0)});
     const Box box = box_of(path);
     Box sampled;

@@ -1,5 +1,6 @@
 #include "blockwright/geometry/construct.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -49,8 +50,7 @@ TEST_CASE("two lines meet where both run through") {
   const auto meet = lines_meet({0.0, 0.0}, {1.0, 0.0}, {3.0, -5.0}, {0.0, 2.0});
   REQUIRE(meet);
   CHECK(*meet == Point{3.0, 0.0});
-  Random random(1);
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 1)) {
     const Point p = random_point(random, 500.0);
     const Vec along_a = random_heading(random);
     const Vec along_b = rotated(along_a, Angle::degrees(random.between(1.0, 179.0)));
@@ -79,9 +79,8 @@ TEST_CASE("two compass circles meet left of the line between them, then right") 
 }
 
 TEST_CASE("where circles meet is on both circles") {
-  Random random(2);
   int met = 0;
-  for (int i = 0; i < 3000; ++i) {
+  for (Random& random : each_random(3000, 2)) {
     const Point a = random_point(random, 300.0), b = random_point(random, 300.0);
     const double ra = random.between(0.1, 300.0), rb = random.between(0.1, 300.0);
     const double apart = distance(a, b);
@@ -90,7 +89,7 @@ TEST_CASE("where circles meet is on both circles") {
     REQUIRE(meet.has_value() == expected);
     if (!meet) continue;
     ++met;
-    for (const Point p : {meet->first, meet->second}) {
+    for (const Point p : each({meet->first, meet->second})) {
       REQUIRE(distance(p, a) == Approx(ra).margin(1e-9));
       REQUIRE(distance(p, b) == Approx(rb).margin(1e-9));
     }
@@ -146,8 +145,7 @@ TEST_CASE("a corner curve with the circle's fullness is a quarter circle to 0.03
 }
 
 TEST_CASE("a corner curve keeps its ends and directions, stays in its corner, turns one way") {
-  Random random(3);
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 3)) {
     const Vec leaving = random_heading(random);
     const double side = random.whole(0, 1) == 0 ? 1.0 : -1.0;
     const Vec arriving = rotated(leaving, Angle::degrees(side * random.between(2.0, 178.0)));
@@ -173,11 +171,11 @@ TEST_CASE("where the corner is not ahead, the corner curve is the fair curve") {
   struct Ends {
     Vec leaving, arriving;
   };
-  for (const Ends& ends : {Ends{{1.0, 1.0}, {1.0, 1.0}},     // parallel
-                           Ends{{1.0, 1.0}, {1.0, 2.0}},     // an S
-                           Ends{{-1.0, 1.0}, {1.0, -1.0}},   // parallel, backwards
-                           Ends{{-1.0, 1.0}, {-1.0, -2.0}},  // meets ahead only of one
-                           Ends{{1.0, 0.0}, {1.0, 0.0}}}) {  // straight on
+  for (const Ends& ends : each({Ends{{1.0, 1.0}, {1.0, 1.0}},      // parallel
+                                Ends{{1.0, 1.0}, {1.0, 2.0}},      // an S
+                                Ends{{-1.0, 1.0}, {1.0, -1.0}},    // parallel, backwards
+                                Ends{{-1.0, 1.0}, {-1.0, -2.0}},   // meets ahead only of one
+                                Ends{{1.0, 0.0}, {1.0, 0.0}}})) {  // straight on
     CHECK_FALSE(corner_is_ahead(from, ends.leaving, to, ends.arriving));
     CHECK(corner_curve(from, ends.leaving, to, ends.arriving, 0.5) ==
           fair_curve(from, ends.leaving, to, ends.arriving));
@@ -231,21 +229,21 @@ TEST_CASE("handles are as long as the source's formula says") {
 
 TEST_CASE("equal turns at both ends make a symmetric fair curve") {
   for (double turn = 0.0; turn <= 150.0; turn += 7.5) {
+    CAPTURE(turn);
     const CubicCurve curve = fair_over_chord(turn, turn);
     CHECK(distance({1.0 - curve.p1.x, curve.p1.y}, curve.p2) < 1e-14);
   }
 }
 
 TEST_CASE("a fair curve walked back, mirrored or turned is the fair curve of those ends") {
-  Random random(4);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 4)) {
     const Point from = random_point(random, 300.0), to = random_point(random, 300.0);
     const Vec leaving = random_heading(random), arriving = random_heading(random);
     const CubicCurve curve = fair_curve(from, leaving, to, arriving);
     const CubicCurve back = fair_curve(to, -arriving, from, -leaving);
     REQUIRE(farthest_apart(std::get<CubicCurve>(reversed(curve)), back) < 1e-10);
     for (const Placement& place :
-         {Placement::mirror(20.0), Placement::turn(Angle::degrees(77.0), {5.0, 9.0})}) {
+         each({Placement::mirror(20.0), Placement::turn(Angle::degrees(77.0), {5.0, 9.0})})) {
       const CubicCurve there = fair_curve(place(from), place(leaving), place(to), place(arriving));
       REQUIRE(farthest_apart(std::get<CubicCurve>(placed(curve, place)), there) < 1e-10);
     }

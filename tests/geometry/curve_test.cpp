@@ -1,5 +1,6 @@
 #include "blockwright/geometry/curve.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -83,12 +84,11 @@ std::vector<KnownLength> known_lengths() {
                                     even(),
                                     straight(0, 10, 90, 100, 100),
                                     straight(0, 0, 0, 100, 100)};
-  Random random(11);
-  for (int i = 0; i < 500; ++i) {
+  for (RandomCase& random : each_random(500, 11)) {
     const Vec a = random.between(5.0, 20.0) * random_heading(random);
     // A third of them pass close to standing still, where b is nearly -a.
-    const Vec b = i % 3 == 0 ? -a + random.between(0.0, 0.1) * random_heading(random)
-                             : random.between(5.0, 20.0) * random_heading(random);
+    const Vec b = random.number % 3 == 0 ? -a + random.between(0.0, 0.1) * random_heading(random)
+                                         : random.between(5.0, 20.0) * random_heading(random);
     known.push_back(squared_hodograph(a, b));
   }
   return known;
@@ -122,8 +122,7 @@ TEST_CASE("the lengths of ever more arcs tend to the circle's") {
 
 TEST_CASE("a cusp anywhere and a curve that all but has one keep their accuracy") {
   // No closed form: the reference is the sum of 4096 parts, each measured by itself.
-  Random random(12);
-  for (int i = 0; i < 20; ++i) {
+  for (Random& random : each_random(20, 12)) {
     const double past = std::pow(10.0, random.between(-12.0, -1.0));
     const CubicCurve curve = {{0, 0}, {100.0 + past, 70}, {0.0, 70.0 + past}, {100, 0}};
     double sum = 0.0;
@@ -141,8 +140,7 @@ TEST_CASE("a cusp anywhere and a curve that all but has one keep their accuracy"
 }
 
 TEST_CASE("the parts of a split curve add up to the whole and join exactly") {
-  Random random(1);
-  for (int i = 0; i < 2000; ++i) {
+  for (Random& random : each_random(2000, 1)) {
     const Curve curve = random_cubic(random, 300.0);
     const double t = random.between(0.0, 1.0);
     const auto [before, after] = split_at(curve, t);
@@ -163,15 +161,14 @@ TEST_CASE("splitting a straight stroke leaves two straight strokes") {
 }
 
 TEST_CASE("reversing, mirroring and turning change no length, only the signs they should") {
-  Random random(2);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 2)) {
     const Curve curve = random_cubic(random, 300.0);
     const double t = random.between(0.05, 0.95);
     const Angle turn = Angle::degrees(random.between(-180.0, 180.0));
     const Curve back = reversed(curve);
     const Curve mirrored = placed(curve, Placement::mirror(50.0));
     const Curve turned = placed(curve, Placement::turn(turn, random_point(random, 300.0)));
-    for (const Curve& same : {back, mirrored, turned}) {
+    for (const Curve& same : each({back, mirrored, turned})) {
       REQUIRE(length(same) == Approx(length(curve)).margin(2e-10).epsilon(0));
     }
     const Vec along = tangent_at(curve, t);
@@ -187,8 +184,7 @@ TEST_CASE("reversing, mirroring and turning change no length, only the signs the
 }
 
 TEST_CASE("a curve twice as large is twice as long and bends half as much") {
-  Random random(3);
-  for (int i = 0; i < 200; ++i) {
+  for (Random& random : each_random(200, 3)) {
     const CubicCurve c = random_cubic(random, 300.0);
     const auto doubled = [](Point p) { return Point{2.0 * p.x, 2.0 * p.y}; };
     const CubicCurve twice = {doubled(c.p0), doubled(c.p1), doubled(c.p2), doubled(c.p3)};
@@ -198,9 +194,8 @@ TEST_CASE("a curve twice as large is twice as long and bends half as much") {
 }
 
 TEST_CASE("the derivative is what the points' differences tend to") {
-  Random random(4);
   constexpr double kStep = 1e-4;
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 4)) {
     const CubicCurve c = random_cubic(random, 300.0);
     const double t = random.between(kStep, 1.0 - kStep);
     const Vec difference = (0.5 / kStep) * (point_at(c, t + kStep) - point_at(c, t - kStep));
@@ -215,6 +210,7 @@ TEST_CASE("the curvature of a parabola is its closed form") {
   const double bend = 0.004;
   const CubicCurve curve = parabola(bend, 200.0).curve;
   for (double t = 0.0; t <= 1.0; t += 0.125) {
+    CAPTURE(t);
     const double slope = 2.0 * bend * 200.0 * t;
     const double expected = 2.0 * bend / std::pow(1.0 + slope * slope, 1.5);
     CHECK(curvature_at(curve, t) == Approx(expected).epsilon(1e-12));
@@ -223,7 +219,7 @@ TEST_CASE("the curvature of a parabola is its closed form") {
 }
 
 TEST_CASE("a round path bends as the circle does") {
-  for (const auto& [arcs, within] : {std::pair{4, 0.03}, std::pair{16, 2e-4}}) {
+  for (const auto& [arcs, within] : each({std::pair{4, 0.03}, std::pair{16, 2e-4}})) {
     for (const Curve& arc : round_path({0.0, 0.0}, 50.0, arcs).curves()) {
       for (double t = 0.0; t <= 1.0; t += 0.1) {
         CHECK(curvature_at(arc, t) == Approx(1.0 / 50.0).epsilon(within));
@@ -248,15 +244,15 @@ TEST_CASE("the tangent at an end without a handle is the direction the curve sta
 }
 
 TEST_CASE("the parameter at a length gives that length back") {
-  Random random(5);
-  for (int i = 0; i < 1000; ++i) {
-    const Curve curve = i % 2 == 0 ? random_cubic(random, 300.0) : random_fair_curve(random);
+  for (RandomCase& random : each_random(1000, 5)) {
+    const Curve curve =
+        random.number % 2 == 0 ? random_cubic(random, 300.0) : random_fair_curve(random);
     const double whole = length(curve);
     const double s = random.between(0.0, whole);
     const double t = parameter_at_length(curve, s);
     REQUIRE(length(split_at(curve, t).first) == Approx(s).margin(2e-10).epsilon(0));
   }
-  for (const double accuracy : kAccuracies) {
+  for (const double accuracy : each(kAccuracies)) {
     const Curve curve = parabola(0.05, 120.0).curve;
     const double t = parameter_at_length(curve, 100.0, accuracy);
     CHECK(std::abs(length(split_at(curve, t).first) - 100.0) <= accuracy + kLengthAccuracy);
@@ -276,7 +272,8 @@ TEST_CASE("the parameter at a length is found where the curve stands still") {
 }
 
 TEST_CASE("a length beyond the curve means its end, one before it its start") {
-  for (const Curve& curve : {Curve(Segment{{0, 0}, {10, 0}}), Curve(parabola(0.05, 120.0).curve)}) {
+  for (const Curve& curve :
+       each({Curve(Segment{{0, 0}, {10, 0}}), Curve(parabola(0.05, 120.0).curve)})) {
     CHECK(parameter_at_length(curve, -1.0) == 0.0);
     CHECK(parameter_at_length(curve, 0.0) == 0.0);
     CHECK(parameter_at_length(curve, 1e6) == 1.0);
@@ -286,7 +283,7 @@ TEST_CASE("a length beyond the curve means its end, one before it its start") {
 
 TEST_CASE("a single point has no length, no direction and no bend, and takes no time") {
   const Point p = {3.0, 4.0};
-  for (const Curve& point : {Curve(Segment{p, p}), Curve(CubicCurve{p, p, p, p})}) {
+  for (const Curve& point : each({Curve(Segment{p, p}), Curve(CubicCurve{p, p, p, p})})) {
     CHECK(length(point) == 0.0);
     CHECK(tangent_at(point, 0.0) == Vec{});
     CHECK(curvature_at(point, 0.5) == 0.0);

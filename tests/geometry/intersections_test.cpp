@@ -1,5 +1,6 @@
 #include "blockwright/geometry/intersections.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -50,9 +51,8 @@ Path moved(const CubicCurve& curve, Point from, Point to) {
 }  // namespace
 
 TEST_CASE("two straight strokes meet where their lines meet, or not at all") {
-  Random random(1);
   int met = 0;
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 1)) {
     const Segment s = {random_point(random, 100.0), random_point(random, 100.0)};
     const Segment t = {random_point(random, 100.0), random_point(random, 100.0)};
     const auto found = intersections(Path({s}), Path({t}));
@@ -70,9 +70,8 @@ TEST_CASE("two straight strokes meet where their lines meet, or not at all") {
 }
 
 TEST_CASE("every crossing of two cubics is found, and every point found lies on both") {
-  Random random(2);
   std::size_t expected_in_all = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 2)) {
     const Path a({random_cubic(random, 200.0)}), b({random_cubic(random, 200.0)});
     const auto found = intersections(a, b);
     for (const PathCrossing& crossing : found) CHECK(lies_on_both(crossing, a, b));
@@ -85,8 +84,7 @@ TEST_CASE("every crossing of two cubics is found, and every point found lies on 
 }
 
 TEST_CASE("a crossing planted in two curves is found to a nanometre") {
-  Random random(3);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 3)) {
     const CubicCurve a = random_fair_curve(random), b = random_fair_curve(random);
     const double s = random.between(0.05, 0.95), t = random.between(0.05, 0.95);
     const Vec u = tangent_at(Curve(a), s), v = tangent_at(Curve(b), t);
@@ -98,8 +96,7 @@ TEST_CASE("a crossing planted in two curves is found to a nanometre") {
 }
 
 TEST_CASE("curves that touch without crossing are found at their touch") {
-  Random random(4);
-  for (int i = 0; i < 100; ++i) {
+  for (Random& random : each_random(100, 4)) {
     const CubicCurve a = random_fair_curve(random);
     const double s = random.between(0.2, 0.8);
     const Point touch = point_at(Curve(a), s);
@@ -117,8 +114,7 @@ TEST_CASE("curves that touch without crossing are found at their touch") {
 }
 
 TEST_CASE("swapping the paths swaps the places and nothing else") {
-  Random random(5);
-  for (int i = 0; i < 50; ++i) {
+  for (Random& random : each_random(50, 5)) {
     const Path a = random_path(random, 4), b = random_path(random, 4);
     const auto there = intersections(a, b), back = intersections(b, a);
     REQUIRE(there.size() == back.size());
@@ -168,8 +164,7 @@ TEST_CASE("two circles meet where compasses say") {
 }
 
 TEST_CASE("an endless line through a point of a curve finds that point") {
-  Random random(6);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 6)) {
     const CubicCurve curve = random_cubic(random, 200.0);
     const double t = random.between(0.0, 1.0);
     const Point planted = point_at(Curve(curve), t);
@@ -206,7 +201,7 @@ TEST_CASE("a stroke that lies in the line gives its two ends") {
 TEST_CASE("what is not a number meets no line") {
   const double none = std::numeric_limits<double>::quiet_NaN();
   const double endless = std::numeric_limits<double>::infinity();
-  for (const double bad : {none, endless, -endless}) {
+  for (const double bad : each({none, endless, -endless})) {
     const CubicCurve curve = {{0, 0}, {0, bad}, {60, 40}, {60, 0}};
     CHECK(intersections(Path({curve}), {0, 1}, {1, 0}).empty());
     CHECK(intersections(Path::through({{0, 0}, {0, 9}}), {0, bad}, {1, 0}).empty());

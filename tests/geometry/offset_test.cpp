@@ -1,5 +1,6 @@
 #include "blockwright/geometry/offset.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -68,7 +69,7 @@ TEST_CASE("a straight stroke's offset is its parallel, to the right where positi
 
 TEST_CASE("the offset of a circle is a circle") {
   const Path round = round_path({20, 30}, 100.0, 32);  // true to 1e-8 mm
-  for (const double by : {20.0, -20.0, 60.0, -90.0}) {
+  for (const double by : each({20.0, -20.0, 60.0, -90.0})) {
     for (const Point p : samples(offset(round, by), 20)) {
       CHECK(distance(p, {20, 30}) == Approx(100.0 + by).margin(kOffsetTolerance));
     }
@@ -76,9 +77,8 @@ TEST_CASE("the offset of a circle is a circle") {
 }
 
 TEST_CASE("an offset keeps its distance from fair curves, within the tolerance asked for") {
-  Random random(21);
   int tried = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 21)) {
     const CubicCurve curve = random_fair_curve(random);
     const double by = random.between(3.0, 40.0) * (random.whole(0, 1) == 0 ? -1.0 : 1.0);
     if (sharpest_bend(curve) * std::abs(by) > 0.95) continue;
@@ -92,10 +92,9 @@ TEST_CASE("an offset keeps its distance from fair curves, within the tolerance a
 }
 
 TEST_CASE("an offset reaches every point of the true parallel, at any tolerance") {
-  Random random(22);
-  for (int i = 0; i < 20; ++i) {
+  for (Random& random : each_random(20, 22)) {
     const CubicCurve curve = random_fair_curve(random);
-    for (const double tolerance : {0.1, 0.01, 1e-3}) {
+    for (const double tolerance : each({0.1, 0.01, 1e-3})) {
       CHECK(worst_deviation(curve, 20.0, tolerance) < tolerance);
       CHECK(worst_deviation(curve, -20.0, tolerance) < tolerance);
     }
@@ -111,7 +110,8 @@ TEST_CASE("a curve bent more sharply than the distance still has its parallel") 
   CHECK(distance(beside.start(), {-15, 0}) < 1e-9);
   CHECK(distance(beside.end(), {0, -15}) < 1e-9);
   CHECK(worst_deviation(tight, -20.0, 0.01) < 0.01);
-  for (const Point p : samples(beside, 15)) CHECK(nearest(Path({tight}), p).distance <= 20.01);
+  for (const Point p : each(samples(beside, 15)))
+    CHECK(nearest(Path({tight}), p).distance <= 20.01);
 }
 
 TEST_CASE("curves with a null handle are offset like any other") {
@@ -122,8 +122,7 @@ TEST_CASE("curves with a null handle are offset like any other") {
 }
 
 TEST_CASE("an offset starts and ends square to its path") {
-  Random random(23);
-  for (int i = 0; i < 50; ++i) {
+  for (Random& random : each_random(50, 23)) {
     const Path path({random_fair_curve(random)});
     const Path beside = offset(path, 12.0);
     CHECK(distance(beside.start(), path.start() + 12.0 * right_of(start_tangent(path))) < 1e-9);
@@ -137,7 +136,7 @@ TEST_CASE("outer corners are mitred, sharp ones bevelled") {
   CHECK(distance(end_of(square.curves()[0]), {60, -10}) < 1e-9);
   const Path sharp = offset(Path::through({{0, 0}, {50, 0}, {0, 5}}), 10.0);
   REQUIRE(sharp.curves().size() == 3);
-  for (const Point p : samples(sharp, 10)) {
+  for (const Point p : each(samples(sharp, 10))) {
     CHECK(nearest(Path::through({{0, 0}, {50, 0}, {0, 5}}), p).distance <= 10.0 + 1e-9);
   }
 }
@@ -162,6 +161,7 @@ TEST_CASE("a smooth joint of two strokes stays smooth") {
   const auto [first, second] = split_at(Curve(whole), 0.37);
   const Path beside = offset(Path({first, second}), 15.0);
   for (std::size_t i = 1; i < beside.curves().size(); ++i) {
+    CAPTURE(i);
     const Vec before = tangent_at(beside.curves()[i - 1], 1.0);
     const Vec after = tangent_at(beside.curves()[i], 0.0);
     CHECK(std::abs(cross(before, after)) < 1e-6);
@@ -169,8 +169,7 @@ TEST_CASE("a smooth joint of two strokes stays smooth") {
 }
 
 TEST_CASE("the offset of the reversed path to the other side is the same line") {
-  Random random(24);
-  for (int i = 0; i < 30; ++i) {
+  for (Random& random : each_random(30, 24)) {
     const Path path({random_fair_curve(random)});
     const Path there = offset(path, 9.0), back = offset(reversed(path), -9.0);
     for (const Point p : samples(there, 8)) {

@@ -1,5 +1,6 @@
 #include "blockwright/geometry/outline.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -52,7 +53,7 @@ TEST_CASE("a parabola cuts off two thirds of its box") {
 }
 
 TEST_CASE("the area of ever more arcs tends to the circle's") {
-  for (const int arcs : {4, 8, 16, 32}) {
+  for (const int arcs : each({4, 8, 16, 32})) {
     const double off =
         signed_area(round_path({30.0, -70.0}, 50.0, arcs)) / (2500.0 * std::numbers::pi) - 1.0;
     CHECK(std::abs(off) < 6e-4 * std::pow(4.0 / arcs, 6.0) + 1e-12);
@@ -60,8 +61,7 @@ TEST_CASE("the area of ever more arcs tends to the circle's") {
 }
 
 TEST_CASE("shifting, turning and splitting keep an area; mirroring changes its sign") {
-  Random random(1);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 1)) {
     const CubicCurve first = random_cubic(random, 300.0);
     Path path({first});
     path.add(fair_curve(first.p3, random_heading(random), first.p0, random_heading(random)));
@@ -90,9 +90,8 @@ TEST_CASE("points are inside or outside a square") {
 
 TEST_CASE("points are inside a round path if nearer to its middle than the radius") {
   const Path path = round_path({100.0, 100.0}, 80.0, 8);
-  Random random(2);
   int inside = 0;
-  for (int i = 0; i < 2000; ++i) {
+  for (Random& random : each_random(2000, 2)) {
     const Point p = random_point(random, 200.0);
     const double from_middle = distance(p, {100.0, 100.0});
     if (std::abs(from_middle - 80.0) < 0.02) continue;
@@ -113,8 +112,7 @@ TEST_CASE("an outline that keeps to itself has no crossing") {
   CHECK_FALSE(find_crossing(Path::through({{0.0, 0.0}, {10.0, 0.0}, {0.0, 10.0}}), 0.1));
   CHECK_FALSE(find_crossing(round_path({0.0, 0.0}, 100.0, 4), 0.01));
   CHECK_FALSE(find_crossing(Path{}, 0.1));
-  Random random(3);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 3)) {
     REQUIRE_FALSE(find_crossing(Path::through(closed(star(random, random.whole(3, 30)))), 0.1));
   }
 }
@@ -166,11 +164,10 @@ TEST_CASE("strokes of no length do not count") {
 }
 
 TEST_CASE("an outline keeps or crosses itself wherever it starts and however it lies") {
-  Random random(4);
   int crossing = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (RandomCase& random : each_random(300, 4)) {
     std::vector<Point> corners = star(random, 8);
-    if (i % 2 == 0) std::swap(corners[1], corners[4]);
+    if (random.number % 2 == 0) std::swap(corners[1], corners[4]);
     const bool crosses = find_crossing(Path::through(closed(corners)), 0.1).has_value();
     crossing += crosses ? 1 : 0;
     for (std::size_t k = 1; k < corners.size(); ++k) {

@@ -1,5 +1,6 @@
 #include "blockwright/geometry/path_parts.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -7,8 +8,7 @@
 using namespace blockwright;
 
 TEST_CASE("the parts before and after a place make up the path") {
-  Random random(11);
-  for (int i = 0; i < 100; ++i) {
+  for (Random& random : each_random(100, 11)) {
     const Path path = random_path(random, 4);
     const double whole = length(path);
     const PathPlace place = place_at_length(path, random.between(0.0, whole));
@@ -19,8 +19,7 @@ TEST_CASE("the parts before and after a place make up the path") {
 }
 
 TEST_CASE("the part between two places has the length between them, on one stroke or on several") {
-  Random random(12);
-  for (int i = 0; i < 100; ++i) {
+  for (Random& random : each_random(100, 12)) {
     const Path path = random_path(random, 3);
     const double whole = length(path);
     const double low = random.between(0.0, 0.5 * whole);

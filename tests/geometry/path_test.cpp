@@ -1,5 +1,6 @@
 #include "blockwright/geometry/path.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -98,8 +99,7 @@ TEST_CASE("a closed path can be gone round twice by adding it to itself") {
 TEST_CASE("a path is as long as its strokes together") {
   const double quarter = 50.0 * std::numbers::pi;
   CHECK(length(bent_strip()) == Approx(100.0 + quarter).epsilon(3e-4));
-  Random random(1);
-  for (int i = 0; i < 200; ++i) {
+  for (Random& random : each_random(200, 1)) {
     const Path path = random_path(random, 5);
     double sum = 0.0;
     for (const Curve& curve : path.curves()) sum += length(curve);
@@ -108,8 +108,7 @@ TEST_CASE("a path is as long as its strokes together") {
 }
 
 TEST_CASE("reversing, mirroring and turning keep a path's length and swap its ends") {
-  Random random(2);
-  for (int i = 0; i < 200; ++i) {
+  for (Random& random : each_random(200, 2)) {
     const Path path = random_path(random, 5);
     const double whole = length(path);
     const Placement turn = Placement::turn(Angle::degrees(33.0), {100.0, 50.0});
@@ -134,8 +133,7 @@ TEST_CASE("places along a path are clamped to its ends") {
 }
 
 TEST_CASE("a point at a length lies that far along the path") {
-  Random random(3);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 3)) {
     const Path path = random_path(random, 4);
     const double s = random.between(0.0, length(path));
     const PathPlace place = place_at_length(path, s);
@@ -164,8 +162,7 @@ TEST_CASE("a stroke that is a single point does not hide the direction of the pa
 }
 
 TEST_CASE("a part of a path is as long as its two ends are apart along the path") {
-  Random random(4);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 4)) {
     const Path path = random_path(random, 4);
     const double whole = length(path);
     const double a = random.between(0.0, whole), b = random.between(0.0, whole);
@@ -180,8 +177,7 @@ TEST_CASE("a part of a path is as long as its two ends are apart along the path"
 }
 
 TEST_CASE("a part of a path lies on the path") {
-  Random random(5);
-  for (int i = 0; i < 100; ++i) {
+  for (Random& random : each_random(100, 5)) {
     const Path path = random_path(random, 3);
     const double whole = length(path);
     const Path part = sub_path(path, 0.2 * whole, 0.7 * whole);
@@ -204,11 +200,11 @@ TEST_CASE("parts are clamped to the path; nothing is left of nothing") {
 }
 
 TEST_CASE("a flattened path stays within its tolerance and keeps its joints") {
-  Random random(6);
-  for (const double tolerance : {1.0, 0.1, 0.01}) {
+  for (const double tolerance : each({1.0, 0.1, 0.01})) {
     double worst = 0.0;
-    for (int i = 0; i < 20; ++i) {
-      const Path path = i % 2 == 0 ? Path({random_cubic(random, 300.0)}) : random_path(random, 3);
+    for (RandomCase& random : each_random(60, 6)) {
+      const Path path =
+          random.number % 2 == 0 ? Path({random_cubic(random, 300.0)}) : random_path(random, 3);
       const auto chain = flattened(path, tolerance);
       REQUIRE(chain.front() == path.start());
       REQUIRE(chain.back() == path.end());
@@ -232,8 +228,7 @@ TEST_CASE("a straight stroke is flattened to its ends") {
 }
 
 TEST_CASE("no sampled point of a path is nearer than the nearest") {
-  Random random(7);
-  for (int i = 0; i < 400; ++i) {
+  for (Random& random : each_random(400, 7)) {
     const Path path = random_path(random, 3);
     const Point p = random_point(random, 600.0);
     const NearestOnPath found = nearest(path, p);
@@ -247,9 +242,8 @@ TEST_CASE("no sampled point of a path is nearer than the nearest") {
 }
 
 TEST_CASE("the nearest point is square to the path, to 1e-9 mm even from far away") {
-  Random random(8);
   int inside_strokes = 0;
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 8)) {
     const Path path({random_fair_curve(random)});
     const Point p = random_point(random, 600.0);
     const NearestOnPath found = nearest(path, p);
@@ -266,8 +260,7 @@ TEST_CASE("the nearest point is square to the path, to 1e-9 mm even from far awa
 }
 
 TEST_CASE("a point of the path is its own nearest") {
-  Random random(9);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 9)) {
     const Path path = random_path(random, 4);
     const double s = random.between(0.0, length(path));
     const NearestOnPath found = nearest(path, point_at_length(path, s));

@@ -1,5 +1,6 @@
 #include "blockwright/geometry/placement.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -41,8 +42,7 @@ TEST_CASE("a mirror swaps left and right in its line") {
 }
 
 TEST_CASE("a turn agrees with turning the point") {
-  Random random(1);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 1)) {
     const Point p = random_point(random, 1000.0), centre = random_point(random, 1000.0);
     const Angle by = Angle::degrees(random.between(-180.0, 180.0));
     REQUIRE(distance(Placement::turn(by, centre)(p), rotated_about(p, centre, by)) < 1e-12);
@@ -51,8 +51,7 @@ TEST_CASE("a turn agrees with turning the point") {
 }
 
 TEST_CASE("one placement then another is the two in this order") {
-  Random random(2);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 2)) {
     const Placement first = random_placement(random), next = random_placement(random);
     const Point p = random_point(random, 1000.0);
     const Vec v = random_heading(random);
@@ -62,8 +61,7 @@ TEST_CASE("one placement then another is the two in this order") {
 }
 
 TEST_CASE("placing keeps lengths; angles change sign when mirrored") {
-  Random random(3);
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 3)) {
     const Placement place = random_placement(random);
     const Point p = random_point(random, 1000.0), q = random_point(random, 1000.0);
     const Vec a = random_heading(random), b = random_heading(random);

@@ -1,5 +1,6 @@
 #include "blockwright/geometry/point.hpp"
 
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -26,8 +27,7 @@ TEST_CASE("points and displacements measure as with a ruler") {
 TEST_CASE("a unit vector keeps its direction and has length 1; nothing stays nothing") {
   CHECK(unit({0.0, -7.0}) == Vec{0.0, -1.0});
   CHECK(unit({}) == Vec{});
-  Random random(1);
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 1)) {
     const Vec v = random.between(1e-6, 1e6) * random_heading(random);
     REQUIRE(norm(unit(v)) == Approx(1.0).epsilon(1e-15));
     REQUIRE(std::abs(cross(unit(v), v)) <= 1e-15 * norm(v));
@@ -37,6 +37,7 @@ TEST_CASE("a unit vector keeps its direction and has length 1; nothing stays not
 
 TEST_CASE("a direction and its angle belong together") {
   for (double degrees = -179.0; degrees <= 180.0; degrees += 1.0) {
+    CAPTURE(degrees);
     CHECK(angle_of(direction(Angle::degrees(degrees))).degrees() == Approx(degrees).margin(1e-12));
   }
   CHECK(angle_of({}) == Angle{});
@@ -52,15 +53,14 @@ TEST_CASE("half a turn is always +180 degrees, whatever the signs of the noughts
 }
 
 TEST_CASE("there is no turn from or to nothing") {
-  for (const Vec v : {Vec{1.0, 2.0}, Vec{-1.0, -2.0}, Vec{-1.0, 2.0}, Vec{}}) {
+  for (const Vec v : each({Vec{1.0, 2.0}, Vec{-1.0, -2.0}, Vec{-1.0, 2.0}, Vec{}})) {
     CHECK(turn_between({}, v) == Angle{});
     CHECK(turn_between(v, {}) == Angle{});
   }
 }
 
 TEST_CASE("the turn between two directions carries one into the other") {
-  Random random(2);
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 2)) {
     const Vec a = random_heading(random);
     const Vec b = random_heading(random);
     const Angle turn = turn_between(a, b);
@@ -73,8 +73,7 @@ TEST_CASE("the turn between two directions carries one into the other") {
 TEST_CASE("a point turned about another keeps its distance, and comes back") {
   const Point there = rotated_about({3.0, 1.0}, {1.0, 1.0}, Angle::degrees(90.0));
   CHECK(distance(there, {1.0, 3.0}) < 1e-15);
-  Random random(3);
-  for (int i = 0; i < 1000; ++i) {
+  for (Random& random : each_random(1000, 3)) {
     const Point p = random_point(random, 1000.0);
     const Point centre = random_point(random, 1000.0);
     const Angle turn = Angle::degrees(random.between(-180.0, 180.0));

@@ -1,5 +1,7 @@
 #include "blockwright/geometry/solve.hpp"
 
+#include "support/each.hpp"
+
 #include <catch2/catch.hpp>
 
 #include <functional>
@@ -67,7 +69,7 @@ TEST_CASE("the steps are bounded for any function, and few for a smooth one") {
 TEST_CASE("a bracket that three tries did not halve is halved by the next") {
   // All places lie on the line x - 9, so that every guess is 9; the tries creep up from 0 instead.
   Bracket bracket({0.0, -9.0}, {10.0, 1.0});
-  for (const double x : {0.01, 0.02, 0.03}) {
+  for (const double x : each({0.01, 0.02, 0.03})) {
     CHECK(bracket.next(1e-9) == Approx(9.0));
     bracket.narrow({x, x - 9.0});
   }

@@ -1,6 +1,7 @@
 // A folder of clients at once.
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
+#include "support/each.hpp"
 #include "support/memory_files.hpp"
 #include "support/run_tool.hpp"
 
@@ -152,7 +153,7 @@ TEST_CASE("What is wrong for everybody is told once, and nobody is worked on") {
 TEST_CASE("Any number of jobs gives the same summary and the same bytes") {
   const blockwright_tests::TempFolder folder;
   DiskFiles disk;
-  for (const int jobs : {1, 4}) {
+  for (const int jobs : each({1, 4})) {
     BatchJob batch = batch_of(std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe");
     batch.jobs = jobs;
     batch.each.write = {"svg", "pdf", "json"};
@@ -252,7 +253,7 @@ TEST_CASE("The parts of a folder hold everybody once, and who comes later moves 
   }
   CHECK(seen == std::multiset<std::string>{"people/a.json", "people/b.json", "people/c.json"});
   files.files["people/aa.json"] = client("AA", "95");
-  for (const auto& [part, clients] : parts) {
+  for (const auto& [part, clients] : each(parts)) {
     std::set<std::string> now = in_part(part);
     now.erase("people/aa.json");
     CHECK(now == clients);
@@ -321,6 +322,7 @@ TEST_CASE(
   const std::vector<Json> objects = objects_of(one.text);
   REQUIRE(objects.size() == 41);
   for (int i = 0; i < 40; ++i) {
+    CAPTURE(i);
     const Json& object = objects[static_cast<std::size_t>(i)];
     CHECK(object["line"] == i + 1);
     CHECK(object["client"] == "P" + std::to_string(i));

@@ -1,5 +1,6 @@
 // Corrections of a toile: added to the client file, applied, shown; with files in memory.
 #include "blockwright/job/job.hpp"
+#include "support/each.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -51,7 +52,7 @@ MemoryFiles files_here() {
 
 Json done(const FitJob& job, MemoryFiles& files) {
   const JobResult result = run_fit(job, files);
-  for (const Problem& problem : result.problems) INFO(to_text(problem));
+  for (const Problem& problem : result.problems) UNSCOPED_INFO(to_text(problem));
   REQUIRE(result.exit_code == 0);
   return Json::parse(result.output);
 }
@@ -207,7 +208,7 @@ TEST_CASE("compare tells what differs between toiles, and draws both") {
   REQUIRE(result.exit_code == 0);
   const Json report = Json::parse(result.output);
   bool neck_seen = false;
-  for (const Json& point : report["points"]) {
+  for (const Json& point : each(report["points"])) {
     const bool neck = point["name"] == "front.front_neck_point";
     CHECK(point["x_mm"].get<double>() == Approx(0.0).margin(1e-9));
     CHECK(point["y_mm"].get<double>() == Approx(neck ? -10.0 : 0.0).margin(0.01));
@@ -230,7 +231,7 @@ TEST_CASE("compare aligns on the neck or the bust line when asked, and refuses o
   job.write = {"svg"};
   job.align = "neck";
   const Json report = Json::parse(run_compare(job, files).output);
-  for (const Json& point : report["points"]) {
+  for (const Json& point : each(report["points"])) {
     if (point["name"] == "front.front_neck_point") CHECK(point["y_mm"] == 0.0);
     if (point["name"] == "front.bust_point") {
       CHECK(point["y_mm"].get<double>() == Approx(10.0).margin(0.01));

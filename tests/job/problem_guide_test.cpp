@@ -1,5 +1,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -139,7 +140,7 @@ TEST_CASE("an unknown code is answered with the codes of its family, else with a
   CHECK(family.find("paper.unknown") != std::string::npos);
   CHECK(family.find("client.") == std::string::npos);
   const std::string all = hint_for("fish");
-  for (const std::string& code : codes_of_guide()) CHECK(all.find(code) != std::string::npos);
+  for (const std::string& code : each(codes_of_guide())) CHECK(all.find(code) != std::string::npos);
 }
 
 }  // namespace

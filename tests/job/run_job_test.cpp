@@ -1,5 +1,6 @@
 // One draft from a client file to the files on paper, with files in memory.
 #include "blockwright/job/job.hpp"
+#include "support/each.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -44,7 +45,7 @@ TEST_CASE("A draft writes the files it is asked for and names them in the report
   const std::vector<std::string> expected = {"out/odile-toile.svg", "out/odile-toile.pdf",
                                              "out/odile-pattern.json"};
   CHECK(result.files == expected);
-  for (const std::string& file : expected) CHECK(files.files.count(file) == 1);
+  for (const std::string& file : each(expected)) CHECK(files.files.count(file) == 1);
   CHECK(files.files.size() == 4);
   const auto report = nlohmann::json::parse(result.output);
   CHECK(report["files"] == expected);
@@ -55,11 +56,11 @@ TEST_CASE("The JSON report has the agreed keys and says what was taped and what 
   MemoryFiles files = with_client();
   const auto report = nlohmann::json::parse(run_job(job_of(), files).output);
   for (const char* key :
-       {"client", "session", "problems", "measure_back", "darts", "lengths", "files"}) {
+       each({"client", "session", "problems", "measure_back", "darts", "lengths", "files"})) {
     CHECK(report.contains(key));
   }
   bool bust_seen = false, neck_seen = false;
-  for (const auto& row : report["measure_back"]) {
+  for (const auto& row : each(report["measure_back"])) {
     if (row["name"] == "bust_girth") {
       bust_seen = true;
       CHECK(row["source"] == "taped");
@@ -96,7 +97,7 @@ TEST_CASE("A name with markup or a path in it harms nothing") {
   const std::string& svg = files.files.at("out/odile-toile.svg");
   CHECK(svg.find("<script") == std::string::npos);
   CHECK(svg.find("&lt;script&gt;") != std::string::npos);
-  for (const auto& [path, bytes] : files.files) CHECK(path.find("..") == std::string::npos);
+  for (const auto& [path, bytes] : each(files.files)) CHECK(path.find("..") == std::string::npos);
 }
 
 TEST_CASE("Same input, same bytes, also under a locale with decimal commas") {
@@ -120,10 +121,10 @@ TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option
   Job missing = job_of();
   missing.client = "nobody.json";
   CHECK(run_job(missing, files).exit_code == 2);
-  for (auto change : {+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
-                      +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
-                      +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
-                      +[](Job& j) { j.margin = 2.0; }}) {
+  for (auto change : each({+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
+                           +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
+                           +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
+                           +[](Job& j) { j.margin = 2.0; }})) {
     MemoryFiles sound = with_client();
     Job job = job_of();
     change(job);
@@ -145,7 +146,7 @@ TEST_CASE("A set that no check lets pass is refused by its file's name and nothi
   const JobResult result = run_job(job_of(), files);
   CHECK(result.exit_code == 1);
   CHECK(has_errors(result.problems));
-  for (const Problem& problem : result.problems) {
+  for (const Problem& problem : each(result.problems)) {
     if (problem.severity != Severity::Error) continue;
     CHECK(problem.where.find("people/odile.json: ") == 0);
   }

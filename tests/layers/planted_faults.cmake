@@ -1,4 +1,4 @@
-# Proves that look_down_only.cmake and top_level.cmake can fail: plants one fault at a time in a
+# Proves that the scripts beside it can fail: plants one fault at a time in a
 # copy of the sources and expects each to be found, by name; the untouched copy must pass.
 #   cmake -D ROOT=<checkout> -D WORK=<empty folder> -P tests/layers/planted_faults.cmake
 cmake_minimum_required(VERSION 3.25)
@@ -75,8 +75,17 @@ expect_fault(top_level.cmake "a stray file" "notes.txt")
 file(REMOVE ${WORK}/notes.txt ${WORK}/README.md)
 expect_fault(top_level.cmake "a missing README" "should hold exactly")
 
-if(NOT PLANTED EQUAL 18)
-  message(FATAL_ERROR "${PLANTED} of 18 planted faults were tried.")
+file(COPY ${ROOT}/tests DESTINATION ${WORK} FILES_MATCHING PATTERN "*_test.cpp")
+expect_clean(named_cases.cmake)
+foreach(line IN ITEMS "for (const Problem& p : problems) INFO(p.code)" "for (const Session& s : survey_people(9, 1)) {"
+        "for (std::size_t i = 0 | i < blocks().size() | ++i) {" "Random random(3)")
+  string(REPLACE "|" ";" line "${line}")
+  file(WRITE ${WORK}/tests/fit/planted_test.cpp "${line};\n")
+  expect_fault(named_cases.cmake "'${line}'" "planted_test.cpp")
+endforeach()
+
+if(NOT PLANTED EQUAL 22)
+  message(FATAL_ERROR "${PLANTED} of 22 planted faults were tried.")
 endif()
 file(REMOVE_RECURSE ${WORK})
 message(STATUS "${PLANTED} planted faults found.")

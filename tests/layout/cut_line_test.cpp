@@ -4,7 +4,7 @@
 #include "blockwright/geometry/offset.hpp"
 #include "blockwright/geometry/outline.hpp"
 #include "geos_area.hpp"
-#include "support/random.hpp"
+#include "support/each.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>
@@ -150,7 +150,7 @@ TEST_CASE("a turned allowance lies on the bare edge, curved or straight") {
   const Point corner = front.landmark("side_neck_point");
   const Vec seam = end_tangent(front.edge("shoulder").path);
   int tried = 0;
-  for (const Curve& curve : cut.curves()) {
+  for (const Curve& curve : each(cut.curves())) {
     const Vec v = point_at(curve, 0.5) - corner;
     if (norm(v) > 20.0 || dot(v, right_of(seam)) < 1.0) continue;
     const Point turned = corner + (2.0 * dot(v, seam) * seam - v);
@@ -163,7 +163,7 @@ TEST_CASE("a turned allowance lies on the bare edge, curved or straight") {
 TEST_CASE("sharp corners end square instead of reaching far") {
   const Point a = {0, 0}, b = {200, 0};
   const Vec sharp = direction(Angle::degrees(20.0));
-  for (const double second : {0.0, 15.0}) {
+  for (const double second : each({0.0, 15.0})) {
     const Path cut = cut_line(sides_of({a, b, a + 150.0 * sharp}), {15, second, second});
     for (const Point p : flattened(cut, 0.1)) {
       CHECK(nearest(joined(sides_of({a, b, a + 150.0 * sharp})), p).distance <= 30.0 + 1e-9);
@@ -193,7 +193,7 @@ TEST_CASE("the sample pieces' allowance is right to 0.1 mm away from the corners
 }
 
 TEST_CASE("hem and fold edges lie on the cut line") {
-  for (const Piece& piece : sample_pattern().pieces) {
+  for (const Piece& piece : each(sample_pattern().pieces)) {
     const Path cut = toile_cut_line(piece);
     for (const Edge& edge : piece.edges) {
       if (edge.role != EdgeRole::Hem && edge.role != EdgeRole::Fold) continue;
@@ -216,7 +216,7 @@ TEST_CASE("a dart's mouth keeps its cap on the cut line") {
 }
 
 TEST_CASE("the sample pieces' cut lines are simple, anticlockwise, and of curves") {
-  for (const Piece& piece : sample_pattern().pieces) {
+  for (const Piece& piece : each(sample_pattern().pieces)) {
     const Path cut = toile_cut_line(piece);
     CHECK(signed_area(cut) > signed_area(flat_outline(piece)));
     CHECK(!find_crossing(cut, 0.01));
@@ -246,9 +246,8 @@ TEST_CASE("the sample pieces take any allowance in use, and more") {
 TEST_CASE("uniform allowance agrees in area with an independent buffer") {
   // GEOS buffers the flattened outline with mitres of the same limit; it takes the mitre from the
   // last chord where ours takes it from the tangent, hence a tolerance of a few mm2 on about 1e5.
-  Random random(31);
   int tried = 0;
-  for (int i = 0; i < 120; ++i) {
+  for (Random& random : each_random(120, 31)) {
     Outline outline = random_outline(random);
     const double width = random.between(5.0, 15.0);
     std::fill(outline.widths.begin(), outline.widths.end(), width);
@@ -262,13 +261,11 @@ TEST_CASE("uniform allowance agrees in area with an independent buffer") {
 }
 
 TEST_CASE("whatever the outline: covered, simple, and the allowance is there") {
-  Random random(32);
   double strips = 0.0, covered = 0.0;
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 32)) {
     const Outline outline = random_outline(random);
     const Path base = joined(outline.edges);
     if (find_crossing(base, 0.05)) continue;
-    INFO("outline " << i);
     const Path cut = cut_line(outline.edges, outline.widths);
     CHECK(signed_area(cut) >= signed_area(base) - 1e-6);
     CHECK(!find_crossing(cut, 0.01));

@@ -2,7 +2,7 @@
 
 #include "blockwright/geometry/outline.hpp"
 #include "marks.hpp"
-#include "support/random.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -20,9 +20,8 @@ TEST_CASE("an empty area is free where it is wished, and only inside") {
 }
 
 TEST_CASE("what is found is free of everything taken") {
-  Random random(41);
   int found_in_all = 0;
-  for (int i = 0; i < 60; ++i) {
+  for (Random& random : each_random(60, 41)) {
     FreeSpace space({0, 0, 120, 80}, 1.0);
     std::vector<Path> lines;
     for (int k = 0; k < 6; ++k) {
@@ -50,8 +49,7 @@ TEST_CASE("outside an outline nothing is free") {
   const Path round = circle({50, 50}, 40);
   FreeSpace space({0, 0, 100, 100}, 1.0);
   space.take_outside(round);
-  Random random(42);
-  for (int i = 0; i < 2000; ++i) {
+  for (Random& random : each_random(2000, 42)) {
     const Point p = {random.between(0, 100), random.between(0, 100)};
     const bool free = space.is_free({p.x, p.y, p.x, p.y});
     if (free) CHECK(contains(round, p, 0.01));

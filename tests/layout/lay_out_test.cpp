@@ -2,6 +2,7 @@
 #include "blockwright/geometry/outline.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "sheet_reading.hpp"
+#include "support/each.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>
@@ -57,7 +58,7 @@ Vec shift_of(const Sheet& sheet, const Piece& piece) {
 }  // namespace
 
 TEST_CASE("pieces stand apart, inside the margin, on a sheet no larger than they need") {
-  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+  for (const CutStyle cut : each({CutStyle::Toile, CutStyle::Card, CutStyle::Net})) {
     const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
     std::map<std::string, Box> boxes;
     Box all;
@@ -76,7 +77,7 @@ TEST_CASE("pieces stand apart, inside the margin, on a sheet no larger than they
 
 TEST_CASE("the grain stays upright and keeps its length") {
   const Sheet sheet = toile_sheet();
-  for (const Piece& piece : sample_pattern().pieces) {
+  for (const Piece& piece : each(sample_pattern().pieces)) {
     for (const Stroke* stroke : strokes_of(sheet, LineRole::Grainline, piece.name)) {
       if (stroke->name != "grain" || stroke->path.curves().size() != 1) continue;
       CHECK(stroke->path.start().x == Approx(stroke->path.end().x));
@@ -104,7 +105,7 @@ TEST_CASE("one closed cut line a piece, and nothing is drawn outside it") {
 }
 
 TEST_CASE("card and net are cut on the stitch line") {
-  for (const CutStyle cut : {CutStyle::Card, CutStyle::Net}) {
+  for (const CutStyle cut : each({CutStyle::Card, CutStyle::Net})) {
     const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
     for (const Piece& piece : sample_pattern().pieces) {
       const Path expected = placed(flat_outline(piece), Placement::shift(shift_of(sheet, piece)));
@@ -131,7 +132,7 @@ TEST_CASE(
   const auto bust = strokes_named(sheet, "bust_point");
   REQUIRE(bust.size() == 3);
   const Point apex = sample_front().landmark("bust_point") + shift_of(sheet, sample_front());
-  for (const Stroke* stroke : bust) {
+  for (const Stroke* stroke : each(bust)) {
     const Box box = box_of(stroke->path);
     CHECK(0.5 * (box.left + box.right) == Approx(apex.x));
     CHECK(0.5 * (box.bottom + box.top) == Approx(apex.y));
@@ -142,7 +143,7 @@ TEST_CASE("dart legs run to the dart point, which lies short of the apex") {
   const Sheet sheet = toile_sheet();
   const Piece front = sample_front();
   const Vec by = shift_of(sheet, front);
-  for (const Dart& dart : front.darts) {
+  for (const Dart& dart : each(front.darts)) {
     int legs = 0;
     for (const Stroke* stroke : strokes_of(sheet, LineRole::DartLeg, "front")) {
       if (stroke->name != dart.name) continue;
@@ -186,7 +187,7 @@ TEST_CASE("notches stand square to the stitch line, 4 mm deep, from the cut line
 
 TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
   const Sheet sheet = toile_sheet();
-  for (const Piece& piece : sample_pattern().pieces) {
+  for (const Piece& piece : each(sample_pattern().pieces)) {
     const Path cut = cut_stroke(sheet, piece.name).path;
     for (const Dart& dart : piece.darts) {
       int notches = 0;
@@ -203,7 +204,7 @@ TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
 TEST_CASE("the card has a hole at each dart point and at the bust point") {
   const Sheet sheet = lay_out(sample_pattern(), options_for(CutStyle::Card), sample_notes());
   int holes = 0;
-  for (const Stroke* stroke : strokes_of(sheet, LineRole::Hole)) {
+  for (const Stroke* stroke : each(strokes_of(sheet, LineRole::Hole))) {
     if (!stroke->closed) continue;
     CHECK(box_of(stroke->path).width() == Approx(4.0));
     ++holes;

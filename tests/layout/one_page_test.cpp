@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "sheet_reading.hpp"
+#include "support/each.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>
@@ -51,7 +52,7 @@ TEST_CASE("one page holds the whole drawing, squares and notes beside it, inside
                          page.window_at.y + page.window->height()};
       const Box furniture = drawn_box(page.furniture);
       CHECK(!shown.overlaps(furniture));
-      for (const Box& box : {shown, furniture}) {
+      for (const Box& box : each({shown, furniture})) {
         CHECK(box.left >= 10.0 - 1e-6);
         CHECK(box.bottom >= 10.0 - 1e-6);
         CHECK(box.right <= page.width - 10.0 + 1e-6);

@@ -1,6 +1,7 @@
 #include "blockwright/layout/paper.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -23,7 +24,7 @@ TEST_CASE("the named papers have their standard sizes") {
                          {"a2", 420, 594},        {"a1", 594, 841},
                          {"a0", 841, 1189},       {"letter", 215.9, 279.4},
                          {"legal", 215.9, 355.6}, {"tabloid", 279.4, 431.8}};
-  for (const Known& paper : known) {
+  for (const Known& paper : each(known)) {
     const Paper found = paper_named(paper.name);
     CHECK(found.name == paper.name);
     CHECK(found.width == Approx(paper.width));
@@ -34,6 +35,7 @@ TEST_CASE("the named papers have their standard sizes") {
 
 TEST_CASE("each ISO size has the area of two of the next, to the rounding of whole millimetres") {
   for (int n = 0; n < 4; ++n) {
+    CAPTURE(n);
     const Paper large = paper_named("a" + std::to_string(n));
     const Paper small = paper_named("a" + std::to_string(n + 1));
     CHECK(large.width == Approx(small.height).margin(1.0));

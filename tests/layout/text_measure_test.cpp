@@ -1,5 +1,7 @@
 #include "text_measure.hpp"
 
+#include "support/each.hpp"
+
 #include <catch2/catch.hpp>
 #include <hb-ot.h>
 #include <hb.h>
@@ -55,6 +57,7 @@ TEST_CASE("a shortened text fits, ends in an ellipsis and never cuts a letter in
   const std::string name = "Żółtowłosa Ωμέγα Жанна Длинноимённая";
   CHECK(shortened(name, 5.0, 1000.0) == name);
   for (double room = 6.0; room < 150.0; room += 1.0) {
+    CAPTURE(room);
     const std::string text = shortened(name, 5.0, room);
     CHECK(text_width(text, 5.0) <= room);
     if (text == name) continue;
@@ -70,7 +73,7 @@ TEST_CASE("a shortened text fits, ends in an ellipsis and never cuts a letter in
 TEST_CASE("wrapped lines fit and lose no letter") {
   const std::string text =
       "Measure the squares before you cut, antidisestablishmentarianism aside.";
-  for (const double room : {20.0, 35.0, 60.0, 500.0}) {
+  for (const double room : each({20.0, 35.0, 60.0, 500.0})) {
     std::string joined;
     for (const std::string& line : wrapped(text, 3.0, room)) {
       CHECK(text_width(line, 3.0) <= room);

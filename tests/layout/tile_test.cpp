@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "sheet_reading.hpp"
+#include "support/each.hpp"
 #include "support/sample_pattern.hpp"
 
 #include <catch2/catch.hpp>
@@ -169,7 +170,7 @@ TEST_CASE("windows lie inside the margins, are equal, and share exactly the over
 }
 
 TEST_CASE("pages have the paper's size, one way round or the other") {
-  for (const std::string& paper : kPapers) {
+  for (const std::string& paper : each(kPapers)) {
     const PrintOptions options = options_for(paper);
     for (const Page& page : plan_for(options, sample_notes()).pages) {
       CHECK(std::min(page.width, page.height) ==
@@ -198,7 +199,7 @@ TEST_CASE("no page is blank, labels are unique and in reading order") {
 }
 
 TEST_CASE("no more pages than the plain grid over the pieces takes, either way round") {
-  for (const std::string& paper : kPapers) {
+  for (const std::string& paper : each(kPapers)) {
     const PrintOptions options = options_for(paper);
     const PrintPlan plan = plan_for(options, sample_notes());
     const Box ink = drawn_box(plan.sheet);
@@ -247,7 +248,7 @@ TEST_CASE("page furniture stands where the drawing leaves room") {
 }
 
 TEST_CASE("the first page has the squares of 100 mm and 4 in, every tile one of 20 mm") {
-  for (const std::string& paper : kPapers) {
+  for (const std::string& paper : each(kPapers)) {
     const PrintPlan plan = plan_for(options_for(paper), sample_notes());
     const auto squares = strokes_of(plan.pages.front().furniture, LineRole::TestSquare);
     REQUIRE(squares.size() == 2);
@@ -306,12 +307,12 @@ TEST_CASE("the map says whose pattern it is and what to know before cutting") {
     INFO(said);
     CHECK(text.find(said) != std::string::npos);
   }
-  for (const Page& page : tile_pages(plan))
+  for (const Page& page : each(tile_pages(plan)))
     CHECK(text.find(page.label + "\n") != std::string::npos);
 }
 
 TEST_CASE("long lists go on to further map pages and lose nothing") {
-  for (const std::string paper : {"a4", "letter", "150x150"}) {
+  for (const std::string paper : each({"a4", "letter", "150x150"})) {
     const PrintPlan plan = plan_for(options_for(paper), long_notes());
     std::string words;
     std::size_t maps = 0;
@@ -323,7 +324,7 @@ TEST_CASE("long lists go on to further map pages and lose nothing") {
     }
     CHECK(maps > 1);
     for (int i = 0; i < 60; ++i) {
-      for (const std::string word : {"easeline", "estimate", "caution"}) {
+      for (const std::string word : each({"easeline", "estimate", "caution"})) {
         CHECK(words.find(word + std::to_string(i)) != std::string::npos);
       }
     }
@@ -346,8 +347,8 @@ TEST_CASE("a roll carries the pieces in strips of its width") {
   const PrintPlan plan = plan_for(options_for("roll:297"), sample_notes());
   const auto pages = tile_pages(plan);
   CHECK(pages.size() <= 3);
-  for (const Page& page : pages) CHECK(std::min(page.width, page.height) >= 297.0 - 1e-9);
-  for (const Stroke& stroke : plan.sheet.strokes) {
+  for (const Page& page : each(pages)) CHECK(std::min(page.width, page.height) >= 297.0 - 1e-9);
+  for (const Stroke& stroke : each(plan.sheet.strokes)) {
     for (const Point p : flattened(stroke.path, 0.1)) REQUIRE(in_some_window(pages, p));
   }
 }
@@ -358,6 +359,7 @@ TEST_CASE("the same pattern gives the same plan") {
   REQUIRE(one.pages.size() == two.pages.size());
   CHECK(one.title == two.title);
   for (std::size_t i = 0; i < one.pages.size(); ++i) {
+    CAPTURE(i);
     const Sheet &a = one.pages[i].furniture, &b = two.pages[i].furniture;
     REQUIRE(a.strokes.size() == b.strokes.size());
     for (std::size_t k = 0; k < a.strokes.size(); ++k) {

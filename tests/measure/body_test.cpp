@@ -1,5 +1,6 @@
 #include "blockwright/measure/body.hpp"
 
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -175,7 +176,7 @@ TEST_CASE("with many items taped the neck's estimate is that of the full regress
       {ArmscyeGirth, 0.19973},        {ScyeDepth, 0.00493},       {UpperArmGirth, 0.02365},
       {UnderbustGirth, -0.00868},     {UpperChestGirth, 0.09059},
   };
-  for (const Session& person : survey_people(20, 5)) {
+  for (const Session& person : each_person(20, 5)) {
     Session session;
     double expected = 13.6018;
     for (const Taped& coefficient : coefficients) {
@@ -215,7 +216,7 @@ TEST_CASE("the more is taped, the smaller the doubt about the rest") {
   const Session person = survey_people(1, 3).front();
   Session session;
   std::vector<double> doubts(kMeasurementCount, 1e9);
-  for (const MeasurementInfo& entry : measurement_catalogue()) {
+  for (const MeasurementInfo& entry : each(measurement_catalogue())) {
     if (!is_surveyed(entry.name)) continue;
     session.tape[entry.name] = person.tape[entry.name];
     const Body body = fill_in(session);
@@ -303,7 +304,7 @@ TEST_CASE("contradictory tapes, anywhere in the limits, give values within them"
 
 TEST_CASE("a tenth of a millimetre on the tape moves no estimate by more than half of one") {
   std::mt19937_64 engine(13);
-  for (const Session& person : survey_people(200, 13)) {
+  for (const Session& person : each_person(200, 13)) {
     Session session = part_of(person, 0.5, engine);
     const Body before = fill_in(session);
     for (const MeasurementInfo& entry : measurement_catalogue()) {

@@ -2,6 +2,7 @@
 #include "blockwright/measure/client_edit.hpp"
 
 #include "client_text.hpp"
+#include "support/each.hpp"
 #include "support/random.hpp"
 
 #include <catch2/catch.hpp>
@@ -122,8 +123,7 @@ std::vector<std::string> files() {
     texts.push_back(Json::parse(text).dump());
     texts.push_back(Json::parse(text).dump(4));
   }
-  Random random(41);
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 41)) {
     const std::string newline = random.whole(0, 1) == 1 ? "\n" : "\r\n";
     std::string text = WildWriter(random, newline).text(random_client(random));
     if (random.whole(0, 3) == 0) text = kMark + text;
@@ -204,7 +204,7 @@ TEST_CASE("a correction is put in without moving a byte, and is read with all th
 }
 
 TEST_CASE("a mark is kept at the head of the file and line ends are the file's own") {
-  for (const std::string& text : wardrobe()) {
+  for (const std::string& text : each(wardrobe())) {
     const std::string marked =
         with_correction(kMark + text, "f.json", {"2026-03-21", 1, "", ""}, kLower);
     CHECK(marked == kMark + with_correction(text, "f.json", {"2026-03-21", 1, "", ""}, kLower));

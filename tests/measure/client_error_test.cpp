@@ -433,6 +433,7 @@ TEST_CASE("a file cut short or with one byte changed is read or refused, never w
   CHECK(refused == static_cast<int>(whole.size()));
   int changed = 0;
   for (std::size_t at = 0; at < whole.size(); ++at) {
+    CAPTURE(at);
     for (const char byte : std::string("\0\"\\{}[],:1x\x80\xFF", 13)) {
       std::string text = whole;
       text[at] = byte;

@@ -1,5 +1,6 @@
 #include "client_text.hpp"
 #include "schema_check.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -37,7 +38,7 @@ TEST_CASE("the schema has the catalogue's keys and no others") {
   }
   CHECK(published_tape().size() == kMeasurementCount);
   CHECK(ease.size() == kMeasurementCount);
-  for (const char* name : {"tape_cm", "tape_in", "ease_cm", "ease_in"}) {
+  for (const char* name : each({"tape_cm", "tape_in", "ease_cm", "ease_in"})) {
     CHECK(whole["$defs"][name]["properties"].size() == kMeasurementCount);
   }
 }

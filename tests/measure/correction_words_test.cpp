@@ -1,5 +1,6 @@
 // The words of corrections: the whole fitting catalogue of 49 rows can be said in them.
 #include "blockwright/measure/fitting.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -16,7 +17,7 @@ constexpr int kRows = 49;
 TEST_CASE("each row of the fitting catalogue has a pair of words, and the rows stand together") {
   std::set<int> rows;
   int before = 0;
-  for (const CorrectionWords& words : correction_words()) {
+  for (const CorrectionWords& words : each(correction_words())) {
     CHECK(words.row >= before);
     before = words.row;
     rows.insert(words.row);
@@ -119,11 +120,11 @@ TEST_CASE("corrections of one side are those of the three rows for uneven bodies
 }
 
 TEST_CASE("the words for ways and sides are read as they are written") {
-  for (const AmountAs as : kAmountWays) {
+  for (const AmountAs as : each(kAmountWays)) {
     CHECK(amount_named(amount_word(as)) == as);
     CHECK_FALSE(amount_meaning(as).empty());
   }
-  for (const BodySide side : kBodySides) CHECK(side_named(side_word(side)) == side);
+  for (const BodySide side : each(kBodySides)) CHECK(side_named(side_word(side)) == side);
   CHECK_FALSE(amount_named("Length").has_value());
   CHECK_FALSE(amount_named("").has_value());
   CHECK_FALSE(side_named("centre").has_value());

@@ -201,10 +201,12 @@ TEST_CASE("fittings cut short or with one byte changed are read or refused, neve
       "in");
   REQUIRE(refusal(whole).code.empty());
   for (std::size_t size = 0; size < whole.size(); ++size) {
+    CAPTURE(size);
     CHECK(refusal(whole.substr(0, size)).code.starts_with("client."));
   }
   int refused = 0;
   for (std::size_t at = 0; at < whole.size(); ++at) {
+    CAPTURE(at);
     for (const char byte : std::string("\0\"\\{}[],:1x\x80\xFF", 13)) {
       std::string text = whole;
       text[at] = byte;

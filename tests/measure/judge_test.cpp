@@ -1,4 +1,5 @@
 #include "blockwright/measure/body.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -236,7 +237,7 @@ TEST_CASE("planted slips are caught as often as the survey promises") {
 TEST_CASE("a slip that is caught is named first") {
   int first = 0;
   int caught = 0;
-  for (const Session& person : survey_people(300, 23)) {
+  for (const Session& person : each_person(300, 23)) {
     Session slipped = person;
     slipped.tape[BackWaistLength]->values.front() += 100.0;
     const Problems problems = judged(slipped);

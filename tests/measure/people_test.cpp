@@ -1,5 +1,5 @@
 // The generated people stand in for the survey in the tests of every layer: they must be like it.
-#include "support/people.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -65,6 +65,7 @@ TEST_CASE("the same seed gives the same people, another seed others, all readabl
   const auto others = survey_people(500, 8);
   int different = 0;
   for (std::size_t i = 0; i < people.size(); ++i) {
+    CAPTURE(i);
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       const auto& readings = people[i].tape[entry.name];
       if (!readings) continue;
@@ -75,6 +76,13 @@ TEST_CASE("the same seed gives the same people, another seed others, all readabl
     }
   }
   CHECK(different > 5000);
+}
+
+// Run by the test "support: a failure within a loop names its case", which reads what is said.
+TEST_CASE("cases that fail on purpose", "[.][names]") {
+  for (Random& random : each_random(2, 7)) CHECK(random.whole(1, 9) == 0);
+  for (const Session& person : each_person(2, 1)) CHECK(person.date.empty());
+  for (const std::string edge : each({"side", "armhole"})) CHECK(edge.empty());
 }
 
 }  // namespace

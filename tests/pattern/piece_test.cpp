@@ -2,6 +2,7 @@
 
 #include "blockwright/geometry/outline.hpp"
 #include "pattern/sample_piece.hpp"
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -81,7 +82,7 @@ TEST_CASE("a dart knows its angle, intake and leg, whichever way its legs lie") 
 
 TEST_CASE("an edge without darts is sewn as it is cut") {
   const Piece piece = sample_piece();
-  for (const char* name : {"side", "armhole", "neckline", "centre_back"}) {
+  for (const char* name : each({"side", "armhole", "neckline", "centre_back"})) {
     const Edge& edge = piece.edge(name);
     CHECK(sewn_stretches(piece, edge) == std::vector<Path>{edge.path});
     CHECK(sewn_length(piece, edge) == length(edge.path));
@@ -130,7 +131,7 @@ TEST_CASE("a closed length that ends at a mouth ends behind it, whatever the rou
   const Piece strip = strip_with({waist_dart("a", 30.0, 10.0)});
   const Edge& waist = strip.edge("waist");
   const double mouth = 20.0, behind = nearest(waist.path, strip.darts[0].legs[1]).along;
-  for (const double off : {-1e-10, -1e-14, 0.0, 1e-10}) {
+  for (const double off : each({-1e-10, -1e-14, 0.0, 1e-10})) {
     CHECK(cut_from_closed(strip, waist, mouth + off) == Approx(behind).margin(1e-9));
   }
   CHECK(cut_from_closed(strip, waist, mouth - 1e-6) == Approx(mouth - 1e-6).margin(1e-12));
@@ -150,7 +151,7 @@ TEST_CASE("the sewing outline has each dart cut out to its apex") {
   const Path flat = flat_outline(piece), sewing = sewing_outline(piece);
   CHECK(sewing.start() == sewing.end());
   double cut_out = 0.0, added = 0.0;
-  for (const Dart& dart : piece.darts) {
+  for (const Dart& dart : each(piece.darts)) {
     CHECK(nearest(sewing, dart.apex).distance < 1e-9);
     CHECK(nearest(sewing, dart.cap).distance > 1.0);
     CHECK(contains(flat, midpoint(dart.apex, dart.cap), 0.01));
@@ -165,8 +166,8 @@ TEST_CASE("the sewing outline has each dart cut out to its apex") {
 
 TEST_CASE("the sewing outline closes where mouths lie at the ends of an edge or touch") {
   for (const auto& darts :
-       {std::vector{waist_dart("a", 10.0, 10.0)}, std::vector{waist_dart("a", 90.0, 10.0)},
-        std::vector{waist_dart("a", 30.0, 10.0), waist_dart("b", 45.0, 5.0)}}) {
+       each({std::vector{waist_dart("a", 10.0, 10.0)}, std::vector{waist_dart("a", 90.0, 10.0)},
+             std::vector{waist_dart("a", 30.0, 10.0), waist_dart("b", 45.0, 5.0)}})) {
     const Piece piece = strip_with(darts);
     const Path sewing = sewing_outline(piece);
     CHECK(distance(sewing.start(), sewing.end()) < 1e-9);
@@ -187,8 +188,7 @@ TEST_CASE("leg ends within the tolerance off their edge are brought onto it") {
 }
 
 TEST_CASE("a folded dart's edge lies on the seam that it is pressed against") {
-  Random random(1);
-  for (int i = 0; i < 2000; ++i) {
+  for (Random& random : each_random(2000, 1)) {
     const Point apex = random_point(random, 300.0);
     const double leg = random.between(50.0, 300.0);
     const Vec to_inner = random_heading(random);
@@ -222,7 +222,7 @@ TEST_CASE("a seam that slopes towards the apex raises the cap, one that slopes a
 TEST_CASE("a seam along the leg has no fold to follow: the cap is the middle of the mouth") {
   const Point apex = {0.0, 0.0}, inner = {-10.0, 100.0}, outer = {10.0, 100.0};
   for (const Vec seam :
-       {inner - apex, apex - inner, Vec{}, rotated(inner - apex, Angle::degrees(-175.0))}) {
+       each({inner - apex, apex - inner, Vec{}, rotated(inner - apex, Angle::degrees(-175.0))})) {
     CHECK(dart_cap(apex, inner, outer, seam) == midpoint(inner, outer));
   }
 }

@@ -4,6 +4,7 @@
 // from the apex, L sin^2 / cos beyond the chord between the leg ends.
 
 #include "blockwright/pattern/piece.hpp"
+#include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -42,7 +43,7 @@ Dart upright_dart(double leg, double mouth) {
 }  // namespace
 
 TEST_CASE("a dart's angle and its mouth on another leg are the closed forms") {
-  for (const MovedDart& known : kMovedDarts) {
+  for (const MovedDart& known : each(kMovedDarts)) {
     const Dart dart = upright_dart(known.leg, known.mouth);
     CHECK(dart.leg() == Approx(known.leg).epsilon(1e-14));
     CHECK(dart.angle().degrees() == Approx(known.angle_degrees).margin(1e-6));
@@ -54,11 +55,11 @@ TEST_CASE("a dart's angle and its mouth on another leg are the closed forms") {
 }
 
 TEST_CASE("a trued dart peaks where plane geometry says, folded either way") {
-  for (const TruedDart& known : kTruedDarts) {
+  for (const TruedDart& known : each(kTruedDarts)) {
     const Dart dart = upright_dart(known.leg, known.mouth);
     const double chord = dart.legs[0].y;
     for (const auto& [inner, outer] :
-         {std::pair{dart.legs[0], dart.legs[1]}, std::pair{dart.legs[1], dart.legs[0]}}) {
+         each({std::pair{dart.legs[0], dart.legs[1]}, std::pair{dart.legs[1], dart.legs[0]}})) {
       const Vec inwards = outer - inner;
       const Vec square = left_of(inner - dart.apex);
       const Vec seam = dot(square, inwards) > 0.0 ? square : -square;

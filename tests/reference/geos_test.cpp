@@ -3,6 +3,7 @@
 
 #include "blockwright/geometry/outline.hpp"
 #include "blockwright/geometry/path.hpp"
+#include "support/each.hpp"
 #include "support/random_shapes.hpp"
 
 #include <catch2/catch.hpp>
@@ -124,9 +125,8 @@ std::vector<Point> random_squared_outline(Random& random) {
 
 TEST_CASE("areas are those of GEOS") {
   const Geos geos;
-  Random random(1);
   int tested = 0;
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 1)) {
     const Path outline = random_outline(random);
     if (find_crossing(outline, 0.05)) continue;  // areas of crossed outlines mean different things
     const std::vector<Point> corners = flattened(outline, 0.001);
@@ -141,8 +141,7 @@ TEST_CASE("areas are those of GEOS") {
 
 TEST_CASE("lengths are those of GEOS") {
   const Geos geos;
-  Random random(2);
-  for (int i = 0; i < 200; ++i) {
+  for (Random& random : each_random(200, 2)) {
     const Path path = random_path(random, 4);
     const double chords = geos.length(geos.line(flattened(path, 1e-5)));
     REQUIRE(length(path) >= chords - 1e-9);
@@ -152,8 +151,7 @@ TEST_CASE("lengths are those of GEOS") {
 
 TEST_CASE("distances to a path are those of GEOS") {
   const Geos geos;
-  Random random(3);
-  for (int i = 0; i < 200; ++i) {
+  for (Random& random : each_random(200, 3)) {
     const Path path = random_path(random, 4);
     const Geometry line = geos.line(flattened(path, 1e-4));
     for (int k = 0; k < 5; ++k) {
@@ -166,9 +164,8 @@ TEST_CASE("distances to a path are those of GEOS") {
 
 TEST_CASE("points are inside an outline for us as for GEOS") {
   const Geos geos;
-  Random random(4);
   int inside = 0, outside = 0;
-  for (int i = 0; i < 300; ++i) {
+  for (Random& random : each_random(300, 4)) {
     const Path outline = random_outline(random);
     if (find_crossing(outline, 0.01)) continue;
     const Geometry polygon = geos.polygon(flattened(outline, 0.01));
@@ -185,12 +182,10 @@ TEST_CASE("points are inside an outline for us as for GEOS") {
 
 TEST_CASE("curved outlines cross themselves for us as for GEOS") {
   const Geos geos;
-  Random random(5);
   int simple = 0, crossing = 0;
-  for (int i = 0; i < 3000; ++i) {
+  for (Random& random : each_random(3000, 5)) {
     const Path outline = random_outline(random);
     const bool expected = geos.is_simple(geos.line(flattened(outline, 0.05)));
-    CAPTURE(i);
     REQUIRE(find_crossing(outline, 0.05).has_value() == !expected);
     ++(expected ? simple : crossing);
   }
@@ -200,15 +195,13 @@ TEST_CASE("curved outlines cross themselves for us as for GEOS") {
 
 TEST_CASE("straight outlines through random corners cross themselves for us as for GEOS") {
   const Geos geos;
-  Random random(6);
   int simple = 0, crossing = 0;
-  for (int i = 0; i < 5000; ++i) {
+  for (Random& random : each_random(5000, 6)) {
     std::vector<Point> corners;
     const int count = random.whole(3, 8);
     for (int k = 0; k < count; ++k) corners.push_back(random_point(random, 500.0));
     corners.push_back(corners.front());
     const bool expected = geos.is_simple(geos.line(corners));
-    CAPTURE(i);
     REQUIRE(find_crossing(Path::through(corners), 0.05).has_value() == !expected);
     ++(expected ? simple : crossing);
   }
@@ -218,13 +211,11 @@ TEST_CASE("straight outlines through random corners cross themselves for us as f
 
 TEST_CASE("outlines on squared paper touch and overlap themselves for us as for GEOS") {
   const Geos geos;
-  Random random(7);
   int simple = 0, crossing = 0;
-  for (int i = 0; i < 5000; ++i) {
+  for (Random& random : each_random(5000, 7)) {
     const std::vector<Point> corners = random_squared_outline(random);
     if (corners.size() < 4) continue;
     const bool expected = geos.is_simple(geos.line(corners));
-    CAPTURE(i);
     REQUIRE(find_crossing(Path::through(corners), 0.05).has_value() == !expected);
     ++(expected ? simple : crossing);
   }
@@ -233,9 +224,8 @@ TEST_CASE("outlines on squared paper touch and overlap themselves for us as for 
 }
 
 TEST_CASE("a crossing that is reported lies on the outline twice") {
-  Random random(8);
   int tested = 0;
-  for (int i = 0; i < 500; ++i) {
+  for (Random& random : each_random(500, 8)) {
     const Path outline = random_outline(random);
     const std::vector<Point> chain = flattened(outline, 0.05);
     const auto crossing = find_crossing(outline, 0.05);

@@ -3,7 +3,7 @@
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
 #include "support/blocks.hpp"
-#include "support/people.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -41,25 +41,22 @@ Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.
 TEST_CASE("The example styles make sound pieces of many people's blocks") {
   const auto files = example_styles();
   REQUIRE(files.size() >= 5);
-  const auto people = survey_people(30, 71);
   for (const fs::path& file : files) {
+    INFO(file.filename().string());
     const Style style = read_style(text_of(file), file.filename().string());
     int made = 0;
-    for (const Session& session : people) {
+    for (const Session& session : each_person(30, 71)) {
       const Pattern block = checked_block(session).block.pattern;
       try {
         const StyledPattern styled = apply_style(block, style, kUsualCup);
         ++made;
         CHECK(styled.steps.size() == style.steps.size());
-        for (const Problem& problem : check_pattern(styled.pattern)) {
-          FAIL_CHECK(file.filename().string() << ": " << to_text(problem));
-        }
+        for (const Problem& problem : check_pattern(styled.pattern)) FAIL_CHECK(to_text(problem));
       } catch (const InputError& error) {
-        INFO(file.filename().string() << ": " << to_text(error.problem()));
+        INFO(to_text(error.problem()));
         CHECK(error.problem().code.rfind("dart.", 0) == 0);
       }
     }
-    INFO(file.filename().string());
     CHECK(made >= 20);
   }
 }

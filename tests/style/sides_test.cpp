@@ -6,7 +6,7 @@
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
 #include "support/blocks.hpp"
-#include "support/people.hpp"
+#include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -25,7 +25,7 @@ namespace fs = std::filesystem;
 
 std::vector<Pattern> plain_blocks(int count) {
   std::vector<Pattern> blocks;
-  for (const Session& session : survey_people(count, 5)) {
+  for (const Session& session : each_person(count, 5)) {
     blocks.push_back(checked_block(session).block.pattern);
   }
   return blocks;
@@ -73,9 +73,9 @@ StyleStep to_side_of(const std::string& piece) {
 }  // namespace
 
 TEST_CASE("A step that names one side's piece changes that piece alone") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     const Pattern sides = unfolded(block);
-    for (const std::string here : {"front_left", "front_right"}) {
+    for (const std::string here : each({"front_left", "front_right"})) {
       const Pattern moved = after(sides, to_side_of(here));
       CHECK(faults_of(moved) == "");
       CHECK(moved.piece(here).dart("side").intake() > 1.0);
@@ -90,7 +90,7 @@ TEST_CASE("A step that names one side's piece changes that piece alone") {
 }
 
 TEST_CASE("On a mirror image a step does what it does on the piece as drafted, mirrored") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     // The right side is as it was drafted; its front is the mirror image.
     const Pattern sides = unfolded(block);
     REQUIRE(is_mirrored(sides.piece("front_right")));
@@ -115,7 +115,7 @@ TEST_CASE("On a mirror image a step does what it does on the piece as drafted, m
 }
 
 TEST_CASE("A step that names the piece without a side is done on both") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     const Pattern sides = unfolded(block);
     const Pattern both = after(sides, kToSide);
     CHECK(faults_of(both) == "");
@@ -131,7 +131,7 @@ TEST_CASE("A step that names the piece without a side is done on both") {
 TEST_CASE(
     "Gathers of one side meet their mates, also where the paths of a seam run against each other") {
   int against = 0;
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     const Pattern sides = unfolded(block);
     for (const Seam& seam : sides.seams) against += seam.b_runs_back ? 1 : 0;
     for (const char* dart : {"front_right.shoulder", "front_left.shoulder", "back_right.shoulder",
@@ -164,7 +164,7 @@ std::ptrdiff_t notches_on(const Piece& piece, const char* edge) {
 }  // namespace
 
 TEST_CASE("A piece on the fold is notched once for both sides' gathers, twice where they differ") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     const Pattern sides = unfolded_front(block);
     const auto gathered = [&](double left, double right) {
       return apply_style(sides,
@@ -185,9 +185,10 @@ TEST_CASE("A piece on the fold is notched once for both sides' gathers, twice wh
 }
 
 TEST_CASE("Gathers that meet gathers of the whole shoulder are notched on its edge, not off it") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     Pattern pattern = unfolded_front(block);
-    for (const char* dart : {"front_right.shoulder", "front_left.shoulder", "back.shoulder"}) {
+    for (const char* dart :
+         each({"front_right.shoulder", "front_left.shoulder", "back.shoulder"})) {
       pattern = after(pattern, GatherMove{dart, Fullness::Kind::Gathers, 400.0});
       CHECK(faults_of(pattern) == "");
     }
@@ -195,7 +196,7 @@ TEST_CASE("Gathers that meet gathers of the whole shoulder are notched on its ed
 }
 
 TEST_CASE("A princess seam makes four fronts, whose seams walk") {
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     const PanelSeam seam{"front.shoulder", "front.waist", "", ""};
     const PanelSeam named{"front.shoulder", "front.waist", "middle", "outer"};
     const Pattern panels = after(unfolded(block), seam);
@@ -214,7 +215,7 @@ TEST_CASE("A princess seam makes four fronts, whose seams walk") {
 
 TEST_CASE("Seams of panels still meet after a step on a panel of either side") {
   int made = 0;
-  for (const Pattern& block : plain_blocks(10)) {
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
     for (const Pattern& sides : {unfolded(block), unfolded_front(block)}) {
       Pattern panels;
       try {

@@ -64,6 +64,7 @@ TEST_CASE("edges come back in order with every number to the last bit") {
   const json edges = json::parse(text_of(sample())).at("pieces")[0].at("edges");
   REQUIRE(edges.size() == piece.edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) {
+    CAPTURE(i);
     CHECK(edges[i].at("name") == piece.edges[i].name);
     CHECK(edges[i].at("role") == edge_role_name(piece.edges[i].role));
     Path path;

@@ -87,6 +87,7 @@ TEST_CASE("pages carry their labels, and the outline leads to each of them") {
   CHECK(outline.at("/Count") == 7);
   json entry = file.follow(outline.at("/First"));
   for (std::size_t i = 0; i < labels.size(); ++i) {
+    CAPTURE(i);
     CHECK(text_of(entry.at("/Title")) == labels[i]);
     CHECK(file.follow(entry.at("/Dest").at(0)) == file.pages().at(i));
     CHECK(entry.contains("/Next") == (i + 1 < labels.size()));

@@ -1,3 +1,4 @@
+#include "support/each.hpp"
 #include "support/picture.hpp"
 #include "write/drawings.hpp"
 #include "write/pdf_reading.hpp"
@@ -60,7 +61,7 @@ TEST_CASE("marks lie within 0.1 mm of their place on every tile that shows them"
     }
   }
   // Every mark was looked at, and those in the overlap on two neighbouring pages.
-  for (const int times : seen) CHECK(times >= 1);
+  for (const int times : each(seen)) CHECK(times >= 1);
   CHECK(std::count(seen.begin(), seen.end(), 2) >= 3);
 }
 
