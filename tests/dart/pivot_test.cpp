@@ -248,7 +248,8 @@ TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can 
 }
 
 TEST_CASE("Moved darts are held back by place and bust size, and as asked") {
-  // Hold-backs: common practice, no source (25 mm at the side of a usual bust, 20 to 40).
+  // 25 mm at the side of a usual bust, 20 to 40: from memory; the cups they belong to are ours
+  // (docs/darts.md).
   const Pattern block = usual_block();
   const auto held = [&](const PivotMove& move, double cup) {
     const Dart dart = pivot(block, move, cup).pattern.piece("front").dart("side");

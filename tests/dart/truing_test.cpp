@@ -69,6 +69,7 @@ TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a
 
 TEST_CASE(
     "Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
+  // Limits of our own.
   std::vector<double> moved;
   for (const Session& session : each_person(60, 32)) {
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {

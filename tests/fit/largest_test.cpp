@@ -13,13 +13,6 @@ using namespace blockwright_tests;
 
 namespace {
 
-// The blocks of 60 people of the 300.
-std::vector<Pattern> some_blocks() {
-  std::vector<Pattern> some;
-  for (const Pattern& block : each_block(5)) some.push_back(block);
-  return some;
-}
-
 RowAmount largest(const FittingRow& row, int sign) {
   RowAmount amount = usual(row, sign);
   amount.by = row.most;
@@ -56,12 +49,11 @@ void check_refusal(const FittingRow& row, const Problem& refusal) {
 }  // namespace
 
 TEST_CASE("At its largest amount every row is applied soundly or refused by name") {
-  const auto some = some_blocks();
   for (const FittingRow& row : fitting_catalogue()) {
     for (const int sign : {1, -1}) {
       INFO("row " << row.number << (sign > 0 ? "" : ", its reverse"));
       int applied = 0;
-      for (const Pattern& block : some) {
+      for (const Pattern& block : each_block(5)) {
         const Outcome got = outcome(block, {largest(row, sign)});
         if (!got.fitted) {
           check_refusal(row, got.refusal);
@@ -71,7 +63,7 @@ TEST_CASE("At its largest amount every row is applied soundly or refused by name
         CHECK(faults_of(*got.fitted) == "");
       }
       const bool may_lack = kUsesUpDart.contains({row.number, sign});
-      CHECK((may_lack || applied >= static_cast<int>(0.8 * static_cast<double>(some.size()))));
+      CHECK((may_lack || applied >= share_of_blocks(0.2 * 0.8)));
     }
   }
 }

@@ -100,8 +100,9 @@ bool run(const char* path, SurveyWaist waist, const char* name) {
 
 int main(int argc, char** argv) {
   if (argc != 2) {
-    fmt::print(stderr, "survey_rows: name a survey table: survey_rows TABLE.csv (cm; its columns: "
-                       "tests/population/survey_table.cpp)\n");
+    fmt::print(stderr,
+               "survey_rows: name a survey table: survey_rows TABLE.csv (cm; its columns: "
+               "tests/population/survey_table.cpp)\n");
     return 2;
   }
   if (!std::ifstream(argv[1])) {
