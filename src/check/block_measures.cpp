@@ -1,18 +1,18 @@
 #include "block_measures.hpp"
 
-#include <algorithm>
+#include "blockwright/block/kinds.hpp"
 
 namespace blockwright {
 namespace {
 
 Angle slope_of(const Piece& piece) {
-  const Point leg = piece.dart("shoulder").legs[1];
-  return -angle_of(leg - piece.landmark("side_neck_point"));
+  const Point leg = dart_on(piece, BlockEdge::Shoulder).legs[1];
+  return -angle_of(leg - corner_point(piece, Corner::SideNeck));
 }
 
 /// Height of the waist edge straight under the bust point, where no dart leads down to it.
 double waist_under(const Piece& front, double x) {
-  const Path& waist = front.edge("waist").path;
+  const Path& waist = part_of(front, BlockEdge::Waist).path;
   double low = 0.0;
   double high = length(waist);
   for (int step = 0; step < 60; ++step) {
@@ -22,65 +22,59 @@ double waist_under(const Piece& front, double x) {
   return point_at_length(waist, low).y;
 }
 
-bool has_waist_dart(const Piece& piece) {
-  return std::any_of(piece.darts.begin(), piece.darts.end(),
-                     [](const Dart& dart) { return dart.name == "waist"; });
-}
-
 }  // namespace
 
 double side_at(const Piece& piece, double y) {
-  const Path& side = piece.edge("side").path;
+  const Path& side = part_of(piece, BlockEdge::Side).path;
   const Vec along = side.end() - side.start();
   return side.start().x + (y - side.start().y) * along.x / along.y;
 }
 
 BlockMeasures::BlockMeasures(const Pattern& pattern)
-    : front_(pattern.piece("front")), back_(pattern.piece("back")) {}
+    : front_(piece_of(pattern, kBodiceFront)), back_(piece_of(pattern, kBodiceBack)) {}
 
-double BlockMeasures::bust_line_front() const {
-  return side_at(front_, front_.landmark("bust_point").y);
-}
+double BlockMeasures::bust_line_front() const { return side_at(front_, apex_point(front_).y); }
 
 double BlockMeasures::bust_line_back() const {
-  const double over_waist = front_.landmark("bust_point").y - front_.landmark("side_waist_point").y;
-  return side_at(back_, back_.landmark("side_waist_point").y + over_waist);
+  const double over_waist = apex_point(front_).y - corner_point(front_, Corner::SideWaist).y;
+  return side_at(back_, corner_point(back_, Corner::SideWaist).y + over_waist);
 }
 
 Angle BlockMeasures::front_slope() const { return slope_of(front_); }
 Angle BlockMeasures::back_slope() const { return slope_of(back_); }
 
 Point BlockMeasures::closed_front_shoulder_point() const {
-  const Dart& dart = front_.dart("shoulder");
-  return rotated_about(front_.landmark("shoulder_point"), dart.apex, dart.angle());
+  const Dart& dart = dart_on(front_, BlockEdge::Shoulder);
+  return rotated_about(corner_point(front_, Corner::ShoulderPoint), dart.apex, dart.angle());
 }
 
 double BlockMeasures::across_front_half() const {
-  const Dart& dart = front_.dart("shoulder");
-  return rotated_about(front_.landmark("across_front_point"), dart.apex, dart.angle()).x;
+  const Dart& dart = dart_on(front_, BlockEdge::Shoulder);
+  return rotated_about(across_point(front_), dart.apex, dart.angle()).x;
 }
 
 double BlockMeasures::armhole() const {
-  return length(front_.edge("armhole").path) + length(back_.edge("armhole").path);
+  return length(part_of(front_, BlockEdge::Armhole).path) +
+         length(part_of(back_, BlockEdge::Armhole).path);
 }
 
 double BlockMeasures::neckline() const {
-  return length(front_.edge("neckline").path) + length(back_.edge("neckline").path);
+  return length(part_of(front_, BlockEdge::Neckline).path) +
+         length(part_of(back_, BlockEdge::Neckline).path);
 }
 
 double BlockMeasures::side_neck_to_waist() const {
-  const Point bust = front_.landmark("bust_point");
-  const double to_bust = distance(front_.landmark("side_neck_point"), bust);
-  const double below =
-      has_waist_dart(front_) ? front_.dart("waist").leg() : bust.y - waist_under(front_, bust.x);
+  const Point bust = apex_point(front_);
+  const double to_bust = distance(corner_point(front_, Corner::SideNeck), bust);
+  const Dart* dart = find_dart_on(front_, BlockEdge::Waist);
+  const double below = dart != nullptr ? dart->leg() : bust.y - waist_under(front_, bust.x);
   return to_bust + below;
 }
 
 double BlockMeasures::upper_chest_half() const {
-  const double scyes = front_.landmark("underarm_point").x -
-                       front_.landmark("across_front_point").x +
-                       back_.landmark("underarm_point").x - back_.landmark("across_back_point").x;
-  return back_.landmark("across_back_point").x + across_front_half() + scyes;
+  const double scyes = corner_point(front_, Corner::Underarm).x - across_point(front_).x +
+                       corner_point(back_, Corner::Underarm).x - across_point(back_).x;
+  return across_point(back_).x + across_front_half() + scyes;
 }
 
 std::optional<double> BlockMeasures::measured(MeasurementName name) const {
@@ -91,36 +85,37 @@ std::optional<double> BlockMeasures::measured(MeasurementName name) const {
     case UpperChestGirth:
       return 2.0 * upper_chest_half();
     case WaistGirth:
-      return 2.0 *
-             (sewn_length(front_, front_.edge("waist")) + sewn_length(back_, back_.edge("waist")));
+      return 2.0 * (sewn_length(front_, part_of(front_, BlockEdge::Waist)) +
+                    sewn_length(back_, part_of(back_, BlockEdge::Waist)));
     case NeckBaseGirth:
       return 2.0 * neckline();
     case ArmscyeGirth:
       return armhole();
     case ShoulderLength:
-      return sewn_length(front_, front_.edge("shoulder"));
+      return sewn_length(front_, part_of(front_, BlockEdge::Shoulder));
     case ShoulderSlope:
       return (0.5 * (front_slope() + back_slope())).degrees();
     case FrontShoulderSlant:
-      return norm(closed_front_shoulder_point() - front_.landmark("centre_waist"));
+      return norm(closed_front_shoulder_point() - corner_point(front_, Corner::CentreWaist));
     case BackShoulderSlant:
-      return norm(back_.landmark("shoulder_point") - back_.landmark("centre_waist"));
+      return norm(corner_point(back_, Corner::ShoulderPoint) -
+                  corner_point(back_, Corner::CentreWaist));
     case BackWaistLength:
-      return length(back_.edge("centre_back").path);
+      return length(part_of(back_, BlockEdge::Centre).path);
     case FrontWaistLength:
-      return length(front_.edge("centre_front").path);
+      return length(part_of(front_, BlockEdge::Centre).path);
     case SideNeckToBustPoint:
-      return distance(front_.landmark("side_neck_point"), front_.landmark("bust_point"));
+      return distance(corner_point(front_, Corner::SideNeck), apex_point(front_));
     case SideNeckToWaist:
       return side_neck_to_waist();
     case BustPointWidth:
-      return 2.0 * front_.landmark("bust_point").x;
+      return 2.0 * apex_point(front_).x;
     case AcrossBack:
-      return 2.0 * back_.landmark("across_back_point").x;
+      return 2.0 * across_point(back_).x;
     case AcrossFront:
       return 2.0 * across_front_half();
     case SideLength:
-      return length(front_.edge("side").path);
+      return length(part_of(front_, BlockEdge::Side).path);
     case FrontBustWidth:
       return 2.0 * bust_line_front();
     default:

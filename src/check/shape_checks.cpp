@@ -2,6 +2,7 @@
 
 #include "block_measures.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/corners.hpp"
 #include "blockwright/geometry/box.hpp"
 
 #include <algorithm>
@@ -11,9 +12,9 @@ namespace blockwright {
 namespace {
 
 constexpr double kSeamTolerance = 0.1;  // mm
-constexpr double kSquare = 1.0;         // degrees
-constexpr double kSmooth = 3.0;         // degrees
-/// Published band for a block's armhole over the body's armscye (docs/sources.md).
+/// How much longer than the armscye a block's armhole is: textbook blocks at bust 88 cm are 40 to
+/// 65 mm longer than the survey's armscye there (from memory, computed), and the band is wider by
+/// 20 to 25 mm to either side. Ours.
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
 /// The least height of an armhole over the waist. Ours: far below any body's.
@@ -23,29 +24,6 @@ constexpr const char* kReport = "do not cut; please report it with the client fi
 Problem off(const char* code, std::string where, const std::string& what, double by,
             const std::string& unit) {
   return {Severity::Error, code, std::move(where), what + " by " + fixed(by, 2) + unit, kReport};
-}
-
-double degrees_between(Vec a, Vec b) { return std::abs(turn_between(a, b).degrees()); }
-
-/// Interior angle at the corner where `edge` ends and the next edge of the outline begins.
-double corner(const Piece& piece, std::string_view edge, std::string_view next) {
-  return degrees_between(-end_tangent(piece.edge(edge).path), start_tangent(piece.edge(next).path));
-}
-
-void expect(Problems& problems, const char* where, double got, double wanted, double tolerance) {
-  if (std::abs(got - wanted) <= tolerance) return;
-  problems.push_back(off("check.angle", where,
-                         "the angle is " + fixed(got, 2) + ", off " + fixed(wanted, 0),
-                         got - wanted, " degrees"));
-}
-
-void expect_inflections(Problems& problems, const Piece& piece, const char* edge, int most) {
-  const int got = inflections({piece.edge(edge).path});
-  if (got <= most) return;
-  problems.push_back({Severity::Error, "check.curve", piece.name + "." + edge,
-                      "the curve turns back " + std::to_string(got) + " times; at most " +
-                          std::to_string(most) + " is fair",
-                      kReport});
 }
 
 // How far along a seam a notch stands when darts are closed, from the start of the seam's first
@@ -97,6 +75,11 @@ void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problem
   }
 }
 
+double bust_line_over_side_waist(const Piece& piece) {
+  const BalanceLine* line = find_line(piece, LineUse::Bust);
+  return line == nullptr ? 0.0 : line->path.end().y - corner_point(piece, Corner::SideWaist).y;
+}
+
 }  // namespace
 
 Problems broken_pieces(const Pattern& pattern) {
@@ -123,34 +106,30 @@ Problems check_pieces(const CheckInput& input) { return broken_pieces(input.patt
 Problems check_seams(const CheckInput& input) { return unequal_seams(input.pattern); }
 
 Problems check_angles(const CheckInput& input) {
-  const Piece& front = input.pattern.piece("front");
-  const Piece& back = input.pattern.piece("back");
   Problems problems;
-  expect(problems, "front centre and waist", corner(front, "centre_front", "waist"), 90.0, kSquare);
-  expect(problems, "back centre and waist", corner(back, "centre_back", "waist"), 90.0, kSquare);
-  expect(problems, "front centre and neckline", corner(front, "neckline", "centre_front"), 90.0,
-         kSquare);
-  expect(problems, "back centre and neckline", corner(back, "neckline", "centre_back"), 90.0,
-         kSquare);
-  expect(problems, "neckline at the closed shoulder",
-         corner(front, "shoulder", "neckline") + corner(back, "shoulder", "neckline"), 180.0,
-         kSmooth);
-  expect(problems, "armhole at the closed shoulder",
-         corner(front, "armhole", "shoulder") + corner(back, "armhole", "shoulder"), 180.0,
-         kSmooth);
-  expect(problems, "armhole at the closed side",
-         corner(front, "side", "armhole") + corner(back, "side", "armhole"), 180.0, kSmooth);
-  expect(problems, "waist at the closed side",
-         corner(front, "waist", "side") + corner(back, "waist", "side"), 180.0, kSmooth);
+  for (const BlockCorner& corner : block_corners(input.pattern)) {
+    if (std::abs(corner.off()) <= corner.within) continue;
+    problems.push_back(
+        off("check.angle", corner.where,
+            "the angle is " + fixed(corner.degrees, 2) + ", off " + fixed(corner.wanted, 0),
+            corner.off(), " degrees"));
+  }
   return problems;
 }
 
 Problems check_curves(const CheckInput& input) {
   Problems problems;
-  for (const char* name : {"front", "back"}) {
-    const Piece& piece = input.pattern.piece(name);
-    expect_inflections(problems, piece, "neckline", 0);
-    expect_inflections(problems, piece, "armhole", 1);
+  for (const Piece& piece : input.pattern.pieces) {
+    for (const Edge& edge : piece.edges) {
+      const KindEdge* kind = kind_edge(piece, edge.name);
+      if (kind == nullptr || !kind->most_bends) continue;
+      const int got = inflections({edge.path});
+      if (got <= *kind->most_bends) continue;
+      problems.push_back({Severity::Error, "check.curve", piece.name + "." + edge.name,
+                          "the curve turns back " + std::to_string(got) + " times; at most " +
+                              std::to_string(*kind->most_bends) + " is fair",
+                          kReport});
+    }
   }
   return problems;
 }
@@ -171,21 +150,15 @@ Problems check_darts(const CheckInput& input) {
 
 Problems check_levels(const CheckInput& input) {
   Problems problems;
-  double over_waist[2] = {0.0, 0.0};
-  int i = 0;
-  for (const char* name : {"front", "back"}) {
-    const Piece& piece = input.pattern.piece(name);
-    for (const BalanceLine& line : piece.balance_lines) {
-      if (line.name != "bust_line") continue;
-      over_waist[i] = line.path.end().y - piece.landmark("side_waist_point").y;
-      const double tilt = line.path.end().y - line.path.start().y;
-      if (std::abs(tilt) > kSeamTolerance) {
-        problems.push_back(off("check.level", piece.name, "the bust line tilts", tilt, " mm"));
-      }
-    }
-    ++i;
+  for (const Piece& piece : input.pattern.pieces) {
+    const BalanceLine* line = find_line(piece, LineUse::Bust);
+    if (line == nullptr) continue;
+    const double tilt = line->path.end().y - line->path.start().y;
+    if (std::abs(tilt) <= kSeamTolerance) continue;
+    problems.push_back(off("check.level", piece.name, "the bust line tilts", tilt, " mm"));
   }
-  const double gap = over_waist[0] - over_waist[1];
+  const double gap = bust_line_over_side_waist(piece_of(input.pattern, kBodiceFront)) -
+                     bust_line_over_side_waist(piece_of(input.pattern, kBodiceBack));
   if (std::abs(gap) > kSeamTolerance) {
     problems.push_back(
         off("check.level", "side", "the bust lines of front and back miss", gap, " mm"));
@@ -202,18 +175,18 @@ constexpr const char* kShortSide =
 // The back armhole goes up from the underarm to the across point, on every body. The front's across
 // point may lie lower while the bust dart is open.
 Problems sunken_armhole(const Piece& back) {
-  const double up = back.landmark("across_back_point").y - back.landmark("underarm_point").y;
+  const double up = across_point(back).y - corner_point(back, Corner::Underarm).y;
   if (up > 0.0) return {};
-  return {{Severity::Error, "check.armhole", "back.armhole",
-           "the across-back point would lie " + fixed(-up, 1) + " mm below the underarm",
-           kShortSide}};
+  return {
+      {Severity::Error, "check.armhole", back.name + "." + part_of(back, BlockEdge::Armhole).name,
+       "the across-back point would lie " + fixed(-up, 1) + " mm below the underarm", kShortSide}};
 }
 
 Problems armhole_at_waist(const Piece& piece) {
-  const double up =
-      box_of(piece.edge("armhole").path).bottom - box_of(piece.edge("waist").path).top;
+  const Edge& armhole = part_of(piece, BlockEdge::Armhole);
+  const double up = box_of(armhole.path).bottom - box_of(part_of(piece, BlockEdge::Waist).path).top;
   if (up >= kLeastOverWaist) return {};
-  return {{Severity::Error, "check.armhole", piece.name + ".armhole",
+  return {{Severity::Error, "check.armhole", piece.name + "." + armhole.name,
            "the armhole would reach down to " + fixed(std::fmax(up, 0.0), 1) +
                " mm above the waist; at least " + fixed(kLeastOverWaist, 0) +
                " mm are left on a block",
@@ -224,7 +197,8 @@ Problems armhole_at_waist(const Piece& piece) {
 
 Problems check_armhole(const CheckInput& input) {
   using enum MeasurementName;
-  const Piece &front = input.pattern.piece("front"), &back = input.pattern.piece("back");
+  const Piece& front = piece_of(input.pattern, kBodiceFront);
+  const Piece& back = piece_of(input.pattern, kBodiceBack);
   for (Problems problems :
        {sunken_armhole(back), armhole_at_waist(back), armhole_at_waist(front)}) {
     if (!problems.empty()) return problems;
@@ -236,7 +210,8 @@ Problems check_armhole(const CheckInput& input) {
   }
   return {{Severity::Error, "check.armhole", "armscye_girth",
            "the armhole would be " + fixed(more, 1) +
-               " mm longer than the armscye; a block's armhole is 20 to 90 mm longer",
+               " mm longer than the armscye; a block's armhole is " + fixed(kLeastArmholeEase, 0) +
+               " to " + fixed(kMostArmholeEase, 0) + " mm longer",
            "armscye_girth, side_length, side_neck_to_waist and the shoulder slope contradict each "
            "other: take them, again where they were taken"}};
 }

@@ -22,7 +22,7 @@ constexpr double kPitch = 0.35;            // of an armhole without a notch, fro
 constexpr double kSameApex = 1e-6;   // mm
 constexpr double kSamePlace = 1e-3;  // mm: a place as near as this to a mouth is the mouth
 
-double armhole_notch(const Opened& open, std::size_t edge) {
+double notch_along(const Opened& open, std::size_t edge) {
   for (std::size_t i = 0; i < open.notches.size(); ++i) {
     const Anchor& at = open.notches[i];
     if (at.edge == edge) return closed_along(open.edges[edge], at.stretch, at.along);
@@ -44,16 +44,20 @@ double straight_from(const Opened& open, Point apex, std::size_t edge, Vec along
 }
 
 double usual_from_trade_end(const DartPosition& position, double whole) {
-  if (position.name == "side") return std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
-  if (position.name == "french") return std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
+  if (position.usual == UsualPlace::UnderUnderarm) {
+    return std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
+  }
+  if (position.usual == UsualPlace::OverWaist) {
+    return std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
+  }
   return kMiddle * whole;
 }
 
 double usual_along(const Opened& open, Point apex, const Aim& aim) {
-  const std::string_view edge = aim.position->edge;
-  if (edge == "armhole") return armhole_notch(open, aim.edge);
-  if (edge == "waist") return straight_from(open, apex, aim.edge, {0.0, 1.0});
-  if (edge.substr(0, 6) == "centre") return straight_from(open, apex, aim.edge, {1.0, 0.0});
+  const UsualPlace usual = aim.position->usual;
+  if (usual == UsualPlace::AtNotch) return notch_along(open, aim.edge);
+  if (usual == UsualPlace::UnderApex) return straight_from(open, apex, aim.edge, {0.0, 1.0});
+  if (usual == UsualPlace::LevelWithApex) return straight_from(open, apex, aim.edge, {1.0, 0.0});
   const double whole = closed_length(open.edges[aim.edge]);
   return from_trade_end(*aim.position, whole, usual_from_trade_end(*aim.position, whole));
 }

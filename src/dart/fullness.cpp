@@ -19,7 +19,7 @@ namespace {
 
 constexpr double kLeastOver = 10.0, kMostOver = 400.0;
 // A narrower mouth is nothing to draw up: trueing alone may change a hem by 0.6 mm. Ours.
-constexpr double kLeastMouth = 1.0;
+constexpr double kLeastGathered = 1.0;
 constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
 // Fairing at the hinges of one step makes a seam's edge longer by this at most, in mm.
@@ -284,15 +284,15 @@ void mark_mates(Pattern& pattern, const std::string& piece_name, const std::stri
 }
 
 void refuse_too_little(const GatherMove& move, const Dart& dart) {
-  if (dart.intake() >= kLeastMouth) return;
+  if (dart.intake() >= kLeastGathered) return;
   refuse("dart.part", move.dart,
          "its mouth of " + told_number(dart.intake(), 2) + " mm is nothing to draw up; " +
-             told_length(kLeastMouth) + " is the least",
+             told_length(kLeastGathered) + " is the least",
          "merge it with the dart beside it, or give it a larger part first");
 }
 
-void refuse_too_much_ease(const GatherMove& move, const Dart& dart) {
-  const double most = dart.edge == "armhole" ? kMostArmholeEase : kMostEase;
+void refuse_too_much_ease(const Piece& piece, const GatherMove& move, const Dart& dart) {
+  const double most = is_part(piece, dart.edge, BlockEdge::Armhole) ? kMostArmholeEase : kMostEase;
   if (move.kind != Fullness::Kind::Ease || dart.intake() <= most) return;
   refuse("dart.ease", move.dart,
          "its mouth of " + told_length(dart.intake()) + " is more than cloth can hide as ease; " +
@@ -449,7 +449,7 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
   refuse_too_little(move, open.at(spot));
-  refuse_too_much_ease(move, open.at(spot));
+  refuse_too_much_ease(open.piece, move, open.at(spot));
   const std::string name = free_fullness_name(open.piece, words.name);
   Span mouth;
   mouth.edge = spot.edge;

@@ -1,8 +1,8 @@
 #include "groups.hpp"
 
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/path_parts.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -3,4 +3,4 @@ add_layer(dart
   SOURCES opened.cpp turning.cpp words.cpp reach.cpp aim.cpp moving.cpp pivot.cpp groups.cpp
           split.cpp fairing.cpp truing.cpp
           part.cpp rounding.cpp grain.cpp panels.cpp fullness.cpp finish_dart.cpp
-  USES base geometry pattern)
+  USES base geometry pattern block)

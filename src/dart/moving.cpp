@@ -42,16 +42,25 @@ bool is_straight_fold(const OpenEdge& edge) {
   return true;
 }
 
+// The edge that the kind is drafted on the fold with.
+std::optional<std::size_t> fold_edge(const Opened& open) {
+  for (std::size_t e = 0; e < open.edges.size(); ++e) {
+    const KindEdge* edge = kind_edge(open.piece, open.edges[e].name);
+    if (edge != nullptr && edge->role == EdgeRole::Fold) return e;
+  }
+  return std::nullopt;
+}
+
 // A fold can only lie on a straight line. The grain stays parallel to the centre waist's part,
 // which never turns.
-void settle_centre_front(Piece& piece, const Opened& open, Problems& remarks) {
-  const auto e = find_edge(open, "centre_front");
+void settle_fold(Piece& piece, const Opened& open, Problems& remarks) {
+  const auto e = fold_edge(open);
   if (!e) return;
   const bool straight = is_straight_fold(open.edges[*e]);
   if (piece.cut_on == CutOn::One || straight == (piece.cut_on == CutOn::Fold)) return;
   piece.cut_on = straight ? CutOn::Fold : CutOn::Pair;
   piece.edges[*e].role = straight ? EdgeRole::Fold : EdgeRole::Seam;
-  const std::string where = piece.name + ".centre_front";
+  const std::string where = piece.name + "." + piece.edges[*e].name;
   remarks.push_back(
       straight ? Problem{Severity::Note, "dart.fold", where,
                          "the centre front is straight again: cut 1 on the fold", ""}
@@ -148,7 +157,7 @@ std::string free_name(const Opened& open, const std::string& wish) {
 
 Piece finished(const Opened& open, const std::string& where, Problems& remarks) {
   Piece piece = put_together(open);
-  settle_centre_front(piece, open, remarks);
+  settle_fold(piece, open, remarks);
   refuse_darts_in_gathers(piece, where);
   refuse_crossings(piece, where);
   return with_clear_grain(std::move(piece));

@@ -73,7 +73,8 @@ Piece rest_of(const Piece& piece) {
           piece.landmarks,
           piece.grainline,
           piece.cut_on,
-          piece.fullness};
+          piece.fullness,
+          piece.kind};
 }
 
 Vec into_mouth(const OpenEdge& edge, std::size_t d) {

@@ -84,7 +84,7 @@ Cut planned_cut(Opened& open, const PanelSeam& seam, const std::string& from,
     refuse("dart.panel", seam.from, "both ends of the seam lie on one edge", "end it on two edges");
   }
   Cut cut{std::min(one, other), std::max(one, other), "yoke"};
-  if (open.edges[cut.first.edge].name == "waist") cut.edge = "princess";
+  if (is_part(open.piece, open.edges[cut.first.edge].name, BlockEdge::Waist)) cut.edge = "princess";
   require_way_between(open, seam, open.at(cut.first).apex, open.at(cut.second).apex);
   return cut;
 }
@@ -233,21 +233,21 @@ Opened panel_of(const Opened& open, const Cut& cut, const SeamLines& lines, bool
 
 CutOn cut_of(const Piece& panel, const Piece& old) {
   if (old.cut_on == CutOn::One) return CutOn::One;
-  return old.cut_on == CutOn::Fold && has_edge(panel, "centre_front") ? CutOn::Fold : CutOn::Pair;
+  return old.cut_on == CutOn::Fold && find_part(panel, BlockEdge::Centre) ? CutOn::Fold
+                                                                          : CutOn::Pair;
 }
 
 // Notches at the apexes and at both ends of the zone in which the lengths may differ. Where one
 // part of the zone is longer on the side panel and another shorter, mates would miss each other by
 // more than is eased in: the side's stands a trifle off its apex then. On the side panel the edge
 // runs the other way.
-void set_seam_notches(const SeamLines& lines, bool back, PanelWalk& walk, Piece& centre,
-                      Piece& side) {
+void set_seam_notches(const SeamLines& lines, PanelWalk& walk, Piece& centre, Piece& side) {
   const double c = length(lines.centre), s = length(lines.side);
   const double low = std::clamp(lines.centre_apexes.front() - kNotchFromApex,
                                 std::fmin(kNotchFromEnd, lines.zone_from), lines.zone_from);
   const double high = std::clamp(c - lines.centre_apexes.back() - kNotchFromApex,
                                  std::fmin(kNotchFromEnd, lines.zone_to), lines.zone_to);
-  const int count = back ? 2 : 1;
+  const int count = find_part(centre, BlockEdge::Centre) ? centre.kind->notch_count : 1;
   const auto add = [&](const std::string& name, double on_centre, double on_side) {
     centre.notches.push_back({name, walk.edge, on_centre, count, side.name, walk.edge});
     side.notches.push_back({name, walk.edge, s - on_side, count, centre.name, walk.edge});
@@ -362,7 +362,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   side.name = walk.side_panel;
   centre.cut_on = cut_of(centre, old);
   side.cut_on = cut_of(side, old);
-  set_seam_notches(lines, has_edge(centre, "centre_back"), walk, centre, side);
+  set_seam_notches(lines, walk, centre, side);
   for (Piece* panel : {&centre, &side}) {
     *panel = with_clear_grain(*panel);
     require_whole(*panel, seam);

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/dart/opened.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 
 #include <optional>
 #include <string>

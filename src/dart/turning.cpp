@@ -1,7 +1,7 @@
 #include "turning.hpp"
 
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/path_parts.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "part.hpp"
 
 namespace blockwright {

@@ -1,7 +1,6 @@
 #include "words.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/pattern/sides.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -33,10 +32,9 @@ bool has_edge_of(const Opened& open, const DartPosition& position) {
 }
 
 std::string positions_of(const Opened& open) {
-  const std::string& piece = open.piece.name;
-  return names_of(dart_positions(), [&](const DartPosition& p) {
-    const bool here = p.piece == sided_name(piece).whole && has_edge_of(open, p);
-    return here ? piece + "." + std::string(p.name) : std::string();
+  if (!is_whole(open.piece)) return {};
+  return names_of(open.piece.kind->dart_positions, [&](const DartPosition& p) {
+    return has_edge_of(open, p) ? open.piece.name + "." + std::string(p.name) : std::string();
   });
 }
 
@@ -116,7 +114,7 @@ PlaceWords place_words(std::string_view words) {
 }
 
 const DartPosition& position_named(const Opened& open, std::string_view name) {
-  const DartPosition* position = find_position(open.piece.name, name);
+  const DartPosition* position = find_position(open.piece, name);
   if (position != nullptr && has_edge_of(open, *position)) return *position;
   const std::string known = positions_of(open);
   refuse("dart.unknown", open.piece.name + "." + std::string(name),
@@ -128,8 +126,10 @@ const DartPosition& position_named(const Opened& open, std::string_view name) {
 const DartPosition& position_of(const Opened& open, DartSpot spot) {
   const OpenEdge& edge = open.edges[spot.edge];
   const double low = closed_along(edge, spot.dart + 1, 0.0);
-  if (edge.name == "side" && low < 0.5 * closed_length(edge)) {
-    if (const DartPosition* french = find_position(open.piece.name, "french")) return *french;
+  if (is_whole(open.piece) && low < 0.5 * closed_length(edge)) {
+    for (const DartPosition& position : open.piece.kind->dart_positions) {
+      if (position.edge == edge.name && position.usual == UsualPlace::OverWaist) return position;
+    }
   }
   return position_named(open, edge.name);
 }

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/opened.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <optional>

@@ -1,6 +1,7 @@
 #include "blockwright/draft/draft.hpp"
 
 #include "blocks.hpp"
+#include "blockwright/block/drafted_piece.hpp"
 #include "limits.hpp"
 #include "neck_shoulder.hpp"
 #include "scye.hpp"
@@ -11,13 +12,6 @@
 
 namespace blockwright {
 namespace {
-
-std::vector<Seam> seams() {
-  return {
-      {"side", {{"front", "side"}}, {{"back", "side"}}, 0.0},
-      {"shoulder", {{"front", "shoulder"}}, {{"back", "shoulder"}}, 0.0},
-  };
-}
 
 Ease ease_as_drawn(const Ease& asked, double drop) {
   Ease ease = asked;
@@ -37,7 +31,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   DraftedBlock block;
   block.pattern.pieces = {front_block(upper, lower, targets.cup),
                           back_block(upper, lower, targets.cup)};
-  block.pattern.seams = seams();
+  block.pattern.seams = seams_between(block.pattern.pieces);
   block.log = steps(targets, upper, lower, block.pattern.pieces[0], block.pattern.pieces[1]);
   block.ease = ease_as_drawn(ease, lower.drop);
   block.adjustments = settlement.adjustments();

@@ -1,6 +1,8 @@
 #include "neck_shoulder.hpp"
 
-#include "blockwright/geometry/construct.hpp"
+#include "blockwright/block/neckline.hpp"
+#include "blockwright/block/shoulder.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 
@@ -20,9 +22,7 @@ Angle bounded_slope(Angle slope) {
 }
 
 /// Bust point: on the line at half the bust point width, its height fixed from the waist upwards.
-Point bust_point(const Targets& t) {
-  return {t.bust_point_x, t.under_bust - rules::kFrontWaistDip};
-}
+Point bust_point(const Targets& t) { return {t.bust_point_x, t.under_bust - kFrontWaistDip}; }
 
 /// Side neck point: on the line at the neck width, at its tape from the bust point.
 Point front_side_neck(const Targets& t, double neck_width) {
@@ -33,7 +33,7 @@ Point front_side_neck(const Targets& t, double neck_width) {
 }
 
 Point back_side_neck(const Targets& t, double neck_width) {
-  return {neck_width, t.back_length + rules::kBackNeckRise * neck_width};
+  return {neck_width, t.back_length + kBackNeckRise * neck_width};
 }
 
 /// Two compass circles on the front: the shoulder about the side neck point, the slant about the
@@ -54,9 +54,9 @@ struct BackShoulder {
 /// blade too near the shoulder for the mouth gets a dart laid out flat, which the checks refuse.
 BackShoulder back_shoulder(Point side_neck, Angle slope, double shoulder, Point blade) {
   const Vec down = down_shoulder(slope);
-  const Point inner = side_neck + rules::kShoulderDartPlace * shoulder * down;
+  const Point inner = side_neck + kShoulderDartPlace * shoulder * down;
   const double leg = distance(inner, blade);
-  const double half_mouth = std::min(0.5 * rules::kBackShoulderDart / leg, 1.0);
+  const double half_mouth = std::min(0.5 * kBackShoulderDart / leg, 1.0);
   const Angle open = Angle::radians(-2.0 * std::asin(half_mouth));
   return {inner, rotated_about(inner, blade, open),
           rotated_about(side_neck + shoulder * down, blade, open)};
@@ -69,7 +69,7 @@ Point blade_point(const Targets& t, double closed_shoulder_point_y) {
   const double room = std::max(closed_shoulder_point_y - armpit, 0.0);
   const double above = std::clamp(rules::kAcrossLevel * t.scye_depth,
                                   rules::kLeastAcrossLevel * room, rules::kMostAcrossLevel * room);
-  return {rules::kBladePlace * t.across_back, armpit + above};
+  return {kBladePlace * t.across_back, armpit + above};
 }
 
 Point blade_point(const Targets& t, Point side_neck, Angle slope) {
@@ -121,16 +121,15 @@ Necklines necklines(const Targets& t, double neck_width, Slopes slopes) {
   const Point front = front_side_neck(t, neck_width);
   const Point back = back_side_neck(t, neck_width);
   const double depth = front.y - t.front_length;
-  const double steepest = std::atan((1.0 - rules::kNeckCornerRoom) * neck_width / depth);
-  const double lean = std::min(slopes.front.radians(), steepest);
+  const double lean =
+      std::min(slopes.front.radians(), steepest_neckline(neck_width, depth).radians());
   const double given_up = slopes.front.radians() - lean;
   const Vec into_front = -direction(Angle::radians(0.5 * std::numbers::pi - lean));
   const Vec into_back =
       -direction(Angle::radians(0.5 * std::numbers::pi - slopes.back.radians() - given_up));
   const Vec to_centre{-1.0, 0.0};
-  return {
-      corner_curve(front, into_front, {0.0, t.front_length}, to_centre, rules::kNecklineFullness),
-      corner_curve(back, into_back, {0.0, t.back_length}, to_centre, rules::kNecklineFullness)};
+  return {neckline(front, into_front, {0.0, t.front_length}, to_centre),
+          neckline(back, into_back, {0.0, t.back_length}, to_centre)};
 }
 
 double neckline_length(const Targets& t, double neck_width) {
@@ -148,8 +147,7 @@ double neck_width(const Targets& t) {
 /// The front neck depth that the two front lengths ask for must be a neck's. What is estimated
 /// gives way first: the length over the bust, else the centre front length.
 Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) {
-  // Half the neck girth is about 2.8 widths, near enough for the height of the side neck point.
-  const double width = asked.neck / 2.8;
+  const double width = asked.neck / rules::kHalfNeckPerWidth;
   const double girth = 2.0 * asked.neck;
   const double depth = front_side_neck(asked, width).y - asked.front_length;
   const double allowed =

@@ -1,6 +1,6 @@
 #include "scye.hpp"
 
-#include "blockwright/geometry/construct.hpp"
+#include "blockwright/block/armhole.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 
@@ -129,69 +129,6 @@ void close_bust_dart(const Frame& f, double least_width, Drawn& d) {
   d.across_front_closed = across;
   d.across_front = rotated_about(across, bust, -d.bust_dart);
   d.back_scye = d.back_underarm.x - f.across_back.x;
-}
-
-/// What an armhole passes through: points, and directions of travel from underarm to shoulder.
-struct ScyeLine {
-  Point underarm;
-  Vec along_underarm;  ///< square to the side seam
-  Point across;
-  Vec up;  ///< square to the across line
-  Point shoulder_point;
-  Vec into_shoulder;  ///< square to the shoulder
-};
-
-/// The turn to the right, in radians, from a to b.
-double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
-
-/// The armhole's heading at the across point. It runs straight up the piece, so that the across
-/// line is the narrowest; where the shoulder point lies too far in for that it leans to the centre,
-/// so that the upper armhole still bends one way, as far as the lower armhole allows.
-Vec heading_at_across(const ScyeLine& line) {
-  const Vec upper = line.shoulder_point - line.across;
-  const double out = right_turn(line.up, upper);
-  const double bend = right_turn(upper, line.into_shoulder);
-  const double lower = right_turn(line.across - line.underarm, line.up);
-  const double lean = std::min(0.0, out - rules::kUpperScyeEvenness * bend);
-  return rotated(line.up, Angle::radians(-std::max(lean, -rules::kMostScyeLean * lower)));
-}
-
-/// The upper armhole: a fair curve whose upper handle stops short of the corner of the end
-/// tangents, so that it bends one way wherever it can.
-CubicCurve upper_armhole(const ScyeLine& line, Vec heading) {
-  CubicCurve curve = fair_curve(line.across, heading, line.shoulder_point, line.into_shoulder);
-  const Vec chord = line.shoulder_point - line.across;
-  const double out = right_turn(heading, chord);
-  const double bend = right_turn(chord, line.into_shoulder);
-  if (bend <= 0.0) return curve;
-  const double corner = out > 0.0 ? std::sin(out) / std::sin(out + bend) : 0.0;
-  const double reach = std::max(rules::kLeastHandle, corner) * norm(chord);
-  const double handle = std::min(distance(curve.p2, curve.p3), reach);
-  curve.p2 = curve.p3 - handle * line.into_shoulder;
-  return curve;
-}
-
-/// The lower armhole. Its handles reach further to the corner of the end tangents on the shorter
-/// way, so that it is round both where a narrow armhole is deep and where a wide one is shallow.
-CubicCurve lower_armhole(const ScyeLine& line, Vec heading) {
-  const auto corner = lines_meet(line.underarm, line.along_underarm, line.across, heading);
-  const double level = corner ? distance(line.underarm, *corner) : 1.0;
-  const double up = corner ? distance(*corner, line.across) : 1.0;
-  const double share = up / (level + up);
-  const double more = rules::kMostScyeFullness - rules::kLeastScyeFullness;
-  return corner_curve(line.underarm, line.along_underarm, line.across, heading,
-                      rules::kLeastScyeFullness + more * share,
-                      rules::kLeastScyeFullness + more * (1.0 - share));
-}
-
-/// From the underarm point, square to the side seam, through the across point, square into the
-/// shoulder.
-Path armhole(const ScyeLine& line) {
-  const Vec heading = heading_at_across(line);
-  Path path;
-  path.add(lower_armhole(line, heading));
-  path.add(upper_armhole(line, heading));
-  return path;
 }
 
 Drawn draw(const Frame& f, double drop, double least_width) {

@@ -23,7 +23,7 @@ struct Scye {
 };
 
 /// Solves the share of the bust, the waist edges, the underarm drop, the armhole width and the bust
-/// dart. The bounds of DESIGN are met here; what gave way is told to `settlement`.
+/// dart, within the bounds of rules.hpp; what gave way (docs/method.md) goes to `settlement`.
 Scye scye(const Targets& targets, const NeckAndShoulder& upper, Settlement& settlement);
 
 }  // namespace blockwright

@@ -1,6 +1,7 @@
 #include "steps.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
 
 #include <cmath>
 
@@ -66,7 +67,7 @@ void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n)
 }
 
 void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, const Piece& piece) {
-  const Dart& dart = piece.dart("shoulder");
+  const Dart& dart = dart_on(piece, BlockEdge::Shoulder);
   front.tell("across-front point, dart closed", s.across_front_closed,
              "go {0} up from the waist and {1} out from the centre front",
              {s.across_front_closed.y, s.across_front_closed.x}, "across_front");
@@ -184,7 +185,7 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
 DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const Piece& front,
                const Piece& back) {
   DraftLog log;
-  Teller on_front(log, "front");
+  Teller on_front(log, front.name);
   tell_front_upper(on_front, t, n);
   tell_bust_dart(on_front, n, s, front);
   tell_waist_darts(on_front, s.waists.front, "waist_girth and bust_girth");
@@ -193,7 +194,7 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const 
   tell_armhole(on_front, s.front_armhole);
   tell_dart_points(on_front, front);
   tell_notches(on_front, front);
-  Teller on_back(log, "back");
+  Teller on_back(log, back.name);
   tell_back_upper(on_back, t, n);
   tell_waist_darts(on_back, s.waists.back, "waist_girth and bust_girth");
   tell_side(on_back, s.waists.back, s.waists.suppression.back_bust,

@@ -1,6 +1,5 @@
 #include "waist.hpp"
 
-#include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 
@@ -13,38 +12,6 @@ namespace {
 /// Passes until side seam and side waist point agree; each gains two digits.
 constexpr int kSidePasses = 12;
 
-Vec heading(double slope) { return {std::cos(slope), std::sin(slope)}; }
-
-/// A waist stretch between two points whose end slopes (radians from level) are given. The height
-/// difference of a stretch is chosen as its width times the tangent of the mean slope, so that the
-/// curve bends evenly and one way.
-CubicCurve stretch(Point from, double slope_from, Point to, double slope_to) {
-  return fair_curve(from, heading(slope_from), to, heading(slope_to));
-}
-
-double rise(double width, double slope_from, double slope_to) {
-  return width * std::tan(0.5 * (slope_from + slope_to));
-}
-
-double sewn(const WaistEdge& edge) {
-  double sum = 0.0;
-  for (const Path& path : edge.stretches) sum += length(path, rules::kSolved);
-  return sum;
-}
-
-double bend_width(double from_x, double side_x, double over_side_waist) {
-  return std::min({rules::kUndartedBend, 0.8 * (side_x - from_x), 0.8 * over_side_waist});
-}
-
-/// A stretch without a dart from `from` to the side: level, then bent over its last part so that it
-/// meets the side seam square.
-Path undarted_stretch(Point from, double side_x, double side_slope, double bend) {
-  const Point level{side_x - bend, from.y};
-  Path path({Segment{from, level}});
-  path.add(stretch(level, 0.0, {side_x, from.y + rise(bend, 0.0, side_slope)}, side_slope));
-  return path;
-}
-
 /// The front waist at a dart angle: square to the centre front, to both legs and to the side seam.
 WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double angle) {
   const double half = 0.5 * angle;
@@ -56,13 +23,13 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
   double side_slope = -std::atan(s.side_run / leg);
   Point side;
   for (int pass = 0; pass < kSidePasses; ++pass) {
-    side = {side_x, dart.outer_leg.y + rise(width, half, side_slope)};
+    side = {side_x, dart.outer_leg.y + waist_rise(width, half, side_slope)};
     side_slope = -std::atan(s.side_run / (bust_point.y - side.y));
   }
   WaistEdge edge;
   edge.side_waist = side;
-  edge.stretches = {Path({stretch({}, 0.0, dart.inner_leg, -half)}),
-                    Path({stretch(dart.outer_leg, half, side, side_slope)})};
+  edge.stretches = {Path({waist_stretch({}, 0.0, dart.inner_leg, -half)}),
+                    Path({waist_stretch(dart.outer_leg, half, side, side_slope)})};
   edge.darts = {dart};
   return edge;
 }
@@ -71,12 +38,12 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
 WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
   const Point dip = bust_point - Vec{0.0, leg};
   const double side_x = s.front_bust - s.side_run;
-  const double bend = bend_width(dip.x, side_x, leg);
+  const double bend = undarted_bend(dip.x, side_x, leg);
   double side_slope = -std::atan(s.side_run / leg);
   for (int pass = 0; pass < kSidePasses; ++pass) {
-    side_slope = -std::atan(s.side_run / (leg - rise(bend, 0.0, side_slope)));
+    side_slope = -std::atan(s.side_run / (leg - waist_rise(bend, 0.0, side_slope)));
   }
-  Path path({stretch({}, 0.0, dip, 0.0)});
+  Path path({waist_stretch({}, 0.0, dip, 0.0)});
   path.add(undarted_stretch(dip, side_x, side_slope, bend));
   return {{}, {path}, path.end()};
 }
@@ -84,7 +51,7 @@ WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
 WaistEdge undarted_back(const Suppression& s, double bust_line) {
   const double side_x = s.back_bust - s.side_run;
   const double side_slope = -std::atan(s.side_run / bust_line);
-  const Path path = undarted_stretch({}, side_x, side_slope, bend_width(0.0, side_x, bust_line));
+  const Path path = undarted_stretch({}, side_x, side_slope, undarted_bend(0.0, side_x, bust_line));
   return {{}, {path}, path.end()};
 }
 
@@ -108,16 +75,16 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
                           static_cast<double>(i) * rules::kOuterBackDartLower;
     const double half = std::atan(0.5 * each / apex_y);
     const double inner_x = places[i] - 0.5 * each;
-    const Point inner{inner_x, at.y + rise(inner_x - at.x, slope, -half)};
+    const Point inner{inner_x, at.y + waist_rise(inner_x - at.x, slope, -half)};
     const Point outer{places[i] + 0.5 * each, inner.y};
     const Point apex{places[i], apex_y};
-    edge.stretches.push_back(Path({stretch(at, slope, inner, -half)}));
+    edge.stretches.push_back(Path({waist_stretch(at, slope, inner, -half)}));
     edge.darts.push_back({apex, inner, outer, turn_between(inner - apex, outer - apex)});
     at = outer;
     slope = half;
   }
-  edge.side_waist = {side_x, at.y + rise(side_x - at.x, slope, side_slope)};
-  edge.stretches.push_back(Path({stretch(at, slope, edge.side_waist, side_slope)}));
+  edge.side_waist = {side_x, at.y + waist_rise(side_x - at.x, slope, side_slope)};
+  edge.stretches.push_back(Path({waist_stretch(at, slope, edge.side_waist, side_slope)}));
   return edge;
 }
 
@@ -132,8 +99,8 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   // Of the whole slant allowed from underarm to waist, the part below the bust line.
   const double most_run =
       rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
-  const double front = std::min(rules::kFrontDartShare * all, widest_dart(t.under_bust));
-  const double run = std::min(rules::kSideShare * all, most_run);
+  const double front = std::min(kFrontDartShare * all, widest_dart(t.under_bust));
+  const double run = std::min(kSideShare * all, most_run);
   const double back = std::min(all - front - 2.0 * run,
                                2.0 * widest_dart(t.under_bust - rules::kOuterBackDartLower));
   Suppression s;
@@ -148,7 +115,7 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
   const double straight = s.front_bust - s.side_run - s.front_waist;
   const auto excess = [&](double angle) {
-    return sewn(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
+    return sewn_length(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
   };
   // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
   const double near = 2.0 * std::asin(std::min(0.5 * straight / under_bust, 1.0));
@@ -161,7 +128,7 @@ WaistEdge back_waist(const Suppression& s, const BackLevels& levels,
                      const std::vector<double>& places) {
   const double straight = s.back_bust - s.side_run - s.back_waist;
   const auto excess = [&](double intake) {
-    return sewn(back_waist_at(s, levels, intake, places)) - s.back_waist;
+    return sewn_length(back_waist_at(s, levels, intake, places)) - s.back_waist;
   };
   const double intake =
       solve_between(excess, 0.7 * straight, 1.3 * straight + 15.0, rules::kSolved);
@@ -197,8 +164,8 @@ Waists undarted_at(const Targets& t, double front_bust, Point bust_point, double
   w.front = undarted_front(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   w.back = undarted_back(w.suppression, w.bust_line);
-  w.suppression.front_waist = sewn(w.front);
-  w.suppression.back_waist = sewn(w.back);
+  w.suppression.front_waist = sewn_length(w.front);
+  w.suppression.back_waist = sewn_length(w.back);
   return w;
 }
 
@@ -223,9 +190,9 @@ double front_share_of_bust(const Targets& t) {
 }
 
 Waists waists(const Targets& t, double front_bust, Point bust_point) {
-  const double front_dart = rules::kFrontDartShare * (t.bust - t.waist);
-  return front_dart < rules::kLeastDart ? undarted(t, front_bust, bust_point)
-                                        : darted(t, front_bust, bust_point);
+  const double front_dart = kFrontDartShare * (t.bust - t.waist);
+  return front_dart < kLeastMouth ? undarted(t, front_bust, bust_point)
+                                  : darted(t, front_bust, bust_point);
 }
 
 }  // namespace blockwright

@@ -1,9 +1,7 @@
 #pragma once
 
-#include "blockwright/geometry/path.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "targets.hpp"
-
-#include <vector>
 
 namespace blockwright {
 
@@ -14,21 +12,6 @@ struct Suppression {
   double side_run = 0.0;     ///< each side edge, bust line to waist; negative flares out
   double front_waist = 0.0;  ///< the front's part of the waist, sewn
   double back_waist = 0.0;
-};
-
-/// A dart on the waist edge, standing upright: legs either side of the vertical under its apex.
-struct WaistDart {
-  Point apex;
-  Point inner_leg;
-  Point outer_leg;
-  Angle angle;
-};
-
-/// A waist edge from the centre waist to the side waist point, with its darts.
-struct WaistEdge {
-  std::vector<WaistDart> darts;  ///< from centre to side
-  std::vector<Path> stretches;   ///< what is sewn: one more than darts
-  Point side_waist;
 };
 
 /// Both waist edges, with the bust line's height over either side waist point.

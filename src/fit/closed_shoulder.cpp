@@ -29,9 +29,9 @@ double ClosedShoulder::mouth() const {
 }
 
 DartSpot shoulder_dart(const Opened& open) {
-  const auto spot = find_dart(open, "shoulder");
-  require(spot.has_value(), "the block has a shoulder dart on each piece");
-  return *spot;
+  const std::size_t shoulder = index_of(BlockEdge::Shoulder);
+  require(!open.edges[shoulder].darts.empty(), "the block has a shoulder dart on each piece");
+  return {shoulder, 0};
 }
 
 ClosedShoulder closed_shoulder(const Redrawing& work, const Opened& open) {

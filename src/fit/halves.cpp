@@ -1,5 +1,6 @@
 #include "halves.hpp"
 
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/pattern/sides.hpp"
 #include "half_piece.hpp"
 #include "limits.hpp"
@@ -13,15 +14,14 @@ namespace {
 
 constexpr std::string_view kSides[] = {kRightEnding, kLeftEnding};
 
-// Halves are drawn with x from the centre to the side. Cut with the cloth's right side up, such a
-// front is the wearer's left one, and such a back her right one: the other is its mirror image.
-bool is_mirror_image(std::string_view piece, std::size_t side) {
-  return piece == "front" ? side == 0 : side == 1;
+// Halves are drawn as their kind is drafted; the other side's piece is its mirror image.
+bool is_mirror_image(const PieceKind& kind, std::size_t side) {
+  return (kind.drafted_for == DraftedFor::Left) == (side == 0);
 }
 
 // One side's piece of two: named by its side, cut once, and without a fold.
 Piece one_of_two(Piece piece, std::size_t side) {
-  if (is_mirror_image(piece.name, side)) piece = mirrored(piece);
+  if (is_mirror_image(*piece.kind, side)) piece = mirrored(piece);
   piece.name += kSides[side];
   piece.cut_on = CutOn::One;
   for (Edge& edge : piece.edges) {
@@ -42,14 +42,15 @@ std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, const std::vector<std::st
   return edges;
 }
 
-bool runs_back(const std::vector<EdgeOf>& edges, const std::vector<std::string>& unfolded,
+bool runs_back(const Pattern& block, const EdgeOf& edge, const std::vector<std::string>& unfolded,
                std::size_t side) {
-  const std::string& piece = edges.front().piece;
-  return is_unfolded(unfolded, piece) && is_mirror_image(piece, side);
+  return is_unfolded(unfolded, edge.piece) && is_mirror_image(*block.piece(edge.piece).kind, side);
 }
 
-Seam seam_on_side(const Seam& seam, const std::vector<std::string>& unfolded, std::size_t side) {
-  const bool against = runs_back(seam.a, unfolded, side) != runs_back(seam.b, unfolded, side);
+Seam seam_on_side(const Pattern& block, const Seam& seam, const std::vector<std::string>& unfolded,
+                  std::size_t side) {
+  const bool against = runs_back(block, seam.a.front(), unfolded, side) !=
+                       runs_back(block, seam.b.front(), unfolded, side);
   return {seam.name + std::string(kSides[side]), on_side(seam.a, unfolded, side),
           on_side(seam.b, unfolded, side), seam.ease_in, seam.b_runs_back != against};
 }
@@ -57,13 +58,13 @@ Seam seam_on_side(const Seam& seam, const std::vector<std::string>& unfolded, st
 std::vector<Seam> seams_of(const Pattern& block, const std::vector<std::string>& unfolded) {
   std::vector<Seam> seams;
   for (const Seam& seam : block.seams) {
-    const Seam right = seam_on_side(seam, unfolded, 0);
+    const Seam right = seam_on_side(block, seam, unfolded, 0);
     if (right.a == seam.a && right.b == seam.b) {
       seams.push_back(seam);
       continue;
     }
     seams.push_back(right);
-    seams.push_back(seam_on_side(seam, unfolded, 1));
+    seams.push_back(seam_on_side(block, seam, unfolded, 1));
   }
   return seams;
 }
@@ -78,54 +79,70 @@ void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
 }
 
 // Where the two sides' centres differ, judge_centres() tells; the seam says by how much.
-void add_centre_front(Pattern& pattern, const Piece& front, bool unfolded) {
-  const std::string name = "centre_front";
+void add_centre_seam(Pattern& pattern, const Piece& front, bool unfolded) {
+  const std::string& name = part_of(front, BlockEdge::Centre).name;
   if (unfolded) {
-    Seam seam{name, {{"front_right", name}}, {{"front_left", name}}, 0.0, true};
+    const std::string piece(front.kind->name);
+    Seam seam{name,
+              {{piece + std::string(kRightEnding), name}},
+              {{piece + std::string(kLeftEnding), name}},
+              0.0,
+              true};
     seam.ease_in = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b);
     if (std::abs(seam.ease_in) <= kMeetsAtCentre) seam.ease_in = 0.0;
     pattern.seams.push_back(seam);
   } else if (front.cut_on == CutOn::Pair) {
-    pattern.seams.push_back({name, {{"front", name}}, {{"front", name}}, 0.0});
+    pattern.seams.push_back({name, {{front.name, name}}, {{front.name, name}}, 0.0});
   }
+}
+
+// The half that a piece of the block is fitted as; null for a piece that no correction moves.
+Opened HalfBlock::*half_of(const Piece& piece) {
+  if (is_a(piece, kBodiceFront)) return &HalfBlock::front;
+  if (is_a(piece, kBodiceBack)) return &HalfBlock::back;
+  return nullptr;
+}
+
+Problem told_unfolded(const Piece& piece) {
+  return {Severity::Note, "fit.sides", piece.name,
+          "its two sides differ: it comes as a right and a left piece, cut 1 each",
+          piece.cut_on == CutOn::Fold ? "the centre front becomes a seam; without one, join both "
+                                        "on paper along the centre front before cutting"
+                                      : ""};
 }
 
 }  // namespace
 
 Halves halves_of(const Pattern& block) {
-  return {{opened(block.piece("front")), opened(block.piece("back"))}, std::nullopt};
+  return {{opened(piece_of(block, kBodiceFront)), opened(piece_of(block, kBodiceBack))},
+          std::nullopt};
 }
 
 Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks) {
   Pattern pattern;
   std::vector<std::string> unfolded;
-  const Opened* sides[2][2] = {{&halves.right.front, &halves.left().front},
-                               {&halves.right.back, &halves.left().back}};
-  for (const auto& [right, left] : sides) {
-    const Piece& before = block.piece(right->piece.name);
-    Piece one = finished_piece(*right, before);
-    if (halves.alike()) {
-      pattern.pieces.push_back(std::move(one));
+  for (const Piece& before : block.pieces) {
+    const auto half = half_of(before);
+    if (!half) {
+      pattern.pieces.push_back(before);
       continue;
     }
-    Piece two = finished_piece(*left, before);
-    if (same_shape(one, two)) {
+    Piece one = finished_piece(halves.right.*half, before);
+    std::optional<Piece> two;
+    if (!halves.alike()) two = finished_piece(halves.left().*half, before);
+    if (!two || same_shape(one, *two)) {
       pattern.pieces.push_back(std::move(one));
       continue;
     }
     unfolded.push_back(before.name);
+    remarks.push_back(told_unfolded(before));
     pattern.pieces.push_back(one_of_two(std::move(one), 0));
-    pattern.pieces.push_back(one_of_two(std::move(two), 1));
-    remarks.push_back({Severity::Note, "fit.sides", before.name,
-                       "its two sides differ: it comes as a right and a left piece, cut 1 each",
-                       before.name == "front"
-                           ? "the centre front becomes a seam; without one, join both on paper "
-                             "along the centre front before cutting"
-                           : ""});
+    pattern.pieces.push_back(one_of_two(*std::move(two), 1));
   }
   for (Piece& piece : pattern.pieces) name_mates(piece, unfolded);
   pattern.seams = seams_of(block, unfolded);
-  add_centre_front(pattern, pattern.pieces.front(), is_unfolded(unfolded, "front"));
+  const Piece front = piece_of(pattern, kBodiceFront);
+  add_centre_seam(pattern, front, front.name != kBodiceFront.name);
   return pattern;
 }
 

@@ -1,10 +1,11 @@
 #include "limits.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/corners.hpp"
+#include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "closed_shoulder.hpp"
 #include "half_piece.hpp"
 #include "parts.hpp"
@@ -19,8 +20,7 @@ namespace {
 constexpr double kTouch = 1e-6;        // mm
 constexpr double kWidestAngle = 45.0;  // degrees; common practice, no source
 constexpr double kGrown = 0.5;         // mm: less is rounding of caps and arcs
-constexpr double kSquare = 1.0;        // degrees
-constexpr double kSmooth = 3.0;        // degrees
+constexpr double kTurned = 0.01;       // degrees: less is rounding
 constexpr double kSeamsMeet = 0.05;    // mm
 
 void require_shoulder(const Opened& before, const Opened& after) {
@@ -129,60 +129,42 @@ void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edg
 
 // --- what is judged -----------------------------------------------------------------------
 
-void judge_curve(const Opened& before, const Opened& after, BlockEdge which, int most,
-                 Problems& problems) {
-  const OpenEdge& edge = after.edges[static_cast<std::size_t>(which)];
-  const int got = inflections(edge.stretches);
-  if (got <= std::max(most, inflections(before.edges[static_cast<std::size_t>(which)].stretches)))
-    return;
-  problems.push_back({Severity::Warning, "fit.curve", after.piece.name + "." + edge.name,
-                      "the curve turns back " + std::to_string(got) + " times; at most " +
-                          std::to_string(most) + " is fair",
-                      "look at the line before cutting, and draw it again by hand if need be"});
+void judge_curves(const Opened& before, const Opened& after, Problems& problems) {
+  for (std::size_t e = 0; e < after.edges.size(); ++e) {
+    const OpenEdge& edge = after.edges[e];
+    const KindEdge* kind = kind_edge(after.piece, edge.name);
+    if (kind == nullptr || !kind->most_bends) continue;
+    const int got = inflections(edge.stretches);
+    if (got <= std::max(*kind->most_bends, inflections(before.edges[e].stretches))) continue;
+    problems.push_back({Severity::Warning, "fit.curve", after.piece.name + "." + edge.name,
+                        "the curve turns back " + std::to_string(got) + " times; at most " +
+                            std::to_string(*kind->most_bends) + " is fair",
+                        "look at the line before cutting, and draw it again by hand if need be"});
+  }
 }
 
-double corner_angle(const Opened& open, BlockEdge edge) {
-  const std::size_t e = static_cast<std::size_t>(edge), next = (e + 1) % open.edges.size();
-  return std::abs(turn_between(-end_tangent(open.edges[e].stretches.back()),
-                               start_tangent(open.edges[next].stretches.front()))
-                      .degrees());
-}
-
-void judge_angle(double was, double is, double wanted, double tolerance, const std::string& where,
-                 Problems& problems) {
-  const double off = std::abs(is - wanted);
-  if (off <= tolerance || off <= std::abs(was - wanted) + 0.01) return;
-  problems.push_back({Severity::Warning, "fit.curve", where,
-                      "the angle is " + fixed(is, 1) + " degrees, off " + fixed(wanted, 0),
-                      "true the joined edges by hand before cutting"});
+std::vector<BlockCorner> corners_of(const HalfBlock& half) {
+  Pattern pattern{{put_together(half.front), put_together(half.back)}, {}};
+  pattern.seams = seams_between(pattern.pieces);
+  return block_corners(pattern);
 }
 
 void judge_corners(const HalfBlock& block, const HalfBlock& after, Problems& problems) {
-  for (const BlockEdge edge : {BlockEdge::Neckline, BlockEdge::Centre}) {
-    const char* end = edge == BlockEdge::Neckline ? " centre at the neck" : " centre at the waist";
-    judge_angle(corner_angle(block.front, edge), corner_angle(after.front, edge), 90.0, kSquare,
-                std::string("front") + end, problems);
-    judge_angle(corner_angle(block.back, edge), corner_angle(after.back, edge), 90.0, kSquare,
-                std::string("back") + end, problems);
-  }
-  constexpr struct {
-    BlockEdge edge;
-    const char* where;
-  } joints[] = {{BlockEdge::Waist, "waist at the closed side"},
-                {BlockEdge::Side, "armhole at the closed side"},
-                {BlockEdge::Armhole, "armhole at the closed shoulder"},
-                {BlockEdge::Shoulder, "neckline at the closed shoulder"}};
-  for (const auto& joint : joints) {
-    judge_angle(corner_angle(block.front, joint.edge) + corner_angle(block.back, joint.edge),
-                corner_angle(after.front, joint.edge) + corner_angle(after.back, joint.edge), 180.0,
-                kSmooth, joint.where, problems);
+  const std::vector<BlockCorner> was = corners_of(block), is = corners_of(after);
+  for (std::size_t i = 0; i < is.size(); ++i) {
+    const double off = std::abs(is[i].off());
+    if (off <= is[i].within || off <= std::abs(was[i].off()) + kTurned) continue;
+    problems.push_back(
+        {Severity::Warning, "fit.curve", is[i].where,
+         "the angle is " + fixed(is[i].degrees, 1) + " degrees, off " + fixed(is[i].wanted, 0),
+         "true the joined edges by hand before cutting"});
   }
 }
 
 void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
   for (const OpenEdge& edge : after.edges) {
     for (const Dart& dart : edge.darts) {
-      const DartPosition* position = find_position(after.piece.name, edge.name);
+      const DartPosition* position = find_position(after.piece, edge.name);
       const auto was = find_dart(block, dart.name);
       const double before = was ? block.at(*was).intake() : 0.0;
       if (!position || dart.intake() <= position->widest_mouth ||
@@ -237,8 +219,7 @@ Problems judge_half(const HalfBlock& block, const HalfBlock& after) {
   Problems problems;
   for (const auto& [was, is] :
        {std::pair{&block.front, &after.front}, {&block.back, &after.back}}) {
-    judge_curve(*was, *is, BlockEdge::Neckline, 0, problems);
-    judge_curve(*was, *is, BlockEdge::Armhole, 1, problems);
+    judge_curves(*was, *is, problems);
     judge_darts(*was, *is, problems);
   }
   judge_corners(block, after, problems);

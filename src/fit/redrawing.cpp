@@ -1,8 +1,8 @@
 #include "blockwright/fit/redrawing.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/solve.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "refuse.hpp"
 
 #include <algorithm>
@@ -11,7 +11,7 @@
 namespace blockwright {
 namespace {
 
-constexpr std::size_t kEdges = 6;
+constexpr std::size_t kEdges = index_of(BlockEdge::Other);
 // A stroke that becomes shorter than this, in mm, has been used up.
 constexpr double kLeastStroke = 2.0;
 // An angle of no more than this is a closed dart, not a negative one.

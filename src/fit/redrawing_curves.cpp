@@ -1,5 +1,5 @@
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/redrawing.hpp"
-#include "blockwright/geometry/construct.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -8,33 +8,11 @@
 namespace blockwright {
 namespace {
 
-// The armhole bends at the across point at least this share of what it bends at the shoulder, and
-// leans for it at most this share of what the lower armhole has turned by then; the front neckline
-// keeps the corner of its end tangents this far from the centre front, of its width. As drafted.
-constexpr double kUpperEvenness = 0.35;
-constexpr double kMostLean = 0.8;
-// The same where the lower armhole is to keep its hollow. Our bound: with less, the upper armhole
-// bends back on more than one block of a hundred.
-constexpr double kHollowLean = 0.4;
-constexpr double kNeckCornerRoom = 0.30;
-// ... and this far where only its depth changes.
-constexpr double kLeastNeckRoom = 0.05;
 // Directions that differ by less are the same.
 constexpr double kSameDirection = 1e-12;
 
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
-
-double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
-
-// How far the heading leans to the centre at the across point, off straight up.
-double lean_of(Point underarm, Point across, Vec up, Point shoulder_point, Vec into_shoulder,
-               double most) {
-  const Vec upper = shoulder_point - across;
-  const double out = right_turn(up, upper), bend = right_turn(upper, into_shoulder);
-  const double lower = right_turn(across - underarm, up);
-  return std::fmin(std::fmax(kUpperEvenness * bend - out, 0.0), std::fmax(most * lower, 0.0));
-}
 
 }  // namespace
 
@@ -54,16 +32,22 @@ Angle Redrawing::armhole_turn() const {
   const Vec by = moved_by(lower->from);
   const bool only_shifted = by == moved_by(lower->to) && by == moved_by(upper->to);
   if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
-  const auto spot = find_dart(*open_, "shoulder");
-  const Angle open = spot && open_->piece.name == "front" ? open_->at(*spot).angle() : Angle();
+  const auto& darts = open_->edges[index_of(BlockEdge::Shoulder)].darts;
+  const bool turned = is_a(open_->piece, kBodiceFront) && !darts.empty();
+  const Angle open = turned ? darts.front().angle() : Angle();
   const Vec up = rotated({0.0, 1.0}, -open);
   const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
   const auto& n = nodes_;
-  const double most = hollow_kept_ ? kHollowLean : kMostLean;
+  const double most = hollow_kept_ ? kHollowLean : kMostScyeLean;
   const double was =
-      lean_of(n[lower->from].was, n[lower->to].was, up, n[upper->to].was, into, most);
-  const double is = lean_of(n[lower->from].now, n[lower->to].now, rotated(up, asked),
-                            n[upper->to].now, rotated(into, shoulder), most);
+      lean_at_across({n[lower->from].was, {}, n[lower->to].was, up, n[upper->to].was, into}, most);
+  const double is = lean_at_across({n[lower->from].now,
+                                    {},
+                                    n[lower->to].now,
+                                    rotated(up, asked),
+                                    n[upper->to].now,
+                                    rotated(into, shoulder)},
+                                   most);
   return asked + Angle::radians(is - was);
 }
 
@@ -71,15 +55,10 @@ Angle Redrawing::armhole_turn() const {
 // centre front. On the back there is always room.
 Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const {
   const Vec arriving = arriving_of(was);
-  const auto room = [&](Point start, Vec out, Point end) {
-    const auto corner = lines_meet(start, out, end, arriving);
-    return corner ? dot(end - *corner, arriving) / dot(end - start, arriving) : 1.0;
-  };
   const bool turned = distance(Point{} + wished, Point{} + leaving_of(was)) > kSameDirection;
-  const double least =
-      std::fmin(turned ? kNeckCornerRoom : kLeastNeckRoom, room(was.p0, leaving_of(was), was.p3));
-  if (room(from, wished, to) >= least) return wished;
-  return unit(to - least * dot(to - from, arriving) * arriving - from);
+  const double least = std::fmin(turned ? kNeckCornerRoom : kLeastNeckRoom,
+                                 neckline_room(was.p0, leaving_of(was), was.p3, arriving));
+  return neckline_leaving(from, wished, to, arriving, least);
 }
 
 CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {

@@ -1,6 +1,6 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/moves.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
@@ -101,14 +101,15 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
     refuse_fit("fit.negative_dart", "the back has no neck dart that could give it",
                "shorten the upper back, or lower the back neck");
   }
+  const DartPosition& position = position_on(kBodiceBack, BlockEdge::Neckline);
   Opened open = half.back;
   const double neck = length_of(open, kNeckline);
   const EdgeSpot middle = spot_at(open, static_cast<std::size_t>(BlockEdge::Neckline), 0.5 * neck);
   const Point turns = high_curve_point(open, middle.point);
-  const DartSpot spot = slit(open, middle, turns, "neck");
+  const DartSpot spot = slit(open, middle, turns, std::string(position.name));
   Dart& dart = open.at(spot);
-  dart.pressed_to = Leg::Second;
-  dart.point = turns + hold_back("back", "neck", kUsualCup) * unit(dart.legs[0] - turns);
+  dart.pressed_to = position.pressed_to;
+  dart.point = turns + hold_back(position, kUsualCup) * unit(dart.legs[0] - turns);
 
   Redrawing work(open);
   const ClosedShoulder old = closed_shoulder(work, open);

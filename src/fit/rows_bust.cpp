@@ -2,7 +2,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/fit/full_bust.hpp"
 #include "blockwright/fit/moves.hpp"
-#include "blockwright/pattern/dart_position.hpp"
 #include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
@@ -54,8 +53,8 @@ constexpr double kFromCorner = 5.0;
 void shift_side_notch(Opened& open, double by) {
   const double whole = closed_length(open, BlockEdge::Side);
   for (std::size_t i = 0; i < open.notches.size(); ++i) {
+    if (open.notches[i].edge != index_of(BlockEdge::Side)) continue;
     double& along = open.notches[i].along;
-    if (open.piece.notches[i].name != "side") continue;
     along = std::clamp(along + by, std::fmin(along, kFromCorner),
                        std::fmax(along, whole - kFromCorner));
   }

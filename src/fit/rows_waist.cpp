@@ -1,4 +1,6 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/fit/moves.hpp"
 #include "closed_shoulder.hpp"
 #include "parts.hpp"
@@ -22,8 +24,8 @@ constexpr double kMostInFrontDarts = 45.0;
 constexpr double kMostAtCentreBack = 15.0;
 // More than the side edges can take is shared: sides, back darts, front darts. Common practice, no
 // source.
-constexpr double kShareOfSides = 0.30;
-constexpr double kShareOfDarts = 0.35;
+constexpr double kShareOfSides = 2.0 * kSideShare;
+constexpr double kShareOfDarts = kFrontDartShare;
 // Less than this is not worth a seam of its own, and the side edges take it, in mm. Ours.
 constexpr double kLeftToSides = 1.0;
 // A centre front seam comes in by this share at the bust line of what it does at the waist. Common
@@ -105,7 +107,7 @@ Opened with_centre_taken_in(const Opened& open, double by) {
   const Point neck = work.at(Corner::CentreNeck), waist = work.at(Corner::CentreWaist);
   const double level = open.at(shoulder_dart(open)).apex.y;
   Opened result = work.finished();
-  const bool front = open.piece.name == "front";
+  const bool front = is_a(open.piece, kBodiceFront);
   const double in = waist.x - neck.x;
   const auto bust =
       front ? std::optional(Point{neck.x + kCentreFrontAtBust * in, level}) : std::nullopt;

@@ -4,5 +4,5 @@ add_layer(job
           block_pass.cpp new_tape.cpp explained.cpp drawings.cpp fit_report.cpp compare_report.cpp report_text.cpp report_json.cpp problems_as_json.cpp notes.cpp
           schemas.cpp problem_guide.cpp steps_text.cpp
           batch_line.cpp batch_summary.cpp batch_work.cpp done_record.cpp output_stem.cpp shard.cpp work_in_order.cpp
-  USES base text geometry measure pattern draft dart fit style check layout write files
+  USES base text geometry measure pattern block draft dart fit style check layout write files
   LINKS fmt::fmt nlohmann_json::nlohmann_json Threads::Threads PkgConfig::XXHASH)

@@ -1,6 +1,7 @@
 #include "new_tape.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/catalogue.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "notes.hpp"
@@ -75,20 +76,9 @@ std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbe
 /// A whole length of a block by the name that an effect gives it; nothing for those that are not
 /// edges or whole edges.
 std::optional<double> length_named(const Pattern& pattern, const std::string& name) {
-  if (name == "neckline" || name == "armhole") {
-    const double whole = name == "neckline" ? 2.0 : 1.0;
-    double sum = 0.0;
-    for (const char* piece : {"front", "back"}) {
-      sum += sewn_length(pattern.piece(piece), pattern.piece(piece).edge(name));
-    }
-    return whole * sum;
-  }
-  if (name == "waist") {
-    double sum = 0.0;
-    for (const char* piece : {"front", "back"}) {
-      sum += sewn_length(pattern.piece(piece), pattern.piece(piece).edge("waist"));
-    }
-    return 2.0 * sum;
+  if (const KindEdge* edge = kind_edge(piece_of(pattern, kBodiceFront), name)) {
+    const double whole = edge->part == BlockEdge::Armhole ? 1.0 : 2.0;
+    return whole * half_length(pattern, edge->part);
   }
   for (const NamedLength& length : measured_edges(pattern)) {
     if (length.name == name) return length.mm;
@@ -98,7 +88,7 @@ std::optional<double> length_named(const Pattern& pattern, const std::string& na
 
 bool has_both_halves(const Pattern& pattern) {
   return std::all_of(pattern.pieces.begin(), pattern.pieces.end(),
-                     [](const Piece& p) { return p.name == "front" || p.name == "back"; });
+                     [](const Piece& p) { return p.kind != nullptr && p.name == p.kind->name; });
 }
 
 /// The length that the correction moved most and that can be measured on any block.

@@ -1,5 +1,6 @@
 #include "dress.hpp"
 
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
 #include "marks.hpp"
@@ -26,7 +27,6 @@ constexpr double kBustPointRing = 3.0;
 constexpr double kArrowHead = 6.0;
 // Smaller moves of a point are not told, in mm.
 constexpr double kToldMove = 2.0;
-constexpr const char* kBustPoint = "bust_point";
 
 Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
   std::vector<Path> edges;
@@ -109,21 +109,15 @@ void draw_hole(const std::string& name, Point at, double radius, Drawing& drawin
   drawing.closed(SheetLayer::Marks, LineRole::Hole, name, circle(at, radius));
 }
 
-const Landmark* bust_point_of(const Piece& piece) {
-  const auto it = std::find_if(piece.landmarks.begin(), piece.landmarks.end(),
-                               [](const Landmark& l) { return l.name == kBustPoint; });
-  return it == piece.landmarks.end() ? nullptr : &*it;
-}
-
 void draw_toile_marks(const Piece& piece, Drawing& drawing) {
   for (const Dart& dart : piece.darts) {
     draw_cross(dart.name, dart.point, kDartPointCross, drawing);
     draw_hole(dart.name, dart.point + kDrillShort * unit(dart.cap - dart.point), kDrillRadius,
               drawing);
   }
-  if (const Landmark* bust = bust_point_of(piece)) {
-    draw_cross(bust->name, bust->at, kBustPointCross, drawing);
-    draw_hole(bust->name, bust->at, kBustPointRing, drawing);
+  if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
+    draw_cross(marked->name, marked->at, kBustPointCross, drawing);
+    draw_hole(marked->name, marked->at, kBustPointRing, drawing);
   }
   for (const BalanceLine& line : piece.balance_lines) {
     drawing.line(SheetLayer::Marks, LineRole::BalanceLine, line.name, line.path);
@@ -136,7 +130,9 @@ void draw_card_holes(const Piece& piece, Drawing& drawing) {
     draw_cross(name, at, kHoleCross, drawing);
   };
   for (const Dart& dart : piece.darts) punch(dart.name, dart.point);
-  if (const Landmark* bust = bust_point_of(piece)) punch(bust->name, bust->at);
+  if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
+    punch(marked->name, marked->at);
+  }
 }
 
 void draw_previous(const PreviousPiece& previous, Drawing& drawing) {

@@ -1,3 +1,4 @@
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/pattern/sides.hpp"
 #include "drawing.hpp"
@@ -37,17 +38,12 @@ std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersi
 
 std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
   if (alignment == Alignment::Bust) {
-    for (const BalanceLine& line : piece.balance_lines) {
-      if (line.name == "bust_line") return line.path.start().y;
-    }
-    return std::nullopt;
+    const BalanceLine* line = find_line(piece, LineUse::Bust);
+    return line == nullptr ? std::nullopt : std::optional(line->path.start().y);
   }
-  for (const Landmark& landmark : piece.landmarks) {
-    const bool neck = landmark.name == "front_neck_point" || landmark.name == "nape";
-    const bool wanted = alignment == Alignment::Neck ? neck : landmark.name == "centre_waist";
-    if (wanted) return landmark.at.y;
-  }
-  return std::nullopt;
+  const Landmark* point = find_landmark(
+      piece, alignment == Alignment::Neck ? PointUse::CentreNeck : PointUse::CentreWaist);
+  return point == nullptr ? std::nullopt : std::optional(point->at.y);
 }
 
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.

@@ -4,5 +4,5 @@ add_layer(layout
           marks.cpp drawing.cpp text_placer.cpp words.cpp notch_marks.cpp piece_texts.cpp dress.cpp
           lay_out.cpp ink.cpp tiling.cpp text_flow.cpp test_squares.cpp tile_page.cpp miniature.cpp
           notes_text.cpp map_page.cpp print_plan.cpp one_page.cpp
-  USES base text geometry pattern
+  USES base text geometry pattern block
   LINKS PkgConfig::POLYCLIPPING)

@@ -1,5 +1,6 @@
 #include "piece_texts.hpp"
 
+#include "blockwright/block/kinds.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
@@ -127,10 +128,9 @@ void set_fullness_texts(const Piece& piece, bool inches, TextPlacer& placer) {
   }
 }
 
-void set_bust_point_text(const Piece& piece, TextPlacer& placer) {
-  for (const Landmark& landmark : piece.landmarks) {
-    if (landmark.name != "bust_point") continue;
-    placer.block({{plain_name(landmark.name), kAlongLine}}, landmark.at, 1.0);
+void set_marked_point_text(const Piece& piece, TextPlacer& placer) {
+  if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
+    placer.block({{plain_name(marked->name), kAlongLine}}, marked->at, 1.0);
   }
 }
 
@@ -153,7 +153,7 @@ void set_piece_texts(const Piece& piece, const PrintOptions& options, const Shee
     placer.block({{length_text(distance(point.was, point.is), notes.inches), kAlongLine}}, point.is,
                  1.0);
   }
-  if (options.cut != CutStyle::Net) set_bust_point_text(piece, placer);
+  if (options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
   set_label(piece, options, notes, placer, label_wish(piece));
 }
 

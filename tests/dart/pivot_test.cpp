@@ -1,6 +1,7 @@
 #include "blockwright/dart/pivot.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
@@ -117,9 +118,8 @@ void check_legs(const Piece& piece) {
 // A move that someone might ask for, sound or not.
 PivotMove random_move(const Pattern& pattern, std::mt19937& random) {
   const Piece& piece = pattern.pieces[random() % 2];
-  const auto& positions = dart_positions();
-  const DartPosition* to = nullptr;
-  while (to == nullptr || to->piece != piece.name) to = &positions[random() % positions.size()];
+  const auto& positions = piece.kind->dart_positions;
+  const DartPosition* to = &positions[random() % positions.size()];
   PivotMove move;
   move.dart = piece.name + "." + piece.darts[random() % piece.darts.size()].name;
   move.to = piece.name + "." + std::string(to->name);

@@ -33,13 +33,14 @@ double turn_across(const Piece& piece, const Dart& dart) {
 
 std::vector<Pattern> with_darts_everywhere(const Pattern& block) {
   std::vector<Pattern> patterns = {block};
-  for (const DartPosition& position : dart_positions()) {
-    const std::string piece(position.piece);
-    const PivotMove move{piece + ".shoulder", piece + "." + std::string(position.name), 0.7,
-                         std::nullopt, std::nullopt};
-    try {
-      patterns.push_back(pivot(block, move).pattern);
-    } catch (const InputError&) {  // such as the place where it is
+  for (const Piece& piece : block.pieces) {
+    for (const DartPosition& position : piece.kind->dart_positions) {
+      const PivotMove move{piece.name + ".shoulder", piece.name + "." + std::string(position.name),
+                           0.7, std::nullopt, std::nullopt};
+      try {
+        patterns.push_back(pivot(block, move).pattern);
+      } catch (const InputError&) {  // such as the place where it is
+      }
     }
   }
   return patterns;

@@ -1,4 +1,5 @@
 // Worked numbers of the trade, moved by the program on a piece drawn for them.
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "support/each.hpp"
@@ -31,6 +32,7 @@ Pattern straight_front(double leg, double mouth, double under_bust) {
   const Point neck{0.0, side_neck.y - 60.0}, underarm{250.0, under_bust + 40.0};
   Piece piece;
   piece.name = "front";
+  piece.kind = &kBodiceFront;
   piece.edges = {
       {"waist", EdgeRole::Hem, Path::through({{0.0, 0.0}, {250.0, 0.0}})},
       {"side", EdgeRole::Seam, Path::through({{250.0, 0.0}, underarm})},

@@ -16,7 +16,8 @@ namespace {
 
 constexpr int kPeople = 2000;
 constexpr unsigned kSeed = 19880;
-// Sets so contradictory that no armhole closes; DESIGN allows half a percent.
+// Sets so contradictory that no armhole closes: 3 in 1,000 of the survey's own women
+// (docs/method.md, "How often, on real women"); half a percent is our limit.
 constexpr int kMostRefused = kPeople / 200;
 
 const std::vector<CheckedBlock>& crowd() {

@@ -3,6 +3,7 @@
 // after trueing, and their seams and notches meet.
 #include "blocks.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
@@ -56,8 +57,13 @@ std::string some_place(Bytes& bytes, const Pattern& pattern) {
     const std::string edge = some_edge(bytes, pattern);  // first: compilers differ in their order
     return edge + somewhere(bytes);
   }
-  const DartPosition& position = bytes.one_of(dart_positions());
-  return std::string(position.piece) + "." + std::string(position.name) + somewhere(bytes);
+  const auto& front = kBodiceFront.dart_positions;
+  const auto& back = kBodiceBack.dart_positions;
+  const std::size_t place = bytes.below(front.size() + back.size());
+  const bool on_front = place < front.size();
+  const DartPosition& position = on_front ? front[place] : back[place - front.size()];
+  return std::string(on_front ? kBodiceFront.name : kBodiceBack.name) + "." +
+         std::string(position.name) + somewhere(bytes);
 }
 
 std::string some_end(Bytes& bytes, const Pattern& pattern) {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/pattern/piece.hpp"
+#include "blockwright/block/kinds.hpp"
 
 namespace blockwright_tests {
 
@@ -12,6 +12,7 @@ inline Piece dart_over_slit(double slit) {
   const double low = 50.0 - slit;
   Piece piece;
   piece.name = "front";
+  piece.kind = &kBodiceFront;
   piece.edges = {
       {"lower", EdgeRole::Hem,
        Path::through({{0, low}, {0, 0}, {200, 0}, {200, 200}, {0, 200}, {0, 50}})},

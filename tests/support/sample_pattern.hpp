@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/pattern/pattern.hpp"
@@ -48,6 +49,7 @@ inline Path sample_armhole(Point underarm, Point pitch, Point shoulder_point, Ve
 inline Piece sample_front() {
   Piece piece;
   piece.name = "front";
+  piece.kind = &kBodiceFront;
   const Point bust = {92.0, 150.0}, side_neck = {66.0, 400.0}, front_neck = {0.0, 318.0};
   const Point underarm = {262.0, 196.0}, side_waist = {238.0, 8.0};
   const Vec down = direction(Angle::degrees(-21.0));
@@ -96,6 +98,7 @@ inline Piece sample_front() {
 inline Piece sample_back() {
   Piece piece;
   piece.name = "back";
+  piece.kind = &kBodiceBack;
   const Point blade = {112.0, 330.0}, side_neck = {72.0, 430.0}, nape = {0.0, 409.0};
   const Point underarm = {236.0, 204.0}, side_waist = {212.0, 8.0};
   const Vec down = direction(Angle::degrees(-19.0));

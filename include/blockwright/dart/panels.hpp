@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/base/problem.hpp"
-#include "blockwright/pattern/dart_position.hpp"
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <string>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/block/dart_position.hpp"
 #include "blockwright/fit/redrawing.hpp"
 
 namespace blockwright {
@@ -46,9 +47,6 @@ void set_mouth(Redrawing& work, const Opened& open, DartSpot dart, double mouth)
 /// the outer part of the shoulder turns as the new legs ask for, so that, closed, it keeps its
 /// line.
 void point_dart(Redrawing& work, const Opened& open, DartSpot dart, Point apex);
-
-/// Narrower than this no dart is left, in mm. Common practice, no source.
-inline constexpr double kLeastMouth = 0.5;
 
 /// F: inserts a strip of `by` mm (folds one out where negative) along a level line between underarm
 /// and waist that crosses the waist darts: what lies above it moves up by exactly `by`, what lies

@@ -1,25 +1,15 @@
 #pragma once
 
+#include "blockwright/block/armhole.hpp"
+#include "blockwright/block/neckline.hpp"
+#include "blockwright/block/parts.hpp"
+#include "blockwright/block/reshape.hpp"
 #include "blockwright/dart/opened.hpp"
 
 #include <optional>
 #include <vector>
 
 namespace blockwright {
-
-/// The corners of a drafted half piece, and its edges; each edge starts at the corner above it in
-/// the list, in the order of the outline.
-enum class Corner : std::size_t {
-  CentreWaist,
-  SideWaist,
-  Underarm,
-  ShoulderPoint,
-  SideNeck,
-  CentreNeck,
-};
-enum class BlockEdge : std::size_t { Waist, Side, Armhole, Shoulder, Neckline, Centre };
-/// Where the edge stands in Opened::edges.
-constexpr std::size_t index_of(BlockEdge edge) { return static_cast<std::size_t>(edge); }
 
 /// A stroke of a piece: which edge, which stretch of it between darts, which stroke of that.
 struct StrokeSpot {
@@ -32,27 +22,6 @@ struct StrokeSpot {
 inline constexpr StrokeSpot kLowerArmhole{BlockEdge::Armhole, 0, 0};
 inline constexpr StrokeSpot kUpperArmhole{BlockEdge::Armhole, 0, 1};
 inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
-
-/// The cubic between new ends with new end directions: each handle goes with its end and keeps its
-/// length. There and back gives the old curve again but for rounding, here and in the three below.
-/// A mere shift or turn shifts or turns.
-CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving);
-/// The same for a neckline: its handles keep their share of the way to the corner where the end
-/// tangents meet, so that it goes on bending one way.
-CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
-                             Vec arriving);
-/// The same for an armhole below the across point: its handles rather keep their length, but never
-/// reach beyond that corner.
-CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving);
-/// The same for an armhole above the across point: a fair curve whose upper handle stops short of
-/// where the end tangents meet, so that it bends one way wherever it can, as it is drafted.
-CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving);
-
-/// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a
-/// third longer and at most a quarter shorter, and the length is met as nearly as that allows.
-CubicCurve with_length(const CubicCurve& curve, double length);
 
 /// A half piece in the course of being redrawn: points are moved first; then `finished()` draws
 /// every stroke anew between its ends.

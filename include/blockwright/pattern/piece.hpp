@@ -9,6 +9,8 @@
 
 namespace blockwright {
 
+struct PieceKind;  // what a front or a back is: block/kinds.hpp
+
 /// What an edge of a piece is for.
 enum class EdgeRole {
   Seam,     ///< joined to another edge
@@ -123,6 +125,8 @@ struct Piece {
   Segment grainline;
   CutOn cut_on = CutOn::Fold;
   std::vector<Fullness> fullness = {};
+  /// What kind of piece it is, or was cut from; null if of none. Lives as long as the program.
+  const PieceKind* kind = nullptr;
 
   /// Throws std::logic_error if there is no such edge, dart or landmark.
   [[nodiscard]] const Edge& edge(std::string_view edge_name) const;

@@ -1,9 +1,11 @@
-#include "blockwright/fit/redrawing.hpp"
+#include "blockwright/block/reshape.hpp"
+
+#include "bent_one_way.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 
-#include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -12,10 +14,6 @@ namespace {
 // one way.
 constexpr double kLeastFullness = 0.01;
 constexpr double kMostFullness = 0.999;
-// As the way to the corner grows shorter, a neckline's handles keep their share of it; those of a
-// lower armhole rather keep their length, as far as it still bends one way (see share_for()).
-constexpr double kNecklineFollows = 0.0;
-constexpr double kArmholeFollows = 2.0;
 // Bounds of with_length().
 constexpr double kLeastHandles = 0.75;
 constexpr double kMostHandles = 1.33;
@@ -36,10 +34,6 @@ bool is_fullness(double share) { return share >= kLeastFullness && share <= kMos
 CubicCurve with_handles(Point from, Vec out, Point to, Vec in) {
   return {from, from + out, to - in, to};
 }
-
-}  // namespace
-
-namespace {
 
 CubicCurve with_kept_handles(const CubicCurve& old, Point from, Vec out, Point to, Vec in) {
   return with_handles(from, distance(old.p0, old.p1) * out, to, distance(old.p2, old.p3) * in);
@@ -63,60 +57,22 @@ double share_for(double share, double shorter, double power) {
   return odds / (1.0 + odds);
 }
 
+}  // namespace
+
 CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Vec in,
-                        double power) {
+                        double follows) {
   const auto full = fullness_of(old);
   const auto was = ways_to_corner(old.p0, unit(old.p1 - old.p0), old.p3, unit(old.p3 - old.p2));
   const auto is = ways_to_corner(from, out, to, in);
   if (!full || !is || is->from <= 0.0 || is->to <= 0.0) {
     return with_kept_handles(old, from, out, to, in);
   }
-  return with_handles(from, share_for(full->from, was->from / is->from, power) * is->from * out, to,
-                      share_for(full->to, was->to / is->to, power) * is->to * in);
+  return with_handles(from, share_for(full->from, was->from / is->from, follows) * is->from * out,
+                      to, share_for(full->to, was->to / is->to, follows) * is->to * in);
 }
-
-}  // namespace
 
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving) {
   return with_kept_handles(old, from, unit(leaving), to, unit(arriving));
-}
-
-CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
-                             Vec arriving) {
-  return bent_one_way(old, from, unit(leaving), to, unit(arriving), kNecklineFollows);
-}
-
-CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving) {
-  return bent_one_way(old, from, unit(leaving), to, unit(arriving), kArmholeFollows);
-}
-
-namespace {
-
-// Shortest upper handle of an upper armhole, of its chord. As drafted.
-constexpr double kLeastHandle = 0.12;
-
-CubicCurve fair_upper_armhole(Point from, Vec leaving, Point to, Vec arriving) {
-  CubicCurve curve = fair_curve(from, leaving, to, arriving);
-  const Vec chord = to - from;
-  const double out = -turn_between(leaving, chord).radians();
-  const double bend = -turn_between(chord, arriving).radians();
-  if (bend <= 0.0) return curve;
-  const double corner = out > 0.0 ? std::sin(out) / std::sin(out + bend) : 0.0;
-  const double reach = std::max(kLeastHandle, corner) * norm(chord);
-  curve.p2 = curve.p3 - std::min(distance(curve.p2, curve.p3), reach) * unit(arriving);
-  return curve;
-}
-
-}  // namespace
-
-CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving) {
-  const CubicCurve was = fair_upper_armhole(old.p0, old.p1 - old.p0, old.p3, old.p3 - old.p2);
-  const CubicCurve is = fair_upper_armhole(from, leaving, to, arriving);
-  const double first = distance(old.p0, old.p1) / distance(was.p0, was.p1);
-  const double last = distance(old.p2, old.p3) / distance(was.p2, was.p3);
-  return with_handles(from, first * (is.p1 - is.p0), to, last * (is.p3 - is.p2));
 }
 
 CubicCurve with_length(const CubicCurve& curve, double wanted) {
