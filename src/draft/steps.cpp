@@ -2,6 +2,9 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/block/neckline.hpp"
+#include "blockwright/block/shoulder.hpp"
+#include "rules.hpp"
 
 #include <cmath>
 
@@ -24,9 +27,22 @@ class Teller {
 
 std::string degrees(Angle angle) { return fixed(angle.degrees(), 1) + " degrees"; }
 
-std::string shoulder_closer(bool slant, const char* slant_key) {
-  return slant ? std::string("shoulder_length and ") + slant_key
-               : "shoulder_length and shoulder_slope";
+/// "0.3" of a share that the draft has by rule.
+std::string share(double of_one) { return trimmed(of_one, 2); }
+
+/// `more` is how the piece slopes against the one slope that was taken.
+std::string shoulder_closer(bool slant, const char* slant_key, const char* more) {
+  if (slant) return std::string("shoulder_length and ") + slant_key;
+  return "shoulder_length and shoulder_slope; rule: " +
+         trimmed(rules::kFrontSlopesMore.degrees(), 1) + " degrees " + more;
+}
+
+std::string across_level_rule() {
+  return "rule: " + share(rules::kAcrossLevel) + " of the scye depth above the armpit";
+}
+
+std::string shoulder_dart_rule() {
+  return "rule: " + share(kShoulderDartPlace) + " of the shoulder";
 }
 
 Point middle_of(const Curve& curve) { return point_at(curve, 0.5); }
@@ -36,7 +52,9 @@ void tell_neckline(Teller& front, const CubicCurve& curve, double neck) {
              "draw the neckline from the side neck point to the centre, square to the shoulder at "
              "the top and to the centre line at the foot, through this point; it is {0} long and "
              "front and back together must measure {1}",
-             {length(curve), neck}, "neck_base_girth");
+             {length(curve), neck},
+             "neck_base_girth; rule: handles of " + share(kNecklineFullness) +
+                 " of the way to the corner");
 }
 
 void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n) {
@@ -49,9 +67,9 @@ void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n)
   front.tell(
       "bust point", n.bust_point,
       "rule a line {0} from the centre front and parallel to it; go {1} up it from the level "
-      "of the waist, and rule the level bust line through the point",
-      {n.bust_point.x, n.bust_point.y},
-      "bust_point_width; side_neck_to_waist less side_neck_to_bust_point");
+      "of the waist, which dips {2} below it there, and rule the level bust line through the point",
+      {n.bust_point.x, n.bust_point.y, kFrontWaistDip},
+      "bust_point_width; side_neck_to_waist less side_neck_to_bust_point; rule: the dip");
   front.tell("side neck point", n.front_side_neck,
              "rule a line {0} from the centre front; set the compass to {1}, stand it on the bust "
              "point and cross the line above",
@@ -62,7 +80,7 @@ void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n)
       "outside; the shoulder slopes " +
           degrees(n.front_slope),
       {t.shoulder, norm(n.front_shoulder_point - Point{})},
-      shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant"));
+      shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant", "more in front"));
   tell_neckline(front, n.front_neckline, t.neck);
 }
 
@@ -70,10 +88,11 @@ void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, cons
   const Dart& dart = dart_on(piece, BlockEdge::Shoulder);
   front.tell("across-front point, dart closed", s.across_front_closed,
              "go {0} up from the waist and {1} out from the centre front",
-             {s.across_front_closed.y, s.across_front_closed.x}, "across_front");
+             {s.across_front_closed.y, s.across_front_closed.x},
+             "across_front; " + across_level_rule());
   front.tell("shoulder dart, inner leg", dart.legs[1],
              "mark the middle of the shoulder and rule the leg to the bust point: {0}",
-             {dart.leg()}, "rule of the draft");
+             {dart.leg()}, shoulder_dart_rule());
   front.tell("shoulder dart, outer leg", dart.legs[0],
              "open the dart by " + degrees(dart.angle()) +
                  ": compass {0} about the bust point, {1} from the inner leg's end",
@@ -92,7 +111,7 @@ void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, cons
       "the dart");
 }
 
-void tell_waist_darts(Teller& teller, const WaistEdge& waist, const char* closed_by) {
+void tell_waist_darts(Teller& teller, const WaistEdge& waist, const std::string& rule) {
   for (const WaistDart& dart : waist.darts) {
     teller.tell(
         "waist dart", dart.apex,
@@ -100,12 +119,12 @@ void tell_waist_darts(Teller& teller, const WaistEdge& waist, const char* closed
         "it and are {1} long; the dart takes " +
             degrees(dart.angle),
         {0.5 * distance(dart.inner_leg, dart.outer_leg), distance(dart.apex, dart.inner_leg)},
-        closed_by);
+        "waist_girth and bust_girth; rule: " + rule);
   }
 }
 
-void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double bust_level,
-               Point underarm, double drop) {
+void tell_side(Teller& teller, const WaistEdge& waist, Point bust_line_end,
+               const std::string& bust_closer, Point underarm, double drop) {
   const std::string height = waist.side_waist.y < 0.0 ? "{1} below" : "{1} above";
   teller.tell(
       "side waist point", waist.side_waist,
@@ -113,9 +132,8 @@ void tell_side(Teller& teller, const WaistEdge& waist, double bust_width, double
           " the level of the waist; curve the waist to it, square to the centre, to each dart leg "
           "and to the side seam",
       {waist.side_waist.x, std::abs(waist.side_waist.y)}, "waist_girth");
-  teller.tell("side of the bust line", {bust_width, bust_level},
-              "go {0} out from the centre on the bust line", {bust_width},
-              "bust_girth and the front's share of it");
+  teller.tell("side of the bust line", bust_line_end, "go {0} out from the centre on the bust line",
+              {bust_line_end.x}, bust_closer);
   teller.tell("underarm point", underarm,
               "rule the side seam from the side waist point through the side of the bust line, {0} "
               "long: the side length less an underarm drop of {1}",
@@ -128,7 +146,8 @@ void tell_dart_points(Teller& teller, const Piece& piece) {
         "point of the " + dart.edge + " dart", dart.point,
         "end the stitching here, {0} short of the apex; fold the dart towards the centre and "
         "cut its edge through, so that its cap stands {1} from the apex",
-        {distance(dart.apex, dart.point), distance(dart.apex, dart.cap)}, "rule of the draft");
+        {distance(dart.apex, dart.point), distance(dart.apex, dart.cap)},
+        "rule: the hold-back of a " + dart.edge + " dart for this cup");
   }
 }
 
@@ -137,7 +156,9 @@ void tell_notches(Teller& teller, const Piece& piece) {
     teller.tell(notch.edge + " notch", point_at_length(piece.edge(notch.edge).path, notch.along),
                 std::string(notch.count == 2 ? "two notches" : "a notch") +
                     " across the edge, {0} along it from its lower end",
-                {notch.along}, "rule of the draft");
+                {notch.along},
+                is_part(piece, notch.edge, BlockEdge::Side) ? "rule: at the bust line"
+                                                            : "rule: at the across point");
   }
 }
 
@@ -149,7 +170,17 @@ void tell_armhole(Teller& teller, const Path& armhole) {
               {length(armhole)}, "armscye_girth");
 }
 
+std::string back_dart_places(const WaistEdge& waist) {
+  const bool one = waist.darts.size() < 2;
+  return "at " +
+         (one ? share(rules::kOneBackDart)
+              : share(rules::kFirstBackDart) + " and " + share(rules::kSecondBackDart)) +
+         " of the width";
+}
+
 void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
+  const std::string closer =
+      shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant", "less at the back");
   back.tell(
       "centre waist", {},
       "draw a long upright line, the centre back; mark the centre waist on it and rule a level "
@@ -157,27 +188,29 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
       {}, "the start");
   back.tell("nape", n.nape, "go {0} up the centre back", {t.back_length}, "back_waist_length");
   back.tell("side neck point", n.back_side_neck, "go {0} out from the nape and {1} up",
-            {n.neck_width, n.back_side_neck.y - n.nape.y}, "neck_base_girth");
+            {n.neck_width, n.back_side_neck.y - n.nape.y},
+            "neck_base_girth; rule: rise of " + share(kBackNeckRise) + " of the width");
   tell_neckline(back, n.back_neckline, t.neck);
   back.tell("across-back point", {t.across_back, n.across_back_level},
             "go {0} down from the nape, square out {1}",
-            {n.nape.y - n.across_back_level, t.across_back}, "scye_depth; across_back");
+            {n.nape.y - n.across_back_level, t.across_back},
+            "scye_depth; across_back; " + across_level_rule());
   back.tell("blade point", n.blade_point,
             "half way along the across-back line: {0} from the centre", {n.blade_point.x},
-            "rule of the draft");
+            "rule: " + share(kBladePlace) + " of the half across back");
   back.tell("shoulder dart, inner leg", n.dart_inner_leg,
             "half the shoulder, {0}, from the side neck point, sloping " + degrees(n.back_slope),
-            {0.5 * t.shoulder}, shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+            {kShoulderDartPlace * t.shoulder}, closer + "; " + shoulder_dart_rule());
   back.tell(
       "shoulder dart, outer leg", n.dart_outer_leg,
       "{0} from the blade point, {1} from the inner leg's end",
       {distance(n.dart_outer_leg, n.blade_point), distance(n.dart_inner_leg, n.dart_outer_leg)},
-      "rule of the draft");
+      "rule: a back shoulder dart of that width");
   back.tell(
       "shoulder point", n.back_shoulder_point,
       "compass {0} about the outer leg's end, compass {1} about the centre waist",
       {distance(n.back_shoulder_point, n.dart_outer_leg), norm(n.back_shoulder_point - Point{})},
-      shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant"));
+      closer);
 }
 
 }  // namespace
@@ -188,17 +221,22 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const 
   Teller on_front(log, front.name);
   tell_front_upper(on_front, t, n);
   tell_bust_dart(on_front, n, s, front);
-  tell_waist_darts(on_front, s.waists.front, "waist_girth and bust_girth");
-  tell_side(on_front, s.waists.front, s.waists.suppression.front_bust, n.bust_point.y,
+  tell_waist_darts(on_front, s.waists.front,
+                   share(kFrontDartShare) + " of what is taken out, under the bust point");
+  tell_side(on_front, s.waists.front, {s.waists.suppression.front_bust, n.bust_point.y},
+            t.front_bust ? "front_bust_width"
+                         : "bust_girth; rule: a quarter of it, more by " +
+                               share(rules::kFrontSharePerCup) + " of the cup",
             s.front_underarm, s.drop);
   tell_armhole(on_front, s.front_armhole);
   tell_dart_points(on_front, front);
   tell_notches(on_front, front);
   Teller on_back(log, back.name);
   tell_back_upper(on_back, t, n);
-  tell_waist_darts(on_back, s.waists.back, "waist_girth and bust_girth");
-  tell_side(on_back, s.waists.back, s.waists.suppression.back_bust,
-            s.waists.back.side_waist.y + s.waists.bust_line, s.back_underarm, s.drop);
+  tell_waist_darts(on_back, s.waists.back, back_dart_places(s.waists.back));
+  tell_side(on_back, s.waists.back,
+            {s.waists.suppression.back_bust, s.waists.back.side_waist.y + s.waists.bust_line},
+            "bust_girth less the front", s.back_underarm, s.drop);
   tell_armhole(on_back, s.back_armhole);
   tell_dart_points(on_back, back);
   tell_notches(on_back, back);

@@ -61,3 +61,28 @@ TEST_CASE("With compass and ruler the steps arrive at the same points") {
     }
   }
 }
+
+// The numbers are those of docs/method.md.
+TEST_CASE("A step whose number comes from a rule names the rule beside the measurement") {
+  const CheckedBlock checked = checked_block(bust_only(900.0));
+  const auto closer = [&](const std::string& piece, const std::string& point) {
+    for (const DraftStep& step : checked.block.log) {
+      if (step.piece == piece && step.point == point) return step.closed_by;
+    }
+    return std::string();
+  };
+  CHECK(closer("back", "side neck point") == "neck_base_girth; rule: rise of 0.3 of the width");
+  CHECK(closer("back", "blade point") == "rule: 0.5 of the half across back");
+  CHECK(closer("front", "across-front point, dart closed") ==
+        "across_front; rule: 0.4 of the scye depth above the armpit");
+  CHECK(closer("front", "waist dart") ==
+        "waist_girth and bust_girth; rule: 0.35 of what is taken out, under the bust point");
+  CHECK(closer("front", "side notch") == "rule: at the bust line");
+}
+
+TEST_CASE("No step says merely that there is a rule") {
+  for (const DraftStep& step : checked_block(survey_people(1, 3).front()).block.log) {
+    INFO(step.piece << " " << step.point);
+    CHECK(step.closed_by.find("rule of the draft") == std::string::npos);
+  }
+}

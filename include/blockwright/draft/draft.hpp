@@ -19,7 +19,7 @@ struct DraftStep {
   /// that they can be told in the person's unit.
   std::string rule;
   std::vector<double> lengths;  ///< mm
-  std::string closed_by;        ///< the measurement or the rule of the draft that fixes it
+  std::string closed_by;  ///< what fixes it: the measurements, and "rule: ..." for the draft's own
 };
 
 /// Every named point in the order of drawing.
