@@ -2,7 +2,7 @@
 # the layers that calculate are optimised, and only a little (src/CMakeLists.txt): that takes the least
 # time together. The program takes part in tests/determinism.sh.
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
-set(BLOCKWRIGHT_EXAMPLES OFF CACHE BOOL "")
+set(BLOCKWRIGHT_PICTURES OFF CACHE BOOL "")
 set(CMAKE_VERIFY_INTERFACE_HEADER_SETS OFF CACHE BOOL "")
 include(${CMAKE_CURRENT_LIST_DIR}/dev.cmake)
 set(BLOCKWRIGHT_SANITIZE ON CACHE BOOL "")

@@ -1,7 +1,7 @@
 # Draws the pictures of docs/pictures again from the demo people.
 #
 #   cmake -D ROOT=<checkout> -D WORK=<scratch folder> -D BLOCKWRIGHT=<program> -D PICTURES=<program>
-#         -D DART_PICTURES=<program> -D FIT_PICTURES=<program> [-D UPDATE=ON] -P examples/pictures.cmake
+#         -D DART_PICTURES=<program> -D FIT_PICTURES=<program> [-D UPDATE=ON] -P tests/pictures/pictures.cmake
 #
 # Fails if one differs from what is published, or with UPDATE=ON puts the new ones in its place.
 cmake_minimum_required(VERSION 3.25)
