@@ -17,16 +17,6 @@ constexpr double kBodiceWaist = 52.0;  // over the cell's lower end
 constexpr double kCaption = 16.0;
 constexpr double kLens = 0.06;  // half width of a loose fold, of its length
 
-// Half a front as it is seen on the body, from the waist at the centre to the neck: no person's.
-Path half_bodice() {
-  Path path({Segment{{0, 0}, {44, 4}}});
-  path.add(Segment{{44, 4}, {56, 70}});
-  path.add(CubicCurve{{56, 70}, {42, 74}, {43, 98}, {50, 116}});
-  path.add(Segment{{50, 116}, {22, 127}});
-  path.add(CubicCurve{{22, 127}, {20, 108}, {10, 101}, {0, 101}});
-  return path;
-}
-
 // One cell: bodice and caption.
 class Cell {
  public:
@@ -113,6 +103,15 @@ void slanting(const Cell& cell) {
 }
 
 }  // namespace
+
+Path half_bodice() {
+  Path path({Segment{{0, 0}, {44, 4}}});
+  path.add(Segment{{44, 4}, {56, 70}});
+  path.add(CubicCurve{{56, 70}, {42, 74}, {43, 98}, {50, 116}});
+  path.add(Segment{{50, 116}, {22, 127}});
+  path.add(CubicCurve{{22, 127}, {20, 108}, {10, 101}, {0, 101}});
+  return path;
+}
 
 void draw_folds(Diagram& d) {
   const std::vector<std::function<void(const Cell&)>> cells = {

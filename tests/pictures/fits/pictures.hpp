@@ -68,6 +68,9 @@ void draw_fit(Diagram& d, const FitPicture& picture, const blockwright::Pattern&
 /// An arrow, in the diagram's units.
 void draw_arrow(Diagram& d, blockwright::Point from, blockwright::Point to);
 
+/// Half a front as it is seen on the body, from the waist at the centre to the neck: no person's.
+blockwright::Path half_bodice();
+
 inline constexpr double kFoldsWidth = 780.0;
 inline constexpr double kFoldsHeight = 424.0;
 
