@@ -14,7 +14,7 @@
 
 namespace {
 
-using namespace blockwright_examples;
+using namespace blockwright_pictures;
 
 constexpr MovePicture kMoves[] = {
     {"darts-front-neck.svg", "The bust dart moved to the neck", "ondine-marsh", "front", "shoulder",
@@ -62,8 +62,8 @@ constexpr Picture kPictures[] = {
     {"darts-princess-shoulder.svg", "Panels from the shoulder", draw_princess_from_shoulder},
     {"darts-princess-armhole.svg", "Panels from the armhole", draw_princess_from_armhole},
     {"darts-yoke.svg", "A front yoke", draw_yoke},
-    {"darts-cap.svg", "A dart folded, cut and unfolded", draw_cap},
-    {"darts-fairing.svg", "The seam across a closed dart", draw_fairing},
+    {"darts-peak.svg", "A dart folded, cut and unfolded", draw_peak},
+    {"darts-blending.svg", "The seam across a closed dart", draw_blending},
 };
 
 void write_all(const std::string& wardrobe, const std::string& folder) {

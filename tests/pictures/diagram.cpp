@@ -9,7 +9,7 @@
 #include <variant>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 namespace {
 
 using namespace blockwright;
@@ -179,4 +179,4 @@ void Diagram::write(const std::string& title, const std::string& file) const {
   if (!out.flush()) throw std::runtime_error("cannot write " + file);
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// How a line of a diagram is drawn.
 enum class Look {
@@ -64,4 +64,4 @@ class Diagram {
   std::string body_;
 };
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

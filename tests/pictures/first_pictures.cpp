@@ -12,7 +12,7 @@
 
 namespace {
 
-using namespace blockwright_examples;
+using namespace blockwright_pictures;
 
 void write_all(const std::string& wardrobe, const std::string& folder) {
   Diagram tape(kFirstWidth, kTapeHeight), pages(kFirstWidth, kPagesHeight),

@@ -17,7 +17,7 @@
 
 namespace {
 
-using namespace blockwright_examples;
+using namespace blockwright_pictures;
 
 std::string file_of(int row) {
   return std::string(row < 10 ? "fit-0" : "fit-") + std::to_string(row) + ".svg";

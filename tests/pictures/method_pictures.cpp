@@ -16,7 +16,7 @@
 namespace {
 
 using namespace blockwright;
-using namespace blockwright_examples;
+using namespace blockwright_pictures;
 
 struct Picture {
   const char* file;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -31,4 +31,4 @@ std::string degrees(Angle angle) { return fixed(angle.degrees(), 1) + "°"; }
 
 std::string cm(double mm) { return fixed(0.1 * mm, 1) + " cm"; }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -1,7 +1,7 @@
 #include "blockwright/dart/truing.hpp"
 #include "darts/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -134,4 +134,4 @@ void draw_spread(Diagram& d, const std::string& wardrobe) {
            "\nneck: " + drawn_up(at_both.fullness.back()));
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

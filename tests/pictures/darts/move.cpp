@@ -2,7 +2,7 @@
 #include "darts/pictures.hpp"
 #include "darts/turning.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -70,4 +70,4 @@ void draw_move(Diagram& d, const Person& person, const MovePicture& picture) {
   }
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -44,7 +44,7 @@ void name_shoulder_dart(const Sketch& s, const Dart& dart) {
   s.point(dart.point, {-9.0, 6.0}, "dart point");
   s.label(between(dart.point, dart.legs[1], 0.55), {-6.0, 0.0}, "leg");
   s.label(between(dart.point, dart.legs[0], 0.6), {7.0, -4.0}, "leg");
-  s.label(dart.cap, {2.0, 11.0}, "cap of the mouth");
+  s.label(dart.cap, {2.0, 11.0}, "peak of the mouth");
 }
 
 void name_waist_dart(const Sketch& s, const Dart& dart) {
@@ -98,4 +98,4 @@ void draw_mouth_and_leg(Diagram& d, const std::string&) {
               "Half the leg, half the mouth.");
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// Size of a picture in the diagram's units, and its three columns.
 inline constexpr double kWidth = 780.0;
@@ -47,7 +47,7 @@ void draw_spread(Diagram& d, const std::string& wardrobe);
 void draw_princess_from_shoulder(Diagram& d, const std::string& wardrobe);
 void draw_princess_from_armhole(Diagram& d, const std::string& wardrobe);
 void draw_yoke(Diagram& d, const std::string& wardrobe);
-void draw_cap(Diagram& d, const std::string& wardrobe);
-void draw_fairing(Diagram& d, const std::string& wardrobe);
+void draw_peak(Diagram& d, const std::string& wardrobe);
+void draw_blending(Diagram& d, const std::string& wardrobe);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -3,7 +3,7 @@
 #include "blockwright/dart/truing.hpp"
 #include "darts/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -141,4 +141,4 @@ void draw_yoke(Diagram& d, const std::string& wardrobe) {
   head(d, 2, "Over the bust", "the corner is rounded; both edges\nare walked and notched");
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -105,4 +105,4 @@ Box box_about(const std::vector<const Piece*>& pieces) {
   return box;
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

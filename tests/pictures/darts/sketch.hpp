@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// Pieces drawn smaller or larger than they are, at some place of a diagram: the point `origin` of
 /// the pieces' frame stands at `at` of the diagram.
@@ -41,4 +41,4 @@ class Sketch {
 /// A box about all of the pieces.
 blockwright::Box box_about(const std::vector<const blockwright::Piece*>& pieces);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -102,27 +102,27 @@ Point middle_of(const Path& seam) { return point_at_length(seam, 0.5 * length(se
 
 Angle magnitude(Angle angle) { return angle.radians() < 0.0 ? -angle : angle; }
 
-void label_fairing(const Sketch& s, const Path& hollow, const Path& smooth) {
+void label_blending(const Sketch& s, const Path& hollow, const Path& smooth) {
   const Point joint = middle_of(smooth);
   s.point(joint, {0.0, -16.0}, "the legs' ends meet here and stay");
   s.label(joint, {0.0, 70.0}, "outside");
   s.label(joint, {0.0, -60.0}, "cloth");
-  s.label(between(hollow.start(), joint, 0.45), {12.0, 8.0}, "dashed: closed, not yet faired");
+  s.label(between(hollow.start(), joint, 0.45), {12.0, 8.0}, "dashed: closed, not yet blended");
   s.label(smooth.start(), {4.0, 12.0}, "shoulder point's side");
   s.label(smooth.end(), {-4.0, 12.0}, "neck's side");
 }
 
-const FairedEdge& fairing_of(const TruedPattern& trued, const std::string& piece,
-                             const std::string& dart) {
+const FairedEdge& blending_of(const TruedPattern& trued, const std::string& piece,
+                              const std::string& dart) {
   for (const FairedEdge& faired : trued.faired) {
     if (faired.piece == piece && faired.dart == dart) return faired;
   }
-  throw std::runtime_error("nothing was faired at " + dart);
+  throw std::runtime_error("nothing was blended at " + dart);
 }
 
 }  // namespace
 
-void draw_cap(Diagram& d, const std::string& wardrobe) {
+void draw_peak(Diagram& d, const std::string& wardrobe) {
   const Person person = person_of(wardrobe, "ondine-marsh");
   const PivotMove move{"front.shoulder", "front.french", 1.0, {}, {}};
   const Pattern down = after(person, {move});
@@ -140,7 +140,7 @@ void draw_cap(Diagram& d, const std::string& wardrobe) {
   const char* const words[] = {"Open", "Fold down, cut", "Unfold", "If it is pressed up"};
   const char* const captions[] = {"the side seam at a dart;\ndashed: the fold",
                                   "the leg is closed; cut straight\nalong the seam",
-                                  "the cap is on the cloth", "another cap: press as you trued"};
+                                  "the peak is on the cloth", "another peak: press as you trued"};
   for (int i = 0; i < 4; ++i) {
     const double left = kMouthLeft - 95.0 + i * kMouthsApart;
     d.heading({left, kHeadingLine}, words[i]);
@@ -148,22 +148,22 @@ void draw_cap(Diagram& d, const std::string& wardrobe) {
   }
 }
 
-void draw_fairing(Diagram& d, const std::string& wardrobe) {
+void draw_blending(Diagram& d, const std::string& wardrobe) {
   const Person person = person_of(wardrobe, "bronislawa-slizewicz");
   const TruedPattern trued = true_darts(person.block);
   const Mouth old = mouth_of(person.block.piece("front"), "shoulder", kFairingReach);
   const Mouth now = mouth_of(trued.pattern.piece("front"), "shoulder", kFairingReach);
-  const FairedEdge& faired = fairing_of(trued, "front", "shoulder");
+  const FairedEdge& faired = blending_of(trued, "front", "shoulder");
   const Path before = closed_seam(old);
   const Sketch s(d, 5.5, {60.0, 330.0});
   const Path hollow = raised(before, before);
   const Path smooth = raised(closed_seam(now), before);
   s.line(hollow, Look::Compass);
   s.line(smooth, Look::New);
-  label_fairing(s, hollow, smooth);
+  label_blending(s, hollow, smooth);
   head(d, 0, "The shoulder seam across its closed dart, heights drawn ten times",
        "the closed seam would turn by " + degrees(magnitude(faired.kink)) + "; the line moves " +
            fixed(faired.moved, 1) + " mm at most, within 6 cm to either side");
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -54,4 +54,4 @@ TurningPart turning_part(const Piece& before, const Piece& after, const std::str
           by, closing.apex};
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

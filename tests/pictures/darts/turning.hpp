@@ -4,7 +4,7 @@
 
 #include <string>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// What turns when a dart of a piece is moved.
 struct TurningPart {
@@ -21,4 +21,4 @@ struct TurningPart {
 TurningPart turning_part(const blockwright::Piece& before, const blockwright::Piece& after,
                          const std::string& closed, const std::string& opened);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

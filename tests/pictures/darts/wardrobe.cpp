@@ -6,7 +6,7 @@
 #include <fstream>
 #include <stdexcept>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -24,4 +24,4 @@ Pattern after(const Person& person, const std::vector<StyleStep>& steps) {
   return apply_style(person.block, {"", steps}, person.cup).pattern;
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

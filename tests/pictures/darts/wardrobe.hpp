@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// A demo person's block, and what the usual hold-backs need to know of her.
 struct Person {
@@ -19,4 +19,4 @@ Person person_of(const std::string& folder, const std::string& name);
 /// Her pattern after some steps of a style.
 blockwright::Pattern after(const Person& person, const std::vector<blockwright::StyleStep>& steps);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -2,7 +2,7 @@
 #include "first/pictures.hpp"
 #include "fits/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -75,4 +75,4 @@ void draw_mark(Diagram& d) {
   draw_marked(Bodice(d, kMarked));
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -8,7 +8,7 @@
 #include <string>
 #include <utility>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -134,4 +134,4 @@ void draw_pages(Diagram& d, const Pattern& block) {
   d.label({kJoinMiddle, kCaptionLine}, {}, "3  cut, lay over, match mark on match mark");
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -3,7 +3,7 @@
 #include "blockwright/pattern/pattern.hpp"
 #include "diagram.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 inline constexpr double kFirstWidth = 780.0;
 inline constexpr double kTapeHeight = 335.0;
@@ -17,4 +17,4 @@ void draw_pages(Diagram& d, const blockwright::Pattern& block);
 /// A fault on the body, and how its amount is marked on the cloth:
 void draw_mark(Diagram& d);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

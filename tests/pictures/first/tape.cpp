@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -128,4 +128,4 @@ void draw_tape(Diagram& d) {
   }
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

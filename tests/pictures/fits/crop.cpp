@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <variant>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -68,4 +68,4 @@ std::vector<Path> differing(const Path& path, const Path& other) {
   return parts;
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

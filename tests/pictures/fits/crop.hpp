@@ -5,7 +5,7 @@
 
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// The stretches of a path that lie inside a box, in the order of travel.
 std::vector<blockwright::Path> inside(const blockwright::Path& path, const blockwright::Box& box);
@@ -14,4 +14,4 @@ std::vector<blockwright::Path> inside(const blockwright::Path& path, const block
 std::vector<blockwright::Path> differing(const blockwright::Path& path,
                                          const blockwright::Path& other);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

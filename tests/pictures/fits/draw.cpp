@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -286,4 +286,4 @@ void draw_fit(Diagram& d, const FitPicture& picture, const Pattern& block) {
   d.label({kFitWidth - kMargin, kHeadingLine + 4.0}, {-0.01, 0.0}, "dashed: before; solid: after");
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

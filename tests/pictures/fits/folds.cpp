@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -126,4 +126,4 @@ void draw_folds(Diagram& d) {
   }
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

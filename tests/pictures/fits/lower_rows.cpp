@@ -1,6 +1,6 @@
 #include "fits/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 using enum Mark::On;
@@ -177,4 +177,4 @@ std::vector<FitPicture> lower_pictures() {
            BodySide::Right}};
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -1,6 +1,6 @@
 #include "fits/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 using enum Mark::On;
@@ -153,4 +153,4 @@ std::vector<FitPicture> middle_pictures() {
            "side_at_bust"}};
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// What of a piece a picture shows.
 enum class Part {
@@ -77,4 +77,4 @@ inline constexpr double kFoldsHeight = 424.0;
 /// Draws how folds of a toile are read into a diagram of that size: a plain bodice for each kind.
 void draw_folds(Diagram& d);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

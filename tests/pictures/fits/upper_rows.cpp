@@ -1,6 +1,6 @@
 #include "fits/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 using enum Mark::On;
@@ -204,4 +204,4 @@ std::vector<FitPicture> upper_pictures() {
               {Place, "across_front_point", {-14, -4}, "hinge"}}}}}};
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

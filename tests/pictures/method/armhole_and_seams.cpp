@@ -1,6 +1,6 @@
 #include "method/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -119,4 +119,4 @@ void draw_joined_seams(Diagram& d, const Block& b) {
   draw_joined_side(d, b, at_origin({345.0, 150.0}));
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

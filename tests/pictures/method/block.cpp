@@ -3,7 +3,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -43,4 +43,4 @@ void draw_upper_frame(Diagram& d, const Piece& piece, const std::vector<Point>& 
   d.line(Path::through(shoulder), Look::Before);
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -5,7 +5,7 @@
 
 #include <vector>
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// Size of a picture, where the two halves stand on it, and the line of its headings, in mm.
 inline constexpr double kWidth = 780.0;
@@ -37,4 +37,4 @@ void name_halves(Diagram& d);
 void draw_upper_frame(Diagram& d, const blockwright::Piece& piece,
                       const std::vector<blockwright::Point>& shoulder, const char* centre);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

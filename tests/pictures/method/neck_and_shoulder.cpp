@@ -1,6 +1,6 @@
 #include "method/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -109,4 +109,4 @@ void draw_shoulders(Diagram& d, const Block& b) {
   draw_back_shoulder(d, b);
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

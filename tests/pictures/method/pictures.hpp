@@ -2,7 +2,7 @@
 
 #include "method/block.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 /// The pictures of docs/method.md. Each draws what one step adds in black on what stood there
 /// before in grey, with the diagram placed at the front's origin at first.
@@ -13,4 +13,4 @@ void draw_bust_dart(Diagram& d, const Block& b);
 void draw_armholes(Diagram& d, const Block& b);
 void draw_joined_seams(Diagram& d, const Block& b);
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures

@@ -1,6 +1,6 @@
 #include "method/pictures.hpp"
 
-namespace blockwright_examples {
+namespace blockwright_pictures {
 
 using namespace blockwright;
 
@@ -139,4 +139,4 @@ void draw_bust_dart(Diagram& d, const Block& b) {
   draw_open_dart(d, b);
 }
 
-}  // namespace blockwright_examples
+}  // namespace blockwright_pictures
