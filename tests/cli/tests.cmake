@@ -1,9 +1,11 @@
 add_layer_tests(cli
-  SOURCES program_test.cpp bad_input_test.cpp fit_prompt_test.cpp ../../src/cli/fit_prompt.cpp
+  SOURCES program_test.cpp bad_input_test.cpp docs_test.cpp fit_prompt_test.cpp ../../src/cli/fit_prompt.cpp
           progress_bar_test.cpp ../../src/cli/progress_bar.cpp
           files_test.cpp killed_batch_test.cpp
   LINKS blockwright::job blockwright_test_tools nlohmann_json::nlohmann_json)
 add_dependencies(cli_tests blockwright)
+set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/cli/docs_test.cpp PROPERTIES
+  COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}")
 if(BLOCKWRIGHT_HARDENING AND NOT BLOCKWRIGHT_SANITIZE AND NOT BLOCKWRIGHT_FUZZ)
   target_sources(cli_tests PRIVATE ${CMAKE_CURRENT_SOURCE_DIR}/cli/hardening_test.cpp)
 endif()
