@@ -3,6 +3,7 @@
 #include "blockwright/block/corners.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "support/blocks.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -42,7 +43,7 @@ TEST_CASE("Darts, seams and notches of a kind name edges that there are") {
 }
 
 TEST_CASE("A bodice's edges come in the order of its parts") {
-  for (const PieceKind* kind : {&kBodiceFront, &kBodiceBack}) {
+  for (const PieceKind* kind : each({&kBodiceFront, &kBodiceBack})) {
     REQUIRE(kind->edges.size() == index_of(BlockEdge::Other));
     for (std::size_t i = 0; i < kind->edges.size(); ++i) {
       CHECK(index_of(kind->edges[i].part) == i);
@@ -70,7 +71,7 @@ TEST_CASE("A drafted piece has every edge, point and line of its kind, and names
 
 // Right angles at both centres, half a turn at both ends of both seams: common practice, no source.
 TEST_CASE("Eight corners of a block are looked at, and all are as they should be") {
-  for (const Session& session : survey_people(20, 5)) {
+  for (const Session& session : each_person(20, 5)) {
     const auto corners = block_corners(checked_block(session).block.pattern);
     std::set<std::string> places;
     for (const BlockCorner& corner : corners) {

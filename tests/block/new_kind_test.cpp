@@ -8,6 +8,7 @@
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
 #include "support/blocks.hpp"
+#include "support/each.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -151,7 +152,7 @@ TEST_CASE("A new kind is checked: each fault planted in it is found, and named")
 }
 
 TEST_CASE("A fitting of the bodice leaves a new kind as it is, sewn as it was") {
-  for (const BodySide side : {BodySide::Both, BodySide::Left}) {
+  for (const BodySide side : each({BodySide::Both, BodySide::Left})) {
     const Pattern block = block_with(gauntlet()).block.pattern;
     const FittedPattern fitted =
         apply_corrections(block, {{"lower", "underarm", 10.0, AmountAs::Length, side, ""}});
