@@ -7,6 +7,8 @@
 namespace blockwright {
 namespace {
 
+constexpr PieceKind kNoKind = {};
+
 template <class Items, class Is>
 auto first_where(const Items& items, Is&& is) -> decltype(&*std::begin(items)) {
   const auto it = std::find_if(std::begin(items), std::end(items), is);
@@ -18,32 +20,33 @@ auto named(const Items& items, std::string_view name) {
   return first_where(items, [&](const auto& item) { return item.name == name; });
 }
 
+template <class Item>
+const Item& required(const Item* item, const char* otherwise) {
+  require(item != nullptr, otherwise);
+  return *item;
+}
+
 Point point_on(const Piece& piece, PointOn on, std::size_t edge) {
-  require(piece.kind != nullptr, "a piece of no kind has no named points");
-  const KindLandmark* row = first_where(
-      piece.kind->landmarks, [&](const auto& l) { return l.on == on && l.edge == edge; });
-  require(row != nullptr, "its kind has no such point");
-  return piece.landmark(row->name);
+  const auto is = [&](const KindLandmark& row) { return row.on == on && row.edge == edge; };
+  return piece.landmark(
+      required(first_where(kind_of(piece).landmarks, is), "its kind has no such point").name);
 }
 
 }  // namespace
 
-bool is_whole(const Piece& piece) {
-  return piece.kind != nullptr && sided_name(piece.name).whole == piece.kind->name;
+const PieceKind& kind_of(const Piece& piece) {
+  return piece.kind == nullptr ? kNoKind : *piece.kind;
 }
 
-const Piece* find_piece(const Pattern& pattern, const PieceKind& kind) {
-  return first_where(pattern.pieces, [&](const Piece& piece) { return is_a(piece, kind); });
-}
+bool is_whole(const Piece& piece) { return sided_name(piece.name).whole == kind_of(piece).name; }
 
 const Piece& piece_of(const Pattern& pattern, const PieceKind& kind) {
-  const Piece* piece = find_piece(pattern, kind);
-  require(piece != nullptr, "the pattern has no piece of that kind");
-  return *piece;
+  const auto is = [&](const Piece& piece) { return is_a(piece, kind); };
+  return required(first_where(pattern.pieces, is), "the pattern has no piece of that kind");
 }
 
 const KindEdge* kind_edge(const Piece& piece, std::string_view edge) {
-  return piece.kind == nullptr ? nullptr : named(piece.kind->edges, edge);
+  return named(kind_of(piece).edges, edge);
 }
 
 bool is_part(const Piece& piece, std::string_view edge, BlockEdge part) {
@@ -56,9 +59,7 @@ const Edge* find_part(const Piece& piece, BlockEdge part) {
 }
 
 const Edge& part_of(const Piece& piece, BlockEdge part) {
-  const Edge* edge = find_part(piece, part);
-  require(edge != nullptr, "the piece has no such part");
-  return *edge;
+  return required(find_part(piece, part), "the piece has no such part");
 }
 
 const Dart* find_dart_on(const Piece& piece, BlockEdge part) {
@@ -66,18 +67,12 @@ const Dart* find_dart_on(const Piece& piece, BlockEdge part) {
 }
 
 const Dart& dart_on(const Piece& piece, BlockEdge part) {
-  const Dart* dart = find_dart_on(piece, part);
-  require(dart != nullptr, "no dart opens there");
-  return *dart;
+  return required(find_dart_on(piece, part), "no dart opens there");
 }
 
 double half_length(const Pattern& pattern, BlockEdge part) {
-  double sum = 0.0;
-  for (const PieceKind* kind : {&kBodiceFront, &kBodiceBack}) {
-    const Piece& piece = piece_of(pattern, *kind);
-    sum += sewn_length(piece, part_of(piece, part));
-  }
-  return sum;
+  const Piece &front = piece_of(pattern, kBodiceFront), &back = piece_of(pattern, kBodiceBack);
+  return sewn_length(front, part_of(front, part)) + sewn_length(back, part_of(back, part));
 }
 
 Point corner_point(const Piece& piece, Corner corner) {
@@ -92,8 +87,7 @@ Point apex_point(const Piece& piece) {
 
 const Landmark* find_landmark(const Piece& piece, PointUse use) {
   return first_where(piece.landmarks, [&](const Landmark& landmark) {
-    const KindLandmark* row =
-        piece.kind == nullptr ? nullptr : named(piece.kind->landmarks, landmark.name);
+    const KindLandmark* row = named(kind_of(piece).landmarks, landmark.name);
     return row != nullptr && row->use == use;
   });
 }
@@ -104,24 +98,22 @@ const BalanceLine* find_line(const Piece& piece, LineUse use) {
 }
 
 LineUse line_use(const Piece& piece, std::string_view line) {
-  const KindLine* row = piece.kind == nullptr ? nullptr : named(piece.kind->balance_lines, line);
+  const KindLine* row = named(kind_of(piece).balance_lines, line);
   return row == nullptr ? LineUse::Plain : row->use;
 }
 
 const DartPosition* find_position(const Piece& piece, std::string_view name) {
   if (!is_whole(piece)) return nullptr;
-  const auto& all = piece.kind->dart_positions;
+  const auto& all = kind_of(piece).dart_positions;
   if (const DartPosition* found = named(all, name)) return found;
   return first_where(all, [&](const DartPosition& p) { return p.edge == name; });
 }
 
 const DartPosition& position_on(const PieceKind& kind, BlockEdge part) {
-  const KindEdge* edge = first_where(kind.edges, [&](const KindEdge& e) { return e.part == part; });
-  require(edge != nullptr, "the kind has no such part");
-  const DartPosition* found =
-      first_where(kind.dart_positions, [&](const DartPosition& p) { return p.edge == edge->name; });
-  require(found != nullptr, "no dart may open there");
-  return *found;
+  const auto& edge = required(
+      first_where(kind.edges, [&](const KindEdge& e) { return e.part == part; }), "no such part");
+  const auto opens_there = [&](const DartPosition& p) { return p.edge == edge.name; };
+  return required(first_where(kind.dart_positions, opens_there), "no dart may open there");
 }
 
 }  // namespace blockwright

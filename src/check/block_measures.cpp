@@ -31,7 +31,9 @@ double side_at(const Piece& piece, double y) {
 }
 
 BlockMeasures::BlockMeasures(const Pattern& pattern)
-    : front_(piece_of(pattern, kBodiceFront)), back_(piece_of(pattern, kBodiceBack)) {}
+    : pattern_(pattern),
+      front_(piece_of(pattern, kBodiceFront)),
+      back_(piece_of(pattern, kBodiceBack)) {}
 
 double BlockMeasures::bust_line_front() const { return side_at(front_, apex_point(front_).y); }
 
@@ -53,15 +55,9 @@ double BlockMeasures::across_front_half() const {
   return rotated_about(across_point(front_), dart.apex, dart.angle()).x;
 }
 
-double BlockMeasures::armhole() const {
-  return length(part_of(front_, BlockEdge::Armhole).path) +
-         length(part_of(back_, BlockEdge::Armhole).path);
-}
+double BlockMeasures::armhole() const { return half_length(pattern_, BlockEdge::Armhole); }
 
-double BlockMeasures::neckline() const {
-  return length(part_of(front_, BlockEdge::Neckline).path) +
-         length(part_of(back_, BlockEdge::Neckline).path);
-}
+double BlockMeasures::neckline() const { return half_length(pattern_, BlockEdge::Neckline); }
 
 double BlockMeasures::side_neck_to_waist() const {
   const Point bust = apex_point(front_);
@@ -85,8 +81,7 @@ std::optional<double> BlockMeasures::measured(MeasurementName name) const {
     case UpperChestGirth:
       return 2.0 * upper_chest_half();
     case WaistGirth:
-      return 2.0 * (sewn_length(front_, part_of(front_, BlockEdge::Waist)) +
-                    sewn_length(back_, part_of(back_, BlockEdge::Waist)));
+      return 2.0 * half_length(pattern_, BlockEdge::Waist);
     case NeckBaseGirth:
       return 2.0 * neckline();
     case ArmscyeGirth:

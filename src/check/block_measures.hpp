@@ -11,7 +11,7 @@ namespace blockwright {
 /// Angle.
 class BlockMeasures {
  public:
-  /// Requires: `pattern` holds a drafted "front" and "back" and outlives this.
+  /// Requires: `pattern` holds a drafted front and back and outlives this.
   explicit BlockMeasures(const Pattern& pattern);
 
   /// The whole measurement in mm (degrees for the slope); nothing for one that closes no unknown.
@@ -31,6 +31,7 @@ class BlockMeasures {
   [[nodiscard]] double side_neck_to_waist() const;
   [[nodiscard]] double upper_chest_half() const;
 
+  const Pattern& pattern_;
   const Piece& front_;
   const Piece& back_;
 };

@@ -127,7 +127,7 @@ const DartPosition& position_of(const Opened& open, DartSpot spot) {
   const OpenEdge& edge = open.edges[spot.edge];
   const double low = closed_along(edge, spot.dart + 1, 0.0);
   if (is_whole(open.piece) && low < 0.5 * closed_length(edge)) {
-    for (const DartPosition& position : open.piece.kind->dart_positions) {
+    for (const DartPosition& position : kind_of(open.piece).dart_positions) {
       if (position.edge == edge.name && position.usual == UsualPlace::OverWaist) return position;
     }
   }

@@ -8,11 +8,8 @@
 namespace blockwright {
 namespace {
 
-constexpr std::string_view kWhole[] = {"bust_line",   "waist",       "across_front",
-                                       "across_back", "bust_points", "neckline"};
-
 Point side_notch_point(const Opened& open) {
-  const Path& side = open.edges[static_cast<std::size_t>(BlockEdge::Side)].stretches.front();
+  const Path& side = open.edges[index_of(BlockEdge::Side)].stretches.front();
   return point_at_length(side, side_notch(open));
 }
 
@@ -24,24 +21,29 @@ double bust_line(const HalfBlock& half) {
          width_to(half.back, side_notch_point(half.back));
 }
 
-double across_front(const Opened& front) {
-  const Dart& dart = front.at(shoulder_dart(front));
-  return width_to(front, rotated_about(across_of(front), dart.apex, dart.angle()));
+double across_front(const HalfBlock& half) {
+  const Dart& dart = half.front.at(shoulder_dart(half.front));
+  return width_to(half.front, rotated_about(across_of(half.front), dart.apex, dart.angle()));
 }
 
-double both(const HalfBlock& half, BlockEdge edge) {
+double across_back(const HalfBlock& half) { return width_to(half.back, across_of(half.back)); }
+
+double bust_points(const HalfBlock& half) {
+  return width_to(half.front, half.front.at(shoulder_dart(half.front)).apex);
+}
+
+template <BlockEdge edge>
+double both(const HalfBlock& half) {
   return closed_length(half.front, edge) + closed_length(half.back, edge);
 }
 
-double whole_of(const HalfBlock& half, std::string_view name) {
-  const Point bust = half.front.at(shoulder_dart(half.front)).apex;
-  if (name == "bust_line") return bust_line(half);
-  if (name == "waist") return both(half, BlockEdge::Waist);
-  if (name == "across_front") return across_front(half.front);
-  if (name == "across_back") return width_to(half.back, across_of(half.back));
-  if (name == "bust_points") return width_to(half.front, bust);
-  return both(half, BlockEdge::Neckline);
-}
+// What both halves of the body make together, by its name in Effect.
+constexpr struct {
+  std::string_view name;
+  double (*of)(const HalfBlock&);
+} kWhole[] = {{"bust_line", bust_line},       {"waist", both<BlockEdge::Waist>},
+              {"across_front", across_front}, {"across_back", across_back},
+              {"bust_points", bust_points},   {"neckline", both<BlockEdge::Neckline>}};
 
 void add_piece(std::vector<FitLength>& lengths, const Opened& open) {
   const std::string piece = open.piece.name + ".";
@@ -59,17 +61,18 @@ void add_piece(std::vector<FitLength>& lengths, const Opened& open) {
 }  // namespace
 
 bool is_whole(std::string_view name) {
-  return std::find(std::begin(kWhole), std::end(kWhole), name) != std::end(kWhole);
+  return std::any_of(std::begin(kWhole), std::end(kWhole),
+                     [&](const auto& whole) { return whole.name == name; });
 }
 
 std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other) {
   std::vector<FitLength> lengths;
   add_piece(lengths, half.front);
   add_piece(lengths, half.back);
-  for (const std::string_view name : kWhole) {
-    lengths.push_back({std::string(name), whole_of(half, name) + whole_of(other, name)});
+  for (const auto& whole : kWhole) {
+    lengths.push_back({std::string(whole.name), whole.of(half) + whole.of(other)});
   }
-  lengths.push_back({"armhole", both(half, BlockEdge::Armhole)});
+  lengths.push_back({"armhole", both<BlockEdge::Armhole>(half)});
   lengths.push_back({"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck),
                                               half.front.at(shoulder_dart(half.front)).apex)});
   return lengths;

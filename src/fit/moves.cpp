@@ -24,9 +24,7 @@ Mouth mouth_of(const Redrawing& work, DartSpot spot) {
   return {work.at(work.leg(spot, 0)), work.at(work.leg(spot, 1))};
 }
 
-bool on_shoulder(DartSpot spot) {
-  return spot.edge == static_cast<std::size_t>(BlockEdge::Shoulder);
-}
+bool on_shoulder(DartSpot spot) { return spot.edge == index_of(BlockEdge::Shoulder); }
 
 // The shoulder with its dart opened to a mouth.
 ClosedShoulder opened_to(ClosedShoulder shoulder, double mouth) {
@@ -117,7 +115,7 @@ Opened with_strip(const Opened& open, double by) {
   for (std::size_t e = 0; e < open.edges.size(); ++e) {
     for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
       const Point apex = open.at({e, d}).apex + up;
-      const bool crossed = e == static_cast<std::size_t>(BlockEdge::Waist);
+      const bool crossed = e == index_of(BlockEdge::Waist);
       crossed ? point_dart(work, open, {e, d}, apex) : work.put_apex({e, d}, apex);
     }
   }

@@ -73,8 +73,7 @@ CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
   const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
   Vec leaving = rotated(leaving_of(was), from);
   const bool whole_neck =
-      open_->edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.size() == 1 &&
-      here.spot == kNeckline;
+      open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1 && here.spot == kNeckline;
   if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
   const Vec arriving = rotated(arriving_of(was), to);
   if (whole_neck) return reshaped_neckline(was, start, leaving, end, arriving);

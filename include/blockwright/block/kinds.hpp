@@ -97,8 +97,9 @@ inline bool is_a(const Piece& piece, const PieceKind& kind) { return piece.kind 
 /// True for a piece that is not a panel cut from one: it has its kind's name, for one side of the
 /// body with the side's ending.
 bool is_whole(const Piece& piece);
-/// The pattern's piece of a kind; null, or std::logic_error, if there is none.
-const Piece* find_piece(const Pattern& pattern, const PieceKind& kind);
+/// The piece's kind; for a piece of none, a kind without edges or anything else.
+const PieceKind& kind_of(const Piece& piece);
+/// The pattern's first piece of a kind. Throws std::logic_error if there is none.
 const Piece& piece_of(const Pattern& pattern, const PieceKind& kind);
 
 /// The kind's edge of that name; null for a piece of no kind, and for the seam of a panel.
