@@ -56,7 +56,7 @@ double lean_at_across(const ArmholeLine& line, double most) {
   const double out = right_turn(line.up, upper);
   const double bend = right_turn(upper, line.into_shoulder);
   const double lower = right_turn(line.across - line.underarm, line.up);
-  return std::fmin(std::fmax(kUpperScyeEvenness * bend - out, 0.0), std::fmax(most * lower, 0.0));
+  return std::fmin(std::fmax(kUpperScyeEvenness * bend - out, 0.0), most * lower);
 }
 
 Path armhole(const ArmholeLine& line) {

@@ -39,15 +39,16 @@ Angle Redrawing::armhole_turn() const {
   const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
   const auto& n = nodes_;
   const double most = hollow_kept_ ? kHollowLean : kMostScyeLean;
-  const double was =
-      lean_at_across({n[lower->from].was, {}, n[lower->to].was, up, n[upper->to].was, into}, most);
-  const double is = lean_at_across({n[lower->from].now,
-                                    {},
-                                    n[lower->to].now,
-                                    rotated(up, asked),
-                                    n[upper->to].now,
-                                    rotated(into, shoulder)},
-                                   most);
+  const auto lean = [&](const ArmholeLine& line) {
+    return std::fmax(lean_at_across(line, most), 0.0);
+  };
+  const double was = lean({n[lower->from].was, {}, n[lower->to].was, up, n[upper->to].was, into});
+  const double is = lean({n[lower->from].now,
+                          {},
+                          n[lower->to].now,
+                          rotated(up, asked),
+                          n[upper->to].now,
+                          rotated(into, shoulder)});
   return asked + Angle::radians(is - was);
 }
 

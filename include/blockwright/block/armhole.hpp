@@ -29,7 +29,7 @@ struct ArmholeLine {
 /// How far the heading at the across point leans to the centre, in radians off `up`. It runs
 /// straight up the piece, so that the across line is the narrowest; where the shoulder point lies
 /// too far in for that it leans, so that the upper armhole still bends one way, as far as the lower
-/// armhole allows. `along_underarm` is not looked at.
+/// armhole allows: negative where that turns the other way. `along_underarm` is not looked at.
 double lean_at_across(const ArmholeLine& line, double most = kMostScyeLean);
 
 /// The armhole as it is drafted, from the underarm point through the across point into the shoulder
