@@ -269,7 +269,8 @@ void set_seam_notches(const SeamLines& lines, PanelWalk& walk, Piece& centre, Pi
 }
 
 // Every seam and notch that named the old piece now names the panel that has the edge; an edge that
-// was cut is sewn in two parts, in the order of the old one.
+// was cut is sewn in two parts, in the order of the old one. Notches of the new seam name their
+// mates already, one of which may have the old piece's name.
 void rename_in(Pattern& pattern, const std::string& old, const Cut& cut, const Opened& open,
                const Piece& centre, const Piece& side) {
   const auto parts_of = [&](const EdgeOf& edge) -> std::vector<EdgeOf> {
@@ -297,8 +298,10 @@ void rename_in(Pattern& pattern, const std::string& old, const Cut& cut, const O
     });
   };
   for (Piece& piece : pattern.pieces) {
+    const bool panel = piece.name == centre.name || piece.name == side.name;
     for (Notch& notch : piece.notches) {
-      if (notch.mate_piece == old) {
+      const bool on_new_seam = panel && notch.edge == cut.edge;
+      if (notch.mate_piece == old && !on_new_seam) {
         notch.mate_piece = has_notch(side, notch) ? side.name : centre.name;
       }
     }
@@ -364,7 +367,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   side.cut_on = cut_of(side, old);
   set_seam_notches(lines, walk, centre, side);
   for (Piece* panel : {&centre, &side}) {
-    *panel = with_clear_grain(*panel);
+    *panel = with_grain_off_edges(*panel);
     require_whole(*panel, seam);
   }
   replace_piece(panels.pattern, from.piece, centre, side);

@@ -95,7 +95,7 @@ void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
     Path path = part_before(edge.path, in.place);
     append(path, mouth, kMouthSnap);
     append(path, part_after(edge.path, out.place), kMouthSnap);
-    edge.path = std::move(path);
+    edge.path = without_specks(std::move(path));
     const double longer = length(mouth) - (out.along - in.along);
     const auto shift = [&](double& along) {
       along += along > in.along + kMouthSnap ? longer : 0.0;

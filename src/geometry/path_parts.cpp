@@ -26,6 +26,15 @@ bool goes_straight_on(const Curve& before, const Curve& after) {
          std::abs(cross(u, whole)) <= kStraight * norm(whole);
 }
 
+// True of a stroke that rounding errors left behind where a path was taken apart.
+bool is_speck(const Curve& curve) {
+  const Point start = start_of(curve);
+  const auto is_here = [&](Point p) { return distance(start, p) <= kStraight; };
+  if (const auto* s = std::get_if<Segment>(&curve)) return is_here(s->b);
+  const auto& c = std::get<CubicCurve>(curve);
+  return is_here(c.p1) && is_here(c.p2) && is_here(c.p3);
+}
+
 }  // namespace
 
 bool comes_before(PathPlace a, PathPlace b) {
@@ -74,8 +83,27 @@ Path ending_at(Path path, Point end) {
   return Path(std::move(curves));
 }
 
+// Neighbours of a speck meet where it began or, at the end of the path, where it ended.
+Path without_specks(Path path) {
+  const std::vector<Curve>& curves = path.curves();
+  std::vector<Curve> kept;
+  bool dropped = false;
+  for (const Curve& curve : curves) {
+    if (is_speck(curve)) {
+      dropped = true;
+      continue;
+    }
+    const Point joint = kept.empty() ? start_of(curves.front()) : end_of(kept.back());
+    kept.push_back(dropped ? starting_at(curve, joint) : curve);
+    dropped = false;
+  }
+  if (kept.empty()) return path;
+  if (dropped) kept.back() = reversed(starting_at(reversed(kept.back()), end_of(curves.back())));
+  return Path(std::move(kept));
+}
+
 Path without_straight_joints(Path path) {
-  std::vector<Curve> curves = std::move(path).curves();
+  std::vector<Curve> curves = without_specks(std::move(path)).curves();
   std::size_t kept = 0;
   for (std::size_t i = 1; i < curves.size(); ++i) {
     if (goes_straight_on(curves[kept], curves[i])) {

@@ -35,17 +35,15 @@ bool on_one_page(const Paper& paper) { return paper.is_roll() || paper.name == "
 
 }  // namespace
 
-void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNotes& notes,
-                  const std::string& title, const Pattern& pattern, const Sheet& sheet,
-                  std::vector<OutputFile>& outputs) {
+void add_drawings(const std::string& stem, const Wishes& wishes, const std::string& title,
+                  const Layout& layout, std::vector<OutputFile>& outputs) {
   if (wishes.svg) {
     std::ostringstream svg;
-    write_svg(svg, sheet, title);
+    write_svg(svg, sheet_of(layout), title);
     outputs.push_back({stem + ".svg", std::move(svg).str(), 0});
   }
   if (wishes.pdf) {
-    PrintPlan plan = on_one_page(wishes.print.paper) ? one_page(sheet, wishes.print, notes, pattern)
-                                                     : tile(sheet, wishes.print, notes, pattern);
+    PrintPlan plan = on_one_page(layout.options.paper) ? one_page(layout) : tile(layout);
     plan.title = title;
     std::ostringstream pdf;
     write_pdf(pdf, plan);

@@ -16,10 +16,9 @@ struct OutputFile {
   int pages = 0;  ///< of a PDF
 };
 
-/// Adds the sheet as the SVG and PDF that are wished for, under `stem` with their endings.
-void add_drawings(const std::string& stem, const Wishes& wishes, const SheetNotes& notes,
-                  const std::string& title, const Pattern& pattern, const Sheet& sheet,
-                  std::vector<OutputFile>& outputs);
+/// Adds the layout as the SVG and PDF that are wished for, under `stem` with their endings.
+void add_drawings(const std::string& stem, const Wishes& wishes, const std::string& title,
+                  const Layout& layout, std::vector<OutputFile>& outputs);
 
 /// Writes the files as one set and gives their paths in order. A client file that has an output's
 /// name is never written over. Throws FileError "file.write".

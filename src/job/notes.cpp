@@ -126,7 +126,7 @@ SheetNotes notes_of(const BlockRun& run, const PrintOptions&) {
   notes.made = made_lines(run);
   notes.cautions = warning_lines(run);
   notes.cautions.insert(notes.cautions.end(), cautions().begin(), cautions().end());
-  notes.inches = run.unit == Unit::Inch;
+  notes.unit = run.unit == Unit::Inch ? PaperUnit::Inch : PaperUnit::Cm;
   return notes;
 }
 

@@ -114,7 +114,7 @@ JobResult compared(const CompareJob& job, FileStore& files) {
     notes.made = {"grey and dotted: " + version_name(runs[0]), "black: " + version_name(runs[1])};
     const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, alignment, true};
     const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
-    add_drawings(stem_of(job), wishes, notes, title_of(comparison), trued,
+    add_drawings(stem_of(job), wishes, title_of(comparison),
                  lay_out(trued, wishes.print, notes, &previous), outputs);
     result.files = write_outputs(std::move(outputs), files);
   }

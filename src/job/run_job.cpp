@@ -64,13 +64,13 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
 void add_all_drawings(const Job& job, const Wishes& wishes, const BlockRun& run,
                       std::vector<OutputFile>& outputs) {
   const SheetNotes notes = notes_of(run, wishes.print);
-  add_drawings(output_stem(job) + "-" + job.cut, wishes, notes, title_of(run, wishes.print),
-               run.printed, lay_out(run.printed, wishes.print, notes), outputs);
+  add_drawings(output_stem(job) + "-" + job.cut, wishes, title_of(run, wishes.print),
+               lay_out(run.printed, wishes.print, notes), outputs);
   if (job.overlay) {
     Wishes over = wishes;
     over.print.cut = CutStyle::Net;
     const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
-    add_drawings(output_stem(job) + "-overlay", over, notes, title_of(run, over.print), run.printed,
+    add_drawings(output_stem(job) + "-overlay", over, title_of(run, over.print),
                  lay_out(run.printed, over.print, notes, &before), outputs);
   }
 }

@@ -39,8 +39,8 @@ void wish(Wishes& w, const std::string& kind) {
   }
 }
 
-double in_range(const char* key, double value, double least, double most) {
-  if (value >= least && value <= most) return value;
+Length in_range(const char* key, double value, double least, double most) {
+  if (value >= least && value <= most) return Length::mm(value);
   const std::string found = std::isfinite(value) ? trimmed(value, 3) + " mm" : "no number";
   const std::string allowed = "a number of mm from " + std::to_string(static_cast<int>(least)) +
                               " to " + std::to_string(static_cast<int>(most));

@@ -155,16 +155,16 @@ Path joined(const std::vector<Path>& edges) {
 
 }  // namespace
 
-Path cut_line(const std::vector<Path>& edges, const std::vector<double>& widths) {
+Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths) {
   require(edges.size() == widths.size() && !edges.empty(), "an allowance for each edge");
-  require(std::all_of(widths.begin(), widths.end(), [](double w) { return w >= 0.0; }),
+  require(std::all_of(widths.begin(), widths.end(), [](Length w) { return w >= Length(); }),
           "an allowance may not be negative");
-  if (std::all_of(widths.begin(), widths.end(), [](double w) { return w == 0.0; })) {
+  if (std::all_of(widths.begin(), widths.end(), [](Length w) { return w == Length(); })) {
     return joined(edges);
   }
   std::vector<Side> sides;
   sides.reserve(edges.size());
-  for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i]));
+  for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i].mm()));
   Path outline = assembled(sides);
   if (!find_crossing(outline, kFlattening)) return outline;
   return positive_union(outline, kFlattening);

@@ -10,9 +10,20 @@ void Drawing::closed(SheetLayer layer, LineRole role, const std::string& name, c
   sheet_.strokes.push_back({layer, role, piece_, name, path, true});
 }
 
-void Drawing::text(const std::string& text, Point at, double height, TextAnchor anchor,
-                   Angle turn) {
-  sheet_.texts.push_back({SheetLayer::Text, piece_, text, at, height, anchor, turn});
+SheetText TextDrawing::measured(const std::string& text, double height) {
+  SheetText measured;
+  measured.piece = piece_;
+  measured.text = text;
+  measured.height = height;
+  measured.room = fonts_.room(text, height);
+  return measured;
+}
+
+void TextDrawing::text(const std::string& text, Point at, double height, TextAnchor anchor) {
+  SheetText set = measured(text, height);
+  set.at = at;
+  set.anchor = anchor;
+  add(std::move(set));
 }
 
 Sheet shifted(const Sheet& drawing, Vec by) {

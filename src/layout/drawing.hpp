@@ -7,7 +7,7 @@
 
 namespace blockwright {
 
-/// Adds lines and texts of one piece (or, unnamed, of the page) to a sheet.
+/// Adds lines of one piece (or, unnamed, of the page) to a sheet.
 class Drawing {
  public:
   explicit Drawing(Sheet& sheet, std::string piece = {})
@@ -15,11 +15,26 @@ class Drawing {
 
   void line(SheetLayer layer, LineRole role, const std::string& name, const Path& path);
   void closed(SheetLayer layer, LineRole role, const std::string& name, const Path& path);
-  void text(const std::string& text, Point at, double height, TextAnchor anchor, Angle turn = {});
 
- private:
+ protected:
   Sheet& sheet_;
   std::string piece_;
+};
+
+/// The same with texts, measured in the fonts that they will be written in.
+class TextDrawing : public Drawing {
+ public:
+  TextDrawing(Sheet& sheet, TextFonts& fonts, std::string piece = {})
+      : Drawing(sheet, std::move(piece)), fonts_(fonts) {}
+
+  [[nodiscard]] TextFonts& fonts() { return fonts_; }
+  /// A text that is not yet on the sheet.
+  SheetText measured(const std::string& text, double height);
+  void add(SheetText text) { sheet_.texts.push_back(std::move(text)); }
+  void text(const std::string& text, Point at, double height, TextAnchor anchor);
+
+ private:
+  TextFonts& fonts_;
 };
 
 /// Everything on the drawing moved.

@@ -5,7 +5,6 @@
 #include "drawing.hpp"
 #include "marks.hpp"
 #include "notch_marks.hpp"
-#include "piece_texts.hpp"
 #include "words.hpp"
 
 #include <algorithm>
@@ -13,9 +12,10 @@
 namespace blockwright {
 namespace {
 
-// Holes of a card: wide enough for a pencil's point. Common practice, no source.
+// A hole to punch in a card is a ring with a dot in its middle, wide enough for a pencil's point.
+// Common practice, no source.
 constexpr double kHoleRadius = 2.0;
-constexpr double kHoleCross = 8.0;
+constexpr double kHoleDot = 0.25;
 // Marks of a toile: a cross where a dart's stitching ends, a ringed cross at the bust point.
 constexpr double kDartPointCross = 6.0;
 // A drill mark lies this far short of the dart point, towards the mouth, so that the stitching
@@ -25,12 +25,17 @@ constexpr double kDrillRadius = 1.0;
 constexpr double kBustPointCross = 12.0;
 constexpr double kBustPointRing = 3.0;
 constexpr double kArrowHead = 6.0;
-// Smaller moves of a point are not told, in mm.
-constexpr double kToldMove = 2.0;
+// The arrow beside an edge on the fold: where it lies along the edge, as shares of its length, and
+// how far inside.
+constexpr double kBracketFrom = 0.2;
+constexpr double kBracketTo = 0.8;
+constexpr double kBracketDepth = 8.0;
+// Smaller moves of a point are not drawn, in mm.
+constexpr double kDrawnMove = 2.0;
 
 Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
   std::vector<Path> edges;
-  std::vector<double> widths;
+  std::vector<Length> widths;
   for (const Edge& edge : piece.edges) {
     edges.push_back(edge.path);
     widths.push_back(allowance_at(edge, options));
@@ -127,7 +132,7 @@ void draw_toile_marks(const Piece& piece, Drawing& drawing) {
 void draw_card_holes(const Piece& piece, Drawing& drawing) {
   const auto punch = [&](const std::string& name, Point at) {
     draw_hole(name, at, kHoleRadius, drawing);
-    draw_cross(name, at, kHoleCross, drawing);
+    draw_hole(name, at, kHoleDot, drawing);
   };
   for (const Dart& dart : piece.darts) punch(dart.name, dart.point);
   if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
@@ -151,7 +156,7 @@ std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& pr
   for (const Landmark& landmark : piece.landmarks) {
     for (const Landmark& old : previous.piece->landmarks) {
       const Point was = previous.lies(old.at);
-      if (old.name == landmark.name && distance(was, landmark.at) > kToldMove) {
+      if (old.name == landmark.name && distance(was, landmark.at) > kDrawnMove) {
         moved.push_back({landmark.name, was, landmark.at});
       }
     }
@@ -164,18 +169,12 @@ void draw_move(const MovedPoint& point, Drawing& drawing) {
                Path::through({point.was, point.is}));
 }
 
-Box box_of(const Sheet& drawing) {
-  Box box;
-  for (const Stroke& stroke : drawing.strokes) box.include(blockwright::box_of(stroke.path));
-  return box;
-}
-
 }  // namespace
 
-DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                   const std::optional<PreviousPiece>& previous) {
-  DressedPiece dressed;
-  Drawing drawing(dressed.drawing, piece.name);
+LaidPiece dress(const Piece& piece, const PrintOptions& options,
+                const std::optional<PreviousPiece>& previous) {
+  LaidPiece dressed{piece, {}, {}, {}};
+  Drawing drawing(dressed.lines, piece.name);
   const Path cut = outline_to_cut(piece, options);
   drawing.closed(SheetLayer::Cut, LineRole::CutLine, "cut", cut);
   if (options.cut == CutStyle::Toile) draw_edges(piece, drawing);
@@ -185,14 +184,11 @@ DressedPiece dress(const Piece& piece, const PrintOptions& options, const SheetN
   draw_fold_brackets(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
-  std::vector<MovedPoint> moved;
   if (previous) {
     draw_previous(*previous, drawing);
-    if (previous->distances) moved = moved_points(piece, *previous);
-    for (const MovedPoint& point : moved) draw_move(point, drawing);
+    if (previous->distances) dressed.moved = moved_points(piece, *previous);
+    for (const MovedPoint& point : dressed.moved) draw_move(point, drawing);
   }
-  set_piece_texts(piece, options, notes, moved, dressed.drawing);
-  dressed.box = box_of(dressed.drawing);
   return dressed;
 }
 

@@ -136,6 +136,22 @@ void FreeSpace::take_outside(const Path& closed) {
   take(closed);
 }
 
+void FreeSpace::take(const FreeSpace& other) {
+  for (std::size_t i = 0; i < taken_.size(); ++i) taken_[i] |= other.taken_[i];
+}
+
+void FreeSpace::take_near(const Path& path, double reach) {
+  const auto points = flattened(path, kFlatteningShare * cell_);
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    const Vec chord = points[i] - points[i - 1];
+    const int steps = cells_for(distance(points[i - 1], points[i]), 2.0 * cell_);
+    for (int step = 0; step <= steps; ++step) {
+      const Point p = points[i - 1] + (static_cast<double>(step) / steps) * chord;
+      take(Box{p.x - reach, p.y - reach, p.x + reach, p.y + reach});
+    }
+  }
+}
+
 bool FreeSpace::is_free(const Box& box) const {
   if (box.left < area_.left || box.bottom < area_.bottom || box.right > area_.right ||
       box.top > area_.top) {

@@ -22,6 +22,11 @@ class FreeSpace {
   /// Takes everything that does not lie inside the closed outline.
   void take_outside(const Path& closed);
 
+  /// Takes what is taken in the other. Requires: the same area and cells.
+  void take(const FreeSpace& other);
+  /// Takes everything nearer than `reach` to the path.
+  void take_near(const Path& path, double reach);
+
   [[nodiscard]] bool is_free(const Box& box) const;
 
   /// The free box of the given size whose middle is nearest to `wish`.

@@ -1,6 +1,6 @@
 #include "ink.hpp"
 
-#include "text_placer.hpp"
+#include "blockwright/geometry/outline.hpp"
 
 #include <algorithm>
 
@@ -36,29 +36,26 @@ bool all_on_one_side(const Box& box, Point a, Point b) {
 
 }  // namespace
 
-Ink::Ink(const Sheet& sheet) {
-  for (const Stroke& stroke : sheet.strokes) {
-    auto points = flattened(stroke.path, kInkFlattening);
+PieceInk::PieceInk(const LaidPiece& piece) : piece_(piece.piece.name) {
+  const Placement to_sheet = Placement::shift(piece.at);
+  for (const Stroke& stroke : piece.lines.strokes) {
+    const Path path = placed(stroke.path, to_sheet);
+    auto points = flattened(path, kInkFlattening);
     if (stroke.closed && !points.empty()) points.push_back(points.front());
     for (std::size_t i = 1; i < points.size(); ++i) add({points[i - 1], points[i]});
-    box_.include(widened(box_of(stroke.path)));
-  }
-  for (const SheetText& text : sheet.texts) {
-    for (const Box& box : boxes_of(text)) {
-      text_boxes_.push_back(box);
-      box_.include(box);
-    }
+    box_.include(widened(box_of(path)));
+    if (stroke.role == LineRole::CutLine) outline_ = path;
   }
 }
 
-void Ink::add(const Chord& chord) {
+void PieceInk::add(const Chord& chord) {
   if (chords_.size() % kInBunch == 0) bunches_.emplace_back();
   chords_.push_back(chord);
   bunches_.back().include(chord.a);
   bunches_.back().include(chord.b);
 }
 
-bool Ink::bunch_touches(std::size_t bunch, const Box& reach) const {
+bool PieceInk::bunch_touches(std::size_t bunch, const Box& reach) const {
   const std::size_t to = std::min(chords_.size(), (bunch + 1) * kInBunch);
   for (std::size_t i = bunch * kInBunch; i < to; ++i) {
     const Chord& chord = chords_[i];
@@ -70,13 +67,34 @@ bool Ink::bunch_touches(std::size_t bunch, const Box& reach) const {
   return false;
 }
 
-bool Ink::touches(const Box& window) const {
+// A window that no line touches lies either wholly inside the piece or wholly outside it.
+bool PieceInk::touches(const Box& window) const {
   const Box reach = widened(window);
+  if (!share_a_point(box_, reach)) return false;
   for (std::size_t bunch = 0; bunch < bunches_.size(); ++bunch) {
     if (share_a_point(bunches_[bunch], reach) && bunch_touches(bunch, reach)) return true;
   }
-  return std::any_of(text_boxes_.begin(), text_boxes_.end(),
-                     [&](const Box& box) { return share_a_point(box, window); });
+  return contains(outline_, {window.left, window.bottom}, kInkFlattening);
+}
+
+Ink::Ink(const Layout& layout) {
+  for (const LaidPiece& piece : layout.pieces) {
+    pieces_.emplace_back(piece);
+    box_.include(pieces_.back().box());
+  }
+}
+
+bool Ink::touches(const Box& window) const {
+  return std::any_of(pieces_.begin(), pieces_.end(),
+                     [&](const PieceInk& piece) { return piece.touches(window); });
+}
+
+std::vector<std::string> Ink::pieces_in(const Box& window) const {
+  std::vector<std::string> names;
+  for (const PieceInk& piece : pieces_) {
+    if (piece.touches(window)) names.push_back(piece.piece());
+  }
+  return names;
 }
 
 }  // namespace blockwright

@@ -1,21 +1,22 @@
 #pragma once
 
 #include "blockwright/geometry/box.hpp"
-#include "blockwright/layout/sheet.hpp"
+#include "blockwright/layout/print_plan.hpp"
 
+#include <string>
 #include <vector>
 
 namespace blockwright {
 
-/// Where a sheet is printed on. Lines count with the width of the widest line, texts with the room
-/// that they take.
-class Ink {
+/// Where a piece is on the sheet. Lines count with the width of the widest line.
+class PieceInk {
  public:
-  explicit Ink(const Sheet& sheet);
+  explicit PieceInk(const LaidPiece& piece);
 
-  /// Round everything printed; empty for an empty sheet.
+  [[nodiscard]] const std::string& piece() const { return piece_; }
+  /// Round everything drawn.
   [[nodiscard]] const Box& box() const { return box_; }
-  /// True if anything is printed inside the window or on its border.
+  /// True if a part of the piece lies inside the window or on its border.
   [[nodiscard]] bool touches(const Box& window) const;
 
  private:
@@ -25,10 +26,27 @@ class Ink {
   void add(const Chord& chord);
   [[nodiscard]] bool bunch_touches(std::size_t bunch, const Box& reach) const;
 
+  std::string piece_;
+  Path outline_;
   Box box_;
   std::vector<Chord> chords_;
   std::vector<Box> bunches_;
-  std::vector<Box> text_boxes_;
+};
+
+/// Where a layout is printed on.
+class Ink {
+ public:
+  explicit Ink(const Layout& layout);
+
+  /// Round everything drawn; empty for an empty layout.
+  [[nodiscard]] const Box& box() const { return box_; }
+  [[nodiscard]] bool touches(const Box& window) const;
+  /// The names of the pieces that touch the window.
+  [[nodiscard]] std::vector<std::string> pieces_in(const Box& window) const;
+
+ private:
+  std::vector<PieceInk> pieces_;
+  Box box_;
 };
 
 }  // namespace blockwright

@@ -3,6 +3,8 @@
 #include "blockwright/pattern/sides.hpp"
 #include "drawing.hpp"
 #include "dress.hpp"
+#include "page_borders.hpp"
+#include "piece_texts.hpp"
 
 #include <optional>
 #include <utility>
@@ -34,6 +36,12 @@ std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersi
   return std::nullopt;
 }
 
+Box box_of(const Sheet& lines) {
+  Box box;
+  for (const Stroke& stroke : lines.strokes) box.include(blockwright::box_of(stroke.path));
+  return box;
+}
+
 }  // namespace
 
 std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
@@ -47,25 +55,37 @@ std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
 }
 
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.
-Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-              const PreviousVersion* previous) {
-  std::vector<DressedPiece> pieces;
+Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
+               const PreviousVersion* previous) {
+  Layout layout{options, notes, {}, 0.0, 0.0, previous != nullptr};
   Box upright;
-  for (const Piece& piece : pattern.pieces) {
-    pieces.push_back(dress(piece, options, notes, previous_of(piece, previous)));
-    upright.include(Point{0.0, pieces.back().box.bottom});
-    upright.include(Point{0.0, pieces.back().box.top});
-  }
-  Sheet sheet;
-  sheet.shows_previous = previous != nullptr;
   double x = kSheetMargin;
-  for (const DressedPiece& piece : pieces) {
-    add(sheet, shifted(piece.drawing, {x - piece.box.left, kSheetMargin - upright.bottom}));
-    x += piece.box.width() + kBetweenPieces;
+  for (const Piece& piece : pattern.pieces) {
+    layout.pieces.push_back(dress(piece, options, previous_of(piece, previous)));
+    const Box box = box_of(layout.pieces.back().lines);
+    layout.pieces.back().at.x = x - box.left;
+    x += box.width() + kBetweenPieces;
+    upright.include(Box{0.0, box.bottom, 0.0, box.top});
   }
-  sheet.width = (pieces.empty() ? x : x - kBetweenPieces) + kSheetMargin;
-  sheet.height = upright.height() + 2.0 * kSheetMargin;
+  for (LaidPiece& piece : layout.pieces) piece.at.y = kSheetMargin - upright.bottom;
+  layout.width = (layout.pieces.empty() ? x : x - kBetweenPieces) + kSheetMargin;
+  layout.height = upright.height() + 2.0 * kSheetMargin;
+  return layout;
+}
+
+Sheet drawn(const Layout& layout, const PageBorders& borders, TextFonts& fonts) {
+  Sheet sheet{layout.width, layout.height, {}, {}, layout.shows_previous};
+  for (const LaidPiece& piece : layout.pieces) {
+    Sheet drawing = piece.lines;
+    set_piece_texts(piece, layout, shifted(borders, -piece.at), fonts, drawing);
+    add(sheet, shifted(drawing, piece.at));
+  }
   return sheet;
+}
+
+Sheet sheet_of(const Layout& layout) {
+  TextFonts fonts;
+  return drawn(layout, {}, fonts);
 }
 
 }  // namespace blockwright

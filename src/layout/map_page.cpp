@@ -5,7 +5,6 @@
 #include "notes_text.hpp"
 #include "test_squares.hpp"
 #include "text_flow.hpp"
-#include "text_measure.hpp"
 
 #include <algorithm>
 #include <array>
@@ -18,17 +17,22 @@ constexpr double kMiniatureShare = 0.66;
 // Text is made this much smaller before it goes on to another page.
 constexpr std::array<double, 3> kMapScales = {1.0, 0.9, 0.8};
 
-// Map pages stand upright, whatever the tiles do.
 struct MapPaper {
   double width, height;
   Box inside;
+  SquaresLie squares;
 };
 
-MapPaper map_paper(const Tiling& tiling, const PrintOptions& options) {
-  const double width = std::min(tiling.page_width, tiling.page_height);
-  const double height = std::max(tiling.page_width, tiling.page_height);
-  const double m = options.margin;
-  return {width, height, {m, m, width - m, height - m}};
+// Whatever the tiles do, map pages are upright if the test squares fit side by side, else turned.
+MapPaper map_paper(const Tiling& tiling, double margin) {
+  const auto [shorter, longer] = std::minmax(tiling.page_width, tiling.page_height);
+  const double wide = squares_field(SquaresLie::SideBySide).x + 2.0 * margin;
+  const bool turned = shorter < wide && wide <= longer;
+  const double width = turned ? longer : shorter, height = turned ? shorter : longer;
+  return {width,
+          height,
+          {margin, margin, width - margin, height - margin},
+          wide <= width ? SquaresLie::SideBySide : SquaresLie::Stepped};
 }
 
 Page empty_page(const MapPaper& paper, std::size_t number) {
@@ -42,13 +46,11 @@ Page empty_page(const MapPaper& paper, std::size_t number) {
 // Lays out the map pages, opening a new one when a thing has no room.
 class MapPages {
  public:
-  MapPages(const Tiling& tiling, const Sheet& sheet, const PrintOptions& options,
-           const SheetNotes& notes)
+  MapPages(const Tiling& tiling, const Layout& layout, TextFonts& fonts)
       : tiling_(tiling),
-        sheet_(sheet),
-        options_(options),
-        notes_(notes),
-        paper_(map_paper(tiling, options)) {}
+        layout_(layout),
+        fonts_(fonts),
+        paper_(map_paper(tiling, layout.options.margin.mm())) {}
 
   std::vector<Page> lay_out(const std::vector<Paragraph>& paragraphs, double scale) {
     TextFlow flow(paragraphs, scale);
@@ -64,46 +66,54 @@ class MapPages {
   }
 
  private:
+  TextDrawing page() { return {pages_.back().furniture, fonts_}; }
+
   void open_page() {
     pages_.push_back(empty_page(paper_, pages_.size() + 1));
     rest_ = paper_.inside;
-    Drawing drawing(pages_.back().furniture);
-    std::string subtitle = subtitle_text(options_, notes_);
+    TextDrawing drawing = page();
+    std::string subtitle = subtitle_text(layout_);
     if (pages_.size() > 1) subtitle += ", continued (" + pages_.back().label + ")";
-    draw_title(drawing, rest_, heading_text(notes_), subtitle);
+    draw_title(drawing, rest_, heading_text(layout_.notes), subtitle);
     rest_.top -= kTitleRoom;
     columns_.clear();
   }
 
   void draw_squares() {
-    Drawing drawing(pages_.back().furniture);
-    draw_test_squares(drawing, {rest_.left, rest_.top - kSquaresSide});
-    const Box beside = {rest_.left + kSquaresSide + kGutter, rest_.top - kSquaresSide, rest_.right,
-                        rest_.top};
-    if (beside.width() >= kNarrowestColumn) columns_.push_back(beside);
-    rest_.top -= kSquaresSide + kGutter;
+    TextDrawing drawing = page();
+    const Vec field = squares_field(paper_.squares);
+    draw_test_squares(drawing, {rest_.left, rest_.top}, paper_.squares);
+    const Box right = {rest_.left + field.x + kGutter, rest_.top - field.y, rest_.right, rest_.top};
+    if (right.width() >= kNarrowestColumn) columns_.push_back(right);
+    rest_.top -= field.y + kGutter;
   }
 
-  // Below the squares, or on the next page where that leaves too little.
+  // Below the squares, or on the next page where that leaves too little. What is left for text is
+  // to its right on a turned page, else below it.
   void place_miniature() {
     if (rest_.height() < kLeastMiniature) open_page();
-    const double most = kMiniatureShare * rest_.height();
-    const double height = miniature_height(tiling_, rest_.width(), most);
-    draw_miniature(pages_.back().furniture, tiling_, sheet_,
-                   {rest_.left, rest_.top - height, rest_.right, rest_.top});
-    rest_.top -= height + kGutter;
+    const bool turned = rest_.width() > rest_.height();
+    const double wide = rest_.width() - (turned ? kNarrowestColumn + kGutter : 0.0);
+    const double most = (turned ? 1.0 : kMiniatureShare) * rest_.height();
+    const Box frame = miniature_frame(tiling_, {rest_.left, rest_.top}, wide, most);
+    TextDrawing drawing = page();
+    draw_miniature(drawing, tiling_, layout_, frame);
+    if (turned) {
+      rest_.left = frame.right + kGutter;
+    } else {
+      rest_.top = frame.bottom - kGutter;
+    }
   }
 
   void pour(TextFlow& flow) {
-    Drawing drawing(pages_.back().furniture);
+    TextDrawing drawing = page();
     for (const Box& column : columns_in(rest_, 2)) columns_.push_back(column);
     for (const Box& column : columns_) flow.pour(drawing, column);
   }
 
   const Tiling& tiling_;
-  const Sheet& sheet_;
-  const PrintOptions& options_;
-  const SheetNotes& notes_;
+  const Layout& layout_;
+  TextFonts& fonts_;
   MapPaper paper_;
   std::vector<Page> pages_;
   Box rest_;                  // what is free of the open page
@@ -112,13 +122,13 @@ class MapPages {
 
 }  // namespace
 
-std::vector<Page> map_pages(const Tiling& tiling, const Sheet& sheet, const Pattern& pattern,
-                            const PrintOptions& options, const SheetNotes& notes) {
-  const auto paragraphs = note_paragraphs(pattern, options, notes, tiling.tiles.size() > 1);
+std::vector<Page> map_pages(const Tiling& tiling, const Layout& layout, TextFonts& fonts) {
+  const auto pages = tiling.tiles.size() > 1 ? NotesFor::JoinedPages : NotesFor::OnePage;
+  const auto paragraphs = note_paragraphs(layout, pages);
   std::vector<Page> best;
   for (const double scale : kMapScales) {
-    auto pages = MapPages(tiling, sheet, options, notes).lay_out(paragraphs, scale);
-    if (best.empty() || pages.size() < best.size()) best = std::move(pages);
+    auto tried = MapPages(tiling, layout, fonts).lay_out(paragraphs, scale);
+    if (best.empty() || tried.size() < best.size()) best = std::move(tried);
     if (best.size() == 1) break;
   }
   return best;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/layout/print_plan.hpp"
 #include "tiling.hpp"
 
 #include <vector>
@@ -8,7 +9,6 @@ namespace blockwright {
 
 /// The first page: whose pattern it is, the test squares, a miniature of the whole with the pages'
 /// labels, pieces, ease, estimates and cautions. What has no room goes on to "map 2", "map 3" ...
-std::vector<Page> map_pages(const Tiling& tiling, const Sheet& sheet, const Pattern& pattern,
-                            const PrintOptions& options, const SheetNotes& notes);
+std::vector<Page> map_pages(const Tiling& tiling, const Layout& layout, TextFonts& fonts);
 
 }  // namespace blockwright

@@ -2,8 +2,6 @@
 
 #include "free_space.hpp"
 #include "marks.hpp"
-#include "text_measure.hpp"
-#include "text_placer.hpp"
 #include "words.hpp"
 
 #include <algorithm>
@@ -56,15 +54,17 @@ Reduction reduction_into(const Box& whole, const Box& frame) {
 }
 
 // Draws the pieces' cut lines; returns the box of each piece, by name.
-std::map<std::string, Box> draw_pieces(Drawing& drawing, FreeSpace& space, const Sheet& sheet,
+std::map<std::string, Box> draw_pieces(Drawing& drawing, FreeSpace& space, const Layout& layout,
                                        const Reduction& reduce) {
   std::map<std::string, Box> pieces;
-  for (const Stroke& stroke : sheet.strokes) {
-    if (stroke.role != LineRole::CutLine) continue;
-    const Path small = reduce(stroke.path);
-    drawing.closed(SheetLayer::Cut, LineRole::CutLine, stroke.piece, small);
-    space.take(small);
-    pieces[stroke.piece].include(box_of(small));
+  for (const LaidPiece& piece : layout.pieces) {
+    for (const Stroke& stroke : piece.lines.strokes) {
+      if (stroke.role != LineRole::CutLine) continue;
+      const Path small = reduce(placed(stroke.path, Placement::shift(piece.at)));
+      drawing.closed(SheetLayer::Cut, LineRole::CutLine, stroke.piece, small);
+      space.take(small);
+      pieces[stroke.piece].include(box_of(small));
+    }
   }
   return pieces;
 }
@@ -74,15 +74,15 @@ Point middle_of(const Box& box) {
 }
 
 // A word as near to `wish` as there is room inside `within`, smaller if need be.
-void set_word(Sheet& page, FreeSpace& space, const std::string& word, double height,
+void set_word(TextDrawing& page, FreeSpace& space, const std::string& word, double height,
               const Box& within, Point wish) {
   for (const double share : kWordScales) {
-    const double size = share * height;
-    const double wide = text_width(word, size), high = (kLettersAbove + kLettersBelow) * size;
-    const auto found = space.find(wide + 1.0, high + 1.0, wish);
+    SheetText text = page.measured(word, share * height);
+    const auto found =
+        space.find(text.room.width + 1.0, text.room.above + text.room.below + 1.0, wish);
     if (!found || !within.overlaps(*found)) continue;
-    Drawing(page).text(word, {found->left + 0.5, found->bottom + 0.5 + kLettersBelow * size}, size,
-                       TextAnchor::Start);
+    text.at = {found->left + 0.5, found->bottom + 0.5 + text.room.below};
+    page.add(std::move(text));
     space.take(*found);
     return;
   }
@@ -90,19 +90,21 @@ void set_word(Sheet& page, FreeSpace& space, const std::string& word, double hei
 
 }  // namespace
 
-double miniature_height(const Tiling& tiling, double width, double most) {
+Box miniature_frame(const Tiling& tiling, Point upper_left, double width, double height) {
   const Box whole = all_windows(tiling);
-  return std::min(most, whole.height() * width / whole.width());
+  const double scale = std::min(width / whole.width(), height / whole.height());
+  return {upper_left.x, upper_left.y - scale * whole.height(), upper_left.x + scale * whole.width(),
+          upper_left.y};
 }
 
-void draw_miniature(Sheet& page, const Tiling& tiling, const Sheet& sheet, const Box& frame) {
+void draw_miniature(TextDrawing& page, const Tiling& tiling, const Layout& layout,
+                    const Box& frame) {
   const Reduction reduce = reduction_into(all_windows(tiling), frame);
   FreeSpace space(frame, kMiniatureCell);
-  Drawing drawing(page);
-  const auto pieces = draw_pieces(drawing, space, sheet, reduce);
+  const auto pieces = draw_pieces(page, space, layout, reduce);
   for (const Tile& tile : tiling.tiles) {
     const Path window = rectangle(reduce(tile.window));
-    drawing.closed(SheetLayer::Marks, LineRole::Frame, tile_label(tile), window);
+    page.closed(SheetLayer::Marks, LineRole::Frame, tile_label(tile), window);
     space.take(window);
   }
   for (const Tile& tile : tiling.tiles) {

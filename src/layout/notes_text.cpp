@@ -1,5 +1,6 @@
 #include "notes_text.hpp"
 
+#include "blockwright/text/clean_text.hpp"
 #include "text_measure.hpp"
 #include "words.hpp"
 
@@ -20,13 +21,13 @@ void add_section(std::vector<Paragraph>& text, const std::string& heading,
   for (const std::string& line : lines) text.push_back({line, kNotesBody, kBeforeBody, false});
 }
 
-std::vector<std::string> piece_list(const Pattern& pattern, const PrintOptions& options,
-                                    const SheetNotes& notes) {
+std::vector<std::string> piece_list(const Layout& layout) {
   std::vector<std::string> lines;
-  for (const Piece& piece : pattern.pieces) {
+  for (const LaidPiece& laid : layout.pieces) {
+    const Piece& piece = laid.piece;
     lines.push_back(title_of(piece.name) + ": " + std::string(cut_instruction(piece.cut_on)));
   }
-  lines.push_back(title_of(allowance_text(options, notes.inches)));
+  lines.push_back(title_of(allowance_text(layout.options, layout.notes.unit)));
   return lines;
 }
 
@@ -35,42 +36,44 @@ std::vector<std::string> joining_lines() {
       "Rows are A, B \u2026 from the top, columns 1, 2 \u2026 from the left; blank pages are left "
       "out.",
       "Where a page joins one above it or to its left, cut its edge off along the frame and lay "
-      "it over that page, so that the crosses meet."};
+      "it over that page: the half match marks on its edge meet their other halves and make "
+      "diamonds."};
 }
 
 }  // namespace
 
-std::string heading_text(const SheetNotes& notes) { return on_one_line(notes.client); }
+std::string heading_text(const SheetNotes& notes) { return clean_line(notes.client); }
 
-std::string subtitle_text(const PrintOptions& options, const SheetNotes& notes) {
-  const std::string cut(cut_style_name(options.cut));
+std::string subtitle_text(const Layout& layout) {
+  const SheetNotes& notes = layout.notes;
+  const std::string cut(cut_style_name(layout.options.cut));
   std::string text = title_of(notes.garment.empty() ? cut : notes.garment + ", " + cut);
   text += ", session " + notes.session;
   if (!notes.version.empty()) text += ", blockwright " + notes.version;
-  return on_one_line(text);
+  return clean_line(text);
 }
 
-std::string plan_title(const PrintOptions& options, const SheetNotes& notes) {
-  return heading_text(notes) + ", " + subtitle_text(options, notes);
+std::string plan_title(const Layout& layout) {
+  return heading_text(layout.notes) + ", " + subtitle_text(layout);
 }
 
-void draw_title(Drawing& drawing, const Box& frame, const std::string& title,
+void draw_title(TextDrawing& drawing, const Box& frame, const std::string& title,
                 const std::string& subtitle) {
-  drawing.text(shortened(title, kNotesTitle, frame.width()), {frame.left, frame.top - kNotesTitle},
-               kNotesTitle, TextAnchor::Start);
-  drawing.text(shortened(subtitle, kSubtitle, frame.width()),
+  drawing.text(shortened(drawing.fonts(), title, kNotesTitle, frame.width()),
+               {frame.left, frame.top - kNotesTitle}, kNotesTitle, TextAnchor::Start);
+  drawing.text(shortened(drawing.fonts(), subtitle, kSubtitle, frame.width()),
                {frame.left, frame.top - kNotesTitle - 6.0}, kSubtitle, TextAnchor::Start);
 }
 
-std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOptions& options,
-                                       const SheetNotes& notes, bool joining) {
+std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {
+  const SheetNotes& notes = layout.notes;
   std::vector<Paragraph> text;
   add_section(text, "Look at these before you cut", notes.cautions);
-  add_section(text, "Pieces", piece_list(pattern, options, notes));
+  add_section(text, "Pieces", piece_list(layout));
   add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
               notes.corrections);
   add_section(text, "Made from the block", notes.made);
-  if (joining) add_section(text, "Joining the pages", joining_lines());
+  if (pages == NotesFor::JoinedPages) add_section(text, "Joining the pages", joining_lines());
   add_section(text, "Ease", notes.ease);
   add_section(text, "Estimated, not taped", notes.estimated);
   return text;

@@ -11,19 +11,21 @@ namespace blockwright {
 
 /// What the first page says about the pattern: whose it is, of which session, how it is cut.
 std::string heading_text(const SheetNotes& notes);
-std::string subtitle_text(const PrintOptions& options, const SheetNotes& notes);
+std::string subtitle_text(const Layout& layout);
 
-std::string plan_title(const PrintOptions& options, const SheetNotes& notes);
+std::string plan_title(const Layout& layout);
 
 /// Sets the two lines of a page's heading at the top of a frame, shortened to its width. They take
 /// kTitleRoom mm of it.
 inline constexpr double kTitleRoom = 16.0;
-void draw_title(Drawing& drawing, const Box& frame, const std::string& title,
+void draw_title(TextDrawing& drawing, const Box& frame, const std::string& title,
                 const std::string& subtitle);
 
-/// Cautions, piece list, allowance, ease, and what was estimated; `joining` adds how to put the
-/// pages together.
-std::vector<Paragraph> note_paragraphs(const Pattern& pattern, const PrintOptions& options,
-                                       const SheetNotes& notes, bool joining);
+/// What the notes are for: pages to be joined, or one page.
+enum class NotesFor { JoinedPages, OnePage };
+
+/// Cautions, piece list, allowance, ease, and what was estimated; for several pages also how to
+/// join them.
+std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages);
 
 }  // namespace blockwright

@@ -4,9 +4,9 @@
 #include "drawing.hpp"
 #include "ink.hpp"
 #include "notes_text.hpp"
+#include "page_borders.hpp"
 #include "test_squares.hpp"
 #include "text_flow.hpp"
-#include "text_measure.hpp"
 
 #include <algorithm>
 #include <array>
@@ -30,81 +30,96 @@ struct Arrangement {
   double width = 0.0;
   double height = 0.0;
   StripAt strip = StripAt::Beside;
+  SquaresLie squares = SquaresLie::SideBySide;
 };
 
 // What pieces and strip need, margins included.
-Arrangement needed(const Box& ink, double margin, StripAt strip) {
+Arrangement needed(const Box& ink, double margin, StripAt strip, SquaresLie squares) {
   const double rim = 2.0 * margin;
-  const double titled = kTitleRoom + kSquaresSide;
+  const Vec field = squares_field(squares);
+  const double titled = kTitleRoom + field.y;
   if (strip == StripAt::Beside) {
-    return {ink.width() + kClearGap + kSquaresSide + rim,
-            std::max(ink.height(), titled + kClearGap + kLeastNotes) + rim, strip};
+    return {ink.width() + kClearGap + field.x + rim,
+            std::max(ink.height(), titled + kClearGap + kLeastNotes) + rim, strip, squares};
   }
-  return {std::max(ink.width(), kSquaresSide + kClearGap + kLeastNotes) + rim,
-          ink.height() + kClearGap + titled + rim, strip};
+  return {std::max(ink.width(), field.x + kClearGap + kLeastNotes) + rim,
+          ink.height() + kClearGap + titled + rim, strip, squares};
 }
 
-void consider(std::optional<Arrangement>& best, Arrangement candidate) {
+void consider(std::optional<Arrangement>& best, const Arrangement& candidate) {
   const double area = candidate.width * candidate.height;
   if (!best || area < best->width * best->height) best = candidate;
 }
 
 // A roll takes the pieces upright or along it, whichever is shorter; a sheet keeps its size.
-std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, double margin) {
+std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, double margin,
+                                          SquaresLie squares) {
   std::optional<Arrangement> best;
   for (const StripAt strip : {StripAt::Beside, StripAt::Below}) {
-    const Arrangement need = needed(ink, margin, strip);
-    const double w = paper.width, h = paper.height;
+    const Arrangement need = needed(ink, margin, strip, squares);
+    const double w = paper.width.mm(), h = paper.height.mm();
+    const auto take = [&](double width, double height) {
+      consider(best, {width, height, strip, squares});
+    };
     if (paper.is_roll()) {
-      if (need.width <= w) consider(best, {w, need.height, strip});
-      if (need.height <= w) consider(best, {need.width, w, strip});
+      if (need.width <= w) take(w, need.height);
+      if (need.height <= w) take(need.width, w);
     } else {
-      if (need.width <= w && need.height <= h) consider(best, {w, h, strip});
-      if (need.width <= h && need.height <= w) consider(best, {h, w, strip});
+      if (need.width <= w && need.height <= h) take(w, h);
+      if (need.width <= h && need.height <= w) take(h, w);
     }
   }
   return best;
 }
 
 [[noreturn]] void refuse(const Paper& paper, const Box& ink, double margin) {
-  const Arrangement need = needed(ink, margin, StripAt::Below);
+  const Arrangement need = needed(ink, margin, StripAt::Below, SquaresLie::Stepped);
   throw UsageError({Severity::Error, "paper.too_small", "--paper",
                     "the pieces with their test squares need " + fixed(need.width, 0) + " x " +
                         fixed(need.height, 0) + " mm on one page; '" + paper.name + "' is smaller",
                     "choose a larger paper or a roll, or print on tiled pages"});
 }
 
+Arrangement arrangement_on(const Paper& paper, const Box& ink, double margin) {
+  for (const SquaresLie squares : {SquaresLie::SideBySide, SquaresLie::Stepped}) {
+    if (const auto found = arrangement_on(paper, ink, margin, squares)) return *found;
+  }
+  refuse(paper, ink, margin);
+}
+
 // Where notes run: under the squares, then to their right.
-std::vector<Box> note_frames(const Box& strip) {
-  const double squares_right = strip.left + kSquaresSide;
-  std::vector<Box> frames = columns_in(
-      {strip.left, strip.bottom, squares_right, strip.top - kSquaresSide - kClearGap}, 1);
+std::vector<Box> note_frames(const Box& strip, Vec field) {
+  const double squares_right = strip.left + field.x;
+  std::vector<Box> frames =
+      columns_in({strip.left, strip.bottom, squares_right, strip.top - field.y - kClearGap}, 2);
   const Box right = {squares_right + kClearGap, strip.bottom, strip.right, strip.top};
   for (const Box& column : columns_in(right, kMostColumns)) frames.push_back(column);
   return frames;
 }
 
-Sheet poured(const std::vector<Box>& frames, TextFlow& flow) {
+Sheet poured(const std::vector<Box>& frames, TextFlow& flow, TextFonts& fonts) {
   Sheet sheet;
-  Drawing drawing(sheet);
+  TextDrawing drawing(sheet, fonts);
   for (const Box& frame : frames) flow.pour(drawing, frame);
   return sheet;
 }
 
 // Notes as large as they fit; if even the smallest do not, the last line says how many are left.
-Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraphs) {
+Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraphs,
+                TextFonts& fonts) {
   for (const double scale : kNoteScales) {
     TextFlow flow(paragraphs, scale);
-    Sheet notes = poured(frames, flow);
+    Sheet notes = poured(frames, flow, fonts);
     if (flow.done()) return notes;
   }
   const Box& last = frames.back();
   const Point foot = {last.left, last.bottom + 1.0};
   frames.back().bottom += 2.0 * kMoreText;
   TextFlow flow(paragraphs, kNoteScales.back());
-  Sheet notes = poured(frames, flow);
-  Drawing(notes).text("\u2026 and " + std::to_string(flow.left()) + " more: see the report", foot,
-                      kMoreText, TextAnchor::Start);
+  Sheet notes = poured(frames, flow, fonts);
+  TextDrawing(notes, fonts)
+      .text("\u2026 and " + std::to_string(flow.left()) + " more: see the report", foot, kMoreText,
+            TextAnchor::Start);
   return notes;
 }
 
@@ -128,21 +143,21 @@ Page page_of(const Arrangement& arrangement, const Box& ink, double margin) {
 
 }  // namespace
 
-PrintPlan one_page(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
-                   const Pattern& pattern) {
-  const Box ink = Ink(sheet).box();
+PrintPlan one_page(const Layout& layout) {
+  const Box ink = Ink(layout).box();
+  const double margin = layout.options.margin.mm();
   require(!ink.empty(), "nothing to print");
-  const auto arrangement = arrangement_on(options.paper, ink, options.margin);
-  if (!arrangement) refuse(options.paper, ink, options.margin);
-  Page page = page_of(*arrangement, ink, options.margin);
-  Box strip = strip_of(*arrangement, ink, options.margin);
-  Drawing drawing(page.furniture);
-  draw_title(drawing, strip, heading_text(notes), subtitle_text(options, notes));
+  const Arrangement arrangement = arrangement_on(layout.options.paper, ink, margin);
+  Page page = page_of(arrangement, ink, margin);
+  Box strip = strip_of(arrangement, ink, margin);
+  TextFonts fonts;
+  TextDrawing drawing(page.furniture, fonts);
+  draw_title(drawing, strip, heading_text(layout.notes), subtitle_text(layout));
   strip.top -= kTitleRoom;
-  draw_test_squares(drawing, {strip.left, strip.top - kSquaresSide});
-  add(page.furniture,
-      set_notes(note_frames(strip), note_paragraphs(pattern, options, notes, false)));
-  return {plan_title(options, notes), sheet, {std::move(page)}};
+  draw_test_squares(drawing, {strip.left, strip.top}, arrangement.squares);
+  add(page.furniture, set_notes(note_frames(strip, squares_field(arrangement.squares)),
+                                note_paragraphs(layout, NotesFor::OnePage), fonts));
+  return {plan_title(layout), drawn(layout, {}, fonts), {std::move(page)}};
 }
 
 }  // namespace blockwright

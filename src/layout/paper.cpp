@@ -14,39 +14,38 @@ namespace {
 // 8.5 x 14 and 11 x 17 in), both from memory.
 struct NamedPaper {
   std::string_view name;
-  double width;
-  double height;
+  Length width;
+  Length height;
 };
-constexpr double kInch = 25.4;
 constexpr std::array<NamedPaper, 8> kNamedPapers = {{
-    {"a4", 210.0, 297.0},
-    {"a3", 297.0, 420.0},
-    {"a2", 420.0, 594.0},
-    {"a1", 594.0, 841.0},
-    {"a0", 841.0, 1189.0},
-    {"letter", 8.5 * kInch, 11.0 * kInch},
-    {"legal", 8.5 * kInch, 14.0 * kInch},
-    {"tabloid", 11.0 * kInch, 17.0 * kInch},
+    {"a4", Length::mm(210.0), Length::mm(297.0)},
+    {"a3", Length::mm(297.0), Length::mm(420.0)},
+    {"a2", Length::mm(420.0), Length::mm(594.0)},
+    {"a1", Length::mm(594.0), Length::mm(841.0)},
+    {"a0", Length::mm(841.0), Length::mm(1189.0)},
+    {"letter", Length::inches(8.5), Length::inches(11.0)},
+    {"legal", Length::inches(8.5), Length::inches(14.0)},
+    {"tabloid", Length::inches(11.0), Length::inches(17.0)},
 }};
 constexpr std::string_view kRollPrefix = "roll:";
 constexpr double kSmallestSide = 100.0;
 constexpr double kLargestSide = 5000.0;
 
-std::optional<double> side_from(std::string_view text) {
+std::optional<Length> side_from(std::string_view text) {
   double value = 0.0;
   const auto [end, error] =
       std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
   const bool whole = error == std::errc{} && end == text.data() + text.size();
   if (!whole || !std::isfinite(value)) return std::nullopt;
   if (value < kSmallestSide || value > kLargestSide) return std::nullopt;
-  return value;
+  return Length::mm(value);
 }
 
 std::optional<Paper> roll_from(std::string_view name) {
   if (!name.starts_with(kRollPrefix)) return std::nullopt;
   const auto width = side_from(name.substr(kRollPrefix.size()));
   if (!width) return std::nullopt;
-  return Paper{std::string(name), *width, 0.0};
+  return Paper{std::string(name), *width, Length()};
 }
 
 std::optional<Paper> sheet_from(std::string_view name) {

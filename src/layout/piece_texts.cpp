@@ -1,10 +1,13 @@
 #include "piece_texts.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/text/clean_text.hpp"
+#include "marks.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace blockwright {
@@ -29,20 +32,21 @@ constexpr double kNarrowMargin = 2.5;
 
 using Lines = std::vector<TextPlacer::Line>;
 
-FreeSpace space_inside(const Piece& piece, const Sheet& drawing) {
-  const Path outline = flat_outline(piece);
+FreeSpace space_inside(const Path& outline, const Sheet& drawing, const PageBorders& borders) {
   FreeSpace space(box_of(outline), kPieceCell);
   space.take_outside(outline);
   for (const Stroke& stroke : drawing.strokes) space.take(stroke.path);
+  for (const Tile& tile : borders.tiles) space.take(rectangle(tile.window));
+  for (const Box& box : borders.taken) space.take(box);
   return space;
 }
 
-void add_wrapped(Lines& lines, const std::string& text, double height, double room,
-                 std::size_t most) {
-  auto parts = wrapped(on_one_line(text), height, room);
+void add_wrapped(Lines& lines, TextFonts& fonts, const std::string& text, double height,
+                 double room, std::size_t most) {
+  auto parts = wrapped(fonts, clean_line(text), height, room);
   if (parts.size() > most) {
     parts.resize(most);
-    parts.back() = shortened(parts.back() + " \u2026", height, room);
+    parts.back() = shortened(fonts, parts.back() + " \u2026", height, room);
   }
   for (auto& part : parts) lines.push_back({std::move(part), height});
 }
@@ -50,28 +54,30 @@ void add_wrapped(Lines& lines, const std::string& text, double height, double ro
 // How much of the label is wanted.
 enum class Detail { All, NoEstimates, Short };
 
-Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                  Detail detail, double scale, double width) {
+Lines label_lines(TextFonts& fonts, const Piece& piece, const PrintOptions& options,
+                  const SheetNotes& notes, Detail detail, double scale, double width) {
   Lines lines;
-  lines.push_back({shortened(title_of(piece.name), kTitle * scale, width), kTitle * scale});
-  lines.push_back({shortened(on_one_line(notes.client), kName * scale, width), kName * scale});
+  lines.push_back({shortened(fonts, title_of(piece.name), kTitle * scale, width), kTitle * scale});
+  lines.push_back(
+      {shortened(fonts, clean_line(notes.client), kName * scale, width), kName * scale});
   const double body = kBody * scale, small = kSmall * scale;
-  lines.push_back({shortened("session " + on_one_line(notes.session), body, width), body});
+  lines.push_back({shortened(fonts, "session " + clean_line(notes.session), body, width), body});
   if (!notes.fitted.empty())
-    lines.push_back({shortened(on_one_line(notes.fitted), body, width), body});
+    lines.push_back({shortened(fonts, clean_line(notes.fitted), body, width), body});
   lines.push_back({std::string(cut_instruction(piece.cut_on)), body});
   if (detail == Detail::Short) return lines;
   const std::string style(cut_style_name(options.cut));
-  add_wrapped(lines, style + ", " + allowance_text(piece, options, notes.inches), small, width, 4);
+  add_wrapped(lines, fonts, style + ", " + allowance_text(piece, options, notes.unit), small, width,
+              4);
   // A card is kept: it says what made it what it is.
   if (options.cut == CutStyle::Card && !notes.corrections.empty()) {
-    add_wrapped(lines, "corrected: " + listed(notes.corrections), small, width,
+    add_wrapped(lines, fonts, "corrected: " + listed(notes.corrections), small, width,
                 kMostCorrectionLines);
   }
   if (detail == Detail::All && !notes.estimated.empty()) {
     // A long list stands on the first page; a cut-off one would hide what is missing.
     const std::string count = std::to_string(notes.estimated.size());
-    add_wrapped(lines,
+    add_wrapped(lines, fonts,
                 notes.estimated.size() <= kMostEstimatesOnPiece
                     ? "estimated: " + listed(notes.estimated)
                     : "estimated: " + count + " measurements, see the first page",
@@ -81,18 +87,19 @@ Lines label_lines(const Piece& piece, const PrintOptions& options, const SheetNo
 }
 
 // The whole label with air round it, or with little, at one size after another; then less of it.
-void set_label(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-               TextPlacer& placer, Point wish) {
+bool set_label(const LaidPiece& laid, const Layout& layout, TextPlacer& placer, Point wish,
+               const FreeSpace& room) {
   for (const Detail detail : {Detail::All, Detail::NoEstimates, Detail::Short}) {
     for (const double scale : kLabelScales) {
       for (const double width : kWidths) {
-        const Lines lines = label_lines(piece, options, notes, detail, scale, width * scale);
-        if (placer.block(lines, wish, kWideMargin * scale)) return;
-        if (placer.block(lines, wish, kNarrowMargin)) return;
+        const Lines lines = label_lines(placer.fonts(), laid.piece, layout.options, layout.notes,
+                                        detail, scale, width * scale);
+        if (placer.block(lines, wish, kWideMargin * scale, room)) return true;
+        if (placer.block(lines, wish, kNarrowMargin, room)) return true;
       }
     }
   }
-  placer.block({{title_of(piece.name), kBody}}, wish, 0.0);
+  return false;
 }
 
 void set_edge_texts(const Piece& piece, TextPlacer& placer) {
@@ -117,11 +124,11 @@ void set_line_texts(const Piece& piece, const PrintOptions& options, TextPlacer&
 }
 
 // "gather 12.5 cm to 8 cm" along the stretch between its notches, else as near as there is room.
-void set_fullness_texts(const Piece& piece, bool inches, TextPlacer& placer) {
+void set_fullness_texts(const Piece& piece, PaperUnit unit, TextPlacer& placer) {
   for (const Fullness& f : piece.fullness) {
     const std::string word = f.kind == Fullness::Kind::Gathers ? "gather " : "ease ";
-    const std::string text =
-        word + length_text(f.to - f.from, inches) + " to " + length_text(f.sewn, inches);
+    const std::string text = word + length_text(Length::mm(f.to - f.from), unit) + " to " +
+                             length_text(Length::mm(f.sewn), unit);
     const Path& edge = piece.edge(f.edge).path;
     if (placer.beside(sub_path(edge, f.from, f.to), text, kAlongLine)) continue;
     placer.block({{text, kAlongLine}}, point_at_length(edge, 0.5 * (f.from + f.to)), 1.0);
@@ -134,27 +141,105 @@ void set_marked_point_text(const Piece& piece, TextPlacer& placer) {
   }
 }
 
-// Where the label reads best: the middle of the piece, a little below its waist-to-top half.
-Point label_wish(const Piece& piece) {
-  const Box box = box_of(flat_outline(piece));
-  return {box.left + 0.5 * box.width(), box.bottom + 0.45 * box.height()};
+void set_moves(const LaidPiece& laid, PaperUnit unit, TextPlacer& placer) {
+  for (const MovedPoint& point : laid.moved) {
+    const Length move = Length::mm(distance(point.was, point.is));
+    placer.block({{length_text(move, unit), kAlongLine}}, point.is, 1.0);
+  }
 }
+
+// Where the label reads best: the middle of the piece, a little below its waist-to-top half.
+Point label_wish(const Box& piece) {
+  return {piece.left + 0.5 * piece.width(), piece.bottom + 0.45 * piece.height()};
+}
+
+Point middle_of_shown(const Box& piece, const Box& window) {
+  return {0.5 * (std::max(piece.left, window.left) + std::min(piece.right, window.right)),
+          0.5 * (std::max(piece.bottom, window.bottom) + std::min(piece.top, window.top))};
+}
+
+bool in_window(const SheetText& text, const Box& window) {
+  return text.at.x > window.left && text.at.x < window.right && text.at.y > window.bottom &&
+         text.at.y < window.top;
+}
+
+// The label, then the name on each further page that shows the piece; off the edges if there is
+// room.
+class PieceNames {
+ public:
+  PieceNames(const LaidPiece& laid, const Path& outline, const FreeSpace& space, Sheet& drawing,
+             TextPlacer& placer)
+      : laid_(laid),
+        box_(box_of(outline)),
+        space_(space),
+        near_edges_(box_, kPieceCell),
+        drawing_(drawing),
+        placer_(placer) {
+    near_edges_.take_near(outline, kLabelFromEdge);
+  }
+
+  void set(const Layout& layout, const PageBorders& borders) {
+    const std::size_t label = drawing_.texts.size();
+    const Point wish = label_wish(box_);
+    const bool whole = set_label(laid_, layout, placer_, wish, off_edges(space_)) ||
+                       set_label(laid_, layout, placer_, wish, space_);
+    if (!whole) placer_.block({{title_of(laid_.piece.name), kBody}}, wish, 0.0);
+    for (const Tile& tile : borders.tiles) {
+      const bool labelled =
+          label < drawing_.texts.size() && in_window(drawing_.texts[label], tile.window);
+      if (!labelled && shows(tile)) name_on(tile.window);
+    }
+  }
+
+ private:
+  [[nodiscard]] FreeSpace off_edges(FreeSpace space) const {
+    space.take(near_edges_);
+    return space;
+  }
+
+  [[nodiscard]] bool shows(const Tile& tile) const {
+    return std::find(tile.pieces.begin(), tile.pieces.end(), laid_.piece.name) != tile.pieces.end();
+  }
+
+  void name_on(const Box& window) {
+    FreeSpace page(space_);
+    page.take_outside(rectangle(window));
+    const Point wish = middle_of_shown(box_, window);
+    if (!set_name(wish, off_edges(page))) set_name(wish, page);
+  }
+
+  bool set_name(Point wish, const FreeSpace& room) {
+    const std::string name = title_of(laid_.piece.name);
+    return std::any_of(kLabelScales.begin(), kLabelScales.end(), [&](double scale) {
+      return placer_.block({{name, kName * scale}}, wish, kWideMargin * scale, room) ||
+             placer_.block({{name, kName * scale}}, wish, kNarrowMargin, room);
+    });
+  }
+
+  const LaidPiece& laid_;
+  Box box_;
+  const FreeSpace& space_;
+  FreeSpace near_edges_;
+  Sheet& drawing_;
+  TextPlacer& placer_;
+};
 
 }  // namespace
 
-void set_piece_texts(const Piece& piece, const PrintOptions& options, const SheetNotes& notes,
-                     const std::vector<MovedPoint>& moved, Sheet& drawing) {
-  FreeSpace space = space_inside(piece, drawing);
-  TextPlacer placer(drawing, piece.name, space);
+void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBorders& borders,
+                     TextFonts& fonts, Sheet& drawing) {
+  const Piece& piece = laid.piece;
+  const PaperUnit unit = layout.notes.unit;
+  const Path outline = flat_outline(piece);
+  FreeSpace space = space_inside(outline, drawing, borders);
+  TextDrawing texts(drawing, fonts, piece.name);
+  TextPlacer placer(texts, space);
   set_edge_texts(piece, placer);
-  set_line_texts(piece, options, placer);
-  set_fullness_texts(piece, notes.inches, placer);
-  for (const MovedPoint& point : moved) {
-    placer.block({{length_text(distance(point.was, point.is), notes.inches), kAlongLine}}, point.is,
-                 1.0);
-  }
-  if (options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
-  set_label(piece, options, notes, placer, label_wish(piece));
+  set_line_texts(piece, layout.options, placer);
+  set_fullness_texts(piece, unit, placer);
+  set_moves(laid, unit, placer);
+  if (layout.options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
+  PieceNames(laid, outline, space, drawing, placer).set(layout, borders);
 }
 
 }  // namespace blockwright

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "map_page.hpp"
 #include "notes_text.hpp"
+#include "page_borders.hpp"
 #include "tile_page.hpp"
 #include "tiling.hpp"
 
@@ -21,15 +22,13 @@ std::string_view cut_style_name(CutStyle cut) {
   return {};
 }
 
-PrintPlan tile(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
-               const Pattern& pattern) {
-  const Tiling tiling = choose_tiling(Ink(sheet), options);
-  PrintPlan plan;
-  plan.title = plan_title(options, notes);
-  plan.sheet = sheet;
-  plan.pages = map_pages(tiling, sheet, pattern, options, notes);
+PrintPlan tile(const Layout& layout) {
+  const Tiling tiling = choose_tiling(layout);
+  TextFonts fonts;
+  PrintPlan plan{plan_title(layout), drawn(layout, borders_of(tiling), fonts),
+                 map_pages(tiling, layout, fonts)};
   for (const Tile& tile : tiling.tiles) {
-    plan.pages.push_back(tile_page(tiling, tile, sheet, options, notes));
+    plan.pages.push_back(tile_page(tiling, tile, plan.sheet, layout, fonts));
   }
   return plan;
 }

@@ -11,17 +11,19 @@ inline constexpr double kInchSquare = 4.0 * 25.4;
 /// The square of every page.
 inline constexpr double kSmallSquare = 20.0;
 
-/// How far the 100 mm square stands up and to the right of the 4 in one: apart, so that nobody
-/// takes the one for the other on a print that is a little too small.
-inline constexpr double kSquareStep = 10.0;
-/// Side of the field that both squares fill together.
-inline constexpr double kSquaresSide = kMetricSquare + kSquareStep;
+/// How the two squares of the first page lie: next to each other, or, on paper too narrow for that,
+/// the 100 mm square a step up and to the right of the 4 in one, so that nobody takes the one for
+/// the other on a print that is a little too small.
+enum class SquaresLie { SideBySide, Stepped };
 
-/// Draws the 4 in square with its lower left corner at `at` and the 100 mm square a step up and to
-/// the right of it, with what to do about them inside both.
-void draw_test_squares(Drawing& drawing, Point at);
+/// Width and height of the field that both squares fill together, in mm.
+Vec squares_field(SquaresLie lie);
+
+/// Draws both squares into the field with this upper left corner, with what to do about them
+/// inside.
+void draw_test_squares(TextDrawing& drawing, Point upper_left, SquaresLie lie);
 
 /// Draws the small square of a page with the page's label inside.
-void draw_small_square(Drawing& drawing, Point at, const std::string& label);
+void draw_small_square(TextDrawing& drawing, Point at, const std::string& label);
 
 }  // namespace blockwright

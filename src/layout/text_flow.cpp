@@ -1,7 +1,7 @@
 #include "text_flow.hpp"
 
+#include "blockwright/text/clean_text.hpp"
 #include "text_measure.hpp"
-#include "text_placer.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +11,7 @@ namespace {
 
 // From baseline to baseline, in shares of the letters' height.
 constexpr double kLineStep = 1.35;
+constexpr double kUnderLetters = 0.09;
 
 std::string rejoined(const std::vector<std::string>& lines, std::size_t from) {
   std::string text;
@@ -35,7 +36,7 @@ std::vector<Box> columns_in(const Box& frame, std::size_t most) {
 TextFlow::TextFlow(std::vector<Paragraph> paragraphs, double scale)
     : paragraphs_(std::move(paragraphs)) {
   for (Paragraph& paragraph : paragraphs_) {
-    paragraph.text = on_one_line(paragraph.text);
+    paragraph.text = clean_line(paragraph.text);
     paragraph.height *= scale;
     paragraph.before *= scale;
   }
@@ -53,19 +54,20 @@ bool TextFlow::fits_here(double room, const std::vector<std::string>& lines, dou
   return needed <= room && width > 0.0;
 }
 
-double TextFlow::pour(Drawing& drawing, const Box& frame) {
+double TextFlow::pour(TextDrawing& drawing, const Box& frame) {
   double y = frame.top;
   while (!done()) {
     Paragraph& paragraph = paragraphs_[next_];
-    const auto lines = wrapped(paragraph.text, paragraph.height, frame.width());
+    const auto lines = wrapped(drawing.fonts(), paragraph.text, paragraph.height, frame.width());
     if (y < frame.top) y -= paragraph.before;
     if (!fits_here(y - frame.bottom, lines, frame.width())) break;
     const double step = kLineStep * paragraph.height;
     std::size_t set = 0;
     for (; set < lines.size() && y - step >= frame.bottom; ++set) {
       y -= step;
-      drawing.text(lines[set], {frame.left, y + (kLettersBelow + 0.09) * paragraph.height},
-                   paragraph.height, TextAnchor::Start);
+      SheetText line = drawing.measured(lines[set], paragraph.height);
+      line.at = {frame.left, y + line.room.below + kUnderLetters * paragraph.height};
+      drawing.add(std::move(line));
     }
     if (set < lines.size()) {
       paragraph.text = rejoined(lines, set);

@@ -35,7 +35,7 @@ class TextFlow {
   [[nodiscard]] bool done() const { return next_ == paragraphs_.size(); }
   /// Sets as much of what is left as fits, from the top; what does not fit waits for the next
   /// frame. A frame of full height always takes at least one line. Returns the height used.
-  double pour(Drawing& drawing, const Box& frame);
+  double pour(TextDrawing& drawing, const Box& frame);
   /// How many paragraphs, whole or in part, are still to be set.
   [[nodiscard]] std::size_t left() const { return paragraphs_.size() - next_; }
 

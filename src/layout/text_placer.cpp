@@ -1,7 +1,5 @@
 #include "text_placer.hpp"
 
-#include "text_measure.hpp"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -20,14 +18,14 @@ constexpr int kPlaces = 12;
 constexpr double kUpright = 1e-6;
 
 // How far along its own direction a text begins before its anchor point.
-double lead_of(const SheetText& text, double width) {
+double lead_of(const SheetText& text) {
   switch (text.anchor) {
     case TextAnchor::Start:
       return 0.0;
     case TextAnchor::Middle:
-      return 0.5 * width;
+      return 0.5 * text.room.width;
     case TextAnchor::End:
-      return width;
+      return text.room.width;
   }
   return 0.0;
 }
@@ -39,47 +37,32 @@ Vec reading_direction(Vec along) {
   return backwards ? -along : along;
 }
 
-// A text beside a line at a share of its length, above it or below as it is read.
-SheetText beside_line(const Path& line, double share, double gap, bool above,
-                      const std::string& text, double height) {
+enum class SideOfLine { Above, Below };  // as it is read
+
+// The text moved beside a line at a share of its length.
+SheetText beside_line(const Path& line, double share, double gap, SideOfLine side, SheetText text) {
   const double along = share * length(line, 1e-3);
   const Vec reading = reading_direction(tangent_at_length(line, along));
-  const double aside = above ? gap + kLettersBelow * height : -(gap + kLettersAbove * height);
-  SheetText set;
-  set.text = text;
-  set.at = point_at_length(line, along) + aside * left_of(reading);
-  set.height = height;
-  set.anchor = TextAnchor::Middle;
-  set.turn = angle_of(reading);
-  return set;
-}
-
-double width_of(const std::vector<TextPlacer::Line>& lines) {
-  double width = 0.0;
-  for (const auto& line : lines) width = std::max(width, text_width(line.text, line.height));
-  return width;
-}
-
-double height_of(const std::vector<TextPlacer::Line>& lines) {
-  double height = 0.0;
-  for (const auto& line : lines) height += kBlockLineStep * line.height;
-  return height;
+  const double aside = side == SideOfLine::Above ? gap + text.room.below : -(gap + text.room.above);
+  text.at = point_at_length(line, along) + aside * left_of(reading);
+  text.anchor = TextAnchor::Middle;
+  text.turn = angle_of(reading);
+  return text;
 }
 
 }  // namespace
 
 std::vector<Box> boxes_of(const SheetText& text) {
-  const double width = text_width(text.text, text.height);
   const Vec along = direction(text.turn), up = left_of(along);
-  const Point start = text.at - lead_of(text, width) * along;
-  const int parts = std::max(1, static_cast<int>(std::ceil(width / text.height)));
+  const Point start = text.at - lead_of(text) * along;
+  const int parts = std::max(1, static_cast<int>(std::ceil(text.room.width / text.height)));
   std::vector<Box> boxes;
   for (int i = 0; i < parts; ++i) {
     Box box;
     for (const int end : {i, i + 1}) {
-      const Point foot = start + (width * end / parts) * along;
-      box.include(foot + kLettersAbove * text.height * up);
-      box.include(foot - kLettersBelow * text.height * up);
+      const Point foot = start + (text.room.width * end / parts) * along;
+      box.include(foot + text.room.above * up);
+      box.include(foot - text.room.below * up);
     }
     boxes.push_back(box);
   }
@@ -94,18 +77,17 @@ bool TextPlacer::fits(const SheetText& text) const {
 
 void TextPlacer::set(SheetText text) {
   for (const Box& box : boxes_of(text)) space_.take(box);
-  text.piece = piece_;
-  sheet_.texts.push_back(std::move(text));
+  drawing_.add(std::move(text));
 }
 
-bool TextPlacer::beside_at(const Path& line, double gap, const std::string& text, double height) {
+bool TextPlacer::beside_at(const Path& line, double gap, SheetText text) {
   for (int step = 0; step < kPlaces; ++step) {
     const double away = 0.5 * step / kPlaces;
     for (const double share : {0.5 - away, 0.5 + away}) {
-      for (const bool above : {true, false}) {
-        const SheetText candidate = beside_line(line, share, gap, above, text, height);
-        if (!fits(candidate)) continue;
-        set(candidate);
+      for (const SideOfLine side : {SideOfLine::Above, SideOfLine::Below}) {
+        text = beside_line(line, share, gap, side, std::move(text));
+        if (!fits(text)) continue;
+        set(std::move(text));
         return true;
       }
     }
@@ -114,31 +96,35 @@ bool TextPlacer::beside_at(const Path& line, double gap, const std::string& text
 }
 
 bool TextPlacer::beside(const Path& line, const std::string& text, double height) {
+  const SheetText measured = drawing_.measured(text, height);
   return std::any_of(kTextGaps.begin(), kTextGaps.end(),
-                     [&](double gap) { return beside_at(line, gap, text, height); });
+                     [&](double gap) { return beside_at(line, gap, measured); });
 }
 
 void TextPlacer::set_beside(const Path& line, double share, const std::string& text,
                             double height) {
   const Vec along = tangent_at_length(line, share * length(line, 1e-3));
-  set(beside_line(line, share, kTextGaps.front(), reading_direction(along) == along, text, height));
+  const auto side = reading_direction(along) == along ? SideOfLine::Above : SideOfLine::Below;
+  set(beside_line(line, share, kTextGaps.front(), side, drawing_.measured(text, height)));
 }
 
-bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin) {
-  const auto found =
-      space_.find(width_of(lines) + 2.0 * margin, height_of(lines) + 2.0 * margin, wish);
+bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin,
+                       const FreeSpace& room) {
+  std::vector<SheetText> texts;
+  double width = 0.0, height = 0.0;
+  for (const Line& line : lines) {
+    texts.push_back(drawing_.measured(line.text, line.height));
+    width = std::max(width, texts.back().room.width);
+    height += kBlockLineStep * line.height;
+  }
+  const auto found = room.find(width + 2.0 * margin, height + 2.0 * margin, wish);
   if (!found) return false;
   Point at = {found->left + margin, found->top - margin};
-  for (const Line& line : lines) {
-    at.y -= kBlockLineStep * line.height;
-    const double up = 0.5 * (kBlockLineStep - kLettersAbove - kLettersBelow) + kLettersBelow;
-    sheet_.texts.push_back({SheetLayer::Text,
-                            piece_,
-                            line.text,
-                            {at.x, at.y + up * line.height},
-                            line.height,
-                            TextAnchor::Start,
-                            {}});
+  for (SheetText& text : texts) {
+    at.y -= kBlockLineStep * text.height;
+    const double spare = kBlockLineStep * text.height - text.room.above - text.room.below;
+    text.at = {at.x, at.y + 0.5 * spare + text.room.below};
+    drawing_.add(std::move(text));
   }
   space_.take(*found);
   return true;

@@ -9,19 +9,15 @@
 
 namespace blockwright {
 
-/// How far letters reach above and below their baseline, in shares of the em (DejaVu Sans, accents
-/// on capitals included).
-inline constexpr double kLettersAbove = 0.93;
-inline constexpr double kLettersBelow = 0.24;
-
 /// Boxes that together cover a line of text where it would print, turned or not.
 std::vector<Box> boxes_of(const SheetText& text);
 
-/// Sets texts where nothing else is, and remembers where they stand.
+/// Sets texts where nothing else is, and remembers where they are.
 class TextPlacer {
  public:
-  TextPlacer(Sheet& sheet, std::string piece, FreeSpace& space)
-      : sheet_(sheet), piece_(std::move(piece)), space_(space) {}
+  TextPlacer(TextDrawing& drawing, FreeSpace& space) : drawing_(drawing), space_(space) {}
+
+  [[nodiscard]] TextFonts& fonts() { return drawing_.fonts(); }
 
   /// Sets the text beside a line, at the first free place of: the middle, then further and further
   /// from it; left of the line before right of it, as seen reading along it; then the same a little
@@ -37,15 +33,18 @@ class TextPlacer {
     std::string text;
     double height;
   };
-  bool block(const std::vector<Line>& lines, Point wish, double margin);
+  bool block(const std::vector<Line>& lines, Point wish, double margin) {
+    return block(lines, wish, margin, space_);
+  }
+  /// The same where `room` is free. Requires: nothing is free there that is taken here.
+  bool block(const std::vector<Line>& lines, Point wish, double margin, const FreeSpace& room);
 
  private:
   [[nodiscard]] bool fits(const SheetText& text) const;
-  bool beside_at(const Path& line, double gap, const std::string& text, double height);
+  bool beside_at(const Path& line, double gap, SheetText text);
   void set(SheetText text);
 
-  Sheet& sheet_;
-  std::string piece_;
+  TextDrawing& drawing_;
   FreeSpace& space_;
 };
 

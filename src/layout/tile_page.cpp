@@ -1,13 +1,15 @@
 #include "tile_page.hpp"
 
+#include "blockwright/text/clean_text.hpp"
 #include "drawing.hpp"
 #include "free_space.hpp"
 #include "marks.hpp"
+#include "page_borders.hpp"
 #include "test_squares.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
+#include "words.hpp"
 
-#include <algorithm>
 #include <array>
 
 namespace blockwright {
@@ -16,11 +18,6 @@ namespace {
 constexpr double kTileCell = 2.0;
 constexpr double kFooterText = 2.8;
 constexpr double kNeighbourText = 3.0;
-constexpr double kCrossSize = 8.0;
-constexpr double kRingRadius = 1.8;
-// A cross takes this share of the overlap at most; below kSmallestCross mm there is none.
-constexpr double kCrossShare = 0.8;
-constexpr double kSmallestCross = 2.0;
 constexpr double kRoundSquare = 2.0;  // clear paper round the small square, mm
 constexpr const char* kScaleAdvice = "print at 100 %, no scaling";
 
@@ -34,12 +31,13 @@ constexpr std::array<Neighbour, 4> kNeighbours = {{{-1, 0}, {1, 0}, {0, -1}, {0,
 // Furniture is placed in sheet coordinates, where the drawing is, and moved to the page at the end.
 class TilePage {
  public:
-  TilePage(const Tiling& tiling, const Tile& tile, const Sheet& sheet, const PrintOptions& options)
+  TilePage(const Tiling& tiling, const Tile& tile, const Sheet& sheet, double overlap,
+           TextFonts& fonts)
       : tiling_(tiling),
         tile_(tile),
-        overlap_(options.overlap),
+        overlap_(overlap),
         space_(tile.window, kTileCell),
-        drawing_(furniture_) {
+        drawing_(furniture_, fonts) {
     for (const Stroke& stroke : sheet.strokes) {
       if (box_of(stroke.path).overlaps(grown(tile.window))) space_.take(stroke.path);
     }
@@ -50,7 +48,7 @@ class TilePage {
 
   Sheet draw() {
     drawing_.closed(SheetLayer::Marks, LineRole::Frame, "frame", rectangle(tile_.window));
-    draw_crosses();
+    draw_marks();
     draw_square();
     for (const Neighbour& side : kNeighbours) name_neighbour(side);
     return std::move(furniture_);
@@ -65,37 +63,11 @@ class TilePage {
     return tiling_.find(tile_.row + side.row_step, tile_.column + side.column_step);
   }
 
-  // Crosses stand in the middle of each overlap, at its middle and near its ends; the neighbour
-  // draws the same ones.
-  void draw_crosses() {
-    const Box& w = tile_.window;
-    const double in = 0.5 * overlap_;
-    const double middle_x = 0.5 * (w.left + w.right), middle_y = 0.5 * (w.bottom + w.top);
-    for (const Neighbour& side : kNeighbours) {
-      if (neighbour(side) == nullptr) continue;
-      for (const double along : {w.left + in, middle_x, w.right - in}) {
-        if (side.row_step != 0) draw_cross({along, side.row_step < 0 ? w.top - in : w.bottom + in});
-      }
-      for (const double along : {w.bottom + in, middle_y, w.top - in}) {
-        if (side.column_step != 0) {
-          draw_cross({side.column_step < 0 ? w.left + in : w.right - in, along});
-        }
-      }
+  void draw_marks() {
+    for (const Path& mark : match_marks(tiling_, tile_)) {
+      drawing_.closed(SheetLayer::Marks, LineRole::Frame, "match mark", mark);
+      space_.take(box_of(mark));
     }
-  }
-
-  void draw_cross(Point at) {
-    const double size = std::min(kCrossSize, kCrossShare * overlap_);
-    const bool drawn = std::any_of(crosses_.begin(), crosses_.end(),
-                                   [&](Point other) { return distance(other, at) < 1e-6; });
-    if (drawn || size < kSmallestCross) return;
-    crosses_.push_back(at);
-    for (const Path& stroke : cross_mark(at, size)) {
-      drawing_.line(SheetLayer::Marks, LineRole::Frame, "match cross", stroke);
-    }
-    drawing_.closed(SheetLayer::Marks, LineRole::Frame, "match cross",
-                    circle(at, std::min(kRingRadius, 0.3 * size)));
-    space_.take(square_at(at - Vec{0.5 * size, 0.5 * size}, size));
   }
 
   // In the upper left of the page where there is room, else in the corner itself.
@@ -115,7 +87,7 @@ class TilePage {
     if (other == nullptr) return;
     const Path edge = inner_edge(side);
     const std::string text = "joins " + tile_label(*other);
-    TextPlacer placer(furniture_, {}, space_);
+    TextPlacer placer(drawing_, space_);
     if (!placer.beside(edge, text, kNeighbourText)) {
       placer.set_beside(edge, 0.25, text, kNeighbourText);
     }
@@ -135,26 +107,30 @@ class TilePage {
   double overlap_;
   FreeSpace space_;
   Sheet furniture_;
-  Drawing drawing_;
-  std::vector<Point> crosses_;
+  TextDrawing drawing_;
 };
 
-void write_footer(Page& page, const PrintOptions& options, const SheetNotes& notes) {
-  Drawing drawing(page.furniture);
-  const double left = options.margin, right = page.width - options.margin;
-  const double baseline = options.margin + 1.0;
-  const double advice = text_width(kScaleAdvice, kFooterText);
-  const std::string whose =
-      page.label + "   " + on_one_line(notes.client) + ", session " + on_one_line(notes.session);
-  drawing.text(shortened(whose, kFooterText, right - left - advice - 5.0), {left, baseline},
+// What the page shows comes first: whose it is can be shortened.
+void write_footer(Page& page, const Tile& tile, const Layout& layout, TextFonts& fonts) {
+  TextDrawing drawing(page.furniture, fonts);
+  const double margin = layout.options.margin.mm();
+  const double left = margin, right = page.width - margin;
+  const double baseline = margin + 1.0;
+  const double advice = fonts.room(kScaleAdvice, kFooterText).width;
+  std::vector<std::string> pieces;
+  for (const std::string& piece : tile.pieces) pieces.push_back(title_of(piece));
+  const std::string text = page.label + ": " + listed(pieces) + "   " +
+                           clean_line(layout.notes.client) + ", session " +
+                           clean_line(layout.notes.session);
+  drawing.text(shortened(fonts, text, kFooterText, right - left - advice - 5.0), {left, baseline},
                kFooterText, TextAnchor::Start);
   drawing.text(kScaleAdvice, {right, baseline}, kFooterText, TextAnchor::End);
 }
 
 }  // namespace
 
-Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet,
-               const PrintOptions& options, const SheetNotes& notes) {
+Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet, const Layout& layout,
+               TextFonts& fonts) {
   Page page;
   page.label = tile_label(tile);
   page.width = tiling.page_width;
@@ -162,10 +138,11 @@ Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet,
   page.window = tile.window;
   page.window_at = tiling.window_at;
   const Vec to_page = tiling.window_at - Point{tile.window.left, tile.window.bottom};
-  page.furniture = shifted(TilePage(tiling, tile, sheet, options).draw(), to_page);
+  page.furniture =
+      shifted(TilePage(tiling, tile, sheet, layout.options.overlap.mm(), fonts).draw(), to_page);
   page.furniture.width = page.width;
   page.furniture.height = page.height;
-  write_footer(page, options, notes);
+  write_footer(page, tile, layout, fonts);
   return page;
 }
 

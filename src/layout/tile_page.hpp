@@ -5,10 +5,10 @@
 
 namespace blockwright {
 
-/// The page of one tile: frame, match crosses where neighbours overlap, their labels, the small
-/// square with the page's own label, and a line of text at the foot. Labels and square stand where
-/// the drawing leaves room.
-Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet,
-               const PrintOptions& options, const SheetNotes& notes);
+/// The page of one tile: frame, match marks where it joins neighbours, their labels, the small
+/// square with the page's own label, and a line of text at the foot that also names the pieces on
+/// the page. Labels and square go where the drawing leaves room.
+Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet, const Layout& layout,
+               TextFonts& fonts);
 
 }  // namespace blockwright

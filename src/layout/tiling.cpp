@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "ink.hpp"
 
 #include <algorithm>
 #include <array>
@@ -27,7 +28,7 @@ struct PageSize {
 
 void require_usable(const PrintOptions& options) {
   const Paper& paper = options.paper;
-  const double smaller = paper.is_roll() ? paper.width : std::min(paper.width, paper.height);
+  const double smaller = paper.shorter().mm();
   if (smaller >= kSmallestPaper) return;
   throw UsageError({Severity::Error, "paper.too_small", "--paper",
                     "'" + paper.name + "' is " + trimmed(smaller, 1) +
@@ -39,13 +40,11 @@ void require_usable(const PrintOptions& options) {
 // A roll is as long as the drawing needs.
 std::vector<PageSize> page_sizes(const Ink& ink, const PrintOptions& options) {
   const Paper& paper = options.paper;
-  if (!paper.is_roll()) {
-    return {{std::min(paper.width, paper.height), std::max(paper.width, paper.height)},
-            {std::max(paper.width, paper.height), std::min(paper.width, paper.height)}};
-  }
-  const double rim = 2.0 * options.margin;
-  return {{paper.width, std::max(kSmallestPaper, ink.box().height() + rim + kFooter)},
-          {std::max(kSmallestPaper, ink.box().width() + rim), paper.width}};
+  const double shorter = paper.shorter().mm(), longer = paper.longer().mm();
+  if (!paper.is_roll()) return {{shorter, longer}, {longer, shorter}};
+  const double rim = 2.0 * options.margin.mm();
+  return {{shorter, std::max(kSmallestPaper, ink.box().height() + rim + kFooter)},
+          {std::max(kSmallestPaper, ink.box().width() + rim), shorter}};
 }
 
 int windows_for(double extent, double window, double overlap) {
@@ -76,7 +75,7 @@ struct Grid {
         const Box box = window(left, top, row, column);
         if (!ink.touches(box)) continue;
         if (kept.size() + 1 >= most) return std::nullopt;
-        kept.push_back({row, column, box});
+        kept.push_back({row, column, box, {}});
       }
     }
     return kept;
@@ -101,15 +100,14 @@ std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
 }
 
 Tiling tiling_on(PageSize page, const Ink& ink, const PrintOptions& options) {
-  const double width = page.width - 2.0 * options.margin;
-  const double height = page.height - 2.0 * options.margin - kFooter;
-  require(options.overlap >= 0.0 && std::min(width, height) > 2.0 * options.overlap,
+  const double margin = options.margin.mm(), overlap = options.overlap.mm();
+  const double width = page.width - 2.0 * margin;
+  const double height = page.height - 2.0 * margin - kFooter;
+  require(overlap >= 0.0 && std::min(width, height) > 2.0 * overlap,
           "margins and overlap leave no room on the paper");
-  const Grid grid{width, height, options.overlap,
-                  windows_for(ink.box().height(), height, options.overlap),
-                  windows_for(ink.box().width(), width, options.overlap)};
-  return {
-      page.width, page.height, {options.margin, options.margin + kFooter}, fewest_tiles(grid, ink)};
+  const Grid grid{width, height, overlap, windows_for(ink.box().height(), height, overlap),
+                  windows_for(ink.box().width(), width, overlap)};
+  return {page.width, page.height, {margin, margin + kFooter}, fewest_tiles(grid, ink)};
 }
 
 }  // namespace
@@ -121,14 +119,16 @@ const Tile* Tiling::find(int row, int column) const {
   return it == tiles.end() ? nullptr : &*it;
 }
 
-Tiling choose_tiling(const Ink& ink, const PrintOptions& options) {
-  require_usable(options);
+Tiling choose_tiling(const Layout& layout) {
+  require_usable(layout.options);
+  const Ink ink(layout);
   require(!ink.box().empty(), "nothing to print");
   std::optional<Tiling> best;
-  for (const PageSize page : page_sizes(ink, options)) {
-    Tiling tiling = tiling_on(page, ink, options);
+  for (const PageSize page : page_sizes(ink, layout.options)) {
+    Tiling tiling = tiling_on(page, ink, layout.options);
     if (!best || tiling.tiles.size() < best->tiles.size()) best = std::move(tiling);
   }
+  for (Tile& tile : best->tiles) tile.pieces = ink.pieces_in(tile.window);
   return *best;
 }
 

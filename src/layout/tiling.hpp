@@ -1,7 +1,6 @@
 #pragma once
 
 #include "blockwright/layout/print_plan.hpp"
-#include "ink.hpp"
 
 #include <string>
 #include <vector>
@@ -13,6 +12,7 @@ struct Tile {
   int row = 0;
   int column = 0;
   Box window;
+  std::vector<std::string> pieces;  ///< names of those that it shows
 };
 
 /// How a sheet is split over pages of one size.
@@ -29,8 +29,8 @@ struct Tiling {
 inline constexpr double kFooter = 6.0;
 
 /// The tiling with the fewest pages: portrait or landscape, the grid moved where that leaves tiles
-/// blank. Throws UsageError "paper.too_small" for papers on which the first page cannot stand.
-Tiling choose_tiling(const Ink& ink, const PrintOptions& options);
+/// blank. Throws UsageError "paper.too_small" for papers that are too small for the first page.
+Tiling choose_tiling(const Layout& layout);
 
 /// "A1": row letter (AA after Z), column number.
 std::string tile_label(const Tile& tile);

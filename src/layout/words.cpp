@@ -9,12 +9,21 @@
 namespace blockwright {
 namespace {
 
-std::vector<std::string> edges_with(const Piece& piece, const PrintOptions& options,
-                                    bool allowance) {
+// A seam that a style cut is no part of the body, so its name alone does not say what it is.
+std::string edge_words(std::string_view name) {
+  const bool cut = name.starts_with("princess") || name.starts_with("yoke");
+  return cut ? "the " + plain_name(name) + " seam" : plain_name(name);
+}
+
+enum class Allowance { Some, None };
+
+std::vector<std::string> edges_with(Allowance wanted, const Piece& piece,
+                                    const PrintOptions& options) {
   std::vector<std::string> names;
   for (const Edge& edge : piece.edges) {
     if (edge.role == EdgeRole::Fold) continue;
-    if ((allowance_at(edge, options) > 0.0) == allowance) names.push_back(plain_name(edge.name));
+    const auto found = allowance_at(edge, options) > Length() ? Allowance::Some : Allowance::None;
+    if (found == wanted) names.push_back(edge_words(edge.name));
   }
   return names;
 }
@@ -48,9 +57,9 @@ std::string_view cut_instruction(CutOn cut_on) {
   return {};
 }
 
-std::string length_text(double mm, bool inches) {
-  if (inches) return inch_fraction(Length::mm(mm).inches()) + " in";
-  return trimmed(Length::mm(mm).cm(), 2) + " cm";
+std::string length_text(Length length, PaperUnit unit) {
+  if (unit == PaperUnit::Inch) return inch_fraction(length.inches()) + " in";
+  return trimmed(length.cm(), 2) + " cm";
 }
 
 std::string listed(const std::vector<std::string>& items) {
@@ -62,26 +71,26 @@ std::string listed(const std::vector<std::string>& items) {
   return text;
 }
 
-std::string allowance_text(const Piece& piece, const PrintOptions& options, bool inches) {
-  const auto with = edges_with(piece, options, true);
+std::string allowance_text(const Piece& piece, const PrintOptions& options, PaperUnit unit) {
+  const auto with = edges_with(Allowance::Some, piece, options);
   if (with.empty()) return "no seam allowance";
-  const auto without = edges_with(piece, options, false);
+  const auto without = edges_with(Allowance::None, piece, options);
   std::string text =
-      "seam allowance " + length_text(options.allowance, inches) + " at " + listed(with);
+      "seam allowance " + length_text(options.allowance, unit) + " at " + listed(with);
   if (!without.empty()) text += "; none at " + listed(without);
   return text;
 }
 
-std::string allowance_text(const PrintOptions& options, bool inches) {
-  if (options.cut != CutStyle::Toile || options.allowance <= 0.0) return "no seam allowance";
-  return "seam allowance " + length_text(options.allowance, inches) +
+std::string allowance_text(const PrintOptions& options, PaperUnit unit) {
+  if (options.cut != CutStyle::Toile || options.allowance <= Length()) return "no seam allowance";
+  return "seam allowance " + length_text(options.allowance, unit) +
          " at seams and opening; none at neckline, armhole and waist";
 }
 
-double allowance_at(const Edge& edge, const PrintOptions& options) {
-  if (options.cut != CutStyle::Toile) return 0.0;
+Length allowance_at(const Edge& edge, const PrintOptions& options) {
+  if (options.cut != CutStyle::Toile) return {};
   const bool sewn = edge.role == EdgeRole::Seam || edge.role == EdgeRole::Opening;
-  return sewn ? options.allowance : 0.0;
+  return sewn ? options.allowance : Length();
 }
 
 }  // namespace blockwright

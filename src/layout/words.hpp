@@ -17,16 +17,16 @@ std::string title_of(std::string_view name);
 /// "cut 1 on the fold", "cut 2, a pair".
 std::string_view cut_instruction(CutOn cut_on);
 /// A length as the person reads it: "2 cm", "13/16 in".
-std::string length_text(double mm, bool inches);
+std::string length_text(Length length, PaperUnit unit);
 /// What the cut line adds on this piece: "seam allowance 2 cm at shoulder, side; none at ..."
-std::string allowance_text(const Piece& piece, const PrintOptions& options, bool inches);
+std::string allowance_text(const Piece& piece, const PrintOptions& options, PaperUnit unit);
 /// The same without naming edges, for the whole pattern.
-std::string allowance_text(const PrintOptions& options, bool inches);
+std::string allowance_text(const PrintOptions& options, PaperUnit unit);
 /// "a, b and c".
 std::string listed(const std::vector<std::string>& items);
 
-/// The allowance of an edge, in mm: none on a card or net, else the option's at seams and openings.
+/// The allowance of an edge: none on a card or net, else the option's at seams and openings.
 /// A toile's neckline, armhole and waist are judged on the body and stay bare.
-double allowance_at(const Edge& edge, const PrintOptions& options);
+Length allowance_at(const Edge& edge, const PrintOptions& options);
 
 }  // namespace blockwright

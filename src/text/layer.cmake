@@ -1,8 +1,20 @@
+# The font that is built into the library, so that the paper looks the same on every machine.
+find_file(BLOCKWRIGHT_FONT DejaVuSans.ttf
+  PATHS /usr/share/fonts /usr/local/share/fonts PATH_SUFFIXES truetype/dejavu dejavu TTF
+  DOC "TrueType font built into the program")
+if(NOT BLOCKWRIGHT_FONT)
+  message(FATAL_ERROR "DejaVuSans.ttf was not found. Install the package fonts-dejavu-core, or "
+                      "give the file with -DBLOCKWRIGHT_FONT=/path/DejaVuSans.ttf.")
+endif()
 add_layer(text
   HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp
-    json_document.hpp json_members.hpp json_writing.hpp json_edit.hpp
+    json_document.hpp json_members.hpp json_writing.hpp json_edit.hpp clean_text.hpp typeface.hpp text_fonts.hpp
   SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp calendar.cpp
     json_tokens.cpp json_builder.cpp json_document.cpp json_reason.cpp json_words.cpp
     separator_reason.cpp text_reason.cpp json_members.cpp json_writing.cpp json_edit.cpp
+    clean_text.cpp typeface.cpp typeface_subset.cpp text_runs.cpp text_fonts.cpp builtin_font.cpp
   USES base
-  LINKS fmt::fmt nlohmann_json::nlohmann_json)
+  LINKS fmt::fmt nlohmann_json::nlohmann_json PkgConfig::HARFBUZZ)
+set_source_files_properties(text/builtin_font.cpp PROPERTIES
+  COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}"
+  OBJECT_DEPENDS "${BLOCKWRIGHT_FONT}")

@@ -40,6 +40,23 @@ Utf8Character utf8_at(std::string_view text, std::size_t at) {
   return {code, size};
 }
 
+void append_utf8(std::string& text, char32_t code) {
+  const auto add = [&](char32_t byte) { text += static_cast<char>(byte); };
+  const auto add_tail = [&](int shift) { add(0x80 | ((code >> shift) & 0x3F)); };
+  if (code < 0x80) return add(code);
+  if (code < 0x800) {
+    add(0xC0 | (code >> 6));
+  } else if (code < 0x10000) {
+    add(0xE0 | (code >> 12));
+    add_tail(6);
+  } else {
+    add(0xF0 | (code >> 18));
+    add_tail(12);
+    add_tail(6);
+  }
+  add_tail(0);
+}
+
 bool is_control(char32_t code) {
   const bool c0_or_c1 = code < 0x20 || (code >= 0x7F && code < 0xA0);
   const bool separator = code == 0x2028 || code == 0x2029;

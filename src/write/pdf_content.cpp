@@ -137,7 +137,7 @@ void PdfContent::stroke(const Stroke& stroke) {
   put(stroke.closed ? "s" : "S");
 }
 
-void PdfContent::run(const SetRun& run, double height) {
+void PdfContent::run(const PdfRun& run, double height) {
   put('/' + run.font + ' ' + pdf_number(height) + " Tf");
   ShowArray array;
   double rise = 0.0;
@@ -155,7 +155,7 @@ void PdfContent::run(const SetRun& run, double height) {
 }
 
 void PdfContent::text(const SheetText& text) {
-  const SetLine line = fonts_.set(text.text);
+  const PdfLine line = fonts_.set(text.text);
   if (line.runs.empty()) return;
   const Vec along = direction(text.turn);
   const Point start = text.at - (anchor_share(text.anchor) * line.width * text.height) * along;
@@ -164,7 +164,7 @@ void PdfContent::text(const SheetText& text) {
   text_ += factor(along.x) + factor(along.y) + factor(-along.y) + factor(along.x);
   put(start);
   put("Tm");
-  for (const SetRun& set_run : line.runs) run(set_run, text.height);
+  for (const PdfRun& set_run : line.runs) run(set_run, text.height);
   put("ET");
 }
 

@@ -36,7 +36,7 @@ class PdfContent {
   void put(std::string_view operation);
   void use(const StrokeLook& look);
   void path(const Path& path);
-  void run(const SetRun& run, double height);
+  void run(const PdfRun& run, double height);
 
   PdfFonts& fonts_;
   std::string text_;

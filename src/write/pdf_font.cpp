@@ -54,9 +54,9 @@ constexpr std::string_view kMapTail =
 
 }  // namespace
 
-std::vector<PdfGlyph> PdfFont::set(std::u32string_view letters, TextDirection direction) {
+std::vector<PdfGlyph> PdfFont::shown(const std::vector<ShapedGlyph>& shaped_glyphs) {
   std::vector<PdfGlyph> glyphs;
-  for (const ShapedGlyph& shaped : typeface_.shape(letters, direction)) {
+  for (const ShapedGlyph& shaped : shaped_glyphs) {
     const double width = width_of(shaped.glyph) / kGlyphThousandths;
     glyphs.push_back({code_of(shaped), width, shaped.advance, shaped.dx, shaped.dy});
   }
@@ -65,7 +65,7 @@ std::vector<PdfGlyph> PdfFont::set(std::u32string_view letters, TextDirection di
 
 /// TrueType glyphs get a code for each text that they stand for, so that even the box for a missing
 /// letter can be searched. The codes of a CFF font are bound to its glyph numbers; this holds for
-/// the CFF fonts that pdf_fonts.cpp looks for, where CID and glyph number agree.
+/// the CFF fonts that TextFonts looks for, where CID and glyph number agree.
 unsigned PdfFont::code_of(const ShapedGlyph& glyph) {
   if (typeface_.is_cff()) {
     by_code_.try_emplace(glyph.glyph, Shown{glyph.glyph, glyph.letters});

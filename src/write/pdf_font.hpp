@@ -1,7 +1,7 @@
 #pragma once
 
+#include "blockwright/text/text_fonts.hpp"
 #include "pdf_objects.hpp"
-#include "typeface.hpp"
 
 #include <map>
 #include <string>
@@ -23,11 +23,11 @@ struct PdfGlyph {
 /// the used glyphs go into the file, with a table that turns codes back into letters for searching.
 class PdfFont {
  public:
-  explicit PdfFont(Typeface typeface) : typeface_(std::move(typeface)) {}
+  /// Requires: the typeface outlives this.
+  explicit PdfFont(const Typeface& typeface) : typeface_(typeface) {}
 
-  [[nodiscard]] const Typeface& typeface() const { return typeface_; }
   [[nodiscard]] bool used() const { return !by_code_.empty(); }
-  std::vector<PdfGlyph> set(std::u32string_view letters, TextDirection direction);
+  std::vector<PdfGlyph> shown(const std::vector<ShapedGlyph>& glyphs);
   /// The font object with all that belongs to it. Requires: used(), and nothing is set afterwards.
   [[nodiscard]] PdfId add_to(PdfObjects& objects) const;
 
@@ -46,7 +46,7 @@ class PdfFont {
   [[nodiscard]] std::string code_to_glyph(const FontSubset& subset) const;
   [[nodiscard]] std::string code_to_letters() const;
 
-  Typeface typeface_;
+  const Typeface& typeface_;
   std::map<unsigned, Shown> by_code_;
   std::map<std::pair<unsigned, std::u32string>, unsigned> codes_;
 };

@@ -1,7 +1,8 @@
 #include "pdf_metadata.hpp"
 
 #include "blockwright/base/version.hpp"
-#include "clean_text.hpp"
+#include "blockwright/text/clean_text.hpp"
+#include "xml_text.hpp"
 
 namespace blockwright::writing {
 namespace {

@@ -1,6 +1,6 @@
 #include "pdf_navigation.hpp"
 
-#include "clean_text.hpp"
+#include "blockwright/text/clean_text.hpp"
 
 namespace blockwright::writing {
 

@@ -1,9 +1,10 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/text/text_fonts.hpp"
 #include "blockwright/write/writers.hpp"
-#include "clean_text.hpp"
 #include "stroke_look.hpp"
 #include "svg_ids.hpp"
 #include "svg_path.hpp"
+#include "xml_text.hpp"
 
 #include <algorithm>
 #include <ostream>
@@ -100,7 +101,8 @@ class SvgDrawing {
          << "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"" << width
          << "mm\" height=\"" << height << "mm\" viewBox=\"0 0 " << width << ' ' << height << "\">\n"
          << "<title>" << xml_text(title) << "</title>\n"
-         << "<g fill=\"none\" stroke=\"black\" font-family=\"'DejaVu Sans', sans-serif\">\n";
+         << "<g fill=\"none\" stroke=\"black\" font-family=\"'"
+         << xml_text(TextFonts().typeface(0).family()) << "', sans-serif\">\n";
   }
 
   void write_piece(const std::string& piece) {
@@ -135,7 +137,7 @@ class SvgDrawing {
         stroke.name.empty() ? line_role_name(stroke.role) : std::string_view(stroke.name);
     out_ << "<path id=\"" << ids_.unique(piece_part, id_part(name), short_name(stroke.layer))
          << "\" class=\"" << line_role_name(stroke.role) << '"' << look_attributes(look_of(stroke))
-         << " d=\"" << svg_path_data(stroke.path, stroke.closed, sheet_.height) << '"';
+         << " d=\"" << svg_path_data(stroke, sheet_.height) << '"';
     if (stroke.name.empty()) {
       out_ << "/>\n";
     } else {

@@ -33,11 +33,11 @@ struct PathData {
 
 std::string svg_number(double mm) { return trimmed(mm, kSvgDecimals); }
 
-std::string svg_path_data(const Path& path, bool closed, double sheet_height) {
+std::string svg_path_data(const Stroke& stroke, double sheet_height) {
   PathData data{sheet_height, {}};
-  data.move(path.start());
-  for (const Curve& curve : path.curves()) std::visit(data, curve);
-  if (closed) data.text += " Z";
+  data.move(stroke.path.start());
+  for (const Curve& curve : stroke.path.curves()) std::visit(data, curve);
+  if (stroke.closed) data.text += " Z";
   return std::move(data.text);
 }
 

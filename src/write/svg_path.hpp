@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/geometry/path.hpp"
+#include "blockwright/layout/sheet.hpp"
 
 #include <string>
 
@@ -10,8 +10,8 @@ namespace blockwright::writing {
 /// and a hundredth of what the paper promises.
 std::string svg_number(double mm);
 
-/// The `d` attribute of a path on a sheet of the given height: y runs downwards from the top.
-/// Requires: path is not empty.
-std::string svg_path_data(const Path& path, bool closed, double sheet_height);
+/// The `d` attribute of a stroke on a sheet of the given height: y runs downwards from the top.
+/// Requires: its path is not empty.
+std::string svg_path_data(const Stroke& stroke, double sheet_height);
 
 }  // namespace blockwright::writing

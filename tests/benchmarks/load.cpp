@@ -166,8 +166,9 @@ void shares(int people) {
     Sheet sheet;
     PrintPlan plan;
     layout += seconds_of([&] {
-      sheet = lay_out(pattern, options, notes);
-      plan = tile(sheet, options, notes, pattern);
+      const Layout laid = lay_out(pattern, options, notes);
+      sheet = sheet_of(laid);
+      plan = tile(laid);
     });
     std::ostringstream out;
     svg += seconds_of([&] { write_svg(out, sheet, "p"); });

@@ -120,8 +120,9 @@ void job_against_writers(const std::string& text) {
   const BlockRun run = fitted_block(job, wishes, files);
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
   const SheetNotes notes = notes_of(run, wishes.print);
-  const Sheet sheet = lay_out(printed, wishes.print, notes);
-  const PrintPlan plan = tile(sheet, wishes.print, notes, printed);
+  const Layout layout = lay_out(printed, wishes.print, notes);
+  const Sheet sheet = sheet_of(layout);
+  const PrintPlan plan = tile(layout);
   std::size_t kept = 0;
   const auto bare_writers = [&] {
     std::ostringstream svg, pdf;

@@ -36,7 +36,13 @@ std::vector<double> toile_widths(const Piece& piece) {
   return widths;
 }
 
-Path toile_cut_line(const Piece& piece) { return cut_line(edges_of(piece), toile_widths(piece)); }
+Path cut_in_mm(const std::vector<Path>& edges, const std::vector<double>& widths) {
+  std::vector<Length> lengths;
+  for (const double width : widths) lengths.push_back(Length::mm(width));
+  return cut_line(edges, lengths);
+}
+
+Path toile_cut_line(const Piece& piece) { return cut_in_mm(edges_of(piece), toile_widths(piece)); }
 
 std::vector<Path> sides_of(const std::vector<Point>& corners) {
   std::vector<Path> sides;
@@ -111,19 +117,19 @@ double share_of_strip_covered(const Outline& outline, const Path& cut, std::size
 }  // namespace
 
 TEST_CASE("a square with allowance all round is the larger square") {
-  const Path cut = cut_line(sides_of({{0, 0}, {100, 0}, {100, 100}, {0, 100}}), {10, 10, 10, 10});
+  const Path cut = cut_in_mm(sides_of({{0, 0}, {100, 0}, {100, 100}, {0, 100}}), {10, 10, 10, 10});
   CHECK(signed_area(cut) == Approx(120.0 * 120.0));
   CHECK(cut.curves().size() == 4);
 }
 
 TEST_CASE("without allowance the cut line is the stitch line, stroke for stroke") {
   const Piece front = sample_front();
-  const Path cut = cut_line(edges_of(front), std::vector<double>(front.edges.size(), 0.0));
+  const Path cut = cut_in_mm(edges_of(front), std::vector<double>(front.edges.size(), 0.0));
   CHECK(cut == flat_outline(front));
 }
 
 TEST_CASE("a width for each edge: mitres where both have allowance") {
-  const Path cut = cut_line(sides_of({{0, 0}, {100, 0}, {100, 100}, {0, 100}}), {10, 20, 10, 5});
+  const Path cut = cut_in_mm(sides_of({{0, 0}, {100, 0}, {100, 100}, {0, 100}}), {10, 20, 10, 5});
   CHECK(signed_area(cut) == Approx(125.0 * 120.0));
   CHECK(nearest(cut, {120, -10}).distance < 1e-9);
 }
@@ -133,7 +139,7 @@ TEST_CASE("beside a bare edge the allowance ends in the edge's mirror image") {
   const Point a = {0, 0}, b = {100, 0};
   const Vec from_a = direction(Angle::degrees(60.0)), from_b = direction(Angle::degrees(80.0));
   const Path cut =
-      cut_line(sides_of({a, b, b + 100.0 * from_b, a + 100.0 * from_a}), {20, 0, 0, 0});
+      cut_in_mm(sides_of({a, b, b + 100.0 * from_b, a + 100.0 * from_a}), {20, 0, 0, 0});
   const auto below = intersections(cut, {0, -20}, {1, 0});
   REQUIRE(below.size() == 2);
   CHECK(std::min(below[0].point.x, below[1].point.x) ==
@@ -164,7 +170,7 @@ TEST_CASE("sharp corners end square instead of reaching far") {
   const Point a = {0, 0}, b = {200, 0};
   const Vec sharp = direction(Angle::degrees(20.0));
   for (const double second : each({0.0, 15.0})) {
-    const Path cut = cut_line(sides_of({a, b, a + 150.0 * sharp}), {15, second, second});
+    const Path cut = cut_in_mm(sides_of({a, b, a + 150.0 * sharp}), {15, second, second});
     for (const Point p : flattened(cut, 0.1)) {
       CHECK(nearest(joined(sides_of({a, b, a + 150.0 * sharp})), p).distance <= 30.0 + 1e-9);
     }
@@ -232,7 +238,7 @@ TEST_CASE("the sample pieces take any allowance in use, and more") {
     for (const double allowance : {6.0, 10.0, 15.0, 25.0, 40.0, 60.0}) {
       std::vector<double> widths = toile_widths(piece);
       for (double& width : widths) width *= allowance / kAllowance;
-      const Path cut = cut_line(edges_of(piece), widths);
+      const Path cut = cut_in_mm(edges_of(piece), widths);
       INFO(piece.name << " " << allowance);
       CHECK(!find_crossing(cut, 0.01));
       CHECK(is_simple_ring(cut));
@@ -254,7 +260,7 @@ TEST_CASE("uniform allowance agrees in area with an independent buffer") {
     // Corners beyond the mitre limit are bevelled at different places.
     if (sharpest_turn(outline.edges).degrees() > 115.0) continue;
     ++tried;
-    const Path cut = cut_line(outline.edges, outline.widths);
+    const Path cut = cut_in_mm(outline.edges, outline.widths);
     CHECK(signed_area(cut) == Approx(buffered_area(joined(outline.edges), width)).margin(8.0));
   }
   CHECK(tried > 30);
@@ -266,7 +272,7 @@ TEST_CASE("whatever the outline: covered, simple, and the allowance is there") {
     const Outline outline = random_outline(random);
     const Path base = joined(outline.edges);
     if (find_crossing(base, 0.05)) continue;
-    const Path cut = cut_line(outline.edges, outline.widths);
+    const Path cut = cut_in_mm(outline.edges, outline.widths);
     CHECK(signed_area(cut) >= signed_area(base) - 1e-6);
     CHECK(!find_crossing(cut, 0.01));
     CHECK(is_simple_ring(cut));

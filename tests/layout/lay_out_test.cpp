@@ -33,8 +33,12 @@ SheetNotes sample_notes() {
   return notes;
 }
 
+Sheet sheet_for(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes) {
+  return sheet_of(lay_out(pattern, options, notes));
+}
+
 Sheet toile_sheet() {
-  return lay_out(sample_pattern(), options_for(CutStyle::Toile), sample_notes());
+  return sheet_for(sample_pattern(), options_for(CutStyle::Toile), sample_notes());
 }
 
 const Stroke& cut_stroke(const Sheet& sheet, const std::string& piece) {
@@ -59,7 +63,7 @@ Vec shift_of(const Sheet& sheet, const Piece& piece) {
 
 TEST_CASE("pieces stand apart, inside the margin, on a sheet no larger than they need") {
   for (const CutStyle cut : each({CutStyle::Toile, CutStyle::Card, CutStyle::Net})) {
-    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    const Sheet sheet = sheet_for(sample_pattern(), options_for(cut), sample_notes());
     std::map<std::string, Box> boxes;
     Box all;
     for (const Stroke& stroke : sheet.strokes) {
@@ -88,7 +92,7 @@ TEST_CASE("the grain stays upright and keeps its length") {
 
 TEST_CASE("one closed cut line a piece, and nothing is drawn outside it") {
   for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
-    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    const Sheet sheet = sheet_for(sample_pattern(), options_for(cut), sample_notes());
     for (const Piece& piece : sample_pattern().pieces) {
       const Stroke& outline = cut_stroke(sheet, piece.name);
       CHECK(outline.closed);
@@ -106,7 +110,7 @@ TEST_CASE("one closed cut line a piece, and nothing is drawn outside it") {
 
 TEST_CASE("card and net are cut on the stitch line") {
   for (const CutStyle cut : each({CutStyle::Card, CutStyle::Net})) {
-    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    const Sheet sheet = sheet_for(sample_pattern(), options_for(cut), sample_notes());
     for (const Piece& piece : sample_pattern().pieces) {
       const Path expected = placed(flat_outline(piece), Placement::shift(shift_of(sheet, piece)));
       for (const Point p : flattened(cut_stroke(sheet, piece.name).path, 0.1)) {
@@ -202,16 +206,21 @@ TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
   }
 }
 
-TEST_CASE("the card has a hole at each dart point and at the bust point") {
-  const Sheet sheet = lay_out(sample_pattern(), options_for(CutStyle::Card), sample_notes());
-  int holes = 0;
+// A ring with a dot in it: a cross would pass for a mark that pages are joined by.
+TEST_CASE("the card has a ring with a dot at each dart point and at the bust point, and no cross") {
+  const Sheet sheet = sheet_for(sample_pattern(), options_for(CutStyle::Card), sample_notes());
+  std::vector<Point> rings, dots;
   for (const Stroke* stroke : each(strokes_of(sheet, LineRole::Hole))) {
-    if (!stroke->closed) continue;
-    // Wide enough for a pencil's point: common practice, no source.
-    CHECK(box_of(stroke->path).width() == Approx(4.0));
-    ++holes;
+    INFO(stroke->name);
+    CHECK(stroke->closed);
+    const Box box = box_of(stroke->path);
+    const Point middle = {0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)};
+    (box.width() > 2.0 ? rings : dots).push_back(middle);
+    CHECK(box.width() == Approx(box.width() > 2.0 ? 4.0 : 0.5));
   }
-  CHECK(holes == 2 + 1 + 3);
+  REQUIRE(rings.size() == 2 + 1 + 3);
+  REQUIRE(dots.size() == rings.size());
+  for (std::size_t i = 0; i < rings.size(); ++i) CHECK(distance(rings[i], dots[i]) < 1e-9);
   CHECK(strokes_of(sheet, LineRole::BalanceLine).empty());
 }
 
@@ -220,7 +229,7 @@ TEST_CASE("every piece says what it is, whose, of when, and how to cut it") {
                                                   {CutStyle::Card, "card, no seam allowance"},
                                                   {CutStyle::Net, "net, no seam allowance"}};
   for (const auto& [cut, words] : styles) {
-    const Sheet sheet = lay_out(sample_pattern(), options_for(cut), sample_notes());
+    const Sheet sheet = sheet_for(sample_pattern(), options_for(cut), sample_notes());
     const std::string text = all_text(sheet);
     for (const std::string& said :
          {std::string("Front"), std::string("Back"), std::string("Ondine Marsh"),
@@ -234,10 +243,10 @@ TEST_CASE("every piece says what it is, whose, of when, and how to cut it") {
 
 TEST_CASE("lengths are printed in the person's unit") {
   SheetNotes notes = sample_notes();
-  notes.inches = true;
+  notes.unit = PaperUnit::Inch;
   PrintOptions options = options_for(CutStyle::Toile);
-  options.allowance = 19.05;
-  CHECK(all_text(lay_out(sample_pattern(), options, notes)).find("seam allowance 3/4 in") !=
+  options.allowance = Length::inches(0.75);
+  CHECK(all_text(sheet_for(sample_pattern(), options, notes)).find("seam allowance 3/4 in") !=
         std::string::npos);
 }
 
@@ -249,7 +258,7 @@ TEST_CASE("texts stand free: on no line, on no other text, inside the stitch lin
     for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
       for (const double size : {0.35, 0.6, 0.8, 1.0, 1.3}) {
         const Pattern pattern = scaled(sample_pattern(), size);
-        const Sheet sheet = lay_out(pattern, options_for(cut), notes);
+        const Sheet sheet = sheet_for(pattern, options_for(cut), notes);
         INFO("size " << size);
         CHECK(text_in_the_way(sheet) == "");
         for (const Piece& piece : pattern.pieces) {
@@ -272,7 +281,41 @@ TEST_CASE("texts stand free: on no line, on no other text, inside the stitch lin
 TEST_CASE("a name too long for the piece is shortened with an ellipsis") {
   SheetNotes notes = sample_notes();
   notes.client = std::string(300, 'n');
-  const std::string text = all_text(lay_out(sample_pattern(), options_for(CutStyle::Card), notes));
+  const std::string text =
+      all_text(sheet_for(sample_pattern(), options_for(CutStyle::Card), notes));
   CHECK(text.find("nnnn…") != std::string::npos);
   CHECK(text.find(notes.client) == std::string::npos);
+}
+
+TEST_CASE("labels keep 15 mm off every edge of a piece that is wide enough") {
+  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+    for (const double size : {0.8, 1.0, 1.3}) {
+      const Pattern pattern = scaled(sample_pattern(), size);
+      const Sheet sheet = sheet_for(pattern, options_for(cut), sample_notes());
+      for (const Piece& piece : pattern.pieces) {
+        const Path outline = placed(flat_outline(piece), Placement::shift(shift_of(sheet, piece)));
+        for (const SheetText& text : sheet.texts) {
+          const bool label = text.text == (piece.name == "front" ? "Front" : "Back") ||
+                             text.text.starts_with("Ondine") || text.text.starts_with("session");
+          if (text.piece != piece.name || !label) continue;
+          INFO("size " << size << ", " << piece.name << ": " << text.text);
+          for (const Point p : flattened(room_of(text), 1.0)) {
+            CHECK(nearest(outline, p).distance >= 15.0);
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("a seam that a style cut is called a seam on the paper") {
+  Pattern pattern = sample_pattern();
+  pattern.pieces.front().edges.front().name = "princess_2";
+  pattern.pieces.front().edges.front().role = EdgeRole::Seam;
+  for (auto* items : {&pattern.pieces.front().notches}) {
+    std::erase_if(*items, [](const Notch& notch) { return notch.edge == "waist"; });
+  }
+  const std::string text =
+      all_text(sheet_for(pattern, options_for(CutStyle::Toile), sample_notes()));
+  CHECK(text.find("the princess 2 seam") != std::string::npos);
 }

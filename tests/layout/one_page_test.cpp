@@ -28,8 +28,7 @@ SheetNotes notes_of(int lines) {
 PrintPlan plan_for(const std::string& paper, const SheetNotes& notes) {
   PrintOptions options;
   options.paper = paper_named(paper);
-  const Pattern pattern = sample_pattern();
-  return one_page(lay_out(pattern, options, notes), options, notes, pattern);
+  return one_page(lay_out(sample_pattern(), options, notes));
 }
 
 }  // namespace

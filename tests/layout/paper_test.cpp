@@ -27,8 +27,8 @@ TEST_CASE("the named papers have their standard sizes") {
   for (const Known& paper : each(known)) {
     const Paper found = paper_named(paper.name);
     CHECK(found.name == paper.name);
-    CHECK(found.width == Approx(paper.width));
-    CHECK(found.height == Approx(paper.height));
+    CHECK(found.width.mm() == Approx(paper.width));
+    CHECK(found.height.mm() == Approx(paper.height));
     CHECK(!found.is_roll());
   }
 }
@@ -38,16 +38,16 @@ TEST_CASE("each ISO size has the area of two of the next, to the rounding of who
     CAPTURE(n);
     const Paper large = paper_named("a" + std::to_string(n));
     const Paper small = paper_named("a" + std::to_string(n + 1));
-    CHECK(large.width == Approx(small.height).margin(1.0));
-    CHECK(large.height == Approx(2.0 * small.width).margin(1.0));
+    CHECK(large.width.mm() == Approx(small.height.mm()).margin(1.0));
+    CHECK(large.height.mm() == Approx(2.0 * small.width.mm()).margin(1.0));
   }
 }
 
 TEST_CASE("rolls and own sizes are read in millimetres") {
   CHECK(paper_named("roll:914").is_roll());
-  CHECK(paper_named("roll:914").width == 914.0);
-  CHECK(paper_named("300x400.5").width == 300.0);
-  CHECK(paper_named("300x400.5").height == 400.5);
+  CHECK(paper_named("roll:914").width.mm() == 914.0);
+  CHECK(paper_named("300x400.5").width.mm() == 300.0);
+  CHECK(paper_named("300x400.5").height.mm() == 400.5);
 }
 
 TEST_CASE("anything else is a usage error that says what is possible") {

@@ -2,7 +2,6 @@
 
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
-#include "text_measure.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -13,10 +12,32 @@ namespace {
 constexpr double kAbove = 0.76;  // cap height and a little, in shares of the em
 constexpr double kBelow = 0.24;
 
+std::string printed_name(std::string name) {
+  std::replace(name.begin(), name.end(), '_', ' ');
+  if (!name.empty()) name.front() = static_cast<char>(name.front() - 'a' + 'A');
+  return name;
+}
+
+bool lies_in(const Box& box, Point p) {
+  return p.x > box.left && p.x < box.right && p.y > box.bottom && p.y < box.top;
+}
+
+// In mm2, counted by points of a grid.
+double shown_area(const Path& outline, const Box& window) {
+  constexpr double kStep = 10.0;
+  double area = 0.0;
+  for (double x = window.left; x < window.right; x += kStep) {
+    for (double y = window.bottom; y < window.top; y += kStep) {
+      if (contains(outline, {x, y}, 0.1)) area += kStep * kStep;
+    }
+  }
+  return area;
+}
+
 }  // namespace
 
 Path room_of(const SheetText& text) {
-  const double width = text_width(text.text, text.height);
+  const double width = text.room.width;
   const Vec along = direction(text.turn), up = left_of(along);
   const double lead = text.anchor == TextAnchor::Start    ? 0.0
                       : text.anchor == TextAnchor::Middle ? 0.5 * width
@@ -49,6 +70,39 @@ std::string text_in_the_way(const Sheet& sheet) {
     for (const Stroke& stroke : sheet.strokes) {
       if (runs_through(stroke.path, text)) return "'" + text.text + "' on " + stroke.name;
     }
+  }
+  return {};
+}
+
+std::string cut_text(const Sheet& sheet, const Box& window) {
+  for (const SheetText& text : sheet.texts) {
+    const Box room = box_of(room_of(text));
+    const bool inside = room.left >= window.left && room.right <= window.right &&
+                        room.bottom >= window.bottom && room.top <= window.top;
+    if (room.overlaps(window) && !inside) return text.text;
+  }
+  return {};
+}
+
+std::string unnamed_piece(const PrintPlan& plan, const Page& page) {
+  const std::string said = all_text(page.furniture);
+  for (const Stroke& stroke : plan.sheet.strokes) {
+    if (said.find(printed_name(stroke.piece)) != std::string::npos) continue;
+    for (const Point p : flattened(stroke.path, 0.1)) {
+      if (lies_in(*page.window, p)) return stroke.piece;
+    }
+  }
+  return {};
+}
+
+std::string large_unnamed_part(const PrintPlan& plan, const Page& page) {
+  for (const Stroke* outline : strokes_of(plan.sheet, LineRole::CutLine)) {
+    const bool named =
+        std::any_of(plan.sheet.texts.begin(), plan.sheet.texts.end(), [&](const SheetText& text) {
+          return text.piece == outline->piece && text.text == printed_name(text.piece) &&
+                 lies_in(*page.window, text.at);
+        });
+    if (!named && shown_area(outline->path, *page.window) >= 12000.0) return outline->piece;
   }
   return {};
 }

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/geometry/box.hpp"
-#include "blockwright/layout/sheet.hpp"
+#include "blockwright/layout/print_plan.hpp"
 
 #include <string>
 #include <vector>
@@ -20,6 +20,13 @@ bool runs_through(const Path& line, const SheetText& text);
 
 /// The first text that overlaps another text or a line of the sheet, or "" if all stand free.
 std::string text_in_the_way(const Sheet& sheet);
+
+/// The first text that lies partly inside the window and partly outside it, or "".
+std::string cut_text(const Sheet& sheet, const Box& window);
+/// The first piece that the page shows and does not name, or "".
+std::string unnamed_piece(const PrintPlan& plan, const Page& page);
+/// The first piece of which the page shows 120 cm2 or more without its name inside, or "".
+std::string large_unnamed_part(const PrintPlan& plan, const Page& page);
 
 /// Round everything drawn, texts included; line widths are not counted.
 Box drawn_box(const Sheet& sheet);

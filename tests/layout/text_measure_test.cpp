@@ -1,5 +1,7 @@
 #include "text_measure.hpp"
 
+#include "sheet_reading.hpp"
+#include "text_placer.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>
@@ -10,14 +12,16 @@
 #include <vector>
 
 using namespace blockwright;
+using namespace blockwright_tests;
 
 namespace {
 
-// The font that the estimate stands for, where Debian's fonts-dejavu-core puts it.
+// The built-in font and another one, where Debian's fonts-dejavu-core puts them.
 constexpr const char* kFont = "/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf";
+constexpr const char* kMono = "/usr/share/fonts/truetype/dejavu/DejaVuSansMono.ttf";
 
-double shaped_width(const std::string& text, double height) {
-  hb_blob_t* blob = hb_blob_create_from_file(kFont);
+double shaped_width(const char* file, const std::string& text, double height) {
+  hb_blob_t* blob = hb_blob_create_from_file(file);
   hb_face_t* face = hb_face_create(blob, 0);
   hb_font_t* font = hb_font_create(face);
   hb_buffer_t* buffer = hb_buffer_create();
@@ -38,28 +42,41 @@ double shaped_width(const std::string& text, double height) {
 
 }  // namespace
 
-TEST_CASE("the estimate is never below what the font takes, and not far above for ASCII") {
+TEST_CASE("a label is measured as the font sets it") {
+  TextFonts fonts;
   for (const std::string text :
-       {"Front", "cut 1 on the fold", "session 2026-03-14", "WWWW MMMM @@@@", "iiii llll ....",
-        "seam allowance 2 cm at side and shoulder; none at waist, armhole and neckline"}) {
+       {"Front", "cut 1 on the fold", "session 2026-03-14", "WWWW MMMM @@@@", "AVAVA", "office fi",
+        "Zażółć gęślą jaźń", "Ωραία Κυρία", "Жужа Щербакова", "Ondřej Dvořák – Řezníček…"}) {
     INFO(text);
-    CHECK(text_width(text, 4.0) >= shaped_width(text, 4.0) * 0.999);
-    CHECK(text_width(text, 4.0) <= shaped_width(text, 4.0) * 1.06);
-  }
-  for (const std::string text :
-       {"Zażółć gęślą jaźń", "Ωραία Κυρία", "Жужа Щербакова", "Ondřej Dvořák – Řezníček…"}) {
-    INFO(text);
-    CHECK(text_width(text, 4.0) >= shaped_width(text, 4.0));
+    CHECK(fonts.room(text, 4.0).width == Approx(shaped_width(kFont, text, 4.0)));
   }
 }
 
+// Each letter of a fixed-width font is as wide as any other.
+TEST_CASE("another font is measured by its own metrics") {
+  TextFonts mono(Typeface::from_file(kMono).value());
+  for (const std::string text : {"iiii llll", "WWWW MMMM", "Zażółć jaźń"}) {
+    INFO(text);
+    CHECK(mono.room(text, 4.0).width == Approx(shaped_width(kMono, text, 4.0)));
+  }
+  CHECK(mono.set("iiii").width == Approx(mono.set("WWWW").width));
+  Sheet sheet;
+  TextDrawing drawing(sheet, mono, "front");
+  FreeSpace space({0.0, 0.0, 60.0, 60.0}, 1.0);
+  TextPlacer placer(drawing, space);
+  CHECK(!placer.block({{"WWWWWWWWWWWWWWWW", 8.0}}, {30.0, 30.0}, 1.0));
+  REQUIRE(placer.block({{"iiii", 8.0}}, {30.0, 30.0}, 1.0));
+  CHECK(box_of(room_of(sheet.texts.front())).width() == Approx(shaped_width(kMono, "iiii", 8.0)));
+}
+
 TEST_CASE("a shortened text fits, ends in an ellipsis and never cuts a letter in two") {
+  TextFonts fonts;
   const std::string name = "Żółtowłosa Ωμέγα Жанна Длинноимённая";
-  CHECK(shortened(name, 5.0, 1000.0) == name);
+  CHECK(shortened(fonts, name, 5.0, 1000.0) == name);
   for (double room = 6.0; room < 150.0; room += 1.0) {
     CAPTURE(room);
-    const std::string text = shortened(name, 5.0, room);
-    CHECK(text_width(text, 5.0) <= room);
+    const std::string text = shortened(fonts, name, 5.0, room);
+    CHECK(fonts.room(text, 5.0).width <= room);
     if (text == name) continue;
     REQUIRE(text.ends_with("…"));
     const std::string kept = text.substr(0, text.size() - std::string("…").size());
@@ -67,16 +84,17 @@ TEST_CASE("a shortened text fits, ends in an ellipsis and never cuts a letter in
     // The byte after what was kept begins a letter.
     CHECK((static_cast<unsigned char>(name[kept.size()]) & 0xC0U) != 0x80U);
   }
-  CHECK(shortened("abc", 5.0, 0.0) == "…");
+  CHECK(shortened(fonts, "abc", 5.0, 0.0) == "…");
 }
 
 TEST_CASE("wrapped lines fit and lose no letter") {
+  TextFonts fonts;
   const std::string text =
       "Measure the squares before you cut, antidisestablishmentarianism aside.";
   for (const double room : each({20.0, 35.0, 60.0, 500.0})) {
     std::string joined;
-    for (const std::string& line : wrapped(text, 3.0, room)) {
-      CHECK(text_width(line, 3.0) <= room);
+    for (const std::string& line : wrapped(fonts, text, 3.0, room)) {
+      CHECK(fonts.room(line, 3.0).width <= room);
       CHECK(!line.empty());
       joined += line;
     }
@@ -85,18 +103,22 @@ TEST_CASE("wrapped lines fit and lose no letter") {
     for (const char c : text) original += c == ' ' ? "" : std::string(1, c);
     CHECK(squeezed == original);
   }
-  CHECK(wrapped("", 3.0, 50.0).empty());
-  CHECK(wrapped("WWW", 3.0, 0.5).size() == 3);
-}
-
-TEST_CASE("text on one line has no line ends or control characters") {
-  CHECK(on_one_line("a\nb\tc\x01"
-                    "d\x7f") == "a b c d ");
-  CHECK(on_one_line("Łucja") == "Łucja");
+  CHECK(wrapped(fonts, "", 3.0, 50.0).empty());
+  CHECK(wrapped(fonts, "WWW", 3.0, 0.5).size() == 3);
 }
 
 TEST_CASE("broken UTF-8 is measured and cut without harm") {
+  TextFonts fonts;
   const std::string broken = "\xC3\x28\xF0\x9F\x92";
-  CHECK(text_width(broken, 3.0) > 0.0);
-  CHECK(text_width(shortened(broken, 3.0, 3.5), 3.0) <= 3.5);
+  CHECK(fonts.room(broken, 3.0).width > 0.0);
+  CHECK(fonts.room(shortened(fonts, broken, 3.0, 6.0), 3.0).width <= 6.0);
+}
+
+TEST_CASE("right-to-left letters are cut from the end of the word") {
+  TextFonts fonts;
+  const std::string name = "שולמית";
+  const std::string cut = shortened(fonts, name, 5.0, 12.0);
+  REQUIRE(cut != name);
+  CHECK(name.starts_with(cut.substr(0, cut.size() - std::string("…").size())));
+  CHECK(fonts.room(cut, 5.0).width <= 12.0);
 }

@@ -20,8 +20,11 @@ Path part_between(const Path& path, PathPlace from, PathPlace to);
 Path starting_at(Path path, Point start);
 Path ending_at(Path path, Point end);
 
-/// The path with straight strokes that go on in one line made one stroke; no point moves by more
-/// than 1e-9 mm.
+/// The path without strokes of no extent, which rounding leaves where a path is taken apart; a path
+/// of nothing else stays. No point moves by more than 1e-9 mm.
+Path without_specks(Path path);
+
+/// The same with straight strokes that go on in one line made one stroke.
 Path without_straight_joints(Path path);
 
 /// Appends `next` to `path`: joined exactly where the gap is no more than `snap` mm (the start of

@@ -1,5 +1,8 @@
 #pragma once
 
+#include "blockwright/base/length.hpp"
+
+#include <algorithm>
 #include <string>
 #include <string_view>
 
@@ -7,10 +10,12 @@ namespace blockwright {
 
 /// A paper to print on. Roll paper has a width and takes the length it needs.
 struct Paper {
-  std::string name;       ///< "a4", "letter", "roll:914", "300x400"
-  double width = 210.0;   ///< mm, portrait
-  double height = 297.0;  ///< mm; 0 for roll paper
-  [[nodiscard]] bool is_roll() const { return height == 0.0; }
+  std::string name;                   ///< "a4", "letter", "roll:914", "300x400"
+  Length width = Length::mm(210.0);   ///< portrait
+  Length height = Length::mm(297.0);  ///< 0 for roll paper
+  [[nodiscard]] bool is_roll() const { return height == Length(); }
+  [[nodiscard]] Length shorter() const { return is_roll() ? width : std::min(width, height); }
+  [[nodiscard]] Length longer() const { return std::max(width, height); }
 };
 
 /// Reads a paper's name: a4 a3 a2 a1 a0 letter legal tabloid roll:WIDTH WIDTHxHEIGHT (mm; both at

@@ -24,11 +24,14 @@ std::string_view cut_style_name(CutStyle cut);
 /// What the person wants on the paper.
 struct PrintOptions {
   CutStyle cut = CutStyle::Toile;
-  double allowance = 20.0;  ///< mm at the seams that get one
+  Length allowance = Length::mm(20.0);  ///< at the seams that get one
   Paper paper;
-  double margin = 10.0;   ///< mm at the paper's edge that stay empty; nothing is printed there
-  double overlap = 10.0;  ///< mm that neighbouring tiles share
+  Length margin = Length::mm(10.0);   ///< at the paper's edge; nothing is printed there
+  Length overlap = Length::mm(10.0);  ///< that neighbouring tiles share
 };
+
+/// The unit of lengths printed on the paper.
+enum class PaperUnit { Cm, Inch };
 
 /// Words that go on the paper besides the pieces.
 struct SheetNotes {
@@ -42,7 +45,7 @@ struct SheetNotes {
   std::vector<std::string> corrections;  ///< of fittings, one line each
   std::vector<std::string> made;         ///< how the pieces were made from the block, one line each
   std::vector<std::string> cautions;     ///< shown on the first page
-  bool inches = false;                   ///< print lengths in inches
+  PaperUnit unit = PaperUnit::Cm;
 };
 
 /// What lies on what when two versions are laid over each other; always centre line on centre line.
@@ -64,12 +67,40 @@ struct PreviousVersion {
   bool distances = false;
 };
 
-/// The pieces with allowance, notches, grain and labels, laid side by side in true size.
+/// A named point that lies elsewhere than in the previous version.
+struct MovedPoint {
+  std::string name;
+  Point was, is;
+};
+
+/// A piece ready for paper: its lines in its own frame, and where that frame's origin lies on the
+/// sheet.
+struct LaidPiece {
+  Piece piece;
+  Sheet lines;  ///< width and height are not set
+  std::vector<MovedPoint> moved;
+  Vec at;
+};
+
+/// Pieces with allowance, notches and grain, side by side in true size. Their texts are set when it
+/// is known where pages part.
+struct Layout {
+  PrintOptions options;
+  SheetNotes notes;
+  std::vector<LaidPiece> pieces;
+  double width = 0.0;
+  double height = 0.0;
+  bool shows_previous = false;
+};
+
 /// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
 /// The stitch lines and darts of a previous version lie under each piece on a layer of their own; a
 /// panel lies over the piece that it was cut from.
-Sheet lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-              const PreviousVersion* previous = nullptr);
+Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
+               const PreviousVersion* previous = nullptr);
+
+/// The whole layout as one drawing, with its texts.
+Sheet sheet_of(const Layout& layout);
 
 /// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
 /// window of the sheet that it shows.
@@ -77,7 +108,7 @@ struct Page {
   std::string label;  ///< "map", "A1", "A2", "B1" ... row letter, column number
   double width = 0.0;
   double height = 0.0;
-  Sheet furniture;  ///< frame, label, crosses, test squares, map, texts: in page millimetres
+  Sheet furniture;  ///< frame, label, match marks, test squares, map, texts: in page millimetres
   std::optional<Box> window;  ///< the part of the sheet that shows, in sheet mm
   Point window_at;            ///< where the window's lower left corner lies on the page
 };
@@ -89,19 +120,19 @@ struct PrintPlan {
   std::vector<Page> pages;
 };
 
-/// Splits a sheet over pages: first a map page with test squares (100 mm and 4 in), piece list,
+/// Splits a layout over pages: first a map page with test squares (100 mm and 4 in), piece list,
 /// notes and cautions, then the tiles, rows from the top (A, B ...), columns from the left (1, 2
 /// ...), blank ones left out. Landscape or portrait, whichever takes fewer pages. Tiles overlap by
-/// `overlap`, carry match crosses, their label, their neighbours' labels and a small test square.
+/// `overlap`, carry match marks, their label, their neighbours' labels, the names of the pieces
+/// that they show and a small test square.
 ///
-/// Guarantees: 1. every point of every stroke lies in some window; 2. windows lie `margin` inside
-/// the paper; 3. neighbouring windows share exactly `overlap` mm of the sheet.
-PrintPlan tile(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
-               const Pattern& pattern);
+/// Guarantees: 1. every point of every stroke, and every piece, lies in some window; 2. windows lie
+/// `margin` inside the paper; 3. neighbouring windows share exactly `overlap` of the sheet; 4. no
+/// text is cut by the edge of a window.
+PrintPlan tile(const Layout& layout);
 
-/// The sheet on one page: a large paper or a roll, with the test squares and notes beside the
-/// pieces. Throws UsageError "paper.too_small" if the sheet does not fit a sheet paper.
-PrintPlan one_page(const Sheet& sheet, const PrintOptions& options, const SheetNotes& notes,
-                   const Pattern& pattern);
+/// The layout on one page: a large paper or a roll, with the test squares and notes beside the
+/// pieces. Throws UsageError "paper.too_small" if it does not fit a sheet paper.
+PrintPlan one_page(const Layout& layout);
 
 }  // namespace blockwright

@@ -2,6 +2,7 @@
 
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/path.hpp"
+#include "blockwright/text/text_fonts.hpp"
 
 #include <string>
 #include <string_view>
@@ -59,7 +60,8 @@ struct SheetText {
   Point at;
   double height = 4.0;
   TextAnchor anchor = TextAnchor::Start;
-  Angle turn;
+  Angle turn = {};
+  TextRoom room = {};  ///< as the layout's font sets it
 };
 
 /// A drawing in true millimetres: origin at the lower left corner, x to the right, y up. It knows

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 namespace blockwright {
@@ -20,6 +21,9 @@ unsigned byte_at(std::string_view text, std::size_t at);
 /// The character that begins at byte `at`; kNotUtf8 with size 1 where none does.
 /// Requires: at < text.size().
 Utf8Character utf8_at(std::string_view text, std::size_t at);
+
+/// Adds the character to a UTF-8 text. Requires: a Unicode scalar value.
+void append_utf8(std::string& text, char32_t code);
 
 /// Characters that no name may hold: control characters, line and paragraph separators, the marks
 /// that turn the direction of writing round, and bytes that are not UTF-8.

@@ -2,10 +2,10 @@
 
 #include <string_view>
 
-namespace blockwright::writing {
+namespace blockwright {
 
 /// The TrueType file that is built into the program (Latin, Greek, Cyrillic and more), so that the
 /// paper looks the same on every machine.
 std::string_view builtin_font();
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-namespace blockwright::writing {
+namespace blockwright {
 namespace {
 
 enum class Strength { Left, Right, Neutral };
@@ -102,4 +102,4 @@ std::vector<TextRun> text_runs(std::u32string_view line, const FontChooser& font
   return runs;
 }
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

@@ -12,7 +12,7 @@ struct hb_blob_t;
 struct hb_face_t;
 struct hb_font_t;
 
-namespace blockwright::writing {
+namespace blockwright {
 
 enum class TextDirection { LeftToRight, RightToLeft };
 
@@ -43,7 +43,7 @@ class Typeface {
  public:
   /// Requires: `file` is a font file and outlives the typeface.
   static Typeface from_memory(std::string_view file);
-  /// Empty if there is no readable font at `path`. The only file access of the write layer.
+  /// Empty if there is no readable font at `path`. The only file access of this layer.
   static std::optional<Typeface> from_file(const std::string& path);
 
   [[nodiscard]] bool has(char32_t letter) const;
@@ -54,6 +54,8 @@ class Typeface {
   [[nodiscard]] double advance(unsigned glyph) const;
   /// PostScript name, letters and digits only.
   [[nodiscard]] std::string name() const;
+  /// "DejaVu Sans"
+  [[nodiscard]] std::string family() const;
   [[nodiscard]] TypefaceMetrics metrics() const;
   /// True for PostScript outlines (CFF), false for TrueType outlines.
   [[nodiscard]] bool is_cff() const;
@@ -72,4 +74,4 @@ class Typeface {
   double units_per_em_ = 1000.0;
 };
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

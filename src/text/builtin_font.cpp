@@ -23,11 +23,11 @@ __attribute__((visibility("hidden"))) extern const char kBlockwrightFontBegin[];
 __attribute__((visibility("hidden"))) extern const char kBlockwrightFontEnd[];
 }
 
-namespace blockwright::writing {
+namespace blockwright {
 
 std::string_view builtin_font() {
   return {kBlockwrightFontBegin,
           static_cast<std::size_t>(kBlockwrightFontEnd - kBlockwrightFontBegin)};
 }
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

@@ -1,9 +1,9 @@
 #include "blockwright/base/error.hpp"
-#include "typeface.hpp"
+#include "blockwright/text/typeface.hpp"
 
 #include <hb-subset.h>
 
-namespace blockwright::writing {
+namespace blockwright {
 namespace {
 
 template <class T, void (*kDestroy)(T*)>
@@ -57,4 +57,4 @@ FontSubset Typeface::subset(const std::set<unsigned>& glyphs) const {
   return subset;
 }
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "typeface.hpp"
+#include "blockwright/text/typeface.hpp"
 
 #include <cstddef>
 #include <functional>
@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace blockwright::writing {
+namespace blockwright {
 
 /// A stretch of one line that is shaped at once: one font, one script, one direction.
 struct TextRun {
@@ -28,4 +28,4 @@ using FontChooser = std::function<std::size_t(char32_t)>;
 /// their place in reading order from the left: enough for names, not for prose.
 std::vector<TextRun> text_runs(std::u32string_view line, const FontChooser& font_of);
 
-}  // namespace blockwright::writing
+}  // namespace blockwright

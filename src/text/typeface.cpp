@@ -1,4 +1,4 @@
-#include "typeface.hpp"
+#include "blockwright/text/typeface.hpp"
 
 #include "blockwright/base/error.hpp"
 
@@ -10,7 +10,7 @@
 #include <cstdint>
 #include <utility>
 
-namespace blockwright::writing {
+namespace blockwright {
 namespace {
 
 constexpr double kFontThousandths = 1000.0;
@@ -60,6 +60,13 @@ std::map<std::size_t, std::u32string> letters_by_cluster(const hb_glyph_info_t* 
     it->second = letters.substr(it->first, end - it->first);
   }
   return clusters;
+}
+
+std::string name_entry(hb_face_t* face, hb_ot_name_id_t entry) {
+  std::array<char, 64> buffer{};
+  unsigned size = buffer.size();
+  hb_ot_name_get_utf8(face, entry, HB_LANGUAGE_INVALID, &size, buffer.data());
+  return {buffer.data(), size};
 }
 
 }  // namespace
@@ -116,17 +123,15 @@ double Typeface::advance(unsigned glyph) const {
 }
 
 std::string Typeface::name() const {
-  std::array<char, 64> buffer{};
-  unsigned size = buffer.size();
-  hb_ot_name_get_utf8(face_.get(), HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &size,
-                      buffer.data());
   std::string name;
-  for (const char c : std::string_view(buffer.data(), size)) {
+  for (const char c : name_entry(face_.get(), HB_OT_NAME_ID_POSTSCRIPT_NAME)) {
     const bool plain = (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
     if (plain) name += c;
   }
   return name.empty() ? "Font" : name;
 }
+
+std::string Typeface::family() const { return name_entry(face_.get(), HB_OT_NAME_ID_FONT_FAMILY); }
 
 bool Typeface::is_cff() const {
   const Table table(hb_face_reference_table(face_.get(), HB_TAG('C', 'F', 'F', ' ')));
@@ -154,4 +159,4 @@ TypefaceMetrics Typeface::metrics() const {
           thousandths(cap_height)};
 }
 
-}  // namespace blockwright::writing
+}  // namespace blockwright
