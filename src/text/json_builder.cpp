@@ -126,7 +126,8 @@ void JsonBuilder::refuse_second(const std::string& key) const {
 void JsonBuilder::open(JsonKind kind) {
   if (open_.size() >= kDeepest) {
     refuse(document_.code("size"), where_now(),
-           fmt::format("brackets nest deeper than {}", kDeepest), "count the brackets");
+           fmt::format("brackets nest deeper than {}", kDeepest),
+           fmt::format("{}; count the brackets", document_.kind().holds));
   }
   const std::size_t index = add({.kind = kind, .begin = cursor_.next().begin});
   open_.push_back(index);

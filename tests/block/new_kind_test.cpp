@@ -166,9 +166,9 @@ TEST_CASE("A fitting of the bodice leaves a new kind as it is, sewn as it was") 
 
 TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words") {
   PrintOptions options;
-  const Sheet toile = lay_out(block_with(gauntlet()).block.pattern, options, {});
-  CHECK(allowance_beside(toile, "outer_end") == Approx(options.allowance).margin(0.01));
-  CHECK(allowance_beside(toile, "inner_end") == Approx(options.allowance).margin(0.01));
+  const Sheet toile = sheet_of(lay_out(block_with(gauntlet()).block.pattern, options, {}));
+  CHECK(allowance_beside(toile, "outer_end") == Approx(options.allowance.mm()).margin(0.01));
+  CHECK(allowance_beside(toile, "inner_end") == Approx(options.allowance.mm()).margin(0.01));
   CHECK(allowance_beside(toile, "brim") < 1e-6);
   CHECK(allowance_beside(toile, "wrist") < 1e-6);
   CHECK(stroke_named(toile, LineRole::BalanceLine, "hand_line").path.curves().size() == 1);
@@ -176,7 +176,7 @@ TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words"
   stroke_named(toile, LineRole::DartLeg, "brim");
   stroke_named(toile, LineRole::Notch, "end");
   options.cut = CutStyle::Card;
-  stroke_named(lay_out(block_with(gauntlet()).block.pattern, options, {}), LineRole::Hole,
+  stroke_named(sheet_of(lay_out(block_with(gauntlet()).block.pattern, options, {})), LineRole::Hole,
                "crest_point");
   CHECK(alignment_level(gauntlet(), Alignment::Waist) == 0.0);
   CHECK_FALSE(alignment_level(gauntlet(), Alignment::Bust));
@@ -185,7 +185,7 @@ TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words"
 TEST_CASE("A new kind is written, as SVG and as pattern JSON") {
   const Pattern moved = pivot(cuff_alone(), to_wrist()).pattern;
   std::ostringstream svg, json;
-  write_svg(svg, lay_out(moved, {}, {}), "gauntlet");
+  write_svg(svg, sheet_of(lay_out(moved, {}, {})), "gauntlet");
   write_pattern_json(json, moved);
   for (const char* edge : {"wrist", "outer_end", "brim", "inner_end"}) {
     INFO(edge);
