@@ -3,16 +3,17 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
 
 #include <algorithm>
 
 namespace blockwright {
 namespace {
 
-// A seam that a style cut is no part of the body, so its name alone does not say what it is.
-std::string edge_words(std::string_view name) {
-  const bool cut = name.starts_with("princess") || name.starts_with("yoke");
-  return cut ? "the " + plain_name(name) + " seam" : plain_name(name);
+// The name of a panel's seam alone does not say what it is.
+std::string edge_words(const Piece& piece, const Edge& edge) {
+  const bool of_panel = piece.kind != nullptr && kind_edge(piece, edge.name) == nullptr;
+  return of_panel ? "the " + plain_name(edge.name) + " seam" : plain_name(edge.name);
 }
 
 enum class Allowance { Some, None };
@@ -23,7 +24,7 @@ std::vector<std::string> edges_with(Allowance wanted, const Piece& piece,
   for (const Edge& edge : piece.edges) {
     if (edge.role == EdgeRole::Fold) continue;
     const auto found = allowance_at(edge, options) > Length() ? Allowance::Some : Allowance::None;
-    if (found == wanted) names.push_back(edge_words(edge.name));
+    if (found == wanted) names.push_back(edge_words(piece, edge));
   }
   return names;
 }

@@ -13,8 +13,10 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <sstream>
 
 using namespace blockwright;
@@ -84,6 +86,7 @@ void check_pages(const Garment& garment, CutStyle cut, const std::string& paper)
   options.cut = cut;
   options.paper = paper_named(paper);
   const PrintPlan plan = tile(lay_out(true_darts(garment.pattern).pattern, options, garment.notes));
+  CHECK(clumsy_text(plan.sheet) == "");
   for (const Page& page : plan.pages) {
     INFO(garment.name << ", " << cut_style_name(cut) << ", " << paper << ", page " << page.label);
     const Box inside = {9.999, 9.999, page.width - 9.999, page.height - 9.999};
@@ -92,11 +95,30 @@ void check_pages(const Garment& garment, CutStyle cut, const std::string& paper)
     CHECK(drawn.right <= inside.right);
     CHECK(drawn.bottom >= inside.bottom);
     CHECK(drawn.top <= inside.top);
+    CHECK(clumsy_text(page.furniture) == "");
     if (!page.window) continue;
     CHECK(cut_text(plan.sheet, *page.window) == "");
     CHECK(unnamed_piece(plan, page) == "");
     CHECK(large_unnamed_part(plan, page) == "");
   }
+}
+
+/// A text with an underscore, or with the same word or two words twice on end; or "".
+std::string clumsy_text(const Sheet& sheet) {
+  for (const SheetText& text : sheet.texts) {
+    std::istringstream in(text.text);
+    std::vector<std::string> words(std::istream_iterator<std::string>(in), {});
+    for (std::string& word : words) {
+      if (word.find('_') != std::string::npos) return text.text;
+      std::transform(word.begin(), word.end(), word.begin(),
+                     [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    }
+    for (std::size_t i = 1; i < words.size(); ++i) {
+      const bool pair = i >= 3 && words[i] == words[i - 2] && words[i - 1] == words[i - 3];
+      if (words[i] == words[i - 1] || pair) return text.text;
+    }
+  }
+  return {};
 }
 
 /// The first stroke of a piece that has no length, by its edge or line; or "".
@@ -137,7 +159,7 @@ bool is_panel(const Piece& piece) {
 
 }  // namespace
 
-TEST_CASE("On A4 and letter no text is cut and every page names its pieces") {
+TEST_CASE("On A4 and letter no text is cut or clumsy and every page names its pieces") {
   for (const Wearer& wearer : wearers()) {
     for (const std::string paper : {"a4", "letter"}) {
       for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {

@@ -1,3 +1,4 @@
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
 #include "blockwright/layout/print_plan.hpp"
@@ -308,13 +309,14 @@ TEST_CASE("labels keep 15 mm off every edge of a piece that is wide enough") {
   }
 }
 
-TEST_CASE("a seam that a style cut is called a seam on the paper") {
+TEST_CASE("the seam of a panel is called a seam on the paper") {
   Pattern pattern = sample_pattern();
-  pattern.pieces.front().edges.front().name = "princess_2";
-  pattern.pieces.front().edges.front().role = EdgeRole::Seam;
-  for (auto* items : {&pattern.pieces.front().notches}) {
-    std::erase_if(*items, [](const Notch& notch) { return notch.edge == "waist"; });
-  }
+  Piece& front = pattern.pieces.front();
+  front.kind = &kBodiceFront;
+  front.edges.front().name = "princess_2";
+  front.edges.front().role = EdgeRole::Seam;
+  std::erase_if(front.darts, [](const Dart& dart) { return dart.edge == "waist"; });
+  std::erase_if(front.notches, [](const Notch& notch) { return notch.edge == "waist"; });
   const std::string text =
       all_text(sheet_for(pattern, options_for(CutStyle::Toile), sample_notes()));
   CHECK(text.find("the princess 2 seam") != std::string::npos);

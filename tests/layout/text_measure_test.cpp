@@ -1,8 +1,8 @@
 #include "text_measure.hpp"
 
 #include "sheet_reading.hpp"
-#include "text_placer.hpp"
 #include "support/each.hpp"
+#include "text_placer.hpp"
 
 #include <catch2/catch.hpp>
 #include <hb-ot.h>
