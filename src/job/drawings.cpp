@@ -37,16 +37,18 @@ bool on_one_page(const Paper& paper) { return paper.is_roll() || paper.name == "
 
 void add_drawings(const std::string& stem, const Wishes& wishes, const std::string& title,
                   const Layout& layout, std::vector<OutputFile>& outputs) {
+  TextFonts fonts;
   if (wishes.svg) {
     std::ostringstream svg;
-    write_svg(svg, sheet_of(layout), title);
+    write_svg(svg, sheet_of(layout, fonts), title, fonts);
     outputs.push_back({stem + ".svg", std::move(svg).str(), 0});
   }
   if (wishes.pdf) {
-    PrintPlan plan = on_one_page(layout.options.paper) ? one_page(layout) : tile(layout);
+    PrintPlan plan =
+        on_one_page(layout.options.paper) ? one_page(layout, fonts) : tile(layout, fonts);
     plan.title = title;
     std::ostringstream pdf;
-    write_pdf(pdf, plan);
+    write_pdf(pdf, plan, fonts);
     outputs.push_back({stem + ".pdf", std::move(pdf).str(), static_cast<int>(plan.pages.size())});
   }
 }

@@ -83,9 +83,6 @@ Sheet drawn(const Layout& layout, const PageBorders& borders, TextFonts& fonts) 
   return sheet;
 }
 
-Sheet sheet_of(const Layout& layout) {
-  TextFonts fonts;
-  return drawn(layout, {}, fonts);
-}
+Sheet sheet_of(const Layout& layout, TextFonts& fonts) { return drawn(layout, {}, fonts); }
 
 }  // namespace blockwright

@@ -84,6 +84,9 @@ class MapPages {
     const Vec field = squares_field(paper_.squares);
     draw_test_squares(drawing, {rest_.left, rest_.top}, paper_.squares);
     const Box right = {rest_.left + field.x + kGutter, rest_.top - field.y, rest_.right, rest_.top};
+    if (paper_.squares == SquaresLie::SideBySide) {
+      columns_.push_back(room_in_squares({rest_.left, rest_.top}));
+    }
     if (right.width() >= kNarrowestColumn) columns_.push_back(right);
     rest_.top -= field.y + kGutter;
   }

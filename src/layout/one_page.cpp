@@ -143,14 +143,13 @@ Page page_of(const Arrangement& arrangement, const Box& ink, double margin) {
 
 }  // namespace
 
-PrintPlan one_page(const Layout& layout) {
+PrintPlan one_page(const Layout& layout, TextFonts& fonts) {
   const Box ink = Ink(layout).box();
   const double margin = layout.options.margin.mm();
   require(!ink.empty(), "nothing to print");
   const Arrangement arrangement = arrangement_on(layout.options.paper, ink, margin);
   Page page = page_of(arrangement, ink, margin);
   Box strip = strip_of(arrangement, ink, margin);
-  TextFonts fonts;
   TextDrawing drawing(page.furniture, fonts);
   draw_title(drawing, strip, heading_text(layout.notes), subtitle_text(layout));
   strip.top -= kTitleRoom;

@@ -22,9 +22,8 @@ std::string_view cut_style_name(CutStyle cut) {
   return {};
 }
 
-PrintPlan tile(const Layout& layout) {
+PrintPlan tile(const Layout& layout, TextFonts& fonts) {
   const Tiling tiling = choose_tiling(layout);
-  TextFonts fonts;
   PrintPlan plan{plan_title(layout), drawn(layout, borders_of(tiling), fonts),
                  map_pages(tiling, layout, fonts)};
   for (const Tile& tile : tiling.tiles) {

@@ -56,6 +56,11 @@ void draw_test_squares(TextDrawing& drawing, Point upper_left, SquaresLie lie) {
   flow.pour(drawing, square_at(corner, side));
 }
 
+Box room_in_squares(Point upper_left) {
+  return {upper_left.x + kInside, upper_left.y - kInchSquare + kInside + kSizeText,
+          upper_left.x + kInchSquare - kInside, upper_left.y - kInside};
+}
+
 void draw_small_square(TextDrawing& drawing, Point at, const std::string& label) {
   draw_square(drawing, "test square 20 mm", square_at(at, kSmallSquare));
   const double height =

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/geometry/point.hpp"
+#include "blockwright/geometry/box.hpp"
 #include "drawing.hpp"
 
 namespace blockwright {
@@ -22,6 +22,9 @@ Vec squares_field(SquaresLie lie);
 /// Draws both squares into the field with this upper left corner, with what to do about them
 /// inside.
 void draw_test_squares(TextDrawing& drawing, Point upper_left, SquaresLie lie);
+
+/// Room for other text inside the 4 in square of squares that lie side by side.
+Box room_in_squares(Point upper_left);
 
 /// Draws the small square of a page with the page's label inside.
 void draw_small_square(TextDrawing& drawing, Point at, const std::string& label);

@@ -41,9 +41,7 @@ class TilePage {
     for (const Stroke& stroke : sheet.strokes) {
       if (box_of(stroke.path).overlaps(grown(tile.window))) space_.take(stroke.path);
     }
-    for (const SheetText& text : sheet.texts) {
-      for (const Box& box : boxes_of(text)) space_.take(box);
-    }
+    take_texts(sheet);
   }
 
   Sheet draw() {
@@ -57,6 +55,18 @@ class TilePage {
  private:
   static Box grown(const Box& box) {
     return {box.left - 1.0, box.bottom - 1.0, box.right + 1.0, box.top + 1.0};
+  }
+
+  // Lines of a label begin below one another; nothing goes between their ends.
+  void take_texts(const Sheet& sheet) {
+    Box block;
+    const SheetText* above = nullptr;
+    for (const SheetText& text : sheet.texts) {
+      if (above == nullptr || above->piece != text.piece || above->at.x != text.at.x) block = {};
+      above = &text;
+      for (const Box& box : boxes_of(text)) block.include(box);
+      space_.take(block);
+    }
   }
 
   [[nodiscard]] const Tile* neighbour(const Neighbour& side) const {

@@ -78,7 +78,13 @@ std::size_t TextFonts::font_for(char32_t letter) {
   return typefaces_.size() > 1 && typefaces_[1].has(letter) ? 1 : 0;
 }
 
-SetLine TextFonts::set(std::string_view utf8) {
+const SetLine& TextFonts::set(std::string_view utf8) {
+  const auto known = lines_.find(utf8);
+  if (known != lines_.end()) return known->second;
+  return lines_.emplace(utf8, shaped(utf8)).first->second;
+}
+
+SetLine TextFonts::shaped(std::string_view utf8) {
   SetLine line;
   const auto font_of = [this](char32_t letter) { return font_for(letter); };
   for (const TextRun& run : text_runs(line_letters(utf8), font_of)) {

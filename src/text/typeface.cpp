@@ -48,18 +48,19 @@ Buffer buffer_of(std::u32string_view letters, TextDirection direction) {
   return buffer;
 }
 
-/// The letters from each cluster's start to the next one's.
-std::map<std::size_t, std::u32string> letters_by_cluster(const hb_glyph_info_t* infos,
-                                                         unsigned count,
-                                                         std::u32string_view letters) {
-  std::map<std::size_t, std::u32string> clusters;
-  for (unsigned i = 0; i < count; ++i) clusters[infos[i].cluster];
-  for (auto it = clusters.begin(); it != clusters.end(); ++it) {
-    const auto next = std::next(it);
-    const std::size_t end = next == clusters.end() ? letters.size() : next->first;
-    it->second = letters.substr(it->first, end - it->first);
+/// The letters of the cluster that a glyph is the first of. Clusters begin at their letters'
+/// numbers, which rise from glyph to glyph or, right to left, fall.
+std::u32string_view letters_of(const hb_glyph_info_t* infos, unsigned count, unsigned first,
+                               std::u32string_view letters) {
+  const std::size_t begin = infos[first].cluster;
+  std::size_t end = letters.size();
+  if (first > 0 && infos[first - 1].cluster > begin) end = infos[first - 1].cluster;
+  for (unsigned i = first + 1; i < count && infos[i].cluster >= begin; ++i) {
+    if (infos[i].cluster == begin) continue;
+    end = infos[i].cluster;
+    break;
   }
-  return clusters;
+  return letters.substr(begin, end - begin);
 }
 
 std::string name_entry(hb_face_t* face, hb_ot_name_id_t entry) {
@@ -107,11 +108,12 @@ std::vector<ShapedGlyph> Typeface::shape(std::u32string_view letters,
   unsigned count = 0;
   const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer.get(), &count);
   const hb_glyph_position_t* places = hb_buffer_get_glyph_positions(buffer.get(), &count);
-  auto clusters = letters_by_cluster(infos, count, letters);
   std::vector<ShapedGlyph> glyphs;
   glyphs.reserve(count);
   for (unsigned i = 0; i < count; ++i) {
-    glyphs.push_back({infos[i].codepoint, std::exchange(clusters[infos[i].cluster], {}),
+    const bool first = i == 0 || infos[i - 1].cluster != infos[i].cluster;
+    glyphs.push_back({infos[i].codepoint,
+                      std::u32string(first ? letters_of(infos, count, i, letters) : U""),
                       places[i].x_advance / units_per_em_, places[i].x_offset / units_per_em_,
                       places[i].y_offset / units_per_em_});
   }

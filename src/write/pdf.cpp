@@ -92,7 +92,7 @@ std::string page_resources(const std::vector<PdfLayer>& layers, const std::strin
 /// added, so no two may be added within one expression: compilers differ in what they do first.
 class PdfDocument {
  public:
-  explicit PdfDocument(const PrintPlan& plan) : plan_(plan) {}
+  PdfDocument(const PrintPlan& plan, TextFonts& fonts) : plan_(plan), fonts_(fonts) {}
 
   void write(std::ostream& out) {
     layers_ = add_layers(objects_, fonts_, plan_.sheet, visible_extent(plan_), form_resources_);
@@ -144,9 +144,9 @@ class PdfDocument {
 
 }  // namespace
 
-void write_pdf(std::ostream& out, const PrintPlan& plan) {
+void write_pdf(std::ostream& out, const PrintPlan& plan, TextFonts& fonts) {
   require(!plan.pages.empty(), "a print plan without pages");
-  PdfDocument(plan).write(out);
+  PdfDocument(plan, fonts).write(out);
 }
 
 }  // namespace blockwright

@@ -8,7 +8,7 @@ PdfFont& PdfFonts::font(std::size_t number) {
 }
 
 PdfLine PdfFonts::set(std::string_view utf8) {
-  const SetLine set = fonts_.set(utf8);
+  const SetLine& set = fonts_.set(utf8);
   PdfLine line{{}, set.width};
   for (const GlyphRun& run : set.runs) {
     line.runs.push_back({'F' + std::to_string(run.font), font(run.font).shown(run.glyphs)});

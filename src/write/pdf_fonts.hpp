@@ -23,6 +23,7 @@ struct PdfLine {
 /// The fonts of one document.
 class PdfFonts {
  public:
+  explicit PdfFonts(TextFonts& fonts) : fonts_(fonts) {}
   PdfLine set(std::string_view utf8);
   /// Adds the fonts used; the result is the content of a resource dictionary's /Font entry.
   std::string add_to(PdfObjects& objects) const;
@@ -30,7 +31,7 @@ class PdfFonts {
  private:
   PdfFont& font(std::size_t number);
 
-  TextFonts fonts_;
+  TextFonts& fonts_;
   std::vector<PdfFont> embedded_;  ///< by their number in fonts_
 };
 

@@ -85,7 +85,8 @@ std::string look_attributes(const StrokeLook& look) {
 
 class SvgDrawing {
  public:
-  SvgDrawing(std::ostream& out, const Sheet& sheet) : out_(out), sheet_(sheet) {}
+  SvgDrawing(std::ostream& out, const Sheet& sheet, const TextFonts& fonts)
+      : out_(out), sheet_(sheet), font_(fonts.typeface(0).family()) {}
 
   void write(const std::string& title) {
     begin(title);
@@ -101,8 +102,8 @@ class SvgDrawing {
          << "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"" << width
          << "mm\" height=\"" << height << "mm\" viewBox=\"0 0 " << width << ' ' << height << "\">\n"
          << "<title>" << xml_text(title) << "</title>\n"
-         << "<g fill=\"none\" stroke=\"black\" font-family=\"'"
-         << xml_text(TextFonts().typeface(0).family()) << "', sans-serif\">\n";
+         << "<g fill=\"none\" stroke=\"black\" font-family=\"'" << xml_text(font_)
+         << "', sans-serif\">\n";
   }
 
   void write_piece(const std::string& piece) {
@@ -162,13 +163,15 @@ class SvgDrawing {
 
   std::ostream& out_;
   const Sheet& sheet_;
+  std::string font_;
   SvgIds ids_;
 };
 
 }  // namespace
 
-void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title) {
-  SvgDrawing(out, sheet).write(title);
+void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title,
+               const TextFonts& fonts) {
+  SvgDrawing(out, sheet, fonts).write(title);
 }
 
 }  // namespace blockwright

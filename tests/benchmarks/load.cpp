@@ -163,16 +163,17 @@ void shares(int people) {
       pattern = true_darts(block.pattern).pattern;
       (void)check_pattern(pattern);
     });
+    TextFonts fonts;
     Sheet sheet;
     PrintPlan plan;
     layout += seconds_of([&] {
       const Layout laid = lay_out(pattern, options, notes);
-      sheet = sheet_of(laid);
-      plan = tile(laid);
+      sheet = sheet_of(laid, fonts);
+      plan = tile(laid, fonts);
     });
     std::ostringstream out;
-    svg += seconds_of([&] { write_svg(out, sheet, "p"); });
-    pdf += seconds_of([&] { write_pdf(out, plan); });
+    svg += seconds_of([&] { write_svg(out, sheet, "p", fonts); });
+    pdf += seconds_of([&] { write_pdf(out, plan, fonts); });
   }
   const double all = draft + layout + svg + pdf;
   for (const auto& [name, time] : std::map<std::string, double>{{"1 draft, checks, truing", draft},

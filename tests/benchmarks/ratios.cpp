@@ -121,13 +121,15 @@ void job_against_writers(const std::string& text) {
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
   const SheetNotes notes = notes_of(run, wishes.print);
   const Layout layout = lay_out(printed, wishes.print, notes);
-  const Sheet sheet = sheet_of(layout);
-  const PrintPlan plan = tile(layout);
+  TextFonts fonts;
+  const Sheet sheet = sheet_of(layout, fonts);
+  const PrintPlan plan = tile(layout, fonts);
   std::size_t kept = 0;
   const auto bare_writers = [&] {
     std::ostringstream svg, pdf;
-    write_svg(svg, sheet, "demo");
-    write_pdf(pdf, plan);
+    TextFonts own_fonts;
+    write_svg(svg, sheet, "demo", own_fonts);
+    write_pdf(pdf, plan, own_fonts);
     kept += pdf.str().size();
   };
   const auto whole_run = [&] { kept += run_job(job, files).files.size(); };

@@ -166,7 +166,9 @@ TEST_CASE("A fitting of the bodice leaves a new kind as it is, sewn as it was") 
 
 TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words") {
   PrintOptions options;
-  const Sheet toile = sheet_of(lay_out(block_with(gauntlet()).block.pattern, options, {}));
+  TextFonts fonts;
+  const Layout layout = lay_out(block_with(gauntlet()).block.pattern, options, {});
+  const Sheet toile = sheet_of(layout, fonts);
   CHECK(allowance_beside(toile, "outer_end") == Approx(options.allowance.mm()).margin(0.01));
   CHECK(allowance_beside(toile, "inner_end") == Approx(options.allowance.mm()).margin(0.01));
   CHECK(allowance_beside(toile, "brim") < 1e-6);
@@ -176,8 +178,8 @@ TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words"
   stroke_named(toile, LineRole::DartLeg, "brim");
   stroke_named(toile, LineRole::Notch, "end");
   options.cut = CutStyle::Card;
-  stroke_named(sheet_of(lay_out(block_with(gauntlet()).block.pattern, options, {})), LineRole::Hole,
-               "crest_point");
+  const Layout card = lay_out(block_with(gauntlet()).block.pattern, options, {});
+  stroke_named(sheet_of(card, fonts), LineRole::Hole, "crest_point");
   CHECK(alignment_level(gauntlet(), Alignment::Waist) == 0.0);
   CHECK_FALSE(alignment_level(gauntlet(), Alignment::Bust));
 }
@@ -185,7 +187,8 @@ TEST_CASE("A new kind is dressed: allowance by role, its marks, holes and words"
 TEST_CASE("A new kind is written, as SVG and as pattern JSON") {
   const Pattern moved = pivot(cuff_alone(), to_wrist()).pattern;
   std::ostringstream svg, json;
-  write_svg(svg, sheet_of(lay_out(moved, {}, {})), "gauntlet");
+  TextFonts fonts;
+  write_svg(svg, sheet_of(lay_out(moved, {}, {}), fonts), "gauntlet", fonts);
   write_pattern_json(json, moved);
   for (const char* edge : {"wrist", "outer_end", "brim", "inner_end"}) {
     INFO(edge);

@@ -85,7 +85,9 @@ void check_pages(const Garment& garment, CutStyle cut, const std::string& paper)
   PrintOptions options;
   options.cut = cut;
   options.paper = paper_named(paper);
-  const PrintPlan plan = tile(lay_out(true_darts(garment.pattern).pattern, options, garment.notes));
+  TextFonts fonts;
+  const PrintPlan plan =
+      tile(lay_out(true_darts(garment.pattern).pattern, options, garment.notes), fonts);
   CHECK(clumsy_text(plan.sheet) == "");
   for (const Page& page : plan.pages) {
     INFO(garment.name << ", " << cut_style_name(cut) << ", " << paper << ", page " << page.label);
@@ -143,7 +145,8 @@ std::string stroke_without_length(const Pattern& pattern) {
     if (!found.empty()) return found;
   }
   PrintOptions options;
-  for (const Stroke& stroke : sheet_of(lay_out(pattern, options, {})).strokes) {
+  TextFonts fonts;
+  for (const Stroke& stroke : sheet_of(lay_out(pattern, options, {}), fonts).strokes) {
     for (const Curve& curve : stroke.path.curves()) {
       if (length(curve) < 1e-6) return "drawn: " + stroke.piece + "." + stroke.name;
     }

@@ -35,7 +35,8 @@ SheetNotes sample_notes() {
 }
 
 Sheet sheet_for(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes) {
-  return sheet_of(lay_out(pattern, options, notes));
+  TextFonts fonts;
+  return sheet_of(lay_out(pattern, options, notes), fonts);
 }
 
 Sheet toile_sheet() {

@@ -28,7 +28,8 @@ SheetNotes notes_of(int lines) {
 PrintPlan plan_for(const std::string& paper, const SheetNotes& notes) {
   PrintOptions options;
   options.paper = paper_named(paper);
-  return one_page(lay_out(sample_pattern(), options, notes));
+  TextFonts fonts;
+  return one_page(lay_out(sample_pattern(), options, notes), fonts);
 }
 
 }  // namespace

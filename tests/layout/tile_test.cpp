@@ -53,7 +53,8 @@ SheetNotes long_notes() {
 }
 
 PrintPlan plan_for(const PrintOptions& options, const SheetNotes& notes, double size = 1.0) {
-  return tile(lay_out(scaled(sample_pattern(), size), options, notes));
+  TextFonts fonts;
+  return tile(lay_out(scaled(sample_pattern(), size), options, notes), fonts);
 }
 
 const std::vector<std::string> kPapers = {"a4", "a3", "a2",      "letter",  "legal",
@@ -328,7 +329,8 @@ TEST_CASE("no text is cut by a page's edge, and every page names the pieces that
 TEST_CASE("a page that lies wholly inside a piece is printed") {
   const Pattern pattern = scaled(sample_pattern(), 3.0);
   Layout layout = lay_out(pattern, options_for("150x150", CutStyle::Net), sample_notes());
-  const auto pages = tile_pages(tile(layout));
+  TextFonts fonts;
+  const auto pages = tile_pages(tile(layout, fonts));
   for (const LaidPiece& laid : layout.pieces) {
     const Path outline = placed(flat_outline(laid.piece), Placement::shift(laid.at));
     const Box box = box_of(outline);

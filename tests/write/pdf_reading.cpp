@@ -9,13 +9,14 @@ namespace blockwright_tests {
 
 std::string pdf_bytes(const PrintPlan& plan) {
   std::ostringstream out;
-  write_pdf(out, plan);
+  TextFonts fonts;
+  write_pdf(out, plan, fonts);
   return out.str();
 }
 
 std::string svg_bytes(const Sheet& sheet, const std::string& title) {
   std::ostringstream out;
-  write_svg(out, sheet, title);
+  write_svg(out, sheet, title, TextFonts());
   return out.str();
 }
 

@@ -99,8 +99,8 @@ struct Layout {
 Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
                const PreviousVersion* previous = nullptr);
 
-/// The whole layout as one drawing, with its texts.
-Sheet sheet_of(const Layout& layout);
+/// The whole layout as one drawing, with its texts measured in the fonts.
+Sheet sheet_of(const Layout& layout, TextFonts& fonts);
 
 /// One printed page: a drawing of its own in page millimetres and, unless it is the first page, the
 /// window of the sheet that it shows.
@@ -129,10 +129,10 @@ struct PrintPlan {
 /// Guarantees: 1. every point of every stroke, and every piece, lies in some window; 2. windows lie
 /// `margin` inside the paper; 3. neighbouring windows share exactly `overlap` of the sheet; 4. no
 /// text is cut by the edge of a window.
-PrintPlan tile(const Layout& layout);
+PrintPlan tile(const Layout& layout, TextFonts& fonts);
 
 /// The layout on one page: a large paper or a roll, with the test squares and notes beside the
 /// pieces. Throws UsageError "paper.too_small" if it does not fit a sheet paper.
-PrintPlan one_page(const Layout& layout);
+PrintPlan one_page(const Layout& layout, TextFonts& fonts);
 
 }  // namespace blockwright

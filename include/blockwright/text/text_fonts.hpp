@@ -4,6 +4,9 @@
 
 #include <cstddef>
 #include <deque>
+#include <functional>
+#include <map>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -39,7 +42,8 @@ class TextFonts {
   TextFonts();
   explicit TextFonts(Typeface first) { typefaces_.push_back(std::move(first)); }
 
-  SetLine set(std::string_view utf8);
+  /// Kept until the fonts go: the same line is asked for again and again while a page is laid out.
+  const SetLine& set(std::string_view utf8);
   /// At a height (em) of the letters in mm.
   TextRoom room(std::string_view utf8, double height);
   /// Bytes of the longest beginning of a text that is at most `most` em wide. Never cuts a letter,
@@ -51,8 +55,10 @@ class TextFonts {
 
  private:
   std::size_t font_for(char32_t letter);
+  SetLine shaped(std::string_view utf8);
 
   std::deque<Typeface> typefaces_;
+  std::map<std::string, SetLine, std::less<>> lines_;
   bool looked_for_more_ = false;
 };
 

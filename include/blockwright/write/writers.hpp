@@ -11,14 +11,15 @@
 namespace blockwright {
 
 /// Writes the sheet as one SVG 1.1 drawing: mm size, viewBox in mm, y downwards, one group per
-/// piece and layer, ids and classes that say what each path is, live text. No dates; the same sheet
-/// gives the same bytes.
-void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title);
+/// piece and layer, ids and classes that say what each path is, live text in the first font. No
+/// dates; the same sheet gives the same bytes.
+void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title,
+               const TextFonts& fonts);
 
 /// Writes the pages as one PDF 1.7: layers as optional-content groups, drawn once and shared by all
 /// pages, text embedded and searchable, print dialog preset to no scaling. No dates; the same plan
 /// gives the same bytes.
-void write_pdf(std::ostream& out, const PrintPlan& plan);
+void write_pdf(std::ostream& out, const PrintPlan& plan, TextFonts& fonts);
 
 /// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch
 /// lines in mm, y up, numbers in full precision.

@@ -123,8 +123,8 @@ void draw_joining(Diagram& d, const PrintPlan& plan) {
 void draw_pages(Diagram& d, const Pattern& block) {
   PrintOptions options;
   options.paper = paper_named("a4");
-  const Layout layout = lay_out(block, options, {});
-  const PrintPlan plan = tile(layout);
+  TextFonts fonts;
+  const PrintPlan plan = tile(lay_out(block, options, {}), fonts);
   draw_square(d, 18.0, 100.0, 10, "100 mm");
   draw_square(d, 122.0, 101.6, 4, "4 in");
   d.label({kSquaresMiddle, kCaptionLine}, {}, "1  measure both squares");
