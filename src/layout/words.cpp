@@ -85,7 +85,7 @@ std::string allowance_text(const Piece& piece, const PrintOptions& options, Pape
 std::string allowance_text(const PrintOptions& options, PaperUnit unit) {
   if (options.cut != CutStyle::Toile || options.allowance <= Length()) return "no seam allowance";
   return "seam allowance " + length_text(options.allowance, unit) +
-         " at seams and opening; none at neckline, armhole and waist";
+         " at seams and opening; none elsewhere";
 }
 
 Length allowance_at(const Edge& edge, const PrintOptions& options) {
