@@ -18,18 +18,6 @@
 namespace blockwright {
 namespace {
 
-// What to do with a file of another format.
-std::string format_hint(std::string_view format) {
-  if (format.starts_with("blockwright-job-")) {
-    return "this is a job file: give it with --job, and name the client in it";
-  }
-  if (format.starts_with("blockwright-pattern-") || format.starts_with("blockwright-report-")) {
-    return "this file was written by the program; give the client file";
-  }
-  return fmt::format("write \"format\": \"{}\"; a file of a later version needs that version",
-                     kClientFormat);
-}
-
 // Reads the values of one document; each function reads one kind of member.
 class ClientReader {
  public:
@@ -37,8 +25,7 @@ class ClientReader {
 
   Client client() {
     const JsonValue& root = document_.root();
-    expect(document_, root, JsonKind::Object, "a client file is one object in braces: { ... }");
-    check_format(root);
+    check_format(document_, kClientKeys);
     check_keys(document_, root, kClientKeys);
     Client result;
     result.name = read_name(
@@ -53,19 +40,6 @@ class ClientReader {
   }
 
  private:
-  void check_format(const JsonValue& root) const {
-    const std::string hint = fmt::format("write \"format\": \"{}\"", kClientFormat);
-    if (document_.member(root, "format") == nullptr)
-      refuse_misspelt_format(document_, root, kClientKeys);
-    const JsonValue& format = required(document_, root, "format", hint);
-    expect(document_, format, JsonKind::Text, hint);
-    if (format.text == kClientFormat) return;
-    refuse("client.format", document_.where(format),
-           fmt::format("the format is {}; this program reads \"{}\"{}",
-                       document_.as_written(format), kClientFormat, odd_letter_note(format.text)),
-           format_hint(format.text));
-  }
-
   Unit unit(const JsonValue& root) const {
     const std::string hint = "write \"unit\": \"cm\" or \"unit\": \"in\"";
     const JsonValue& value = required(document_, root, "unit", hint);

@@ -39,6 +39,16 @@ std::string right_place(std::string_view key, std::span<const std::string_view> 
   return {};
 }
 
+std::string other_format_hint(std::string_view format) {
+  if (format.starts_with("blockwright-job-")) {
+    return "this is a job file: give it with --job, and name the client in it";
+  }
+  if (format.starts_with("blockwright-pattern-") || format.starts_with("blockwright-report-")) {
+    return "this file was written by the program; give the client file";
+  }
+  return {};
+}
+
 std::string second_key_hint(std::string_view object, std::string_view key) {
   if (object != "tape" || !measurement_named(key)) return {};
   return "keep one; readings taken several times go into a list: [74.0, 74.5]";
@@ -47,11 +57,15 @@ std::string second_key_hint(std::string_view object, std::string_view key) {
 }  // namespace
 
 const JsonFileKind& client_file() {
-  static constexpr JsonFileKind kind{.codes = "client",
-                                     .holds = "a client file holds one person",
-                                     .number = "write the measurement as the tape shows it: 92.5",
-                                     .right_place = right_place,
-                                     .second_key_hint = second_key_hint};
+  static constexpr JsonFileKind kind{
+      .codes = "client",
+      .format = kClientFormat,
+      .holds = "a client file holds one person",
+      .number = "write the measurement as the tape shows it: 92.5",
+      .name = "write the person's name; it is printed on every piece",
+      .other_format_hint = other_format_hint,
+      .right_place = right_place,
+      .second_key_hint = second_key_hint};
   return kind;
 }
 

@@ -1,36 +1,22 @@
 #include "sided_steps.hpp"
 
 #include "blockwright/pattern/sides.hpp"
+#include "steps.hpp"
 
 #include <algorithm>
 #include <set>
 #include <string>
 #include <string_view>
-#include <type_traits>
 
 namespace blockwright {
 namespace {
 
-// The places that a step names: "front.shoulder".
-std::vector<std::string*> places_of(StyleStep& step) {
-  return std::visit(
-      [](auto& move) -> std::vector<std::string*> {
-        using Move = std::decay_t<decltype(move)>;
-        if constexpr (std::is_same_v<Move, PivotMove>) return {&move.dart, &move.to};
-        if constexpr (std::is_same_v<Move, MergeMove>) return {&move.dart, &move.into};
-        if constexpr (std::is_same_v<Move, SpreadMove>) return {&move.from, &move.to};
-        if constexpr (std::is_same_v<Move, PanelSeam>) return {&move.from, &move.to};
-        if constexpr (std::is_same_v<Move, SplitMove> || std::is_same_v<Move, PointMove> ||
-                      std::is_same_v<Move, PressMove> || std::is_same_v<Move, GatherMove>) {
-          return {&move.dart};
-        }
-      },
-      step);
-}
-
 std::string piece_of(std::string_view place) {
   return std::string(place.substr(0, place.find('.')));
 }
+
+// The piece that a step is done on: that of the first place that it names.
+std::string piece_of(StyleStep& step) { return piece_of(*row_of(step).keys.front().text); }
 
 bool has_piece(const Pattern& pattern, const std::string& name) {
   return std::any_of(pattern.pieces.begin(), pattern.pieces.end(),
@@ -47,13 +33,13 @@ bool is_unfolded(const Pattern& pattern, const std::string& name) {
 }
 
 StyleStep step_on_side(const Pattern& pattern, StyleStep step, std::string_view ending) {
-  for (std::string* place : places_of(step)) {
-    const std::string piece = piece_of(*place);
-    if (is_unfolded(pattern, piece)) place->insert(piece.size(), ending);
-  }
-  if (auto* seam = std::get_if<PanelSeam>(&step)) {
-    for (std::string* panel : {&seam->centre_panel, &seam->side_panel}) {
-      if (!panel->empty()) panel->append(ending);
+  for (const StepKey& key : row_of(step).keys) {
+    if (key.text == nullptr || key.text->empty()) continue;
+    const std::string piece = piece_of(*key.text);
+    if (key.holds == kHoldsPanel) {
+      key.text->append(ending);
+    } else if (is_unfolded(pattern, piece)) {
+      key.text->insert(piece.size(), ending);
     }
   }
   return step;
@@ -81,14 +67,14 @@ std::set<std::string> side_by_side(const Pattern& pattern, const std::string& na
 
 std::vector<StyleStep> steps_for_sides(const Pattern& pattern, const StyleStep& step) {
   StyleStep named = step;
-  if (!is_unfolded(pattern, piece_of(*places_of(named).front()))) return {step};
+  if (!is_unfolded(pattern, piece_of(named))) return {step};
   return {step_on_side(pattern, step, kRightEnding), step_on_side(pattern, step, kLeftEnding)};
 }
 
 MovedDarts done_as_drafted(const Pattern& pattern, const StyleStep& step,
                            const std::function<MovedDarts(const Pattern&)>& done) {
   StyleStep named = step;
-  const std::string name = piece_of(*places_of(named).front());
+  const std::string name = piece_of(named);
   if (!has_piece(pattern, name) || !is_mirrored(pattern.piece(name))) return done(pattern);
   std::set<std::string> images = side_by_side(pattern, name);
   MovedDarts moved = done(with_mirrored(pattern, images));

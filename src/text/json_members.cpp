@@ -29,6 +29,15 @@ bool holds(std::span<const std::string_view> known, std::string_view key) {
          place.empty() ? did_you_mean(member.key, known) : place);
 }
 
+// A file that says "Format" or "fromat" for its first word.
+void refuse_misspelt_format(const JsonDocument& document, std::span<const std::string_view> known) {
+  constexpr std::array<std::string_view, 1> format{"format"};
+  for (std::size_t i = 0; i < document.root().children.size(); ++i) {
+    const JsonValue& member = document.child(document.root(), i);
+    if (!nearest(member.key, format).empty()) refuse_key(document, member, known);
+  }
+}
+
 }  // namespace
 
 void check_keys(const JsonDocument& document, const JsonValue& object,
@@ -39,13 +48,22 @@ void check_keys(const JsonDocument& document, const JsonValue& object,
   }
 }
 
-void refuse_misspelt_format(const JsonDocument& document, const JsonValue& root,
-                            std::span<const std::string_view> known) {
-  constexpr std::array<std::string_view, 1> format{"format"};
-  for (std::size_t i = 0; i < root.children.size(); ++i) {
-    const JsonValue& member = document.child(root, i);
-    if (!nearest(member.key, format).empty()) refuse_key(document, member, known);
-  }
+void check_format(const JsonDocument& document, std::span<const std::string_view> known) {
+  const JsonValue& root = document.root();
+  const JsonFileKind& kind = document.kind();
+  expect(document, root, JsonKind::Object,
+         fmt::format("a {} file is one object in braces: {{ ... }}", kind.codes));
+  if (document.member(root, "format") == nullptr) refuse_misspelt_format(document, known);
+  const std::string write = fmt::format("write \"format\": \"{}\"", kind.format);
+  const JsonValue& format = required(document, root, "format", write);
+  expect(document, format, JsonKind::Text, write);
+  if (format.text == kind.format) return;
+  const std::string hint =
+      kind.other_format_hint == nullptr ? "" : kind.other_format_hint(format.text);
+  refuse(document.code("format"), document.where(format),
+         fmt::format("the format is {}; this program reads \"{}\"{}", document.as_written(format),
+                     kind.format, odd_letter_note(format.text)),
+         hint.empty() ? write + "; a file of a later version needs that version" : hint);
 }
 
 const JsonValue& required(const JsonDocument& document, const JsonValue& object,

@@ -63,7 +63,7 @@ std::string read_name(const JsonDocument& document, const JsonValue& value) {
                      odd ? fmt::format("; it holds {} alone, of which nothing is to be seen",
                                        code_point_name(utf8_at(name, 0).code))
                          : ""),
-         "write the person's name; it is printed on every piece");
+         std::string(document.kind().name));
 }
 
 }  // namespace blockwright

@@ -1,11 +1,18 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/style/style.hpp"
+#include "steps.hpp"
 
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <fstream>
+#include <set>
 
 using namespace blockwright;
 
 namespace {
+
+using Json = nlohmann::json;
 
 std::string file_with(const std::string& steps, const std::string& unit = "cm") {
   return R"({"format": "blockwright-style-1", "name": "n", "unit": ")" + unit + R"(", "steps": [)" +
@@ -22,10 +29,10 @@ std::string refusal(const std::string& text) {
 }
 
 void check_refused(const std::string& text, const std::string& code, const std::string& part) {
-  const std::string told = refusal(text);
-  INFO(text << "\n" << told);
-  CHECK(told.find("[" + code + "] style.json") != std::string::npos);
-  CHECK(told.find(part) != std::string::npos);
+  const std::string message = refusal(text);
+  INFO(text.substr(0, 200) << "\n" << message);
+  CHECK(message.find("[" + code + "] style.json") != std::string::npos);
+  CHECK(message.find(part) != std::string::npos);
 }
 
 }  // namespace
@@ -75,42 +82,84 @@ TEST_CASE("Inches are inches; without a unit the file is in centimetres") {
         Approx(10.0));
 }
 
-TEST_CASE("What a style file cannot hold is refused, naming the key and the cure") {
-  check_refused("", "style.syntax", "not JSON");
-  check_refused("{\n  ]", "style.syntax", ":2:3: this is not JSON");
-  check_refused("[]", "style.type", "not an object");
+TEST_CASE("What a style file cannot hold is refused, naming place, key and cure") {
+  check_refused("", "style.syntax", "");
+  check_refused("{\n  ]", "style.syntax", "style.json:2:3");
+  check_refused("[]", "style.type", "one object");
   check_refused(R"({"format": "blockwright-client-1"})", "style.format", "blockwright-style-1");
-  check_refused(R"({"format": "blockwright-style-1", "steps": []})", "style.key", "name");
-  check_refused(R"({"format": "blockwright-style-1", "name": "n"})", "style.type", "steps");
-  check_refused(file_with("", "ell"), "style.value", "cm, in");
+  check_refused(R"({"name": "n", "steps": []})", "style.missing", "blockwright-style-1");
+  check_refused(R"({"Format": "blockwright-style-1", "name": "n", "steps": []})", "style.key",
+                "did you mean \"format\"?");
+  check_refused(R"({"format": "blockwright-style-1", "steps": []})", "style.missing", "name");
+  check_refused(R"({"format": "blockwright-style-1", "name": "n"})", "style.missing", "steps");
+  check_refused(R"({"format": "blockwright-style-1", "name": "n", "steps": {}})", "style.type",
+                "steps is an object, where a list is expected");
+  check_refused(file_with("", "ell"), "style.value", "known here: cm, in");
   check_refused(file_with("1"), "style.type", "steps[0]");
   check_refused(file_with("{}"), "style.type", "one key");
   check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b"}, "split": {}})"), "style.type",
                 "one key");
-  check_refused(file_with(R"({"twirl": {}})"), "style.key", "steps are: dart_point, ease");
-  check_refused(file_with(R"({"pivot": {"dart": "a"}})"), "style.key", "steps[0].pivot.to");
-  check_refused(file_with(R"({"pivot": {"dart": "a", "to": 3}})"), "style.type", "3 is not a text");
+  check_refused(file_with(R"({"twirl": {}})"), "style.key", "known here: pivot, split, merge");
+  check_refused(file_with(R"({"pivott": {}})"), "style.key", "did you mean \"pivot\"?");
+  check_refused(file_with(R"({"pivot": 1})"), "style.type", "pivot is the number 1");
+  check_refused(file_with(R"({"pivot": {"dart": "a"}})"), "style.missing", "\"to\" is missing");
+  check_refused(file_with(R"({"pivot": {"dart": "a", "to": 3}})"), "style.type",
+                "steps[0].pivot.to: to is the number 3, where a text is expected");
   check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b", "part": "x"}})"), "style.type",
-                "is not a number");
+                "where a number is expected");
   check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b", "parts": 1}})"), "style.key",
-                "known are: angle, dart, hold_back, part, to");
-  check_refused(file_with(R"({"pivot": {"dart": "a", "dart": "a", "to": "b"}})"), "style.key",
-                "stands twice");
+                "did you mean \"part\"?");
+  check_refused(file_with(R"({"pivot": {"dart": "a", "dart": "a", "to": "b"}})"), "style.duplicate",
+                "is given twice");
   check_refused(file_with(R"({"split": {"dart": "a", "shares": 2}})"), "style.type",
-                "a list of numbers");
+                "where a list is expected");
+  check_refused(file_with(R"({"split": {"dart": "a", "shares": [0.5, "x"]}})"), "style.type",
+                "shares[1]");
   check_refused(file_with(R"({"spread": {"from": "a", "to": "b", "hinged": 1}})"), "style.type",
                 "true or false");
   check_refused(file_with(R"({"press": {"dart": "a", "towards": "left"}})"), "style.value",
                 "centre, side, down, up");
-  check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b", "part": 1e999}})"), "style.syntax",
-                "");
+  check_refused(file_with(R"({"press": {"dart": "a"}})"), "style.missing", "towards");
+  check_refused(file_with(R"({"pivot": {"dart": "a", "to": "b", "part": 1e999}})"), "style.range",
+                "1e999");
   check_refused(file_with(R"({"spread": {"from": "a", "to": "b", "lines": 2.5}})"), "style.type",
                 "whole number");
-  check_refused(file_with(R"({"dart_point": {"dart": "a"}})"), "style.key", "hold_back");
-  check_refused(R"({"format": "blockwright-style-1", "name": " ", "steps": []})", "style.value",
-                "name");
-  check_refused(R"({"format": "blockwright-style-1", "name": "a\nb", "steps": []})", "style.value",
-                "control");
-  check_refused(std::string(200, '['), "style.syntax", "");
-  check_refused(std::string(2 * 1024 * 1024, ' '), "style.syntax", "1 MiB");
+  check_refused(file_with(R"({"spread": {"from": "a", "to": "b", "lines": 3e9}})"), "style.type",
+                "whole number");
+  check_refused(file_with(R"({"dart_point": {"dart": "a"}})"), "style.missing", "hold_back");
+  check_refused(R"({"format": "blockwright-style-1", "name": " ", "steps": []})", "style.text",
+                "name the garment");
+  check_refused(R"({"format": "blockwright-style-1", "name": "a\nb", "steps": []})", "style.text",
+                "control character");
+  check_refused(std::string(200, '['), "style.size", "nest");
+  check_refused(std::string(2 * 1024 * 1024, ' '), "style.size", "1 MiB");
+}
+
+// The texts of the schema are those of its file alone; the names of the table have to be there.
+TEST_CASE("docs/schema/style.schema.json has the table's steps and keys, and no others") {
+  std::ifstream file(BLOCKWRIGHT_SOURCE_DIR "/docs/schema/style.schema.json");
+  const Json schema = Json::parse(file);
+  Json published = schema["$defs"]["step"]["properties"];
+  for (StyleStep& step : step_of_each_name()) {
+    const StepRow row = row_of(step);
+    INFO(row.name);
+    REQUIRE(published.contains(row.name));
+    Json rule = published[std::string(row.name)];
+    published.erase(std::string(row.name));
+    if (rule.contains("$ref")) {
+      rule = schema.at(Json::json_pointer(rule["$ref"].get<std::string>().substr(1)));
+    }
+    CHECK(rule["additionalProperties"] == false);
+    std::set<std::string> required(rule["required"].begin(), rule["required"].end());
+    CHECK(rule["properties"].size() == row.keys.size());
+    for (const StepKey& key : row.keys) {
+      INFO(key.name);
+      const Json value = rule["properties"][std::string(key.name)];
+      CHECK(value.value("$ref", value.value("type", "enum")) == key.holds);
+      CHECK(value.value("enum", Json::array()) == Json(key.words));
+      CHECK((required.erase(std::string(key.name)) == 1) == key.required);
+    }
+    CHECK(required.empty());
+  }
+  CHECK(published.empty());
 }

@@ -70,7 +70,4 @@ Client read_client(std::istream& in, std::string_view file);
 /// dates there are, if there is none.
 const Session& session_of(const Client& client, std::string_view date, std::string_view file);
 
-/// The JSON Schema of client files, as published in docs/schema/client.schema.json.
-std::string client_schema();
-
 }  // namespace blockwright

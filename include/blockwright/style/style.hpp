@@ -28,8 +28,9 @@ struct Style {
 };
 
 /// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
-/// unit, "cm" unless it says "in". Throws InputError, naming file and key: "style.syntax",
-/// "style.format", "style.key", "style.type", "style.value".
+/// unit, "cm" unless it says "in". Throws InputError, naming file, line and key: as JsonDocument
+/// with "style." before the codes, and "style.format", "style.key", "style.missing", "style.text",
+/// "style.type", "style.value".
 Style read_style(const std::string& text, std::string_view file);
 
 /// What one step did.
@@ -51,8 +52,5 @@ struct StyledPattern {
 /// be done throws InputError with its code; the place names the style's file and the step.
 StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
                           std::string_view file = "");
-
-/// The JSON Schema of style files.
-std::string style_schema();
 
 }  // namespace blockwright

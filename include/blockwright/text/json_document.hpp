@@ -29,8 +29,12 @@ struct JsonValue {
 /// One kind of JSON file that people write, and what is said of it.
 struct JsonFileKind {
   std::string_view codes;   ///< what its problem codes begin with: "client"
+  std::string_view format;  ///< what its "format" says: "blockwright-client-1"
   std::string_view holds;   ///< what such a file holds: "a client file holds one person"
   std::string_view number;  ///< how to write a number: "write the measurement as the tape shows it"
+  std::string_view name;    ///< how to write a name: "write the person's name"
+  /// What to do with a file of another format. Empty, or null: write the right one.
+  std::string (*other_format_hint)(std::string_view format) = nullptr;
   /// Where a key belongs that is not `known` here; empty if nowhere. Null: nothing to say.
   std::string (*right_place)(std::string_view key,
                              std::span<const std::string_view> known) = nullptr;

@@ -13,10 +13,9 @@ namespace blockwright {
 void check_keys(const JsonDocument& document, const JsonValue& object,
                 std::span<const std::string_view> known);
 
-/// Refuses a file that says "Format" or "fromat" for its first word. Requires: `root` is an object
-/// without the key "format".
-void refuse_misspelt_format(const JsonDocument& document, const JsonValue& root,
-                            std::span<const std::string_view> known);
+/// Refuses what is no object ("<kind>.type") or does not say the format of its kind of file
+/// ("<kind>.missing", "<kind>.format"; for "Format" or "fromat" as check_keys()).
+void check_format(const JsonDocument& document, std::span<const std::string_view> known);
 
 /// The member of that key; refuses ("<kind>.missing") an object without it.
 const JsonValue& required(const JsonDocument& document, const JsonValue& object,

@@ -1,0 +1,173 @@
+// The one table of style steps: a row for each, without which a step does not compile.
+#include "steps.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/text/json_values.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+std::string cm(double mm) {
+  if (!std::isfinite(mm)) return told_number(mm, 0);
+  const std::string in_cm = told_number(mm / 10.0, 2) + " cm";
+  constexpr double most = 1e6;  // mm: longer steps cannot be meant
+  return std::abs(mm) < most ? in_cm + " (" + inch_fraction(mm / 25.4) + " in)" : in_cm;
+}
+
+// --- keys ---------------------------------------------------------------------------------------
+
+StepKey text_key(std::string_view name, std::string_view holds, std::string& text) {
+  const auto read = [&text](const JsonDocument& document, const JsonValue& value, double) {
+    read_value(document, value, text);
+  };
+  return {name, holds, holds != kHoldsPanel, read, &text};
+}
+
+StepKey dart(std::string_view name, std::string& text) { return text_key(name, kHoldsDart, text); }
+StepKey place(std::string_view name, std::string& text) {
+  return text_key(name, kHoldsPlace, text);
+}
+StepKey panel(std::string_view name, std::string& text) {
+  return text_key(name, kHoldsPanel, text);
+}
+
+template <class Value>
+StepKey plain(std::string_view name, std::string_view holds, Value& into) {
+  return {name, holds, false,
+          [&into](const JsonDocument& document, const JsonValue& value, double) {
+            read_value(document, value, into);
+          }};
+}
+
+template <class Value>
+StepKey length(std::string_view name, Value& mm) {
+  return {name, "number", false,
+          [&mm](const JsonDocument& document, const JsonValue& value, double unit) {
+            double written = 0.0;
+            read_value(document, value, written);
+            mm = unit * written;
+          }};
+}
+
+StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
+  return {name, "number", false,
+          [&angle](const JsonDocument& document, const JsonValue& value, double) {
+            double written = 0.0;
+            read_value(document, value, written);
+            angle = Angle::degrees(written);
+          }};
+}
+
+// The words in the order of the enumeration.
+template <class Choice>
+StepKey one_of(std::string_view name, Choice& choice, std::vector<std::string_view> words) {
+  const auto read = [&choice, words](const JsonDocument& document, const JsonValue& value, double) {
+    choice = static_cast<Choice>(read_word(document, value, words));
+  };
+  return {name, "enum", false, read, nullptr, std::move(words)};
+}
+
+StepKey required(StepKey key) {
+  key.required = true;
+  return key;
+}
+
+// --- rows ---------------------------------------------------------------------------------------
+
+std::string part_words(const PivotMove& m) {
+  if (m.angle) return ", " + told_number(m.angle->degrees(), 2) + " degrees of it";
+  return m.part == 1.0 ? "" : ", " + told_number(100.0 * m.part, 1) + " % of it";
+}
+
+StepRow row(PivotMove& m) {
+  return {"pivot",
+          {dart("dart", m.dart), place("to", m.to), plain("part", "number", m.part),
+           degrees("angle", m.angle), length("hold_back", m.hold_back)},
+          "pivot " + m.dart + " to " + m.to + part_words(m),
+          [&m](const Pattern& pattern, double cup) { return pivot(pattern, m, cup); }};
+}
+
+StepRow row(SplitMove& m) {
+  return {"split",
+          {dart("dart", m.dart), plain("shares", "array", m.shares), length("spacing", m.spacing),
+           one_of("group", m.group, {"fanned", "parallel"})},
+          fmt::format("split {} into {}, {}, {} apart", m.dart, m.shares.size(),
+                      m.group == DartGroup::Fanned ? "fanned" : "parallel", cm(m.spacing)),
+          [&m](const Pattern& pattern, double) { return split(pattern, m); }};
+}
+
+StepRow row(MergeMove& m) {
+  return {"merge",
+          {dart("dart", m.dart), dart("into", m.into)},
+          "merge " + m.dart + " into " + m.into,
+          [&m](const Pattern& pattern, double cup) { return merge(pattern, m, cup); }};
+}
+
+StepRow row(PointMove& m) {
+  return {"dart_point",
+          {dart("dart", m.dart), required(length("hold_back", m.hold_back))},
+          "end " + m.dart + " " + cm(m.hold_back) + " short of its apex",
+          [&m](const Pattern& pattern, double) { return set_dart_point(pattern, m); }};
+}
+
+StepRow row(PressMove& m) {
+  constexpr const char* ways[] = {"towards the centre", "towards the side", "down", "up"};
+  return {"press",
+          {dart("dart", m.dart),
+           required(one_of("towards", m.towards, {"centre", "side", "down", "up"}))},
+          "press " + m.dart + " " + ways[static_cast<std::size_t>(m.towards)],
+          [&m](const Pattern& pattern, double) { return press(pattern, m); }};
+}
+
+StepRow row(GatherMove& m) {
+  const bool gathers = m.kind == Fullness::Kind::Gathers;
+  return {gathers ? "gathers" : "ease",
+          {dart("dart", m.dart), length("over", m.over)},
+          (gathers ? "gather " : "ease ") + m.dart,
+          [&m](const Pattern& pattern, double) { return gather(pattern, m); }};
+}
+
+StepRow row(SpreadMove& m) {
+  return {"spread",
+          {place("from", m.from), place("to", m.to), length("by", m.by),
+           plain("lines", "integer", m.lines), length("apart", m.apart),
+           plain("hinged", "boolean", m.hinged), plain("gathered", "boolean", m.gathered),
+           length("over", m.over)},
+          "slash from " + m.from + " to " + m.to + " and spread by " + cm(m.by),
+          [&m](const Pattern& pattern, double) { return slash_and_spread(pattern, m); }};
+}
+
+StepRow row(PanelSeam& m) {
+  return {"panel_seam",
+          {place("from", m.from), place("to", m.to), panel("centre_panel", m.centre_panel),
+           panel("side_panel", m.side_panel)},
+          "lead a seam from " + m.from + " to " + m.to,
+          [&m](const Pattern& pattern, double) {
+            Panels panels = cut_into_panels(pattern, m);
+            return MovedDarts{std::move(panels.pattern), std::move(panels.remarks)};
+          }};
+}
+
+template <std::size_t... I>
+std::vector<StyleStep> one_of_each(std::index_sequence<I...>) {
+  return {StyleStep(std::in_place_index<I>)...};
+}
+
+}  // namespace
+
+StepRow row_of(StyleStep& step) {
+  return std::visit([](auto& move) { return row(move); }, step);
+}
+
+std::vector<StyleStep> step_of_each_name() {
+  auto steps = one_of_each(std::make_index_sequence<std::variant_size_v<StyleStep>>());
+  steps.emplace_back(GatherMove{"", Fullness::Kind::Ease});
+  return steps;
+}
+
+}  // namespace blockwright
