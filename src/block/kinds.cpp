@@ -11,9 +11,9 @@ using enum UsualPlace;
 constexpr KindEdge kFrontEdges[] = {
     {"waist", BlockEdge::Waist, EdgeRole::Hem, CornerShape::Square},
     {"side", BlockEdge::Side, EdgeRole::Seam, CornerShape::Smooth},
-    {"armhole", BlockEdge::Armhole, EdgeRole::Hem, CornerShape::Smooth, 1},
+    {"armhole", BlockEdge::Armhole, EdgeRole::FreeEdge, CornerShape::Smooth, 1},
     {"shoulder", BlockEdge::Shoulder, EdgeRole::Seam, CornerShape::Smooth},
-    {"neckline", BlockEdge::Neckline, EdgeRole::Hem, CornerShape::Smooth, 0},
+    {"neckline", BlockEdge::Neckline, EdgeRole::FreeEdge, CornerShape::Smooth, 0},
     {"centre_front", BlockEdge::Centre, EdgeRole::Fold, CornerShape::Square},
 };
 

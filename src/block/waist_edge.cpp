@@ -58,9 +58,9 @@ WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& e
     dart.legs = {d.inner_leg, d.outer_leg};
     dart.pressed_to = position.pressed_to;
     dart = held_back(dart, hold_back);
-    dart.cap = dart_cap(dart.point, d.inner_leg, d.outer_leg, end_tangent(edge.stretches[i]));
-    waist.path.add(Segment{d.inner_leg, dart.cap});
-    waist.path.add(Segment{dart.cap, d.outer_leg});
+    dart.peak = dart_peak(dart.point, d.inner_leg, d.outer_leg, end_tangent(edge.stretches[i]));
+    waist.path.add(Segment{d.inner_leg, dart.peak});
+    waist.path.add(Segment{dart.peak, d.outer_leg});
     waist.path.add(edge.stretches[i + 1]);
     waist.darts.push_back(dart);
   }

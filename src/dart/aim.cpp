@@ -70,8 +70,8 @@ double mouth_along(const Opened& open, DartSpot spot) {
 
 [[noreturn]] void refuse_short_edge(double whole, const std::string& to) {
   refuse("dart.place", to,
-         "an edge of " + told_length(whole) + " has no room for a dart, which keeps " +
-             told_length(kFromCorner) + " from both ends",
+         "an edge of " + length_words(whole) + " has no room for a dart, which keeps " +
+             length_words(kFromCorner) + " from both ends",
          "name another edge");
 }
 
@@ -90,8 +90,8 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
     if (first > 0.5) refuse_short_edge(whole, to);
     const double nearest_fraction = std::clamp(from_end / whole, first, 1.0 - first);
     refuse("dart.place", to,
-           "a dart " + told_length(from_end) + " along an edge of " + told_length(whole) +
-               " would stand in its corner or off it; it keeps " + told_length(kFromCorner) +
+           "a dart " + length_words(from_end) + " along an edge of " + length_words(whole) +
+               " would be in its corner or off it; it keeps " + length_words(kFromCorner) +
                " from the ends",
            "the nearest place is " + open.piece.name + "." + words.name + ":" +
                fixed(nearest_fraction, 2));
@@ -110,8 +110,9 @@ void look_for_dart(const Opened& open, DartSpot from, bool place_asked, Aim& aim
     const bool at_place = std::abs(mouth_along(open, spot) - aim.along) <= kSamePlace;
     if (at_place && !same_apex(moved, there)) {
       refuse("dart.blocked", open.piece.name + "." + moved.name,
-             "there the dart " + open.piece.name + "." + there.name + " opens, about another apex",
-             "choose a place beside it");
+             "the dart " + open.piece.name + "." + there.name +
+                 " opens there already, about another apex",
+             "choose a place to one side of it");
     }
     if (!same_apex(moved, there) || (place_asked && !at_place)) continue;
     aim.onto = there.name;
@@ -162,7 +163,7 @@ void require_reachable(const Opened& open, DartSpot from, const Aim& aim) {
   const std::string place = open.piece.name + "." + std::string(aim.position->name);
   refuse("dart.blocked", open.piece.name + "." + dart.name,
          "the way from its apex to " + place + ":" + fraction_text(edge, *aim.position, aim.along) +
-             " is barred by " + *bar,
+             " is blocked by " + *bar,
          instead ? "the nearest place that it reaches is " + place + ":" + fixed(*instead, 2)
                  : "it reaches no place on this edge; choose another");
 }

@@ -21,13 +21,13 @@ Leg leg_towards(const Dart& dart, PressMove::Towards towards) {
   return Leg::First;
 }
 
-// Changes one dart and caps it anew.
+// Changes one dart and sets its peak anew.
 template <class Change>
 MovedDarts with_dart(const Pattern& pattern, const std::string& dart, Change&& change) {
   const PieceWords words = piece_and_name(pattern, dart);
   Opened open = opened(pattern.pieces[words.piece]);
   change(open.at(dart_named(open, words.name)));
-  cap_dart(open, words.name);
+  set_peak(open, words.name);
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, dart, moved.remarks);
   return moved;
@@ -40,9 +40,9 @@ MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
     const double most = kMostHeldBack * dart.leg();
     if (!(move.hold_back >= 0.0 && move.hold_back <= most)) {
       refuse("dart.place", move.dart,
-             "a hold-back of " + told_length(move.hold_back) + " is out of range on a leg of " +
-                 told_length(dart.leg()),
-             "use 0 to " + told_length(most));
+             "a hold-back of " + length_words(move.hold_back) + " is out of range on a leg of " +
+                 length_words(dart.leg()),
+             "use 0 to " + length_words(most));
     }
     dart = held_back(dart, move.hold_back);
   });

@@ -1,11 +1,11 @@
 #include "blockwright/dart/fullness.hpp"
 
 #include "aim.hpp"
+#include "blending.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/path_parts.hpp"
-#include "fairing.hpp"
 #include "moving.hpp"
 #include "reach.hpp"
 #include "turning.hpp"
@@ -22,7 +22,7 @@ constexpr double kLeastOver = 10.0, kMostOver = 400.0;
 constexpr double kLeastGathered = 1.0;
 constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
-// Fairing at the hinges of one step makes a seam's edge longer by this at most, in mm.
+// Blending at the hinges of one step makes a seam's edge longer by this at most, in mm.
 constexpr double kMostLonger = 0.03;
 constexpr std::array<const char*, 2> kEnds = {"_from", "_to"};  // of a fullness: its notches
 constexpr double kSameMark = 0.05;  // mm: notches nearer to each other are one on paper
@@ -31,23 +31,31 @@ constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 void require_length(const std::string& where, const char* what, double mm, double least,
                     double most) {
   if (mm >= least && mm <= most) return;
-  const std::string found = mm > 0.0 ? told_length(mm) : told_number(mm, 1) + " mm";
+  const std::string found = mm > 0.0 ? length_words(mm) : told_number(mm, 1) + " mm";
   refuse("dart.place", where, std::string(what) + " of " + found + " is out of range",
-         "use " + told_length(least) + " to " + told_length(most));
+         "use " + length_words(least) + " to " + length_words(most));
 }
 
-// A name that no gathers and no notch of the piece have yet.
-std::string free_fullness_name(const Piece& piece, const std::string& wish) {
-  const auto taken = [&](const std::string& name) {
-    const auto has = [&](const auto& items, const std::string& wanted) {
-      return std::any_of(items.begin(), items.end(),
-                         [&](const auto& item) { return item.name == wanted; });
-    };
-    return has(piece.fullness, name) || has(piece.notches, name + kEnds[0]);
-  };
+// A fullness goes by two names: its own, and that of its notches, which may have to differ because
+// the edge has the notches of the other piece's gathers.
+struct FullnessNames {
+  std::string fullness, notches;
+};
+
+template <class Items>
+std::string free_among(const Items& items, const std::string& wish, const char* ending) {
   std::string name = wish;
-  for (int number = 2; taken(name); ++number) name = wish + "_" + std::to_string(number);
+  const auto is_taken = [&] {
+    return std::any_of(items.begin(), items.end(),
+                       [&](const auto& item) { return item.name == name + ending; });
+  };
+  for (int number = 2; is_taken(); ++number) name = wish + "_" + std::to_string(number);
   return name;
+}
+
+FullnessNames free_fullness_names(const Piece& piece, const std::string& wish) {
+  const std::string name = free_among(piece.fullness, wish, "");
+  return {name, free_among(piece.notches, name, kEnds[0])};
 }
 
 // What a bridged mouth added to its edge.
@@ -72,7 +80,7 @@ Bridge bridge(Opened& open, DartSpot spot) {
   return made;
 }
 
-// Just off a mouth, so that a mark stands beside it and not in it, in mm.
+// Just off a mouth, so that a mark is next to it and not in it, in mm.
 constexpr double kOffMouth = 0.01;
 constexpr double kTouching = 1e-6;  // mm
 
@@ -172,27 +180,27 @@ Span redrawn(Opened& open, const Span& span) {
   return {span.edge, span.from, span.to + is - was, {}};
 }
 
-void add_fullness(Opened& open, const std::string& name, Fullness::Kind kind, const Span& span,
+void add_fullness(Opened& open, const FullnessNames& names, Fullness::Kind kind, const Span& span,
                   double sewn) {
   const std::string& edge = open.edges[span.edge].name;
   const Anchor from = anchor_at(open, span.edge, span.from);
   const Anchor to = anchor_at(open, span.edge, span.to);
-  open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, sewn});
+  open.piece.fullness.push_back({names.fullness, edge, kind, 0.0, 0.0, sewn});
   open.fullness.push_back({from, to});
   for (const auto& [suffix, anchor] : {std::pair{kEnds[0], from}, std::pair{kEnds[1], to}}) {
-    open.piece.notches.push_back({name + suffix, edge, 0.0, 1, "", ""});
+    open.piece.notches.push_back({names.notches + suffix, edge, 0.0, 1, "", ""});
     open.notches.push_back(anchor);
   }
 }
 
-// Where the notches of a fullness come to stand on an edge that is sewn to its own.
+// Where the notches of a fullness come on an edge that is sewn to its own.
 struct MateEdge {
   Piece* piece = nullptr;
   std::string edge;
   std::array<double, 2> along{};  // mm from the edge's start, mouths left out
 };
 
-// At the same sewn distances; what would stand beyond a shorter edge stands at its end.
+// At the same sewn distances; what would be beyond a shorter edge is at its end.
 double place_on_mate(const Seam& seam, const Piece& other, const Edge& edge, double along) {
   const double sewn = seam.b_runs_back ? sewn_length(other, edge) - along : along;
   return std::clamp(cut_from_closed(other, edge, sewn), 0.0, length(edge.path));
@@ -226,13 +234,13 @@ bool has_notch(const Piece& piece, const std::string& name) {
 // A piece on the fold meets the right and the left of the body: what the one has marked on it may
 // be what the other would mark.
 bool is_marked(const MateEdge& mate, const std::string& name) {
-  const auto stands = [&](std::size_t end) {
+  const auto is_there = [&](std::size_t end) {
     return std::any_of(mate.piece->notches.begin(), mate.piece->notches.end(), [&](const Notch& n) {
       return n.name == name + kEnds[end] && n.edge == mate.edge &&
              std::abs(n.along - mate.along[end]) < kSameMark;
     });
   };
-  return stands(0) && stands(1);
+  return is_there(0) && is_there(1);
 }
 
 // The name under which a fullness is notched on its own piece and on those it is sewn to.
@@ -249,24 +257,25 @@ std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& m
   return name;
 }
 
-Problem told_twice_notched(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {
+Problem two_sets_note(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {
   return {Severity::Note, "dart.fullness", mate.piece->name + "." + mate.edge,
-          "it has notches for " + piece.name + " too, " + told_length(fullness.sewn) + " apart",
+          "it has notches for " + piece.name + " too, " + length_words(fullness.sewn) + " apart",
           "of the two sets, snip on each side of the body its own"};
 }
 
 // The edges that are sewn to the fullness get its notches.
-void mark_mates(Pattern& pattern, const std::string& piece_name, const std::string& name,
+void mark_mates(Pattern& pattern, const std::string& piece_name, const FullnessNames& names,
                 Problems& remarks) {
   Piece& piece = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
                                [&](const Piece& p) { return p.name == piece_name; });
-  const Fullness fullness = *std::find_if(piece.fullness.begin(), piece.fullness.end(),
-                                          [&](const Fullness& f) { return f.name == name; });
+  const Fullness fullness =
+      *std::find_if(piece.fullness.begin(), piece.fullness.end(),
+                    [&](const Fullness& f) { return f.name == names.fullness; });
   const std::vector<MateEdge> mates = mates_of(pattern, piece, fullness);
-  const std::string shared = shared_notch_name(piece, mates, name);
+  const std::string shared = shared_notch_name(piece, mates, names.notches);
   for (const MateEdge& mate : mates) {
     if (is_marked(mate, shared)) continue;
-    if (shared != name) remarks.push_back(told_twice_notched(mate, piece, fullness));
+    if (shared != names.notches) remarks.push_back(two_sets_note(mate, piece, fullness));
     for (const std::size_t end : {0U, 1U}) {
       mate.piece->notches.push_back(
           {shared + kEnds[end], mate.edge, mate.along[end], 1, piece.name, fullness.edge});
@@ -274,7 +283,7 @@ void mark_mates(Pattern& pattern, const std::string& piece_name, const std::stri
   }
   for (Notch& notch : piece.notches) {
     for (const char* end : kEnds) {
-      if (notch.edge != fullness.edge || notch.name != name + end) continue;
+      if (notch.edge != fullness.edge || notch.name != names.notches + end) continue;
       notch.name = shared + end;
       if (mates.empty()) continue;
       notch.mate_piece = mates.back().piece->name;
@@ -286,27 +295,27 @@ void mark_mates(Pattern& pattern, const std::string& piece_name, const std::stri
 void refuse_too_little(const GatherMove& move, const Dart& dart) {
   if (dart.intake() >= kLeastGathered) return;
   refuse("dart.part", move.dart,
-         "its mouth of " + told_number(dart.intake(), 2) + " mm is nothing to draw up; " +
-             told_length(kLeastGathered) + " is the least",
-         "merge it with the dart beside it, or give it a larger part first");
+         "its mouth of " + told_number(dart.intake(), 2) + " mm is too narrow to draw up; " +
+             length_words(kLeastGathered) + " is the least",
+         "merge it with the next dart, or give it a larger part first");
 }
 
 void refuse_too_much_ease(const Piece& piece, const GatherMove& move, const Dart& dart) {
   const double most = is_part(piece, dart.edge, BlockEdge::Armhole) ? kMostArmholeEase : kMostEase;
   if (move.kind != Fullness::Kind::Ease || dart.intake() <= most) return;
   refuse("dart.ease", move.dart,
-         "its mouth of " + told_length(dart.intake()) + " is more than cloth can hide as ease; " +
-             told_length(most) + " is the most here",
-         "gather it, or keep a dart of " + told_length(dart.intake() - most));
+         "its mouth of " + length_words(dart.intake()) + " is more than cloth can hide as ease; " +
+             length_words(most) + " is the most here",
+         "gather it, or keep a dart of " + length_words(dart.intake() - most));
 }
 
-Problem told(const Piece& piece, const std::string& name) {
+Problem fullness_note(const Piece& piece, const std::string& name) {
   const auto f = std::find_if(piece.fullness.begin(), piece.fullness.end(),
                               [&](const Fullness& one) { return one.name == name; });
   return {Severity::Note, "dart.fullness", piece.name + "." + name,
-          told_length(f->to - f->from) + " of the edge are " +
+          length_words(f->to - f->from) + " of the edge are " +
               (f->kind == Fullness::Kind::Gathers ? "gathered" : "eased") + " to " +
-              told_length(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
+              length_words(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
           "between the two notches"};
 }
 
@@ -321,7 +330,7 @@ void require_sound(const SpreadMove& move) {
          "use 1 to " + std::to_string(kMostLines));
 }
 
-// One slash, by the names of the darts of no width that stand at its ends.
+// One slash, by the names of the darts of no width at its ends.
 struct Slash {
   std::string from, to;
 };
@@ -335,7 +344,7 @@ Aim place_on(const Opened& open, const std::string& words, const std::string& fu
   const double from_end = place.distance.value_or(place.fraction.value_or(0.5) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
     refuse("dart.place", full,
-           "the place " + told_length(from_end) + " along an edge of " + told_length(whole) +
+           "the place " + length_words(from_end) + " along an edge of " + length_words(whole) +
                " is off it or in its corner",
            "use a fraction between 0 and 1");
   }
@@ -368,9 +377,9 @@ std::vector<Slash> slashes(Opened& open, const SpreadMove& move, const Aim& from
     if (a < kFromCorner || a > whole_from - kFromCorner || b < kFromCorner ||
         b > whole_to - kFromCorner) {
       refuse("dart.place", move.from,
-             std::to_string(move.lines) + " slashes " + told_length(move.apart) +
+             std::to_string(move.lines) + " slashes " + length_words(move.apart) +
                  " apart have no room on the edges",
-             "set them nearer, or use fewer");
+             "set them closer, or use fewer");
     }
     const Point at = spot_at(open, from.edge, a).point, hinge = spot_at(open, to.edge, b).point;
     if (const auto bar = barrier(open, hinge, at)) {
@@ -394,7 +403,7 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
     const double radius = open.at(from).leg();
     if (by > radius) {
       refuse("dart.place", open.piece.name,
-             "a slash of " + told_length(radius) + " cannot be spread by " + told_length(by),
+             "a slash of " + length_words(radius) + " cannot be spread by " + length_words(by),
              "spread it by less, or slash in more lines");
     }
     const Angle turn = Angle::radians(2.0 * std::asin(0.5 * by / radius));
@@ -405,16 +414,16 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
   }
 }
 
-// A hinge leaves the edge with a slight turn, which is faired; not on a seam if that would make it
+// A hinge leaves the edge with a slight turn, which is blended; not on a seam if that would make it
 // longer than its other edge by more than `most` mm. Returns by how much it did.
-double fair_hinge(Opened& open, DartSpot spot, double most) {
+double blend_hinge(Opened& open, DartSpot spot, double most) {
   OpenEdge& edge = open.edges[spot.edge];
   Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
   if (before.empty() || after.empty()) return 0.0;
   const Angle kink = turn_between(end_tangent(before), start_tangent(after));
   if (std::abs(kink.radians()) >= kMostKink.radians()) return 0.0;
-  Path in = with_end_turned(before, 0.5 * kink, kFairingReach).path;
-  Path out = with_start_turned(after, -(0.5 * kink), kFairingReach).path;
+  Path in = with_end_turned(before, 0.5 * kink, kBlendingReach).path;
+  Path out = with_start_turned(after, -(0.5 * kink), kBlendingReach).path;
   const double longer = std::abs(length(in) + length(out) - length(before) - length(after));
   if (edge.role == EdgeRole::Seam && longer > most) return 0.0;
   before = std::move(in);
@@ -432,7 +441,7 @@ Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
     const DartSpot spot = dart_named(open, from_end ? slash.from : slash.to);
     span.edge = spot.edge;
     if (open.at(spot).intake() < 1e-9) {
-      most -= fair_hinge(open, spot, most);
+      most -= blend_hinge(open, spot, most);
       join(open, spot);
     } else {
       add_bridge(span, bridge(open, spot));
@@ -450,16 +459,16 @@ MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
   const DartSpot spot = dart_named(open, words.name);
   refuse_too_little(move, open.at(spot));
   refuse_too_much_ease(open.piece, move, open.at(spot));
-  const std::string name = free_fullness_name(open.piece, words.name);
+  const FullnessNames names = free_fullness_names(open.piece, words.name);
   Span mouth;
   mouth.edge = spot.edge;
   add_bridge(mouth, bridge(open, spot));
   const Span span = widened(open, mouth, move.over, move.dart);
-  add_fullness(open, name, move.kind, redrawn(open, span), sewn_length(span));
+  add_fullness(open, names, move.kind, redrawn(open, span), sewn_length(span));
   MovedDarts moved{pattern, {}};
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
-  mark_mates(moved.pattern, open.piece.name, name, moved.remarks);
-  moved.remarks.push_back(told(moved.pattern.pieces[words.piece], name));
+  mark_mates(moved.pattern, open.piece.name, names, moved.remarks);
+  moved.remarks.push_back(fullness_note(moved.pattern.pieces[words.piece], names.fullness));
   return moved;
 }
 
@@ -483,7 +492,7 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   const std::vector<Slash> made = slashes(open, move, a, b);
   for (const Slash& slash : made) spread(open, slash, move.by / move.lines, move.hinged);
   MovedDarts moved{pattern, {}};
-  std::vector<std::string> named;
+  std::vector<FullnessNames> named;
   for (const bool from_end : {true, false}) {
     const Span opening = close_up(open, made, from_end);
     if (opening.bridges.empty()) continue;
@@ -493,14 +502,14 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
       redrawn(open, span);
       continue;
     }
-    named.push_back(free_fullness_name(open.piece, open.edges[span.edge].name + "_gathers"));
+    named.push_back(free_fullness_names(open.piece, open.edges[span.edge].name + "_gathers"));
     add_fullness(open, named.back(), Fullness::Kind::Gathers, redrawn(open, span),
                  sewn_length(span));
   }
   moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
-  for (const std::string& name : named) {
-    mark_mates(moved.pattern, open.piece.name, name, moved.remarks);
-    moved.remarks.push_back(told(moved.pattern.pieces[from.piece], name));
+  for (const FullnessNames& names : named) {
+    mark_mates(moved.pattern, open.piece.name, names, moved.remarks);
+    moved.remarks.push_back(fullness_note(moved.pattern.pieces[from.piece], names.fullness));
   }
   return moved;
 }

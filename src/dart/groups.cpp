@@ -59,7 +59,7 @@ std::vector<Planned> apexes_side_by_side(const Dart& one, const std::vector<Angl
   return group;
 }
 
-// Cuts that stand parallel to the one dart's axis once the darts are open.
+// Cuts that are parallel to the one dart's axis once the darts are open.
 bool find_cuts(const Path& edge, const Dart& one, std::vector<Planned>& group) {
   Angle opened;
   double last = 0.0;
@@ -85,7 +85,7 @@ Dart opened_dart(const Planned& plan, const Dart& one, const Placement& before,
   Dart dart = one;
   dart.apex = before(plan.apex);
   dart.legs = {before(cut), behind(cut)};
-  dart.cap = midpoint(dart.legs[0], dart.legs[1]);
+  dart.peak = midpoint(dart.legs[0], dart.legs[1]);
   return held_back(dart, distance(one.apex, one.point));
 }
 
@@ -159,7 +159,7 @@ void join_neighbours(Opened& open, DartSpot first, bool into_second) {
   const Point strip_end = strip.empty() ? (into_second ? a.legs[0] : b.legs[1])
                                         : (into_second ? strip.end() : strip.start());
   one.legs = into_second ? std::array{strip_end, b.legs[1]} : std::array{a.legs[0], strip_end};
-  one.cap = midpoint(one.legs[0], one.legs[1]);
+  one.peak = midpoint(one.legs[0], one.legs[1]);
   open.at(into_second ? second : first) = held_back(one, held);
   Dart& gone = open.at(into_second ? first : second);
   gone.legs = into_second ? std::array{a.legs[0], a.legs[0]} : std::array{b.legs[1], b.legs[1]};

@@ -6,7 +6,7 @@
 
 namespace blockwright {
 
-/// Makes darts that stand side by side out of one, or one out of two neighbours, each turning about
+/// Makes darts that lie side by side out of one, or one out of two neighbours, each turning about
 /// an apex of its own. What lies outside the group keeps its place exactly: turning by all of them
 /// is one turn about one point.
 

@@ -61,12 +61,11 @@ void settle_fold(Piece& piece, const Opened& open, Problems& remarks) {
   piece.cut_on = straight ? CutOn::Fold : CutOn::Pair;
   piece.edges[*e].role = straight ? EdgeRole::Fold : EdgeRole::Seam;
   const std::string where = piece.name + "." + piece.edges[*e].name;
-  remarks.push_back(
-      straight ? Problem{Severity::Note, "dart.fold", where,
-                         "the centre front is straight again: cut 1 on the fold", ""}
-               : Problem{Severity::Note, "dart.fold", where,
-                         "the centre front is no longer straight: it becomes a seam, cut 2, a pair",
-                         "the grain keeps to the lower part of the centre front"});
+  remarks.push_back(straight ? Problem{Severity::Note, "dart.fold", where,
+                                       "it is straight again: cut 1 on the fold", ""}
+                             : Problem{Severity::Note, "dart.fold", where,
+                                       "it is no longer straight and becomes a seam: cut 2, a pair",
+                                       "the grain keeps to its lower part"});
 }
 
 bool darts_cross(const Dart& a, const Dart& b) {
@@ -86,11 +85,11 @@ void refuse_darts_in_gathers(const Piece& piece, const std::string& where) {
   for (const Fullness& fullness : piece.fullness) {
     for (const Dart& dart : piece.darts) {
       if (dart.edge != fullness.edge) continue;
-      const double at = nearest(piece.edge(dart.edge).path, dart.cap).along;
+      const double at = nearest(piece.edge(dart.edge).path, dart.peak).along;
       if (at <= fullness.from || at >= fullness.to) continue;
       refuse("dart.blocked", where,
              "the dart " + dart.name + " would open in the gathers " + fullness.name,
-             "choose a place beside them, or make the gathers last");
+             "choose a place to one side of them, or make the gathers last");
     }
   }
 }
@@ -123,7 +122,7 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
     const bool one_group = distance(edge.darts[d].apex, open.at(spot).apex) < kOneGroup;
     if (d == spot.dart || off > kNeighbours || one_group) continue;
     remarks.push_back({Severity::Warning, "dart.beside", of(open, open.at(spot).name),
-                       "it opens only " + told_length(off) + " beside the dart " +
+                       "it opens only " + length_words(off) + " from the dart " +
                            of(open, edge.darts[d].name) + ", which has another apex",
                        "set it further off, or choose another edge"});
   }
@@ -145,7 +144,7 @@ void require_some_width(const Opened& open, const std::string& name) {
   const double angle = std::abs(open.at(dart_named(open, name)).angle().degrees());
   if (angle >= kLeastDart.degrees()) return;
   refuse("dart.part", of(open, name),
-         "it would have " + told_number(angle, 6) + " degrees, which is nothing to sew",
+         "it would have " + told_number(angle, 6) + " degrees, too narrow to sew",
          "give it a larger part, or move the whole dart");
 }
 
@@ -171,28 +170,28 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
   if (angle > kWidestDart.degrees() && dart.angle().radians() > had.radians() + 1e-9) {
     const double room = kWidestDart.degrees() - had.degrees();
     refuse("dart.wide", of(open, name),
-           "the dart would take " + fixed(angle, 1) + " degrees; one dart carries at most " +
+           "the dart would take " + fixed(angle, 1) + " degrees; one dart takes at most " +
                fixed(kWidestDart.degrees(), 0),
            room > 0.5 ? "move at most " + fixed(room, 1) +
-                            " degrees here, that is a smaller part, or lead the rest elsewhere"
+                            " degrees here, that is a smaller part, or move the rest elsewhere"
                       : "choose another place, or make a princess seam of both");
   }
   const double widest = position_of(open, spot).widest_mouth;
   const bool blunt = dart.leg() < kShortLeg && angle > kWideOnShortLeg.degrees();
   if (dart.intake() > widest || blunt) {
     const std::string limit = dart.intake() > widest
-                                  ? "about " + told_length(widest) + " is usual here"
+                                  ? "about " + length_words(widest) + " is usual here"
                                   : "over " + fixed(kWideOnShortLeg.degrees(), 0) +
                                         " degrees so short a dart makes a blunt point";
     remarks.push_back({Severity::Warning, "dart.wide", of(open, name),
-                       "it is " + told_length(dart.intake()) + " wide on a leg of " +
-                           told_length(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
+                       "it is " + length_words(dart.intake()) + " wide on a leg of " +
+                           length_words(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
                        "split it in two, move a part elsewhere, or make a seam of it"});
   }
   warn_of_neighbours(open, spot, remarks);
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
-                       "it is only " + told_length(dart.intake()) + " wide", "turn it into ease"});
+                       "it is only " + length_words(dart.intake()) + " wide", "turn it into ease"});
   }
 }
 

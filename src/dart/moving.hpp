@@ -13,8 +13,8 @@ namespace blockwright {
 /// their places move.
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by);
 
-/// Refuses ("dart.part") a dart of less than 0.01 degrees: its apex and its mouth could not be
-/// told.
+/// Refuses ("dart.part") a dart of less than 0.01 degrees: its apex could not be found
+/// from its mouth.
 void require_some_width(const Opened& open, const std::string& name);
 
 /// `wish`, or with a number behind it where the piece has a dart of that name.

@@ -23,7 +23,7 @@ std::vector<Dart> darts_along(const Piece& piece, const Edge& edge) {
   return darts;
 }
 
-// Marks lie on stretches; one that stands in a mouth goes to its first leg.
+// Marks lie on stretches; one in a mouth goes to its first leg.
 Anchor anchor_of(const Opened& open, const Edge& edge, double along) {
   const std::size_t e = *find_edge(open, edge.name);
   const auto& darts = open.edges[e].darts;
@@ -86,7 +86,7 @@ Vec into_mouth(const OpenEdge& edge, std::size_t d) {
 
 }  // namespace
 
-Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.cap, dart.legs[1]}); }
+Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.peak, dart.legs[1]}); }
 
 Opened opened(const Piece& piece) {
   Opened open;
@@ -198,15 +198,15 @@ void join(Opened& open, DartSpot closed) {
   });
 }
 
-void cap_dart(Opened& open, const std::string& name) {
+void set_peak(Opened& open, const std::string& name) {
   const auto found = find_dart(open, name);
   require(found.has_value(), "no such dart");
   const DartSpot spot = *found;
   const Vec seam = into_mouth(open.edges[spot.edge], spot.dart);
   Dart& dart = open.at(spot);
-  dart.cap = norm(seam) == 0.0 || dart.legs[0] == dart.legs[1]
-                 ? midpoint(dart.legs[0], dart.legs[1])
-                 : dart_cap(dart.point, dart.inner_leg(), dart.outer_leg(), seam);
+  dart.peak = norm(seam) == 0.0 || dart.legs[0] == dart.legs[1]
+                  ? midpoint(dart.legs[0], dart.legs[1])
+                  : dart_peak(dart.point, dart.inner_leg(), dart.outer_leg(), seam);
 }
 
 }  // namespace blockwright

@@ -17,7 +17,7 @@
 namespace blockwright {
 namespace {
 
-// Notches over the bust stand this far either side of the apex, outside the rounding. From memory.
+// Notches over the bust are this far either side of the apex, outside the rounding. From memory.
 constexpr double kNotchFromApex = 50.0;
 // ... and this far from the seam's ends at least. Common practice, no source.
 constexpr double kNotchFromEnd = 10.0;
@@ -55,7 +55,7 @@ void refuse_cut_gathers(const Opened& open, const Cut& cut, const PanelSeam& sea
     if (on_side(cut, from.edge, from.stretch) == on_side(cut, to.edge, to.stretch)) continue;
     refuse("dart.blocked", seam.from,
            "the seam would cut through the gathers " + open.piece.fullness[i].name,
-           "end it beside them, or make the gathers on the panels");
+           "end it to one side of them, or make the gathers on the panels");
   }
 }
 
@@ -64,8 +64,8 @@ void require_way_between(const Opened& open, const PanelSeam& seam, Point a, Poi
   const auto bar = barrier(open, a, b);
   if (!bar) return;
   refuse("dart.blocked", seam.from,
-         "the way from its apex to that of " + seam.to + " is barred by " + *bar,
-         "lead the seam through other darts");
+         "the way from its apex to that of " + seam.to + " is blocked by " + *bar,
+         "run the seam through other darts");
 }
 
 Cut planned_cut(Opened& open, const PanelSeam& seam, const std::string& from,
@@ -96,7 +96,7 @@ std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, 
   return corners;
 }
 
-std::string free_edge_name(const Piece& piece, const std::string& wish) {
+std::string unused_edge_name(const Piece& piece, const std::string& wish) {
   std::string name = wish;
   const auto taken = [&] {
     return std::any_of(piece.edges.begin(), piece.edges.end(),
@@ -148,7 +148,7 @@ bool has_edge(const Piece& piece, std::string_view name) {
                      [&](const Edge& edge) { return edge.name == name; });
 }
 
-// Marks of the old piece that stand on the panel, with their places there.
+// Marks of the old piece that are on the panel, with their places there.
 void take_marks(const Opened& open, const Cut& cut, bool side, Opened& panel) {
   const auto moved = [&](Anchor anchor) {
     const std::string& name = open.edges[anchor.edge].name;
@@ -203,13 +203,13 @@ void name_panels(const Piece& piece, const PanelSeam& seam, const Cut& cut, Pane
   }
 }
 
-// Names of panels stand before a dot in later steps, and in the file's ids.
+// Names of panels come before a dot in later steps, and in the file's ids.
 void require_plain_name(const std::string& name) {
   const bool plain =
       !name.empty() && name.size() <= 40 &&
       name.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_") == std::string::npos;
   if (plain) return;
-  refuse("dart.panel", name, "this is no name for a panel",
+  refuse("dart.panel", name, "a panel cannot have this name",
          "use 1 to 40 small letters, digits and underscores, such as side_front");
 }
 
@@ -218,7 +218,7 @@ void require_free_names(const Pattern& pattern, const std::string& old, const Pa
     const bool taken = piece.name == walk.centre_panel || piece.name == walk.side_panel;
     if (piece.name == old ? walk.centre_panel != walk.side_panel : !taken) continue;
     refuse("dart.panel", piece.name, "a panel cannot have the name of another piece",
-           "name the panels otherwise");
+           "choose other names");
   }
 }
 
@@ -239,7 +239,7 @@ CutOn cut_of(const Piece& panel, const Piece& old) {
 
 // Notches at the apexes and at both ends of the zone in which the lengths may differ. Where one
 // part of the zone is longer on the side panel and another shorter, mates would miss each other by
-// more than is eased in: the side's stands a trifle off its apex then. On the side panel the edge
+// more than is eased in: the side's is a trifle off its apex then. On the side panel the edge
 // runs the other way.
 void set_seam_notches(const SeamLines& lines, PanelWalk& walk, Piece& centre, Piece& side) {
   const double c = length(lines.centre), s = length(lines.side);
@@ -312,11 +312,11 @@ void require_whole(const Piece& panel, const PanelSeam& seam) {
   if (const auto cut = find_cut_dart(panel)) {
     refuse("dart.blocked", seam.from,
            "the " + cut->edge + " seam would cut through the dart " + cut->dart,
-           "merge the darts that lie side by side first, or lead the seam elsewhere");
+           "merge the darts that lie side by side first, or run the seam elsewhere");
   }
   if (const auto problem = find_problem_on_paper(panel)) {
     refuse("dart.blocked", seam.from, "the panels would not hold together: " + problem->message,
-           "lead the seam elsewhere");
+           "run the seam elsewhere");
   }
 }
 
@@ -329,7 +329,7 @@ Problem walk_remark(const PanelWalk& walk) {
   const bool side_longer = walk.ease >= 0.0;
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
           "between the outer notches the " + (side_longer ? walk.side_panel : walk.centre_panel) +
-              " panel is " + told_length(std::abs(walk.ease)) +
+              " panel is " + length_words(std::abs(walk.ease)) +
               " longer; elsewhere both edges are equally long",
           "ease it in there"};
 }
@@ -345,7 +345,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   const Piece& old = pattern.pieces[from.piece];
   Opened open = opened(old);
   Cut cut = planned_cut(open, seam, from.name, to.name);
-  cut.edge = free_edge_name(old, cut.edge);
+  cut.edge = unused_edge_name(old, cut.edge);
   refuse_cut_gathers(open, cut, seam);
 
   Panels panels{pattern, {}, {}};

@@ -19,8 +19,8 @@ Angle angle_to_move(const Dart& dart, const PivotMove& move) {
   const double asked = move.angle ? move.angle->radians() : move.part * whole;
   if (!(asked > 0.0) || asked > whole * (1.0 + 1e-12)) {
     refuse("dart.part", move.dart,
-           "it has no " + told_number(Angle::radians(asked).degrees(), 2) +
-               " degrees to give, only " + fixed(dart.angle().degrees(), 2),
+           "it has " + fixed(dart.angle().degrees(), 2) + " degrees, less than the " +
+               told_number(Angle::radians(asked).degrees(), 2) + " asked for",
            "move at most the whole dart");
   }
   return Angle::radians(std::fmin(asked, whole));
@@ -44,7 +44,7 @@ void require_hold_back(const PivotMove& move) {
   if (!move.hold_back || (*move.hold_back >= 0.0 && *move.hold_back <= most)) return;
   refuse("dart.place", move.dart,
          "a hold-back of " + told_number(*move.hold_back, 1) + " mm is out of range",
-         "use 0 to " + told_length(most));
+         "use 0 to " + length_words(most));
 }
 
 // A dart that took the place of one of its own name may have it back.
@@ -78,10 +78,10 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
 
   Dart& received = open.at(dart_named(open, name));
   if (aim.onto && move.hold_back) received = held_back(received, *move.hold_back);
-  cap_dart(open, name);
+  set_peak(open, name);
   if (find_dart(open, from.name) && from.name != name) {
     require_some_width(open, from.name);
-    cap_dart(open, from.name);
+    set_peak(open, from.name);
   }
   MovedDarts moved{pattern, {}};
   judge_width(open, name, had, moved.remarks);

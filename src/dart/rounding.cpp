@@ -1,7 +1,7 @@
 #include "rounding.hpp"
 
+#include "blending.hpp"
 #include "blockwright/geometry/path_parts.hpp"
-#include "fairing.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -30,8 +30,8 @@ void require_sound(const SplitMove& move) {
   }
   if (!(move.spacing >= kLeastSpacing && move.spacing <= kMostSpacing)) {
     refuse("dart.place", move.dart,
-           "a spacing of " + told_length(move.spacing) + " is out of range",
-           "use " + told_length(kLeastSpacing) + " to " + told_length(kMostSpacing));
+           "a spacing of " + length_words(move.spacing) + " is out of range",
+           "use " + length_words(kLeastSpacing) + " to " + length_words(kMostSpacing));
   }
 }
 
@@ -44,8 +44,8 @@ std::vector<Angle> angles_of(const Dart& dart, const SplitMove& move, bool rever
 [[noreturn]] void refuse_room(const SplitMove& move, double room) {
   refuse("dart.place", move.dart,
          "there is no room for " + std::to_string(move.shares.size()) + " darts " +
-             told_length(move.spacing) + " apart on this edge",
-         room > kLeastSpacing ? "set them " + told_length(std::floor(room)) + " apart"
+             length_words(move.spacing) + " apart on this edge",
+         room > kLeastSpacing ? "set them " + length_words(std::floor(room)) + " apart"
                               : "split it into fewer, or move it to a longer edge first");
 }
 
@@ -104,8 +104,8 @@ std::string free_stem(const Opened& open, const std::string& name, std::size_t c
   return stem;
 }
 
-void cap_darts(Opened& open, const std::string& stem, std::size_t count) {
-  for (std::size_t i = 1; i <= count; ++i) cap_dart(open, stem + "_" + std::to_string(i));
+void set_peaks(Opened& open, const std::string& stem, std::size_t count) {
+  for (std::size_t i = 1; i <= count; ++i) set_peak(open, stem + "_" + std::to_string(i));
 }
 
 }  // namespace
@@ -124,7 +124,7 @@ MovedDarts split(const Pattern& pattern, const SplitMove& move) {
   } else if (!part_parallel(open, spot, angles, move.spacing, from_end)) {
     refuse_room(move, 0.5 * move.spacing);
   }
-  cap_darts(open, stem, angles.size());
+  set_peaks(open, stem, angles.size());
   MovedDarts moved{pattern, {}};
   for (std::size_t i = 1; i <= angles.size(); ++i) {
     judge_width(open, stem + "_" + std::to_string(i), kWidestDart, moved.remarks);
@@ -154,7 +154,7 @@ MovedDarts merge(const Pattern& pattern, const MergeMove& move, double cup) {
   }
   const Angle had = open.at(b).angle();
   join_neighbours(open, std::min(a, b), a < b);
-  cap_dart(open, into.name);
+  set_peak(open, into.name);
   MovedDarts moved{pattern, {}};
   judge_width(open, into.name, had, moved.remarks);
   moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);

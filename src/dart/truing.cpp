@@ -1,9 +1,9 @@
 #include "blockwright/dart/truing.hpp"
 
+#include "blending.hpp"
 #include "blockwright/dart/opened.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/path_parts.hpp"
-#include "fairing.hpp"
 #include "moving.hpp"
 
 #include <cmath>
@@ -14,7 +14,7 @@ namespace blockwright {
 namespace {
 
 constexpr Angle kSmooth = Angle::degrees(1e-7);
-constexpr Angle kTold = Angle::degrees(0.01);
+constexpr Angle kLeastKink = Angle::degrees(0.01);
 constexpr double kMouthSnap = 1e-6;  // mm
 
 Angle stitched_angle(const Dart& dart) {
@@ -26,22 +26,22 @@ Angle kink_across(const Dart& dart, const Path& before, const Path& after) {
   return turn_between(end_tangent(before), rotated(start_tangent(after), -stitched_angle(dart)));
 }
 
-std::optional<FairedEdge> fair_across(Opened& open, DartSpot spot) {
+std::optional<BlendedEdge> blend_across(Opened& open, DartSpot spot) {
   OpenEdge& edge = open.edges[spot.edge];
   Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
   if (before.empty() || after.empty()) return std::nullopt;
   const Angle kink = kink_across(open.at(spot), before, after);
   const double size = std::abs(kink.radians());
   if (size < kSmooth.radians() || size > kMostKink.radians()) return std::nullopt;
-  Faired in = with_end_turned(before, 0.5 * kink, kFairingReach);
-  Faired out = with_start_turned(after, -(0.5 * kink), kFairingReach);
+  Blended in = with_end_turned(before, 0.5 * kink, kBlendingReach);
+  Blended out = with_start_turned(after, -(0.5 * kink), kBlendingReach);
   before = std::move(in.path);
   after = std::move(out.path);
   keep_marks_on(open, spot.edge, spot.dart);
   keep_marks_on(open, spot.edge, spot.dart + 1);
-  if (size < kTold.radians()) return std::nullopt;
-  return FairedEdge{open.piece.name, edge.name, open.at(spot).name, kink,
-                    std::fmax(in.moved, out.moved)};
+  if (size < kLeastKink.radians()) return std::nullopt;
+  return BlendedEdge{open.piece.name, edge.name, open.at(spot).name, kink,
+                     std::fmax(in.moved, out.moved)};
 }
 
 // From the inner leg's end through the folded cloth to the fold; empty where the seam is too short.
@@ -74,7 +74,7 @@ Path folded_mouth(const Dart& dart, const OpenEdge& edge, std::size_t d) {
 // Where the folded mouth meets the fold: its stroke's end on the dart's centre line.
 Point fold_of(const Dart& dart, const Path& mouth) {
   const Vec centre = unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point);
-  Point fold = dart.cap;
+  Point fold = dart.peak;
   double nearest_yet = distance(dart.legs[0], dart.legs[1]);
   for (const Curve& stroke : mouth.curves()) {
     const double off = std::abs(cross(centre, end_of(stroke) - dart.point));
@@ -85,7 +85,7 @@ Point fold_of(const Dart& dart, const Path& mouth) {
   return fold;
 }
 
-// The piece with a dart's mouth drawn along `mouth` in place of the straight strokes by its cap.
+// The piece with a dart's mouth drawn along `mouth` in place of the straight strokes by its peak.
 void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
   const Dart& dart = piece.dart(dart_name);
   for (Edge& edge : piece.edges) {
@@ -111,21 +111,21 @@ void draw_mouth(Piece& piece, const std::string& dart_name, const Path& mouth) {
   }
 }
 
-Piece trued(const Piece& piece, std::vector<FairedEdge>& told) {
+Piece trued(const Piece& piece, std::vector<BlendedEdge>& all_blended) {
   Opened open = opened(piece);
   for (std::size_t e = 0; e < open.edges.size(); ++e) {
     for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
-      if (auto faired = fair_across(open, {e, d})) told.push_back(*faired);
+      if (auto blended = blend_across(open, {e, d})) all_blended.push_back(*blended);
     }
   }
-  for (const Dart& dart : piece.darts) cap_dart(open, dart.name);
+  for (const Dart& dart : piece.darts) set_peak(open, dart.name);
   Piece result = put_together(open);
   for (const OpenEdge& edge : open.edges) {
     for (std::size_t d = 0; d < edge.darts.size(); ++d) {
       const Path mouth = folded_mouth(edge.darts[d], edge, d);
       draw_mouth(result, edge.darts[d].name, mouth);
       for (Dart& dart : result.darts) {
-        if (dart.name == edge.darts[d].name) dart.cap = fold_of(dart, mouth);
+        if (dart.name == edge.darts[d].name) dart.peak = fold_of(dart, mouth);
       }
     }
   }
@@ -138,14 +138,14 @@ TruedPattern true_darts(const Pattern& pattern) {
   TruedPattern result;
   result.pattern.seams = pattern.seams;
   for (const Piece& piece : pattern.pieces) {
-    result.pattern.pieces.push_back(trued(piece, result.faired));
+    result.pattern.pieces.push_back(trued(piece, result.blended));
   }
   return result;
 }
 
 Piece true_darts(const Piece& piece) {
-  std::vector<FairedEdge> faired;
-  return trued(piece, faired);
+  std::vector<BlendedEdge> blended;
+  return trued(piece, blended);
 }
 
 std::optional<Problem> find_problem_on_paper(const Piece& piece) {

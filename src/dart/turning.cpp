@@ -27,7 +27,7 @@ void turn_inside(Piece& piece, const Part& part, const Placement& turning) {
 }
 
 void turn_dart(Dart& dart, const Placement& turning) {
-  for (Point* p : {&dart.apex, &dart.point, &dart.legs[0], &dart.legs[1], &dart.cap}) {
+  for (Point* p : {&dart.apex, &dart.point, &dart.legs[0], &dart.legs[1], &dart.peak}) {
     *p = turning(*p);
   }
 }
@@ -43,10 +43,10 @@ void turn_outline(Opened& open, DartSpot first, DartSpot second, const Placement
   }
 }
 
-// After a leg has turned: the point keeps its distance from the apex, the cap follows the legs.
+// After a leg has turned: the point keeps its distance from the apex, the peak follows the legs.
 void reshape(Dart& dart) {
   dart = held_back(dart, distance(dart.apex, dart.point));
-  dart.cap = midpoint(dart.legs[0], dart.legs[1]);
+  dart.peak = midpoint(dart.legs[0], dart.legs[1]);
 }
 
 void move_between(Opened& open, DartSpot first, DartSpot second, const Placement& moving) {

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kMmPerCm = 10.0;
-// Shorter lengths are told in mm: no tape shows them.
+// Shorter lengths are written in mm: no tape shows them.
 constexpr double kTinyLength = 3.0;
 // Longer ones, which cannot be meant, in cm alone.
 constexpr double kHugeLength = 1e6;
@@ -69,7 +69,7 @@ void refuse(const char* code, const std::string& where, const std::string& messa
   throw InputError({Severity::Error, code, where, message, hint});
 }
 
-std::string told_length(double mm) {
+std::string length_words(double mm) {
   if (!std::isfinite(mm)) return told_number(mm, 0);
   if (std::abs(mm) >= kHugeLength) return told_number(mm / kMmPerCm, 1) + " cm";
   if (mm < kTinyLength) return fixed(mm, 1) + " mm";
@@ -82,7 +82,7 @@ PieceWords piece_and_name(const Pattern& pattern, std::string_view words) {
   for (std::size_t i = 0; dot != std::string_view::npos && i < pattern.pieces.size(); ++i) {
     if (pattern.pieces[i].name == name) return {i, std::string(words.substr(dot + 1))};
   }
-  refuse("dart.unknown", std::string(words), "no piece of the pattern is named so",
+  refuse("dart.unknown", std::string(words), "the pattern has no piece of that name",
          "name the piece, a dot and the dart or place; the pieces are: " +
              names_of(pattern.pieces, [](const Piece& p) { return p.name; }));
 }

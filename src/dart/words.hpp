@@ -16,7 +16,7 @@ namespace blockwright {
                          const std::string& hint);
 
 /// "5.4 cm (2 1/8 in)": a length for makers of either tape; "0.7 mm" where no tape shows it.
-std::string told_length(double mm);
+std::string length_words(double mm);
 
 /// "front.shoulder" taken apart; throws "dart.unknown" if there is no dot or no such piece.
 struct PieceWords {

@@ -145,8 +145,8 @@ void tell_dart_points(Teller& teller, const Piece& piece) {
     teller.tell(
         "point of the " + dart.edge + " dart", dart.point,
         "end the stitching here, {0} short of the apex; fold the dart towards the centre and "
-        "cut its edge through, so that its cap stands {1} from the apex",
-        {distance(dart.apex, dart.point), distance(dart.apex, dart.cap)},
+        "cut its edge through, so that its peak stands {1} from the apex",
+        {distance(dart.apex, dart.point), distance(dart.apex, dart.peak)},
         "rule: the hold-back of a " + dart.edge + " dart for this cup");
   }
 }

@@ -19,7 +19,7 @@ namespace {
 
 constexpr double kTouch = 1e-6;        // mm
 constexpr double kWidestAngle = 45.0;  // degrees; common practice, no source
-constexpr double kGrown = 0.5;         // mm: less is rounding of caps and arcs
+constexpr double kGrown = 0.5;         // mm: less is rounding of peaks and arcs
 constexpr double kTurned = 0.01;       // degrees: less is rounding
 constexpr double kSeamsMeet = 0.05;    // mm
 

@@ -191,7 +191,7 @@ void Redrawing::set_darts(Opened& result) const {
                  "give a smaller amount, or take it from another place");
     }
     dart = held_back(dart, distance(was.apex, was.point));
-    cap_dart(result, dart.name);
+    set_peak(result, dart.name);
   }
 }
 

@@ -191,7 +191,7 @@ void shorten_dart(HalfBlock& half, const RowAsk& ask) {
                "a dart ends between its apex and half way to its mouth");
   }
   dart = held_back(dart, hold_back);
-  cap_dart(open, std::string(dart.name));
+  set_peak(open, std::string(dart.name));
 }
 
 std::vector<Law> shorten_dart_laws(const HalfBlock&, const RowAsk& ask) {

@@ -34,7 +34,7 @@ struct BlockRun {
   Pattern made;                                 ///< after the style's steps; for a draft the block
   std::vector<StepDone> steps;                  ///< what was done to the block
   Pattern printed;                              ///< `made` with its darts trued
-  std::vector<FairedEdge> faired;
+  std::vector<BlendedEdge> blended;
   Problems problems;  ///< of all passes, errors first
   Unit unit = Unit::Cm;
   std::vector<std::string> files;  ///< written

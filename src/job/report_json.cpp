@@ -75,7 +75,7 @@ Json steps_as_json(const BlockRun& run) {
 
 Json faired_as_json(const BlockRun& run) {
   Json list = Json::array();
-  for (const FairedEdge& f : run.faired) {
+  for (const BlendedEdge& f : run.blended) {
     list.push_back({{"edge", f.piece + "." + f.edge},
                     {"dart", f.piece + "." + f.dart},
                     {"kink_deg", rounded(f.kink.degrees())},

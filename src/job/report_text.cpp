@@ -182,9 +182,9 @@ std::string correction_list(const BlockRun& run) {
 }
 
 std::string faired_list(const BlockRun& run) {
-  if (run.faired.empty()) return "";
+  if (run.blended.empty()) return "";
   std::string text = "\nFaired across the closed darts\n";
-  for (const FairedEdge& f : run.faired) {
+  for (const BlendedEdge& f : run.blended) {
     text += fmt::format("  {:<26}a turn of {}° smoothed, the line moved {} mm at most\n",
                         as_words(f.piece + " " + f.edge), fixed(std::abs(f.kink.degrees()), 1),
                         fixed(f.moved, 1));

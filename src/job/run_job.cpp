@@ -55,7 +55,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   }
   TruedPattern trued = true_darts(run.made);
   run.printed = std::move(trued.pattern);
-  run.faired = std::move(trued.faired);
+  run.blended = std::move(trued.blended);
   add(run.problems, check_pattern(run.printed));
   errors_first(run.problems);
 }

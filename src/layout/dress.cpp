@@ -117,7 +117,7 @@ void draw_hole(const std::string& name, Point at, double radius, Drawing& drawin
 void draw_toile_marks(const Piece& piece, Drawing& drawing) {
   for (const Dart& dart : piece.darts) {
     draw_cross(dart.name, dart.point, kDartPointCross, drawing);
-    draw_hole(dart.name, dart.point + kDrillShort * unit(dart.cap - dart.point), kDrillRadius,
+    draw_hole(dart.name, dart.point + kDrillShort * unit(dart.peak - dart.point), kDrillRadius,
               drawing);
   }
   if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {

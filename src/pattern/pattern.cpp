@@ -89,7 +89,7 @@ const Edge* edge_named(const Piece& piece, const std::string& name) {
 }
 
 std::optional<Problem> find_leg_problem(const Piece& piece, const Dart& dart) {
-  for (const Point p : {dart.apex, dart.point, dart.legs[0], dart.legs[1], dart.cap}) {
+  for (const Point p : {dart.apex, dart.point, dart.legs[0], dart.legs[1], dart.peak}) {
     if (!is_finite(p)) return broken(piece, dart.name, "a coordinate is not a number");
   }
   const double a = distance(dart.apex, dart.legs[0]);
@@ -102,14 +102,14 @@ std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) 
   const Edge* edge = edge_named(piece, dart.edge);
   if (edge == nullptr) return broken(piece, dart.name, "there is no edge '" + dart.edge + "'");
   double along = 0.0;
-  for (const Point p : {dart.legs[0], dart.cap, dart.legs[1]}) {
+  for (const Point p : {dart.legs[0], dart.peak, dart.legs[1]}) {
     const NearestOnPath on = nearest(edge->path, p);
     if (on.distance > kOnEdgeTolerance) {
       return broken(piece, dart.name,
                     "the mouth lies " + fixed(on.distance, 6) + " mm off its edge");
     }
     if (on.along < along - kOnEdgeTolerance) {
-      return broken(piece, dart.name, "leg, cap and leg do not follow each other along the edge");
+      return broken(piece, dart.name, "leg, peak and leg do not follow each other along the edge");
     }
     along = on.along;
   }
@@ -212,7 +212,7 @@ std::optional<CutDart> find_cut_dart(const Piece& piece) {
   for (const Dart& dart : piece.darts) {
     const Path legs = Path::through({dart.legs[0], dart.point, dart.legs[1]});
     for (const Edge& edge : piece.edges) {
-      if (edge.name != dart.edge && cuts(edge, dart, legs)) return CutDart{edge.name, dart.name};
+      if (cuts(edge, dart, legs)) return CutDart{edge.name, dart.name};
     }
   }
   return std::nullopt;

@@ -96,6 +96,8 @@ std::string_view edge_role_name(EdgeRole role) {
       return "fold";
     case EdgeRole::Hem:
       return "hem";
+    case EdgeRole::FreeEdge:
+      return "free_edge";
     case EdgeRole::Opening:
       return "opening";
   }
@@ -175,7 +177,7 @@ Path sewing_outline(const Piece& piece) {
   return outline;
 }
 
-Point dart_cap(Point apex, Point inner_leg, Point outer_leg, Vec seam) {
+Point dart_peak(Point apex, Point inner_leg, Point outer_leg, Vec seam) {
   const Vec leg = unit(inner_leg - apex);
   const Vec centre = unit(leg + unit(outer_leg - apex));
   // The seam on the other side of the inner leg, seen through the folded cloth: its mirror image.

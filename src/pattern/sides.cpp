@@ -10,7 +10,7 @@ Path mirror_image(const Path& path) { return reversed(placed(path, Placement::mi
 
 Dart mirror_image(Dart dart) {
   const Placement mirror = Placement::mirror();
-  for (Point* p : {&dart.apex, &dart.point, &dart.cap, &dart.legs[0], &dart.legs[1]}) {
+  for (Point* p : {&dart.apex, &dart.point, &dart.peak, &dart.legs[0], &dart.legs[1]}) {
     *p = mirror(*p);
   }
   std::swap(dart.legs[0], dart.legs[1]);

@@ -45,7 +45,7 @@ StyleStep step_on_side(const Pattern& pattern, StyleStep step, std::string_view 
   return step;
 }
 
-// A piece and those that lie beside it along the seams: the panels that it was cut into run one
+// A piece and those that it is joined to by seams: the panels that it was cut into run one
 // way.
 std::set<std::string> side_by_side(const Pattern& pattern, const std::string& name) {
   std::set<std::string> names = {name};

@@ -21,24 +21,29 @@ std::string cm(double mm) {
 
 // --- keys ---------------------------------------------------------------------------------------
 
-StepKey text_key(std::string_view name, std::string_view holds, std::string& text) {
+StepKey text_key(std::string_view name, std::string& text, std::string_view holds) {
   const auto read = [&text](const JsonDocument& document, const JsonValue& value, double) {
     read_value(document, value, text);
   };
   return {name, holds, holds != kHoldsPanel, read, &text};
 }
 
-StepKey dart(std::string_view name, std::string& text) { return text_key(name, kHoldsDart, text); }
+StepKey dart(std::string_view name, std::string& text) { return text_key(name, text, kHoldsDart); }
 StepKey place(std::string_view name, std::string& text) {
-  return text_key(name, kHoldsPlace, text);
+  return text_key(name, text, kHoldsPlace);
 }
 StepKey panel(std::string_view name, std::string& text) {
-  return text_key(name, kHoldsPanel, text);
+  return text_key(name, text, kHoldsPanel);
 }
 
+std::string_view type_of(double) { return "number"; }
+std::string_view type_of(int) { return "integer"; }
+std::string_view type_of(bool) { return "boolean"; }
+std::string_view type_of(const std::vector<double>&) { return "array"; }
+
 template <class Value>
-StepKey plain(std::string_view name, std::string_view holds, Value& into) {
-  return {name, holds, false,
+StepKey plain(std::string_view name, Value& into) {
+  return {name, type_of(into), false,
           [&into](const JsonDocument& document, const JsonValue& value, double) {
             read_value(document, value, into);
           }};
@@ -86,7 +91,7 @@ std::string part_words(const PivotMove& m) {
 
 StepRow row(PivotMove& m) {
   return {"pivot",
-          {dart("dart", m.dart), place("to", m.to), plain("part", "number", m.part),
+          {dart("dart", m.dart), place("to", m.to), plain("part", m.part),
            degrees("angle", m.angle), length("hold_back", m.hold_back)},
           "pivot " + m.dart + " to " + m.to + part_words(m),
           [&m](const Pattern& pattern, double cup) { return pivot(pattern, m, cup); }};
@@ -94,7 +99,7 @@ StepRow row(PivotMove& m) {
 
 StepRow row(SplitMove& m) {
   return {"split",
-          {dart("dart", m.dart), plain("shares", "array", m.shares), length("spacing", m.spacing),
+          {dart("dart", m.dart), plain("shares", m.shares), length("spacing", m.spacing),
            one_of("group", m.group, {"fanned", "parallel"})},
           fmt::format("split {} into {}, {}, {} apart", m.dart, m.shares.size(),
                       m.group == DartGroup::Fanned ? "fanned" : "parallel", cm(m.spacing)),
@@ -134,9 +139,8 @@ StepRow row(GatherMove& m) {
 
 StepRow row(SpreadMove& m) {
   return {"spread",
-          {place("from", m.from), place("to", m.to), length("by", m.by),
-           plain("lines", "integer", m.lines), length("apart", m.apart),
-           plain("hinged", "boolean", m.hinged), plain("gathered", "boolean", m.gathered),
+          {place("from", m.from), place("to", m.to), length("by", m.by), plain("lines", m.lines),
+           length("apart", m.apart), plain("hinged", m.hinged), plain("gathered", m.gathered),
            length("over", m.over)},
           "slash from " + m.from + " to " + m.to + " and spread by " + cm(m.by),
           [&m](const Pattern& pattern, double) { return slash_and_spread(pattern, m); }};
@@ -146,7 +150,7 @@ StepRow row(PanelSeam& m) {
   return {"panel_seam",
           {place("from", m.from), place("to", m.to), panel("centre_panel", m.centre_panel),
            panel("side_panel", m.side_panel)},
-          "lead a seam from " + m.from + " to " + m.to,
+          "cut a panel seam from " + m.from + " to " + m.to,
           [&m](const Pattern& pattern, double) {
             Panels panels = cut_into_panels(pattern, m);
             return MovedDarts{std::move(panels.pattern), std::move(panels.remarks)};

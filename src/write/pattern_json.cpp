@@ -49,7 +49,7 @@ std::string dart_text(const Dart& dart) {
   return "{\"name\": " + json_string(dart.name) + ", \"edge\": " + json_string(dart.edge) +
          ", \"apex\": " + pair_text(dart.apex) + ", \"point\": " + pair_text(dart.point) +
          ", \"legs\": [" + pair_text(dart.legs[0]) + ", " + pair_text(dart.legs[1]) +
-         "], \"cap\": " + pair_text(dart.cap) +
+         "], \"peak\": " + pair_text(dart.peak) +
          ", \"pressed_to\": " + (dart.pressed_to == Leg::First ? "0" : "1") + '}';
 }
 

@@ -106,7 +106,7 @@ void pivot_against_draft(const std::string& text) {
         draft);
   print("pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft);
   print("trueing all darts of a block : draft alone",
-        median_us(100, [&] { kept += true_darts(block).faired.size(); }), draft);
+        median_us(100, [&] { kept += true_darts(block).blended.size(); }), draft);
   if (kept == 0) fmt::print("\n");
 }
 

@@ -35,10 +35,10 @@ inline Piece gauntlet() {
   const Point outer{180.0, 110.0}, inner{0.0, 110.0};
   Dart dart{"brim", "brim", {90.0, 60.0}, {}, {Point{100.0, 110.0}, Point{80.0, 110.0}}, {}};
   dart = held_back(dart, hold_back(kGauntletDarts[0], kUsualCup));
-  dart.cap = dart_cap(dart.point, dart.inner_leg(), dart.outer_leg(), {-1.0, 0.0});
+  dart.peak = dart_peak(dart.point, dart.inner_leg(), dart.outer_leg(), {-1.0, 0.0});
   return drafted_piece(
       kGauntlet, {{Path::through({{0.0, 0.0}, {180.0, 0.0}}), Path::through({{180.0, 0.0}, outer}),
-                   Path::through({outer, dart.legs[0], dart.cap, dart.legs[1], inner}),
+                   Path::through({outer, dart.legs[0], dart.peak, dart.legs[1], inner}),
                    Path::through({inner, {0.0, 0.0}})},
                   {dart},
                   {55.0},

@@ -128,7 +128,7 @@ TEST_CASE("A new kind is checked: each fault planted in it is found, and named")
     Path& brim = path_of(cuff, "brim");
     brim = Path::through({{180.0, 110.0}, {140.0, 106.0}, {100.0, 110.0}});
     const Dart& dart = cuff.darts.front();
-    brim.add(Path::through({dart.legs[0], dart.cap, dart.legs[1], {0.0, 110.0}}));
+    brim.add(Path::through({dart.legs[0], dart.peak, dart.legs[1], {0.0, 110.0}}));
     CHECK(finds("check.angle", "brim at the closed cuff", cuff));
   }
   SECTION("a wavy wrist") {

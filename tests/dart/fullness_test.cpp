@@ -138,7 +138,7 @@ TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
   for (const auto kind : each({Fullness::Kind::Gathers, Fullness::Kind::Ease})) {
     const std::string told = refusal([&] { gather(parts, {"back.waist_2", kind, 80.0}); });
     CHECK(told.find("[dart.part] back.waist_2") != std::string::npos);
-    CHECK(told.find("nothing to draw up") != std::string::npos);
+    CHECK(told.find("too narrow to draw up") != std::string::npos);
   }
 }
 
@@ -153,7 +153,7 @@ TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge'
     // Bridges are arcs, a little longer than the chords asked for.
     CHECK(after.fullness[0].taken_up() == Approx(40.0).margin(0.6));
     for (const Edge& edge : before.edges) {
-      // The neckline, which hinges, is faired and may get a little longer.
+      // The neckline, which hinges, is blended and may get a little longer.
       CHECK(sewn_length(after, after.edge(edge.name)) ==
             Approx(sewn_length(before, edge)).margin(edge.name == "neckline" ? 0.4 : 1e-6));
     }
@@ -240,6 +240,16 @@ TEST_CASE("Gathers are made twice on one edge under names of their own; no dart 
     pivot(gathered, {"front.waist", "front.shoulder", 0.5, std::nullopt, std::nullopt});
   });
   CHECK(told.find("would open in the gathers") != std::string::npos);
+}
+
+TEST_CASE("Gathers keep their dart's name though the seam's other edge is gathered, too") {
+  const Pattern front =
+      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+  const MovedDarts both = gather(front, {"back.shoulder", Fullness::Kind::Gathers, 60.0});
+  REQUIRE(both.pattern.piece("back").fullness.size() == 1);
+  CHECK(both.pattern.piece("back").fullness.front().name == "shoulder");
+  CHECK(both.remarks.back().where == "back.shoulder");
+  CHECK(errors_of(both.pattern) == "");
 }
 
 TEST_CASE("Ease beside ease shares the edge, and the edge keeps its sewn length") {

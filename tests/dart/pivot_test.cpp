@@ -216,7 +216,7 @@ TEST_CASE("A way that another dart bars is refused, with the nearest place that 
     for (int percent = 20; percent <= 90; percent += 5) {
       const std::string place = "back.waist:0." + std::to_string(percent);
       const std::string told = refusal(block, move_of("back.shoulder", place));
-      if (told.find("is barred by the dart back.waist") == std::string::npos) continue;
+      if (told.find("is blocked by the dart back.waist") == std::string::npos) continue;
       ++barred;
       INFO(told);
       const std::size_t hint = told.find(told_before);

@@ -69,16 +69,16 @@ TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a
 }
 
 TEST_CASE(
-    "Fairing moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
+    "Blending moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6") {
   // Limits of our own.
   std::vector<double> moved;
   for (const Session& session : each_person(60, 32)) {
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
       const TruedPattern trued = true_darts(pattern);
-      for (const FairedEdge& faired : trued.faired) {
-        INFO(faired.piece << " " << faired.edge);
-        CHECK(faired.moved < 1.5);
-        moved.push_back(faired.moved);
+      for (const BlendedEdge& blended : trued.blended) {
+        INFO(blended.piece << " " << blended.edge);
+        CHECK(blended.moved < 1.5);
+        moved.push_back(blended.moved);
       }
       for (const Piece& piece : pattern.pieces) {
         const Piece& now = trued.pattern.piece(piece.name);
@@ -114,7 +114,7 @@ TEST_CASE("Both sides of a trued mouth are mirror images in the dart's centre li
     CHECK(distance(mirror(here), there) < 1e-6);
   }
   // The fold stands on the centre line, and the mouth leaves the inner leg as the seam arrives.
-  CHECK(distance(mirror(dart.cap), dart.cap) < 1e-9);
+  CHECK(distance(mirror(dart.peak), dart.peak) < 1e-9);
   const Vec leg = unit(dart.inner_leg() - dart.point);
   const double at_inner = dart.pressed_to == Leg::First ? in : out;
   const double step = dart.pressed_to == Leg::First ? 1e-4 : -1e-4;
@@ -123,14 +123,14 @@ TEST_CASE("Both sides of a trued mouth are mirror images in the dart's centre li
   CHECK(dot(seam, leg) == Approx(dot(mouth, leg)).margin(1e-3));
 }
 
-TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any fairing") {
+TEST_CASE("A dart stitched to its apex on a drafted edge needs hardly any blending") {
   Pattern block = checked_block(survey_people(1, 34).front()).block.pattern;
   for (Piece& piece : block.pieces) {
     for (Dart& dart : piece.darts) dart.point = dart.apex;
   }
-  for (const FairedEdge& faired : each(true_darts(block).faired)) {
-    CHECK(std::abs(faired.kink.degrees()) < 0.3);
-    CHECK(faired.moved < 0.03);
+  for (const BlendedEdge& blended : each(true_darts(block).blended)) {
+    CHECK(std::abs(blended.kink.degrees()) < 0.3);
+    CHECK(blended.moved < 0.03);
   }
 }
 
@@ -155,7 +155,7 @@ TEST_CASE("Gathers that reach the end of a seam stay on it when the dart beside 
   CHECK(trued > 5);
 }
 
-// Opened without a hinge on a short stretch, the edge bows out; one cubic over the fairing's whole
+// Opened without a hinge on a short stretch, the edge bows out; one cubic over the blending's whole
 // reach was 8 mm shorter, and the gathers with it.
 TEST_CASE("Truing a dart beside bowed gathers keeps the length of the edge") {
   int trued = 0;

@@ -26,7 +26,7 @@ Pattern straight_front(double leg, double mouth, double under_bust) {
   // The seam is square to the closed dart: in the open piece it falls by half the angle to each
   // side.
   const Vec out = unit(right_of(dart.legs[0] - bust)), in = unit(left_of(dart.legs[1] - bust));
-  dart.cap = dart_cap(bust, dart.legs[1], dart.legs[0], -in);
+  dart.peak = dart_peak(bust, dart.legs[1], dart.legs[0], -in);
   const Point shoulder_point = dart.legs[0] + 40.0 * out;
   const Point side_neck = dart.legs[1] + 40.0 * in;
   const Point neck{0.0, side_neck.y - 60.0}, underarm{250.0, under_bust + 40.0};
@@ -36,10 +36,10 @@ Pattern straight_front(double leg, double mouth, double under_bust) {
   piece.edges = {
       {"waist", EdgeRole::Hem, Path::through({{0.0, 0.0}, {250.0, 0.0}})},
       {"side", EdgeRole::Seam, Path::through({{250.0, 0.0}, underarm})},
-      {"armhole", EdgeRole::Hem, Path::through({underarm, shoulder_point})},
+      {"armhole", EdgeRole::FreeEdge, Path::through({underarm, shoulder_point})},
       {"shoulder", EdgeRole::Seam,
-       Path::through({shoulder_point, dart.legs[0], dart.cap, dart.legs[1], side_neck})},
-      {"neckline", EdgeRole::Hem, Path::through({side_neck, neck})},
+       Path::through({shoulder_point, dart.legs[0], dart.peak, dart.legs[1], side_neck})},
+      {"neckline", EdgeRole::FreeEdge, Path::through({side_neck, neck})},
       {"centre_front", EdgeRole::Fold, Path::through({neck, {0.0, 0.0}})},
   };
   piece.darts = {dart};
@@ -99,6 +99,6 @@ TEST_CASE("A trued dart square to its seam peaks at leg / cos(half angle) from i
              Case{90, 15, 90.31414}, Case{150, 40, 151.35138}})) {
     const Pattern trued = true_darts(straight_front(c.leg, c.mouth, 150.0)).pattern;
     const Dart& dart = trued.piece("front").dart("shoulder");
-    CHECK(distance(dart.apex, dart.cap) == Approx(c.peak).margin(1e-5));
+    CHECK(distance(dart.apex, dart.peak) == Approx(c.peak).margin(1e-5));
   }
 }

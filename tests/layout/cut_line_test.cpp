@@ -186,10 +186,10 @@ TEST_CASE("the sample pieces' allowance is right to 0.1 mm away from the corners
       const double whole = length(edge.path);
       for (double s = 45.0; s < whole - 45.0; s += 1.0) {
         const Point on = point_at_length(edge.path, s);
-        // The cap of a dart has corners of its own: a mitre there is farther off.
+        // The peak of a dart has corners of its own: a mitre there is farther off.
         const bool at_dart =
             std::any_of(piece.darts.begin(), piece.darts.end(), [&](const Dart& dart) {
-              return dart.edge == edge.name && distance(on, dart.cap) < dart.intake() + 10.0;
+              return dart.edge == edge.name && distance(on, dart.peak) < dart.intake() + 10.0;
             });
         INFO(piece.name << "." << edge.name << " at " << s);
         if (!at_dart) CHECK(nearest(cut, on).distance == Approx(expected).margin(0.02));
@@ -198,23 +198,23 @@ TEST_CASE("the sample pieces' allowance is right to 0.1 mm away from the corners
   }
 }
 
-TEST_CASE("hem and fold edges lie on the cut line") {
+TEST_CASE("hem, free and fold edges lie on the cut line") {
   for (const Piece& piece : each(sample_pattern().pieces)) {
     const Path cut = toile_cut_line(piece);
     for (const Edge& edge : piece.edges) {
-      if (edge.role != EdgeRole::Hem && edge.role != EdgeRole::Fold) continue;
+      if (edge.role == EdgeRole::Seam || edge.role == EdgeRole::Opening) continue;
       for (const Point p : flattened(edge.path, 0.5)) CHECK(nearest(cut, p).distance < 1e-6);
     }
   }
 }
 
-TEST_CASE("a dart's mouth keeps its cap on the cut line") {
+TEST_CASE("a dart's mouth keeps its peak on the cut line") {
   const Piece front = sample_front();
   const Dart& dart = front.dart("shoulder");
   const Path cut = toile_cut_line(front);
-  // Outside both halves of the cap the cut line runs parallel; the two meet in a point beyond it.
-  const Vec out = unit(dart.cap - dart.apex);
-  const auto beyond = intersections(cut, dart.cap, out);
+  // Outside both halves of the peak the cut line runs parallel; the two meet in a point beyond it.
+  const Vec out = unit(dart.peak - dart.apex);
+  const auto beyond = intersections(cut, dart.peak, out);
   double tip = 0.0;
   for (const LineCrossing& hit : beyond) tip = std::max(tip, hit.along_line);
   CHECK(tip > kAllowance);

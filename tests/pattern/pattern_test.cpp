@@ -52,7 +52,7 @@ TEST_CASE("a sound piece has no problem") {
 TEST_CASE("rounding in legs, mouths and notches is no problem") {
   Piece piece = sample_piece();
   piece.darts[0].apex.x += 1e-9;
-  piece.darts[0].cap.y -= 5e-7;
+  piece.darts[0].peak.y -= 5e-7;
   piece.notches[0].along = length(piece.edge("side").path) + 5e-7;
   CHECK_FALSE(find_problem(piece));
 }
@@ -128,24 +128,24 @@ TEST_CASE("the legs of a dart must be equally long") {
   check_broken(piece, "back.waist", "the legs differ by 0.6");
 }
 
-TEST_CASE("leg ends and cap must lie on the dart's edge") {
+TEST_CASE("leg ends and peak must lie on the dart's edge") {
   Piece piece = sample_piece();
   for (Point& leg : piece.darts[1].legs) leg.y += 0.25;
   check_broken(piece, "back.waist_outer", "mm off its edge");
   piece = sample_piece();
-  piece.darts[2].cap = piece.darts[2].apex;
+  piece.darts[2].peak = piece.darts[2].apex;
   check_broken(piece, "back.shoulder", "mm off its edge");
   piece = sample_piece();
   piece.darts[2].edge = "waist";
   check_broken(piece, "back.shoulder", "mm off its edge");
 }
 
-TEST_CASE("leg, cap and leg must follow each other along the edge") {
+TEST_CASE("leg, peak and leg must follow each other along the edge") {
   Piece piece = sample_piece();
   std::swap(piece.darts[0].legs[0], piece.darts[0].legs[1]);
   check_broken(piece, "back.waist", "do not follow each other");
   piece = sample_piece();
-  piece.darts[0].cap = {20.0, 0.0};
+  piece.darts[0].peak = {20.0, 0.0};
   check_broken(piece, "back.waist", "do not follow each other");
 }
 
@@ -199,6 +199,29 @@ TEST_CASE("a coordinate that is not a number is refused, not passed over") {
   piece = sample_piece();
   piece.notches[0].along = kNan;
   check_broken(piece, "back.side", "not a number");
+}
+
+TEST_CASE(
+    "an edge that turns back across its own dart cuts it, one that runs straight on does not") {
+  const auto with_top = [](const std::vector<Point>& behind_the_mouth) {
+    Piece piece;
+    piece.name = "square";
+    const Dart dart{"notch",  "top", {50, 20}, {50, 20}, {Point{60, 100}, Point{40, 100}},
+                    {50, 101}};
+    std::vector<Point> top = {{100, 100}, dart.legs[0], dart.peak, dart.legs[1]};
+    top.insert(top.end(), behind_the_mouth.begin(), behind_the_mouth.end());
+    piece.edges = {{"rim", EdgeRole::Hem, Path::through({{0, 100}, {0, 0}, {100, 0}, {100, 100}})},
+                   {"top", EdgeRole::Seam, Path::through(top)}};
+    piece.darts = {dart};
+    return piece;
+  };
+  const Piece slit =
+      with_top({{30, 100}, {30, 60}, {55, 60}, {55, 55}, {25, 55}, {25, 100}, {0, 100}});
+  REQUIRE_FALSE(find_problem(slit));
+  REQUIRE(find_cut_dart(slit));
+  CHECK(find_cut_dart(slit)->edge == "top");
+  CHECK(find_cut_dart(slit)->dart == "notch");
+  CHECK_FALSE(find_cut_dart(with_top({{0, 100}})));
 }
 
 TEST_CASE("a pattern finds its pieces by name; asking for others is a bug") {

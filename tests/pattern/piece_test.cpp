@@ -21,17 +21,17 @@ Point mirrored_in_line(Point p, Point on, Vec along) {
   return on + (2.0 * dot(v, u) * u - v);
 }
 
-// Area of the dart's wedge with its cap, apex to leg to cap to leg.
+// Area of the dart's wedge with its peak, apex to leg to peak to leg.
 double dart_area(const Dart& dart) {
   return std::abs(
-      signed_area(Path::through({dart.apex, dart.legs[0], dart.cap, dart.legs[1], dart.apex})));
+      signed_area(Path::through({dart.apex, dart.legs[0], dart.peak, dart.legs[1], dart.apex})));
 }
 
 // A piece with one straight edge of 100 mm along x, with such darts on it, closed by three others.
 Piece strip_with(const std::vector<Dart>& darts) {
   std::vector<Point> waist = {{0.0, 0.0}};
   for (const Dart& dart : darts) {
-    for (const Point p : {dart.legs[0], dart.cap, dart.legs[1]}) {
+    for (const Point p : {dart.legs[0], dart.peak, dart.legs[1]}) {
       if (p != waist.back()) waist.push_back(p);
     }
   }
@@ -56,6 +56,7 @@ TEST_CASE("edge roles are named in small letters") {
   CHECK(edge_role_name(EdgeRole::Seam) == "seam");
   CHECK(edge_role_name(EdgeRole::Fold) == "fold");
   CHECK(edge_role_name(EdgeRole::Hem) == "hem");
+  CHECK(edge_role_name(EdgeRole::FreeEdge) == "free_edge");
   CHECK(edge_role_name(EdgeRole::Opening) == "opening");
 }
 
@@ -153,11 +154,11 @@ TEST_CASE("the sewing outline has each dart cut out to its apex") {
   double cut_out = 0.0, added = 0.0;
   for (const Dart& dart : each(piece.darts)) {
     CHECK(nearest(sewing, dart.apex).distance < 1e-9);
-    CHECK(nearest(sewing, dart.cap).distance > 1.0);
-    CHECK(contains(flat, midpoint(dart.apex, dart.cap), 0.01));
-    CHECK_FALSE(contains(sewing, midpoint(dart.apex, dart.cap), 0.01));
+    CHECK(nearest(sewing, dart.peak).distance > 1.0);
+    CHECK(contains(flat, midpoint(dart.apex, dart.peak), 0.01));
+    CHECK_FALSE(contains(sewing, midpoint(dart.apex, dart.peak), 0.01));
     cut_out += dart_area(dart);
-    added += 2.0 * (dart.leg() - distance(dart.legs[0], dart.cap));
+    added += 2.0 * (dart.leg() - distance(dart.legs[0], dart.peak));
   }
   CHECK(signed_area(sewing) == Approx(signed_area(flat) - cut_out).epsilon(1e-12));
   CHECK(length(sewing) == Approx(length(flat) + added).epsilon(1e-12));
@@ -199,30 +200,30 @@ TEST_CASE("a folded dart's edge lies on the seam that it is pressed against") {
     // The seam crosses the leg square or up to 40 degrees askew.
     const Vec square = side > 0.0 ? left_of(to_inner) : right_of(to_inner);
     const Vec seam = rotated(square, Angle::degrees(random.between(-40.0, 40.0)));
-    const Point cap = dart_cap(apex, inner, outer, random.between(0.1, 10.0) * seam);
+    const Point peak = dart_peak(apex, inner, outer, random.between(0.1, 10.0) * seam);
     // On the centre line, so that both halves of the fold are alike.
-    REQUIRE(distance(cap, inner) == Approx(distance(cap, outer)).epsilon(1e-9));
+    REQUIRE(distance(peak, inner) == Approx(distance(peak, outer)).epsilon(1e-9));
     // Folded over the inner leg it comes to lie on the seam, behind the leg's end.
-    const Point pressed = mirrored_in_line(cap, apex, to_inner);
+    const Point pressed = mirrored_in_line(peak, apex, to_inner);
     REQUIRE(std::abs(cross(pressed - inner, seam)) < 1e-9 * leg);
     REQUIRE(dot(pressed - inner, seam) < 0.0);
   }
 }
 
-TEST_CASE("a seam that slopes towards the apex raises the cap, one that slopes away lowers it") {
+TEST_CASE("a seam that slopes towards the apex raises the peak, one that slopes away lowers it") {
   const Point apex = {0.0, 0.0}, inner = {-10.0, 100.0}, outer = {10.0, 100.0};
   const Vec square = right_of(unit(inner - apex));
-  const double level = norm(dart_cap(apex, inner, outer, square) - apex);
+  const double level = norm(dart_peak(apex, inner, outer, square) - apex);
   const Vec towards = rotated(square, Angle::degrees(-20.0));
   const Vec away = rotated(square, Angle::degrees(20.0));
-  CHECK(norm(dart_cap(apex, inner, outer, towards) - apex) > level);
-  CHECK(norm(dart_cap(apex, inner, outer, away) - apex) < level);
+  CHECK(norm(dart_peak(apex, inner, outer, towards) - apex) > level);
+  CHECK(norm(dart_peak(apex, inner, outer, away) - apex) < level);
 }
 
-TEST_CASE("a seam along the leg has no fold to follow: the cap is the middle of the mouth") {
+TEST_CASE("a seam along the leg has no fold to follow: the peak is the middle of the mouth") {
   const Point apex = {0.0, 0.0}, inner = {-10.0, 100.0}, outer = {10.0, 100.0};
   for (const Vec seam :
        each({inner - apex, apex - inner, Vec{}, rotated(inner - apex, Angle::degrees(-175.0))})) {
-    CHECK(dart_cap(apex, inner, outer, seam) == midpoint(inner, outer));
+    CHECK(dart_peak(apex, inner, outer, seam) == midpoint(inner, outer));
   }
 }

@@ -6,7 +6,7 @@
 namespace blockwright {
 
 /// A dart on an edge that runs from `from` to `to`: its legs lie at so many mm before and after the
-/// foot of the apex on that line. The cap is folded towards the start of the edge.
+/// foot of the apex on that line. The peak is folded towards the start of the edge.
 inline Dart dart_on_line(const std::string& name, const std::string& edge, Point apex, Point from,
                          Point to, double half_intake) {
   const Vec along = unit(to - from);
@@ -17,7 +17,7 @@ inline Dart dart_on_line(const std::string& name, const std::string& edge, Point
   dart.apex = apex;
   dart.point = between(apex, foot, 0.15);
   dart.legs = {foot - half_intake * along, foot + half_intake * along};
-  dart.cap = dart_cap(apex, dart.legs[0], dart.legs[1], along);
+  dart.peak = dart_peak(apex, dart.legs[0], dart.legs[1], along);
   return dart;
 }
 
@@ -36,18 +36,18 @@ inline Piece sample_piece() {
       {"waist", EdgeRole::Hem,
        Path::through({{},
                       inner.legs[0],
-                      inner.cap,
+                      inner.peak,
                       inner.legs[1],
                       outer.legs[0],
-                      outer.cap,
+                      outer.peak,
                       outer.legs[1],
                       waist_end})},
       {"side", EdgeRole::Seam, Path::through({waist_end, underarm})},
-      {"armhole", EdgeRole::Hem,
+      {"armhole", EdgeRole::FreeEdge,
        Path({fair_curve(underarm, {-1.0, 0.3}, shoulder, left_of(neck - shoulder))})},
       {"shoulder", EdgeRole::Seam,
-       Path::through({shoulder, blade.legs[0], blade.cap, blade.legs[1], neck})},
-      {"neckline", EdgeRole::Hem,
+       Path::through({shoulder, blade.legs[0], blade.peak, blade.legs[1], neck})},
+      {"neckline", EdgeRole::FreeEdge,
        Path({corner_curve(neck, left_of(neck - shoulder), nape, {-1.0, 0.0}, 0.5)})},
       {"centre_back", EdgeRole::Opening, Path::through({nape, {}})},
   };

@@ -1,4 +1,4 @@
-// Dart angles, mouths and caps for darts of ordinary sizes. Plane geometry, closed form: a dart of
+// Dart angles, mouths and peaks for darts of ordinary sizes. Plane geometry, closed form: a dart of
 // leg L and mouth w has the angle 2 asin(w / 2L); about the same apex a leg of M has the mouth
 // w M / L; folded with the seam square to the closed dart, its edge peaks at L / cos(half angle)
 // from the apex, L sin^2 / cos beyond the chord between the leg ends.
@@ -63,10 +63,10 @@ TEST_CASE("a trued dart peaks where plane geometry says, folded either way") {
       const Vec inwards = outer - inner;
       const Vec square = left_of(inner - dart.apex);
       const Vec seam = dot(square, inwards) > 0.0 ? square : -square;
-      const Point cap = dart_cap(dart.apex, inner, outer, seam);
-      CHECK(cap.x == Approx(0.0).margin(1e-12));
-      CHECK(distance(cap, dart.apex) == Approx(known.peak_radius).margin(1e-5));
-      CHECK(cap.y - chord == Approx(known.peak_beyond_chord).margin(1e-5));
+      const Point peak = dart_peak(dart.apex, inner, outer, seam);
+      CHECK(peak.x == Approx(0.0).margin(1e-12));
+      CHECK(distance(peak, dart.apex) == Approx(known.peak_radius).margin(1e-5));
+      CHECK(peak.y - chord == Approx(known.peak_beyond_chord).margin(1e-5));
     }
   }
 }

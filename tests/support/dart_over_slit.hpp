@@ -6,7 +6,7 @@ namespace blockwright_tests {
 
 using namespace blockwright;
 
-/// A piece like a C, with a dart in its upper arm that opens into the slit. Trued, the dart's cap
+/// A piece like a C, with a dart in its upper arm that opens into the slit. Trued, the dart's peak
 /// hangs 3.7 mm below the edge.
 inline Piece dart_over_slit(double slit) {
   const double low = 50.0 - slit;

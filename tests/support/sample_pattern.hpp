@@ -20,14 +20,14 @@ inline Dart sample_dart(const std::string& name, const std::string& edge, Point 
                         Angle opening, double hold_back, bool inner_is_first, Vec seam) {
   Dart dart{name, edge, apex, apex, {first, rotated_about(first, apex, opening)}, {}};
   const Point inner = dart.legs[inner_is_first ? 0 : 1], outer = dart.legs[inner_is_first ? 1 : 0];
-  dart.cap = dart_cap(apex, inner, outer, seam);
+  dart.peak = dart_peak(apex, inner, outer, seam);
   dart.point = apex + hold_back * unit(midpoint(inner, outer) - apex);
   return dart;
 }
 
 inline void add_mouth(Path& path, const Dart& dart) {
-  path.add(Segment{dart.legs[0], dart.cap});
-  path.add(Segment{dart.cap, dart.legs[1]});
+  path.add(Segment{dart.legs[0], dart.peak});
+  path.add(Segment{dart.peak, dart.legs[1]});
 }
 
 // Level line from the centre to where it leaves the piece.
@@ -73,10 +73,10 @@ inline Piece sample_front() {
 
   piece.edges = {{"waist", EdgeRole::Hem, waist_path},
                  {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
-                 {"armhole", EdgeRole::Hem,
+                 {"armhole", EdgeRole::FreeEdge,
                   sample_armhole(underarm, {203.0, 245.0}, shoulder_point, left_of(outer_down))},
                  {"shoulder", EdgeRole::Seam, shoulder_path},
-                 {"neckline", EdgeRole::Hem,
+                 {"neckline", EdgeRole::FreeEdge,
                   Path({corner_curve(side_neck, right_of(down), front_neck, {-1.0, 0.0}, 0.6)})},
                  {"centre_front", EdgeRole::Fold, Path::through({front_neck, {0.0, 0.0}})}};
   piece.darts = {shoulder, waist};
@@ -124,10 +124,10 @@ inline Piece sample_back() {
 
   piece.edges = {{"waist", EdgeRole::Hem, waist_path},
                  {"side", EdgeRole::Seam, Path::through({side_waist, underarm})},
-                 {"armhole", EdgeRole::Hem,
+                 {"armhole", EdgeRole::FreeEdge,
                   sample_armhole(underarm, {188.0, 262.0}, shoulder_point, left_of(outer_down))},
                  {"shoulder", EdgeRole::Seam, shoulder_path},
-                 {"neckline", EdgeRole::Hem,
+                 {"neckline", EdgeRole::FreeEdge,
                   Path({corner_curve(side_neck, right_of(down), nape, {-1.0, 0.0}, 0.6)})},
                  {"centre_back", EdgeRole::Opening, Path::through({nape, {0.0, 0.0}})}};
   piece.darts = {shoulder, first, second};
@@ -172,7 +172,7 @@ inline Pattern scaled(Pattern pattern, double by) {
   for (Piece& piece : pattern.pieces) {
     for (Edge& edge : piece.edges) edge.path = scaled(edge.path, by);
     for (Dart& dart : piece.darts) {
-      for (Point* p : {&dart.apex, &dart.point, &dart.legs[0], &dart.legs[1], &dart.cap}) {
+      for (Point* p : {&dart.apex, &dart.point, &dart.legs[0], &dart.legs[1], &dart.peak}) {
         *p = scaled(*p, by);
       }
     }

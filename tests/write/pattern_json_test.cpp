@@ -92,7 +92,7 @@ TEST_CASE("darts, notches, lines, landmarks, grain and seams come back") {
   CHECK(point_of(dart.at("point")) == piece.darts[0].point);
   CHECK(point_of(dart.at("legs").at(0)) == piece.darts[0].legs[0]);
   CHECK(point_of(dart.at("legs").at(1)) == piece.darts[0].legs[1]);
-  CHECK(point_of(dart.at("cap")) == piece.darts[0].cap);
+  CHECK(point_of(dart.at("peak")) == piece.darts[0].peak);
   const json& notch = read.at("notches").at(0);
   CHECK(notch.at("along") == 12.25);
   CHECK(notch.at("count") == 2);

@@ -46,7 +46,7 @@ Path undarted_stretch(Point from, double side_x, double side_slope, double bend)
 /// Length of the edge with its darts closed, in mm.
 double sewn_length(const WaistEdge& edge);
 
-/// A waist edge as one path, across its darts' caps, and its darts as pattern darts.
+/// A waist edge as one path, across its darts' peaks, and its darts as pattern darts.
 struct WaistWithDarts {
   Path path;
   std::vector<Dart> darts;

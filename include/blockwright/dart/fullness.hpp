@@ -41,7 +41,7 @@ struct SpreadMove {
 };
 
 /// Between the slashes nothing changes its length or angle; the part with the centre waist stays.
-/// An edge that opened is redrawn in one fair curve, one that hinged is faired. Not hinged, the
+/// An edge that opened is redrawn in one fair curve, one that hinged is blended. Not hinged, the
 /// outer part moves square to the slash. Throws as pivot(), and "dart.place" for amounts out of
 /// range.
 MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move);

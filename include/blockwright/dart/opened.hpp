@@ -9,7 +9,7 @@
 
 namespace blockwright {
 
-/// The working form of a piece, for what moves darts and for what moves points beside them.
+/// The working form of a piece, for what moves darts and for what moves other points with them.
 
 /// An edge taken apart at its darts: a stretch before, between and after them. A stretch may be
 /// empty where two mouths touch.
@@ -21,7 +21,7 @@ struct OpenEdge {
   bool operator==(const OpenEdge&) const = default;
 };
 
-/// Where a mark stands: it keeps to its stretch while darts open and close beside it.
+/// Place of a mark: it keeps to its stretch while darts open and close next to it.
 struct Anchor {
   std::size_t edge = 0;
   std::size_t stretch = 0;
@@ -49,8 +49,8 @@ struct Opened {
   [[nodiscard]] const Dart& at(DartSpot spot) const { return edges[spot.edge].darts[spot.dart]; }
 };
 
-/// Takes a piece apart and puts it together again; darts then stand in the order of the outline.
-/// Caps are taken over as they are.
+/// Takes a piece apart and puts it together again; darts are then in the order of the outline.
+/// Peaks are taken over as they are.
 Opened opened(const Piece& piece);
 Piece put_together(const Opened& open);
 
@@ -78,12 +78,12 @@ DartSpot slit(Opened& open, const EdgeSpot& place, Point apex, const std::string
 /// Takes a dart out whose legs lie on each other, and joins its edge.
 void join(Opened& open, DartSpot closed);
 
-/// The path across a dart's mouth: leg end, cap, leg end.
+/// The path across a dart's mouth: leg end, peak, leg end.
 Path mouth_path(const Dart& dart);
 
-/// The dart's cap anew: the seam on the side that the dart is pressed to is led on across the
+/// The dart's peak anew: the seam on the side that the dart is pressed to is led on across the
 /// folded dart, as it will be stitched. Straight; true_darts() follows a curved seam. Requires:
 /// there is such a dart.
-void cap_dart(Opened& open, const std::string& name);
+void set_peak(Opened& open, const std::string& name);
 
 }  // namespace blockwright

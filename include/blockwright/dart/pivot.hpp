@@ -19,7 +19,7 @@ namespace blockwright {
 /// All throw InputError with one of these codes, and change nothing then:
 /// "dart.unknown" (no such piece, dart or place; names what there is), "dart.place" (a fraction or
 /// distance off the edge, or within 5 mm of its corners), "dart.part" (a part or an angle that the
-/// dart has not got), "dart.blocked" (the way from the apex is barred by another dart or by the
+/// dart has not got), "dart.blocked" (the way from the apex is blocked by another dart or by the
 /// outline; names the nearest place that can be reached), "dart.wide" (more than one dart can
 /// carry; names how much can go).
 
@@ -51,10 +51,10 @@ struct MovedDarts {
 /// `cup` is bust girth less underbust girth, in mm.
 MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup = kUsualCup);
 
-/// How several darts on one edge stand to each other.
+/// How several darts on one edge lie to each other.
 enum class DartGroup {
   Fanned,    ///< all point to the one apex
-  Parallel,  ///< side by side, each with an apex of its own beside the old one
+  Parallel,  ///< side by side, each with an apex of its own near the old one
 };
 
 /// One dart made several on its edge, `spacing` mm apart (measured with the darts closed), in the
@@ -68,7 +68,7 @@ struct SplitMove {
 };
 MovedDarts split(const Pattern& pattern, const SplitMove& move);
 
-/// Two darts made one, at the place of the second: of one apex wherever they stand, or neighbours
+/// Two darts made one, at the place of the second: of one apex wherever they open, or neighbours
 /// on one edge. Throws also "dart.apart": two apexes and not neighbours.
 struct MergeMove {
   std::string dart;  ///< goes

@@ -32,7 +32,7 @@ inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
 /// 5. The armhole leans to the centre at the across point as far as the shoulder point asks for, so
 /// that its upper part bends one way, and the front neckline gives up its right angle at the
 /// shoulder as far as it must to turn one way, both as they are drafted.
-/// 6. Darts keep how far their stitching stops short of the apex; caps are drawn anew.
+/// 6. Darts keep how far their stitching stops short of the apex; peaks are drawn anew.
 /// Requires: the six edges of a drafted half piece in their order, none of them empty.
 class Redrawing {
  public:

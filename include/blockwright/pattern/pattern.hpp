@@ -40,14 +40,14 @@ double sewn_length(const Pattern& pattern, const std::vector<EdgeOf>& side);
 
 /// How far the legs of a dart may differ, in mm.
 inline constexpr double kLegTolerance = 1e-9;
-/// How far leg ends, caps and joints may lie off their edge, in mm.
+/// How far leg ends, peaks and joints may lie off their edge, in mm.
 inline constexpr double kOnEdgeTolerance = 1e-6;
 
 /// The first broken invariant of a piece (code "pattern.broken"), or nothing. Outlines are tested
 /// for crossings after flattening to 0.05 mm.
 std::optional<Problem> find_problem(const Piece& piece);
 
-/// An edge that runs across a dart which opens on another edge.
+/// An edge that runs across a dart.
 struct CutDart {
   std::string edge;
   std::string dart;

@@ -13,17 +13,18 @@ struct PieceKind;  // what a front or a back is: block/kinds.hpp
 
 /// What an edge of a piece is for.
 enum class EdgeRole {
-  Seam,     ///< joined to another edge
-  Fold,     ///< lies on the fold of the cloth; never gets an allowance
-  Hem,      ///< a lower or free edge that is judged on the body: neckline, armhole, waist
-  Opening,  ///< an edge that opens to let the wearer in
+  Seam,      ///< joined to another edge
+  Fold,      ///< lies on the fold of the cloth; never gets an allowance
+  Hem,       ///< a finished lower edge: the waist of a block
+  FreeEdge,  ///< a neckline or an armhole before it is finished
+  Opening,   ///< an edge that opens to let the wearer in
 };
 
-/// "seam", "fold", "hem" or "opening".
+/// "seam", "fold", "hem", "free_edge" or "opening".
 std::string_view edge_role_name(EdgeRole role);
 
 /// One named side of a piece, in the order of travel round it (anticlockwise). Where a dart opens
-/// on the edge, the path runs across the mouth by the dart's cap: leg end, cap, leg end.
+/// on the edge, the path runs across the mouth by the dart's peak: leg end, peak, leg end.
 struct Edge {
   std::string name;
   EdgeRole role = EdgeRole::Seam;
@@ -44,7 +45,7 @@ enum class Leg { First, Second };
 /// in which the edge meets them.
 ///
 /// Invariants: both legs are equally long from the apex (1e-9 mm); the leg ends lie on the edge
-/// (1e-6 mm); `cap` lies on the edge between them; mouths on one edge do not overlap.
+/// (1e-6 mm); `peak` lies on the edge between them; mouths on one edge do not overlap.
 struct Dart {
   std::string name;
   std::string edge;
@@ -52,7 +53,7 @@ struct Dart {
   Point point;
   std::array<Point, 2> legs;
   /// Where the folded dart's edge turns: the highest point of the mouth, on the stitch line.
-  Point cap;
+  Point peak;
   /// The leg that the folded dart is pressed towards.
   Leg pressed_to = Leg::First;
 
@@ -89,7 +90,7 @@ struct Fullness {
 /// A mark across an edge that must meet its mate when the seam is sewn.
 struct Notch {
   std::string name;        ///< e.g. "armhole.front"
-  std::string edge;        ///< the edge it stands on
+  std::string edge;        ///< the edge it is on
   double along = 0.0;      ///< mm from the start of the edge's path
   int count = 1;           ///< single or double notch
   std::string mate_piece;  ///< piece and edge of the mate; empty if the mate is on no drafted piece
@@ -112,9 +113,9 @@ enum class CutOn {
 /// One piece of a pattern, in its own frame: millimetres, origin at the centre waist, x from the
 /// centre to the side, y up.
 ///
-/// Invariants (find_problem tells which is broken): the edges join into one closed outline that
-/// runs anticlockwise and never crosses itself; edges, darts, notches, balance lines and landmarks
-/// each have names of their own; darts and notches lie on their edges.
+/// Invariants (find_problem() returns the first that is broken): the edges join into one closed
+/// outline that runs anticlockwise and never crosses itself; edges, darts, notches, balance lines
+/// and landmarks each have names of their own; darts and notches lie on their edges.
 struct Piece {
   std::string name;  ///< "front", "back", or of a panel "side_front"
   std::vector<Edge> edges;
@@ -149,7 +150,7 @@ double sewn_length(const Piece& piece, const Edge& edge);
 double closed_from_cut(const Piece& piece, const Edge& edge, double along);
 double cut_from_closed(const Piece& piece, const Edge& edge, double along);
 
-/// The whole outline, all edges in order, as one closed path (dart mouths bridged by their caps).
+/// The whole outline, all edges in order, as one closed path (dart mouths bridged by their peaks).
 Path flat_outline(const Piece& piece);
 
 /// The outline with each dart cut out to its apex: leg end, apex, leg end.
@@ -157,12 +158,12 @@ Path sewing_outline(const Piece& piece);
 
 /// Where a folded dart's edge turns. The dart is folded towards the seam's `inner` side; the seam
 /// arrives at the inner leg end in direction `seam` (pointing into the mouth). The result lies on
-/// the dart's centre line, so that the cap follows the seam when the dart is pressed.
+/// the dart's centre line, so that the peak follows the seam when the dart is pressed.
 /// For a seam square to the closed dart its distance from the apex is leg / cos(angle / 2).
 /// Where the seam runs so nearly along the leg that its fold never meets the centre line ahead of
 /// it, the middle of the mouth.
 /// Requires: both legs are equally long and not null.
 /// Source: plane geometry; check values in tests/reference.
-Point dart_cap(Point apex, Point inner_leg, Point outer_leg, Vec seam);
+Point dart_peak(Point apex, Point inner_leg, Point outer_leg, Vec seam);
 
 }  // namespace blockwright

@@ -30,7 +30,7 @@ bool is_mirrored(const Piece& piece);
 Piece mirrored(const Piece& piece);
 
 /// The pattern with the pieces of these names mirrored; its seams say anew in which order and
-/// direction their edges run. Requires: pieces that lie beside each other on a seam all among the
+/// direction their edges run. Requires: pieces that share a seam all among the
 /// names or none.
 Pattern with_mirrored(Pattern pattern, const std::set<std::string>& names);
 

@@ -44,7 +44,7 @@ void name_shoulder_dart(const Sketch& s, const Dart& dart) {
   s.point(dart.point, {-9.0, 6.0}, "dart point");
   s.label(between(dart.point, dart.legs[1], 0.55), {-6.0, 0.0}, "leg");
   s.label(between(dart.point, dart.legs[0], 0.6), {7.0, -4.0}, "leg");
-  s.label(dart.cap, {2.0, 11.0}, "peak of the mouth");
+  s.label(dart.peak, {2.0, 11.0}, "peak of the mouth");
 }
 
 void name_waist_dart(const Sketch& s, const Dart& dart) {

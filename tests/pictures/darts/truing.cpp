@@ -67,7 +67,7 @@ void draw_folded(const Sketch& s, const Mouth& m) {
   draw_leg(s, m.dart, first ? 0 : 1, Look::New);
   const Point end = m.dart.inner_leg();
   const Placement under = Placement::mirror_in(end, unit(end - m.dart.point));
-  const Point fold = under(m.dart.cap);
+  const Point fold = under(m.dart.peak);
   s.line(fold, fold + kShown * under(-centre_line(m.dart)), Look::Compass);
 }
 
@@ -112,10 +112,10 @@ void label_blending(const Sketch& s, const Path& hollow, const Path& smooth) {
   s.label(smooth.end(), {-4.0, 12.0}, "neck's side");
 }
 
-const FairedEdge& blending_of(const TruedPattern& trued, const std::string& piece,
-                              const std::string& dart) {
-  for (const FairedEdge& faired : trued.faired) {
-    if (faired.piece == piece && faired.dart == dart) return faired;
+const BlendedEdge& blending_of(const TruedPattern& trued, const std::string& piece,
+                               const std::string& dart) {
+  for (const BlendedEdge& blended : trued.blended) {
+    if (blended.piece == piece && blended.dart == dart) return blended;
   }
   throw std::runtime_error("nothing was blended at " + dart);
 }
@@ -151,9 +151,9 @@ void draw_peak(Diagram& d, const std::string& wardrobe) {
 void draw_blending(Diagram& d, const std::string& wardrobe) {
   const Person person = person_of(wardrobe, "bronislawa-slizewicz");
   const TruedPattern trued = true_darts(person.block);
-  const Mouth old = mouth_of(person.block.piece("front"), "shoulder", kFairingReach);
-  const Mouth now = mouth_of(trued.pattern.piece("front"), "shoulder", kFairingReach);
-  const FairedEdge& faired = blending_of(trued, "front", "shoulder");
+  const Mouth old = mouth_of(person.block.piece("front"), "shoulder", kBlendingReach);
+  const Mouth now = mouth_of(trued.pattern.piece("front"), "shoulder", kBlendingReach);
+  const BlendedEdge& blended = blending_of(trued, "front", "shoulder");
   const Path before = closed_seam(old);
   const Sketch s(d, 5.5, {60.0, 330.0});
   const Path hollow = raised(before, before);
@@ -162,8 +162,8 @@ void draw_blending(Diagram& d, const std::string& wardrobe) {
   s.line(smooth, Look::New);
   label_blending(s, hollow, smooth);
   head(d, 0, "The shoulder seam across its closed dart, heights drawn ten times",
-       "the closed seam would turn by " + degrees(magnitude(faired.kink)) + "; the line moves " +
-           fixed(faired.moved, 1) + " mm at most, within 6 cm to either side");
+       "the closed seam would turn by " + degrees(magnitude(blended.kink)) + "; the line moves " +
+           fixed(blended.moved, 1) + " mm at most, within 6 cm to either side");
 }
 
 }  // namespace blockwright_pictures

@@ -1,4 +1,4 @@
-#include "fairing.hpp"
+#include "blending.hpp"
 
 #include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/geometry/solve.hpp"
@@ -14,7 +14,7 @@ namespace {
 // turn would else be pressed into it.
 constexpr double kShortestTurn = 20.0;
 constexpr double kSnap = 1e-6;
-// Such a cubic is as long as the strokes that it stands for, in mm.
+// Such a cubic is as long as the strokes that it replaces, in mm.
 constexpr double kLengthKept = 0.01;
 // A cubic's handle carries its points by 3 (1 - t) t^2 of its own way, most at t = 2/3.
 constexpr double kMostByHandle = 4.0 / 9.0;
@@ -40,7 +40,7 @@ std::optional<CubicCurve> one_stroke(const Path& path) {
   return with_handles(handle);
 }
 
-std::optional<Faired> turned_within(const Path& path, Angle by, double reach) {
+std::optional<Blended> turned_within(const Path& path, Angle by, double reach) {
   const double whole = length(path);
   Path turned = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
   const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
@@ -56,7 +56,7 @@ std::optional<Faired> turned_within(const Path& path, Angle by, double reach) {
   append(turned, Path({last}), kSnap);
   const double moved =
       whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
-  return Faired{std::move(turned), moved};
+  return Blended{std::move(turned), moved};
 }
 
 }  // namespace
@@ -73,17 +73,17 @@ double largest_distance(const Path& of, const Path& from) {
   return most;
 }
 
-Faired with_end_turned(const Path& path, Angle by, double reach) {
+Blended with_end_turned(const Path& path, Angle by, double reach) {
   for (double within = reach; within >= kShortestTurn; within *= 0.5) {
-    if (auto faired = turned_within(path, by, within)) return std::move(*faired);
+    if (auto blended = turned_within(path, by, within)) return std::move(*blended);
   }
   return {path, 0.0};
 }
 
-Faired with_start_turned(const Path& path, Angle by, double reach) {
-  Faired faired = with_end_turned(reversed(path), by, reach);
-  faired.path = reversed(faired.path);
-  return faired;
+Blended with_start_turned(const Path& path, Angle by, double reach) {
+  Blended blended = with_end_turned(reversed(path), by, reach);
+  blended.path = reversed(blended.path);
+  return blended;
 }
 
 void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch) {
