@@ -59,63 +59,23 @@ double BlockMeasures::armhole() const { return half_length(pattern_, BlockEdge::
 
 double BlockMeasures::neckline() const { return half_length(pattern_, BlockEdge::Neckline); }
 
+double BlockMeasures::waist() const { return half_length(pattern_, BlockEdge::Waist); }
+
+double BlockMeasures::side_neck_to_bust_point() const {
+  return distance(corner_point(front_, Corner::SideNeck), apex_point(front_));
+}
+
 double BlockMeasures::side_neck_to_waist() const {
   const Point bust = apex_point(front_);
-  const double to_bust = distance(corner_point(front_, Corner::SideNeck), bust);
   const Dart* dart = find_dart_on(front_, BlockEdge::Waist);
   const double below = dart != nullptr ? dart->leg() : bust.y - waist_under(front_, bust.x);
-  return to_bust + below;
+  return side_neck_to_bust_point() + below;
 }
 
 double BlockMeasures::upper_chest_half() const {
   const double scyes = corner_point(front_, Corner::Underarm).x - across_point(front_).x +
                        corner_point(back_, Corner::Underarm).x - across_point(back_).x;
   return across_point(back_).x + across_front_half() + scyes;
-}
-
-std::optional<double> BlockMeasures::measured(MeasurementName name) const {
-  using enum MeasurementName;
-  switch (name) {
-    case BustGirth:
-      return 2.0 * (bust_line_front() + bust_line_back());
-    case UpperChestGirth:
-      return 2.0 * upper_chest_half();
-    case WaistGirth:
-      return 2.0 * half_length(pattern_, BlockEdge::Waist);
-    case NeckBaseGirth:
-      return 2.0 * neckline();
-    case ArmscyeGirth:
-      return armhole();
-    case ShoulderLength:
-      return sewn_length(front_, part_of(front_, BlockEdge::Shoulder));
-    case ShoulderSlope:
-      return (0.5 * (front_slope() + back_slope())).degrees();
-    case FrontShoulderSlant:
-      return norm(closed_front_shoulder_point() - corner_point(front_, Corner::CentreWaist));
-    case BackShoulderSlant:
-      return norm(corner_point(back_, Corner::ShoulderPoint) -
-                  corner_point(back_, Corner::CentreWaist));
-    case BackWaistLength:
-      return length(part_of(back_, BlockEdge::Centre).path);
-    case FrontWaistLength:
-      return length(part_of(front_, BlockEdge::Centre).path);
-    case SideNeckToBustPoint:
-      return distance(corner_point(front_, Corner::SideNeck), apex_point(front_));
-    case SideNeckToWaist:
-      return side_neck_to_waist();
-    case BustPointWidth:
-      return 2.0 * apex_point(front_).x;
-    case AcrossBack:
-      return 2.0 * across_point(back_).x;
-    case AcrossFront:
-      return 2.0 * across_front_half();
-    case SideLength:
-      return length(part_of(front_, BlockEdge::Side).path);
-    case FrontBustWidth:
-      return 2.0 * bust_line_front();
-    default:
-      return std::nullopt;
-  }
 }
 
 }  // namespace blockwright

@@ -1,22 +1,18 @@
 #pragma once
 
-#include "blockwright/measure/measurement_name.hpp"
 #include "blockwright/pattern/pattern.hpp"
-
-#include <optional>
 
 namespace blockwright {
 
-/// Measures the block's pieces with their darts closed, as a tape would. All in mm, slopes as
-/// Angle.
+/// Measures the block's pieces with their darts closed, as a tape would: the half body, in mm, and
+/// one arm.
 class BlockMeasures {
  public:
   /// Requires: `pattern` holds a drafted front and back and outlives this.
   explicit BlockMeasures(const Pattern& pattern);
 
-  /// The whole measurement in mm (degrees for the slope); nothing for one that closes no unknown.
-  [[nodiscard]] std::optional<double> measured(MeasurementName name) const;
-
+  [[nodiscard]] const Piece& front() const { return front_; }
+  [[nodiscard]] const Piece& back() const { return back_; }
   [[nodiscard]] double bust_line_front() const;
   [[nodiscard]] double bust_line_back() const;
   [[nodiscard]] Angle front_slope() const;
@@ -26,11 +22,12 @@ class BlockMeasures {
   [[nodiscard]] double across_front_half() const;
   [[nodiscard]] double armhole() const;
   [[nodiscard]] double neckline() const;
-
- private:
+  [[nodiscard]] double waist() const;
+  [[nodiscard]] double side_neck_to_bust_point() const;
   [[nodiscard]] double side_neck_to_waist() const;
   [[nodiscard]] double upper_chest_half() const;
 
+ private:
   const Pattern& pattern_;
   const Piece& front_;
   const Piece& back_;

@@ -23,7 +23,7 @@ const std::vector<Check>& all_checks() {
   static const std::vector<Check> checks = {
       {"pattern.broken", "every piece is closed, simple and whole", check_pieces},
       {"check.measure_back", "every measurement comes back", check_measure_back},
-      {"draft.limited", "no measurement had to give way", check_limits},
+      {"draft.adjusted", "no measurement had to give way", check_limits},
       {"check.seam", "joined seams and notches walk", check_seams},
       {"check.angle", "corners are square, joined seams smooth", check_angles},
       {"check.curve", "necklines and armholes are fair", check_curves},

@@ -1,6 +1,6 @@
 #include "measure_back.hpp"
 
-#include "block_measures.hpp"
+#include "back_measures.hpp"
 #include "blockwright/base/number_text.hpp"
 
 #include <algorithm>
@@ -44,15 +44,7 @@ std::string amount_text(MeasurementName name, double amount, Unit unit) {
 }
 
 double small_difference(MeasurementName name) {
-  switch (info(name).kind) {
-    case MeasurementKind::Girth:
-      return kSmallGirth;
-    case MeasurementKind::Length:
-      return kSmallLength;
-    case MeasurementKind::Angle:
-      return kSmallAngle;
-  }
-  return kSmallLength;
+  return by_kind(info(name).kind, kSmallGirth, kSmallLength, kSmallAngle);
 }
 
 /// An estimate that gives way is no fault of the tape. A taped measurement that gives way by more
@@ -62,43 +54,17 @@ Severity severity_of(MeasurementName name, double amount, bool taped) {
   return amount <= kTooFar * small_difference(name) ? Severity::Warning : Severity::Error;
 }
 
-/// What to take again where a measurement had to give way.
-std::string_view take_again(MeasurementName name) {
-  switch (name) {
-    case UpperChestGirth:
-      return "take upper_chest_girth, across_back, across_front and armscye_girth again";
-    case AcrossBack:
-    case AcrossFront:
-      return "take across_back, across_front, shoulder_length and the shoulder slants again";
-    case FrontWaistLength:
-    case SideNeckToWaist:
-      return "take front_waist_length, side_neck_to_bust_point and side_neck_to_waist again";
-    case ArmscyeGirth:
-    case SideLength:
-      return "take armscye_girth, side_length and side_neck_to_waist again";
-    case ShoulderSlope:
-    case FrontShoulderSlant:
-    case BackShoulderSlant:
-      return "take shoulder_length and the shoulder slants again";
-    case FrontBustWidth:
-      return "take front_bust_width and across_back again";
-    default:
-      return "take this measurement again";
-  }
-}
-
 }  // namespace
 
 std::vector<MeasureBack> measure_back(const CheckInput& input) {
   const BlockMeasures block(input.pattern);
   std::vector<MeasureBack> rows;
-  for (const MeasurementInfo& entry : measurement_catalogue()) {
-    if (!is_closed_by(input.body, entry.name)) continue;
-    const auto pattern = block.measured(entry.name);
-    if (!pattern) continue;
-    const BodyMeasurement& body = *input.body.measurements[entry.name];
-    rows.push_back({entry.name, body.source, body.value, input.ease[entry.name],
-                    adjustment_of(input, entry.name), *pattern});
+  for (const auto& [name, how, again] : back_measures()) {
+    const auto* on_pieces = std::get_if<OnPieces>(&how);
+    if (on_pieces == nullptr || !is_closed_by(input.body, name)) continue;
+    const BodyMeasurement& body = *input.body.measurements[name];
+    rows.push_back({name, body.source, body.value, input.ease[name], adjustment_of(input, name),
+                    (*on_pieces)(block)});
   }
   return rows;
 }
@@ -122,12 +88,12 @@ Problems check_limits(const CheckInput& input) {
     const double amount = std::abs(a.by);
     if (!input.body.has(a.name) || amount < kNothing) continue;
     const bool taped = input.body.taped(a.name);
-    problems.push_back({severity_of(a.name, amount, taped), "draft.limited",
+    problems.push_back({severity_of(a.name, amount, taped), "draft.adjusted",
                         std::string(info(a.name).key),
                         "the pattern has " + amount_text(a.name, amount, input.unit) +
                             (a.by > 0.0 ? " more than " : " less than ") +
                             (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
-                        std::string(take_again(a.name))});
+                        std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again)});
   }
   return problems;
 }

@@ -13,7 +13,7 @@ std::vector<MeasureBack> measure_back(const CheckInput& input);
 /// check.measure_back: a measurement does not come back.
 Problems check_measure_back(const CheckInput& input);
 
-/// draft.limited: a bound changed a measurement.
+/// draft.adjusted: a bound changed a measurement.
 Problems check_limits(const CheckInput& input);
 
 }  // namespace blockwright

@@ -2,7 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "half_measures.hpp"
 #include "halves.hpp"
 #include "limits.hpp"
@@ -21,8 +21,6 @@ constexpr double kMoved = 0.005;
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 // A sum of less, in mm, is what rounding leaves of opposite corrections that cancel.
 constexpr double kNothing = 1e-6;
-// Both directions of these rows are one-sided by nature.
-constexpr int kOneSided[] = {46, 47, 48};
 // No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
 // the most of any row.
 constexpr double kMostAmount = 1000.0;
@@ -32,57 +30,42 @@ constexpr double kMostAmount = 1000.0;
   throw InputError({Severity::Error, code, where, message, hint});
 }
 
-bool place_matters(int row) {
-  return row == 29 || row == 30 || row == 44 || row == 45 || row == 49;
-}
-
-// "front_shoulder_dart" and so on; what is meant where nothing is said.
+// "front_shoulder_dart" and so on, of rows that serve several places.
 std::string place_of(const RowAmount& amount) {
-  if (!place_matters(amount.row)) return {};
-  if (!amount.place.empty()) return amount.place;
-  switch (amount.row) {
-    case 44:
-      return "waist";
-    case 45:
-      return "centre_back";
-    case 49:
-      return "side_at_bust";
-    default:
-      return "front_waist_dart";
-  }
+  const std::string_view usual = fitting_row(amount.row).traits.usual_place;
+  return usual.empty() || amount.place.empty() ? std::string(usual) : amount.place;
 }
 
-std::string where_of(int row, double by) {
+std::string where_of(CorrectionRow row, double by) {
   const std::string unit = std::isfinite(by) ? " mm" : "";
-  return "row " + std::to_string(row) + ", " + told_number(by, 2) + unit;
+  return "row " + std::to_string(number_of(row)) + ", " + told_number(by, 2) + unit;
 }
 
 void require_sound(const RowAmount& amount) {
-  if (amount.row < 1 || amount.row > 49 || (amount.sign != 1 && amount.sign != -1)) {
+  const bool known = amount.row > CorrectionRow{} && amount.row < CorrectionRow::NoRow;
+  if (!known || (amount.sign != 1 && amount.sign != -1)) {
     refuse("fit.unknown", where_of(amount.row, amount.by),
-           "there is no such row in the fitting catalogue", "rows are 1 to 49");
+           "there is no such row in the fitting catalogue",
+           "rows are 1 to " + std::to_string(kCorrectionCount));
   }
   if (!std::isfinite(amount.by) || amount.by < 0.0) {
     refuse("fit.amount", where_of(amount.row, amount.by), "the amount is not a number from 0 up",
            "the direction is said in words: lower or raise, take in or let out");
   }
-  const bool one_sided =
-      std::find(std::begin(kOneSided), std::end(kOneSided), amount.row) != std::end(kOneSided);
-  if (one_sided && amount.side == BodySide::Both) {
-    refuse("fit.side", where_of(amount.row, amount.by),
+  if (fitting_row(amount.row).stage == kOneSideStage && amount.side == BodySide::Both) {
+    refuse("fit.side_missing", where_of(amount.row, amount.by),
            "this is a correction for one side of the body", "say left or right");
   }
 }
 
-bool is_centre_tuck(const RowAmount& amount) { return amount.row == 31 || amount.row == 45; }
-
-// A fuller breast on one side alone must leave the centre front as long as on the other.
-const RowMoves& moves_for(const RowAmount& amount) {
-  const bool bust = amount.row == 27 || amount.row == 28;
-  return bust && amount.side != BodySide::Both ? moves_of(47) : moves_of(amount.row);
+// The moves for the sides asked for, in the row's own direction.
+RowMoves moves_for(const RowAmount& amount) {
+  const auto other = fitting_row(amount.row).traits.on_one_side;
+  RowMoves moves =
+      moves_of(amount.side == BodySide::Both ? amount.row : other.value_or(amount.row));
+  moves.times = moves_of(amount.row).times;
+  return moves;
 }
-
-int times_for(const RowAmount& amount) { return moves_of(amount.row).times; }
 
 // One row asked for, with all amounts of its kind added.
 struct Job {
@@ -93,14 +76,14 @@ struct Job {
 
 bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
              const Effect& effect) {
-  return job.moves.same_as == moves.same_as && job.place == place &&
-         job.effect.stage == effect.stage && job.effect.side == effect.side;
+  return job.moves.apply == moves.apply && job.place == place && job.effect.stage == effect.stage &&
+         job.effect.side == effect.side;
 }
 
 void require_moderate(const Effect& effect) {
   if (std::abs(effect.by) <= kMostAmount) return;
   refuse("fit.amount", where_of(effect.row, effect.by),
-         "a correction of more than " + fixed(kMostAmount, 0) + " mm is none",
+         "no piece can take a correction of more than " + fixed(kMostAmount, 0) + " mm",
          "look at the amount and its unit, or draft anew");
 }
 
@@ -108,8 +91,7 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
   std::vector<Job> jobs;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     require_sound(rows[i]);
-    RowMoves moves = moves_for(rows[i]);
-    moves.times = times_for(rows[i]);
+    const RowMoves moves = moves_for(rows[i]);
     const std::string place = place_of(rows[i]);
     Effect effect{{i},
                   rows[i].row,
@@ -230,7 +212,7 @@ void add(Problems& problems, const Problems& more) {
 }  // namespace
 
 double counted_amount(const RowAmount& amount) {
-  const bool centre = is_centre_tuck(amount);
+  const bool centre = fitting_row(amount.row).traits.at_centre_line;
   switch (amount.as) {
     case AmountAs::TuckDepth:
     case AmountAs::PerSeam:

@@ -104,7 +104,7 @@ Opened HalfBlock::*half_of(const Piece& piece) {
 }
 
 Problem told_unfolded(const Piece& piece) {
-  return {Severity::Note, "fit.sides", piece.name,
+  return {Severity::Note, "fit.unfolded", piece.name,
           "its two sides differ: it comes as a right and a left piece, cut 1 each",
           piece.cut_on == CutOn::Fold ? "the centre front becomes a seam; without one, join both "
                                         "on paper along the centre front before cutting"

@@ -1,6 +1,6 @@
 add_layer(fit
-  HEADERS catalogue.hpp redrawing.hpp moves.hpp full_bust.hpp apply.hpp order.hpp
-  SOURCES catalogue.cpp redrawing.cpp redrawing_curves.cpp moves.cpp full_bust.cpp closed_shoulder.cpp
+  HEADERS redrawing.hpp moves.hpp full_bust.hpp apply.hpp order.hpp
+  SOURCES redrawing.cpp redrawing_curves.cpp moves.cpp full_bust.cpp closed_shoulder.cpp
           parts.cpp waist_fit.cpp row_moves.cpp rows_neck.cpp rows_shoulder.cpp rows_armhole.cpp
           rows_bust.cpp rows_back.cpp rows_lengths.cpp rows_waist.cpp half_measures.cpp half_piece.cpp
           halves.cpp limits.cpp together.cpp apply.cpp order.cpp

@@ -1,7 +1,7 @@
 #include "blockwright/fit/order.hpp"
 
 #include "blockwright/fit/apply.hpp"
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 
 #include <algorithm>
 
@@ -12,7 +12,7 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
   for (std::size_t i = 0; i < corrections.size(); ++i) {
     if (corrections[i].withdrawn) continue;
     const FittingRow& row = fitting_row(row_of(corrections[i]).row);
-    order.push_back({i, row.number, row.stage, {}, row.voids});
+    order.push_back({i, row.row, row.stage, {}, {row.voids.begin(), row.voids.end()}});
   }
   std::stable_sort(order.begin(), order.end(),
                    [](const auto& a, const auto& b) { return a.stage < b.stage; });

@@ -1,7 +1,10 @@
 #pragma once
 
 #include "blockwright/dart/opened.hpp"
+#include "blockwright/measure/correction_table.hpp"
 
+#include <algorithm>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -40,19 +43,27 @@ using RowLaws = std::vector<Law> (*)(const HalfBlock& before, const RowAsk&);
 
 /// What a row does. Rows that are another's reverse, or the same on one side, share its moves.
 struct RowMoves {
-  int row = 0;
-  int same_as = 0;  ///< the row whose moves and limits it shares
-  int times = 1;    ///< +1 or -1 of that row
+  CorrectionRow row;
+  int times = 1;  ///< -1: the moves are those of its reverse
   RowApply apply = nullptr;
   RowLaws laws = nullptr;
 };
 
-/// All 49, by number.
-const std::vector<RowMoves>& row_moves();
-const RowMoves& moves_of(int row);
+/// True if the moves are those of all rows of the part, once each.
+constexpr bool are_all_moves_of(RowPart part, std::span<const RowMoves> moves) {
+  const auto rows = std::ranges::count(kCorrections, part, &FittingRow::part);
+  const auto has_one = [&](const FittingRow& row) {
+    return row.part != part || std::ranges::count(moves, row.row, &RowMoves::row) == 1;
+  };
+  return std::ssize(moves) == rows && std::ranges::all_of(kCorrections, has_one) &&
+         std::ranges::all_of(moves, [](const RowMoves& row) { return row.apply && row.laws; });
+}
 
-// The rows by part of the body.
-extern const std::vector<RowMoves> kNeckRows, kShoulderRows, kArmholeRows, kBustRows, kBackRows,
-    kLengthRows, kWaistRows;
+/// Requires: a row of the fitting catalogue.
+const RowMoves& moves_of(CorrectionRow row);
+
+// The moves of each part, in rows_neck.cpp and so on.
+extern const std::span<const RowMoves> kNeckMoves, kShoulderMoves, kArmholeMoves, kBustMoves,
+    kBackMoves, kLengthMoves, kWaistMoves;
 
 }  // namespace blockwright

@@ -14,7 +14,7 @@ constexpr double kArmholePerScoop = 0.95;
 constexpr double kArmholePerFill = -0.65;
 constexpr double kArmholePerRound = 3.0;
 
-// 19, 20: underarm point down the side seam.
+// UnderarmLower, UnderarmHigher: underarm point down the side seam.
 Opened with_underarm_lowered(const Opened& open, double by) {
   return with_corner_moved(open, Corner::Underarm, -by * up_the_side(open));
 }
@@ -30,7 +30,8 @@ std::vector<Law> underarm_laws(const HalfBlock&, const RowAsk& ask) {
           {"armhole", kArmholePerUnderarm * ask.by, LawKind::Ratio}};
 }
 
-// 21, 22: the armhole at the across point, into the piece where positive, to nothing at its ends.
+// FrontArmholeScooped, BackArmholeFilled: the armhole at the across point, into the piece where
+// positive, to nothing at its ends.
 Opened with_armhole_scooped(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
@@ -54,9 +55,9 @@ std::vector<Law> fill_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.armhole", kArmholePerFill * ask.by, LawKind::Rough}};
 }
 
-// 23: a wedge at the middle of the front's lower armhole closed about the bust point. The side part
-// turns and the waist dart takes it up; without a waist dart the upper part turns, and the shoulder
-// dart does.
+// FrontArmholeEdgeTakenIn: a wedge at the middle of the front's lower armhole closed about the bust
+// point. The side part turns and the waist dart takes it up; without a waist dart the upper part
+// turns, and the shoulder dart does.
 void take_in_front_armhole_edge(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.front;
   const Curve& lower = stroke_of(open, kLowerArmhole);
@@ -86,7 +87,8 @@ std::vector<Law> front_edge_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.waist", 0.0, LawKind::Exact}};
 }
 
-// 24: a wedge at the back's across point closed about the blade point into the shoulder dart.
+// BackArmholeEdgeTakenIn: a wedge at the back's across point closed about the blade point into the
+// shoulder dart.
 void take_in_back_armhole_edge(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.back;
   const DartSpot shoulder = shoulder_dart(open);
@@ -106,7 +108,7 @@ std::vector<Law> back_edge_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.armhole", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
 }
 
-// 25: the armhole round both pieces wider, to nothing at the shoulder.
+// ArmholeLarger: the armhole round both pieces wider, to nothing at the shoulder.
 Opened with_armhole_rounded(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
@@ -125,16 +127,21 @@ std::vector<Law> widen_laws(const HalfBlock&, const RowAsk& ask) {
           {"armhole", kArmholePerRound * ask.by, LawKind::Ratio}};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kArmholeRows = std::to_array<RowMoves>({
+    {UnderarmLower, 1, lower_underarm, underarm_laws},
+    {UnderarmHigher, -1, lower_underarm, underarm_laws},
+    {FrontArmholeScooped, 1, scoop_front_armhole, scoop_laws},
+    {BackArmholeFilled, 1, fill_back_armhole, fill_laws},
+    {FrontArmholeEdgeTakenIn, 1, take_in_front_armhole_edge, front_edge_laws},
+    {BackArmholeEdgeTakenIn, 1, take_in_back_armhole_edge, back_edge_laws},
+    {ArmholeLarger, 1, widen_armhole, widen_laws},
+});
+static_assert(are_all_moves_of(RowPart::Armhole, kArmholeRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kArmholeRows = {
-    {19, 19, 1, lower_underarm, underarm_laws},
-    {20, 19, -1, lower_underarm, underarm_laws},
-    {21, 21, 1, scoop_front_armhole, scoop_laws},
-    {22, 22, 1, fill_back_armhole, fill_laws},
-    {23, 23, 1, take_in_front_armhole_edge, front_edge_laws},
-    {24, 24, 1, take_in_back_armhole_edge, back_edge_laws},
-    {25, 25, 1, widen_armhole, widen_laws},
-};
+const std::span<const RowMoves> kArmholeMoves = kArmholeRows;
 
 }  // namespace blockwright

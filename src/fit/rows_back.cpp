@@ -18,8 +18,9 @@ constexpr double kHighCurve = 65.0;
 // The neck dart's mouth takes from half of the amount to all of it. Common practice, no source.
 constexpr double kLeastNeckMouth = 0.5;
 
-// 33, 34: the back's outer part shifted out. Of the shoulder's gain half is cut off again at the
-// back's shoulder point, and half added at the front's. The waist dart takes up the waist's.
+// AcrossBackWider, AcrossBackNarrower: the back's outer part shifted out. Of the shoulder's gain
+// half is cut off again at the back's shoulder point, and half added at the front's. The waist dart
+// takes up the waist's.
 void widen_across_back(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.back;
   const Vec out{ask.by, 0.0};
@@ -49,9 +50,9 @@ std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
           {"back.shoulder", 0.5 * ask.by, LawKind::Exact}};
 }
 
-// 35, 37: cut from the centre back through the blade point to the across point. The part next to
-// the centre goes straight up; the outer part turns about the across point, which opens the
-// shoulder dart by as much. The blade point goes up with the centre.
+// UpperBackLonger, UpperBackShorter: cut from the centre back through the blade point to the across
+// point. The part next to the centre goes straight up; the outer part turns about the across point,
+// which opens the shoulder dart by as much. The blade point goes up with the centre.
 void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
   const Opened& open = half.back;
   Redrawing work(open);
@@ -94,8 +95,8 @@ Point high_curve_point(const Opened& open, Point on_neckline) {
   return on_neckline + ((level - on_neckline.y) / down.y) * down;
 }
 
-// 36: the same move higher, about the armhole level with the high curve's point, with a dart at the
-// middle of the neckline.
+// BackLongerBelowNape: the same move higher, about the armhole level with the high curve's point,
+// with a dart at the middle of the neckline.
 void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
   if (ask.by < 0.0) {
     refuse_fit("fit.negative_dart", "the back has no neck dart that could give it",
@@ -135,7 +136,7 @@ std::vector<Law> below_nape_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.shoulder", 0.0, LawKind::Exact}};
 }
 
-// 38: centre back waist up, to nothing at the side.
+// BackWaistShorter: centre back waist up, to nothing at the side.
 void shorten_back_waist(HalfBlock& half, const RowAsk& ask) {
   Redrawing work(half.back);
   raise_waist(work, half.back, WaistEnd::Centre, ask.by);
@@ -146,15 +147,20 @@ std::vector<Law> back_waist_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.centre_back", -ask.by, LawKind::Exact}, {"back.side", 0.0, LawKind::Exact}};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kBackRows = std::to_array<RowMoves>({
+    {AcrossBackWider, 1, widen_across_back, across_back_laws},
+    {AcrossBackNarrower, -1, widen_across_back, across_back_laws},
+    {UpperBackLonger, 1, lengthen_upper_back, upper_back_laws},
+    {BackLongerBelowNape, 1, lengthen_below_nape, below_nape_laws},
+    {UpperBackShorter, -1, lengthen_upper_back, upper_back_laws},
+    {BackWaistShorter, 1, shorten_back_waist, back_waist_laws},
+});
+static_assert(are_all_moves_of(RowPart::Back, kBackRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kBackRows = {
-    {33, 33, 1, widen_across_back, across_back_laws},
-    {34, 33, -1, widen_across_back, across_back_laws},
-    {35, 35, 1, lengthen_upper_back, upper_back_laws},
-    {36, 36, 1, lengthen_below_nape, below_nape_laws},
-    {37, 35, -1, lengthen_upper_back, upper_back_laws},
-    {38, 38, 1, shorten_back_waist, back_waist_laws},
-};
+const std::span<const RowMoves> kBackMoves = kBackRows;
 
 }  // namespace blockwright

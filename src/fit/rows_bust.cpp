@@ -60,7 +60,7 @@ void shift_side_notch(Opened& open, double by) {
   }
 }
 
-// 26: bust point up; the bust line and the side notches that meet on it go with it.
+// BustPointHigher: bust point up; the bust line and the side notches that meet on it go with it.
 void raise_bust_point(HalfBlock& half, const RowAsk& ask) {
   half.front = with_bust_point_at(half.front, bust_point(half.front) + Vec{0.0, ask.by});
   const double along = ask.by / up_the_side(half.front).y;
@@ -107,10 +107,10 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
   }
 }
 
-// 27, 28, 47: the full-bust move. The side is turned about the hinge at the across point until it
-// is `width` off the bust point, and back below it; what that opens is given to the shoulder dart,
-// and the armhole keeps its length. On one side only the centre front keeps its length as well, so
-// that the waist of both sides meets there and slopes to the side.
+// FullerBust, SmallerBust, OneBreastFuller: the full-bust move. The side is turned about the hinge
+// at the across point until it is `width` off the bust point, and back below it; what that opens is
+// given to the shoulder dart, and the armhole keeps its length. On one side only the centre front
+// keeps its length as well, so that the waist of both sides meets there and slopes to the side.
 Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
   const FullBust move = full_bust_of(open, width);
   const Point bust = bust_point(open);
@@ -179,7 +179,7 @@ DartSpot dart_of(const Opened& open, std::string_view place) {
              "take the width at the side seam");
 }
 
-// 29: where the stitching ends.
+// DartShorter: where the stitching ends.
 void shorten_dart(HalfBlock& half, const RowAsk& ask) {
   Opened& open = piece_of(half, ask.place);
   Dart& dart = open.at(dart_of(open, ask.place));
@@ -202,7 +202,7 @@ std::vector<Law> shorten_dart_laws(const HalfBlock&, const RowAsk& ask) {
        ask.by, LawKind::Exact}};
 }
 
-// 30: one dart wider; its seam is let out at the far end by what it loses.
+// DartWider: one dart wider; its seam is let out at the far end by what it loses.
 Opened with_dart_widened(const Opened& open, DartSpot spot, double by) {
   const bool at_shoulder = spot == shoulder_dart(open);
   const BlockEdge edge = at_shoulder ? BlockEdge::Shoulder : BlockEdge::Waist;
@@ -231,7 +231,7 @@ std::vector<Law> widen_dart_laws(const HalfBlock& before, const RowAsk& ask) {
           {piece + "side", 0.0, LawKind::Exact}};
 }
 
-// 31: bust points further apart.
+// BustPointsApart: bust points further apart.
 void widen_bust_points(HalfBlock& half, const RowAsk& ask) {
   half.front = with_bust_point_at(half.front, bust_point(half.front) + Vec{ask.by, 0.0});
 }
@@ -260,7 +260,8 @@ Path bowed_leg(const Dart& dart, Point leg, double bow) {
   return path;
 }
 
-// 32: the front waist dart's legs bowed outwards under the bust; drawn as the lines to stitch by.
+// UnderBustTakenIn: the front waist dart's legs bowed outwards under the bust; drawn as the lines
+// to stitch by.
 void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
   const double bow = 0.5 * ask.by;
   if (std::abs(bow) > kMostBow) {
@@ -278,8 +279,8 @@ void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
 
 std::vector<Law> under_bust_laws(const HalfBlock&, const RowAsk&) { return {}; }
 
-// 49: side seams out, half of the amount on each edge: alike from underarm to waist, or at the bust
-// line and to nothing at the waist.
+// BustLetOutAtSide: side seams out, half of the amount on each edge: alike from underarm to waist,
+// or at the bust line and to nothing at the waist.
 Opened with_side_let_out(const Opened& open, double by) {
   Redrawing work(open);
   shift_part(work, work.corner(Corner::SideWaist), work.corner(Corner::Underarm), {by, 0.0});
@@ -317,18 +318,23 @@ std::vector<Law> let_out_laws(const HalfBlock&, const RowAsk& ask) {
   return laws;
 }
 
+using enum CorrectionRow;
+
+constexpr auto kBustRows = std::to_array<RowMoves>({
+    {BustPointHigher, 1, raise_bust_point, raise_bust_laws},
+    {FullerBust, 1, fuller_bust, fuller_laws},
+    {SmallerBust, -1, fuller_bust, fuller_laws},
+    {DartShorter, 1, shorten_dart, shorten_dart_laws},
+    {DartWider, 1, widen_dart, widen_dart_laws},
+    {BustPointsApart, 1, widen_bust_points, bust_points_laws},
+    {UnderBustTakenIn, 1, take_in_under_bust, under_bust_laws},
+    {OneBreastFuller, 1, fuller_breast, breast_laws},
+    {BustLetOutAtSide, 1, let_out_side, let_out_laws},
+});
+static_assert(are_all_moves_of(RowPart::Bust, kBustRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kBustRows = {
-    {26, 26, 1, raise_bust_point, raise_bust_laws},
-    {27, 27, 1, fuller_bust, fuller_laws},
-    {28, 27, -1, fuller_bust, fuller_laws},
-    {29, 29, 1, shorten_dart, shorten_dart_laws},
-    {30, 30, 1, widen_dart, widen_dart_laws},
-    {31, 31, 1, widen_bust_points, bust_points_laws},
-    {32, 32, 1, take_in_under_bust, under_bust_laws},
-    {47, 47, 1, fuller_breast, breast_laws},
-    {49, 49, 1, let_out_side, let_out_laws},
-};
+const std::span<const RowMoves> kBustMoves = kBustRows;
 
 }  // namespace blockwright

@@ -12,7 +12,7 @@
 namespace blockwright {
 namespace {
 
-// 39: a strip across both pieces half way from underarm to waist.
+// LongerBelowBust: a strip across both pieces half way from underarm to waist.
 void lengthen_below_bust(HalfBlock& half, const RowAsk& ask) {
   half.front = with_strip(half.front, ask.by);
   half.back = with_strip(half.back, ask.by);
@@ -32,8 +32,8 @@ std::vector<Law> below_bust_laws(const HalfBlock& before, const RowAsk& ask) {
           {"neckline", 0.0, LawKind::Exact}};
 }
 
-// 40: a strip across upper chest and upper back, with the shoulder darts closed, just over the
-// across points; the darts keep their mouths.
+// LongerAboveBust: a strip across upper chest and upper back, with the shoulder darts closed, just
+// over the across points; the darts keep their mouths.
 Opened with_strip_above_bust(const Opened& open, double by) {
   Redrawing work(open);
   const Vec up{0.0, by};
@@ -59,7 +59,7 @@ std::vector<Law> above_bust_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.shoulder dart", 0.0, LawKind::Exact}};
 }
 
-// 41: centre front waist down, to nothing at the side.
+// FrontWaistLonger: centre front waist down, to nothing at the side.
 void lengthen_front_waist(HalfBlock& half, const RowAsk& ask) {
   Redrawing work(half.front);
   raise_waist(work, half.front, WaistEnd::Centre, -ask.by);
@@ -70,7 +70,7 @@ std::vector<Law> front_waist_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"front.centre_front", ask.by, LawKind::Exact}, {"front.side", 0.0, LawKind::Exact}};
 }
 
-// 42, 43: the side seam forward: off the front, onto the back.
+// SideSeamForward, SideSeamBack: the side seam forward: off the front, onto the back.
 Opened with_side_shifted(const Opened& open, double out) {
   Redrawing work(open);
   shift_part(work, work.corner(Corner::SideWaist), work.corner(Corner::Underarm), {out, 0.0});
@@ -89,7 +89,7 @@ std::vector<Law> side_seam_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.side", 0.0, LawKind::Exact},        {"back.side", 0.0, LawKind::Exact}};
 }
 
-// 48: side waist point up the side seam, to nothing at the centre.
+// OneSideOfWaistHigher: side waist point up the side seam, to nothing at the centre.
 Opened with_side_waist_raised(const Opened& open, double by) {
   Redrawing work(open);
   raise_waist(work, open, WaistEnd::Side, by);
@@ -111,15 +111,20 @@ std::vector<Law> side_waist_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.centre_back", 0.0, LawKind::Exact}};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kLengthRows = std::to_array<RowMoves>({
+    {LongerBelowBust, 1, lengthen_below_bust, below_bust_laws},
+    {LongerAboveBust, 1, lengthen_above_bust, above_bust_laws},
+    {FrontWaistLonger, 1, lengthen_front_waist, front_waist_laws},
+    {SideSeamForward, 1, forward_side_seam, side_seam_laws},
+    {SideSeamBack, -1, forward_side_seam, side_seam_laws},
+    {OneSideOfWaistHigher, 1, raise_side_waist, side_waist_laws},
+});
+static_assert(are_all_moves_of(RowPart::Lengths, kLengthRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kLengthRows = {
-    {39, 39, 1, lengthen_below_bust, below_bust_laws},
-    {40, 40, 1, lengthen_above_bust, above_bust_laws},
-    {41, 41, 1, lengthen_front_waist, front_waist_laws},
-    {42, 42, 1, forward_side_seam, side_seam_laws},
-    {43, 42, -1, forward_side_seam, side_seam_laws},
-    {48, 48, 1, raise_side_waist, side_waist_laws},
-};
+const std::span<const RowMoves> kLengthMoves = kLengthRows;
 
 }  // namespace blockwright

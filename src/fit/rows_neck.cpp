@@ -14,7 +14,7 @@ constexpr double kHalfNeckPerBackDrop = 0.5;
 // With flat shoulders 3.4; the median of 300 drafted blocks, whose shoulders slope, is less.
 constexpr double kWholeNeckPerSideShift = 2.5;
 
-// 1, 2: front neck point down the centre front.
+// FrontNeckLower, FrontNeckHigher: front neck point down the centre front.
 void lower_front_neck(HalfBlock& half, const RowAsk& ask) {
   half.front = with_corner_moved(half.front, Corner::CentreNeck, {0.0, -ask.by});
 }
@@ -24,7 +24,8 @@ std::vector<Law> front_neck_laws(const HalfBlock&, const RowAsk& ask) {
           {"neckline", kWholeNeckPerFrontDrop * ask.by, LawKind::Ratio}};
 }
 
-// 3, 4: the neckline into the piece, parallel; the side neck point goes along the shoulder.
+// NeckWider, NeckNarrower: the neckline into the piece, parallel; the side neck point goes along
+// the shoulder.
 Opened with_neck_offset(const Opened& open, double by) {
   const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
   const Vec inwards = left_of(tangent_at(old, 0.0)), along = shoulder_at_neck(open);
@@ -75,7 +76,8 @@ Opened with_neck_wedge(const Opened& open, DartSpot taker, double wedge) {
       times_for(closed, BlockEdge::Neckline, closed_length(open, BlockEdge::Neckline) - wedge));
 }
 
-// 5: front neck edge gapes. The waist dart takes it up, or where there is none the shoulder dart.
+// FrontNeckEdgeTakenIn: front neck edge gapes. The waist dart takes it up, or where there is none
+// the shoulder dart.
 void take_in_front_neck_edge(HalfBlock& half, const RowAsk& ask) {
   const DartSpot taker = waist_dart(half.front).value_or(shoulder_dart(half.front));
   half.front = with_neck_wedge(half.front, taker, ask.by);
@@ -88,7 +90,7 @@ std::vector<Law> front_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.armhole", 0.0, LawKind::Exact}};
 }
 
-// 6: back neck stands away; turned into the shoulder dart about the blade point.
+// BackNeckEdgeTakenIn: back neck stands away; turned into the shoulder dart about the blade point.
 void take_in_back_neck_edge(HalfBlock& half, const RowAsk& ask) {
   half.back = with_neck_wedge(half.back, shoulder_dart(half.back), ask.by);
 }
@@ -97,7 +99,7 @@ std::vector<Law> back_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.neckline", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
 }
 
-// 7: nape down.
+// BackNeckLower: nape down.
 void lower_back_neck(HalfBlock& half, const RowAsk& ask) {
   half.back = with_corner_moved(half.back, Corner::CentreNeck, {0.0, -ask.by});
 }
@@ -107,7 +109,7 @@ std::vector<Law> back_neck_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.neckline", kHalfNeckPerBackDrop * ask.by, LawKind::Ratio}};
 }
 
-// 8: both side neck points out along the shoulder.
+// SideNeckWider: both side neck points out along the shoulder.
 void widen_side_neck(HalfBlock& half, const RowAsk& ask) {
   for (Opened* open : {&half.front, &half.back}) {
     *open = with_corner_moved(*open, Corner::SideNeck, ask.by * shoulder_at_neck(*open));
@@ -120,17 +122,22 @@ std::vector<Law> side_neck_laws(const HalfBlock&, const RowAsk& ask) {
           {"neckline", kWholeNeckPerSideShift * ask.by, LawKind::Rough}};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kNeckRows = std::to_array<RowMoves>({
+    {FrontNeckLower, 1, lower_front_neck, front_neck_laws},
+    {FrontNeckHigher, -1, lower_front_neck, front_neck_laws},
+    {NeckWider, 1, widen_neck, widen_neck_laws},
+    {NeckNarrower, -1, widen_neck, widen_neck_laws},
+    {FrontNeckEdgeTakenIn, 1, take_in_front_neck_edge, front_neck_edge_laws},
+    {BackNeckEdgeTakenIn, 1, take_in_back_neck_edge, back_neck_edge_laws},
+    {BackNeckLower, 1, lower_back_neck, back_neck_laws},
+    {SideNeckWider, 1, widen_side_neck, side_neck_laws},
+});
+static_assert(are_all_moves_of(RowPart::Neck, kNeckRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kNeckRows = {
-    {1, 1, 1, lower_front_neck, front_neck_laws},
-    {2, 1, -1, lower_front_neck, front_neck_laws},
-    {3, 3, 1, widen_neck, widen_neck_laws},
-    {4, 3, -1, widen_neck, widen_neck_laws},
-    {5, 5, 1, take_in_front_neck_edge, front_neck_edge_laws},
-    {6, 6, 1, take_in_back_neck_edge, back_neck_edge_laws},
-    {7, 7, 1, lower_back_neck, back_neck_laws},
-    {8, 8, 1, widen_side_neck, side_neck_laws},
-};
+const std::span<const RowMoves> kNeckMoves = kNeckRows;
 
 }  // namespace blockwright

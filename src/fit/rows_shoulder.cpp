@@ -15,7 +15,8 @@ constexpr double kArmholePerShoulder = 0.14;
 const Law kFrontShoulderKept{"front.shoulder", 0.0, LawKind::Exact};
 const Law kBackShoulderKept{"back.shoulder", 0.0, LawKind::Exact};
 
-// 9, 10: shoulder point in along the shoulder; the armhole is redrawn down to the across point.
+// ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
+// down to the across point.
 void shorten_shoulder(HalfBlock& half, const RowAsk& ask) {
   for (Opened* open : {&half.front, &half.back}) {
     Redrawing work(*open);
@@ -31,7 +32,8 @@ std::vector<Law> shorten_laws(const HalfBlock&, const RowAsk& ask) {
           {"armhole", 2.0 * kArmholePerShoulder * ask.by, LawKind::Rough}};
 }
 
-// 11, 12, 46: shoulder point up; the armhole goes up the side seam as far and keeps its length.
+// ShoulderPointHigher, ShoulderPointLower, OneShoulderLower: shoulder point up; the armhole goes up
+// the side seam as far and keeps its length.
 Opened with_tip_raised(const Opened& open, double by) {
   Redrawing work(open);
   const Vec up = by * up_the_side(open);
@@ -56,7 +58,8 @@ std::vector<Law> raise_laws(const HalfBlock&, const RowAsk& ask) {
           kBackShoulderKept};
 }
 
-// 13: the seam's outer end forward: front shoulder point down, back shoulder point up.
+// ShoulderPointForward: the seam's outer end forward: front shoulder point down, back shoulder
+// point up.
 Opened with_tip_alone_raised(const Opened& open, double by) {
   Redrawing work(open);
   put_shoulder(work, open, tip_raised(closed_shoulder(work, open), by));
@@ -75,8 +78,8 @@ std::vector<Law> forward_point_laws(const HalfBlock&, const RowAsk& ask) {
           kBackShoulderKept};
 }
 
-// 14: a strip cut from one shoulder and joined to the other. What is cut off is so much of neckline
-// and armhole; the other piece gets the same strip, turned over.
+// ShoulderSeamForward: a strip cut from one shoulder and joined to the other. What is cut off is so
+// much of neckline and armhole; the other piece gets the same strip, turned over.
 struct ShoulderStrip {
   Vec at_neck, at_tip;        // how both ends move: down the shoulder, and out of the piece
   Angle neck_bend, tip_bend;  // how neckline and armhole have turned there
@@ -139,7 +142,8 @@ std::vector<Law> forward_seam_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.armhole", ask.by, LawKind::Ratio}};
 }
 
-// 15, 16: the shoulder taken up at its neck end; the neck point at the centre comes down as far.
+// FrontShoulderTakenUp, BackShoulderTakenUp: the shoulder taken up at its neck end; the neck point
+// at the centre comes down as far.
 Opened with_neck_end_lowered(const Opened& open, double by) {
   Redrawing work(open);
   put_shoulder(work, open, neck_end_raised(closed_shoulder(work, open), -by));
@@ -163,7 +167,8 @@ std::vector<Law> back_take_up_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.centre_back", -ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
 }
 
-// 17: the back shoulder dart wider; the shoulder point goes out by what the seam would lose.
+// BackShoulderDartWider: the back shoulder dart wider; the shoulder point goes out by what the seam
+// would lose.
 void widen_back_shoulder_dart(HalfBlock& half, const RowAsk& ask) {
   const DartSpot spot = shoulder_dart(half.back);
   Redrawing work(half.back);
@@ -175,8 +180,8 @@ std::vector<Law> back_dart_laws(const HalfBlock&, const RowAsk& ask) {
   return {{"back.shoulder dart", ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
 }
 
-// 18: a wedge across the upper chest, from the centre front to nothing at the across point, with
-// the shoulder dart closed; the centre front stays straight.
+// UpperChestTakenIn: a wedge across the upper chest, from the centre front to nothing at the across
+// point, with the shoulder dart closed; the centre front stays straight.
 void take_in_upper_chest(HalfBlock& half, const RowAsk& ask) {
   Redrawing work(half.front);
   const ClosedShoulder old = closed_shoulder(work, half.front);
@@ -196,20 +201,25 @@ std::vector<Law> upper_chest_laws(const HalfBlock&, const RowAsk& ask) {
           kFrontShoulderKept};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kShoulderRows = std::to_array<RowMoves>({
+    {ShoulderShorter, 1, shorten_shoulder, shorten_laws},
+    {ShoulderLonger, -1, shorten_shoulder, shorten_laws},
+    {ShoulderPointHigher, 1, raise_shoulder_point, raise_laws},
+    {ShoulderPointLower, -1, raise_shoulder_point, raise_laws},
+    {OneShoulderLower, -1, raise_shoulder_point, raise_laws},
+    {ShoulderPointForward, 1, forward_shoulder_point, forward_point_laws},
+    {ShoulderSeamForward, 1, forward_shoulder_seam, forward_seam_laws},
+    {FrontShoulderTakenUp, 1, take_up_front_shoulder, front_take_up_laws},
+    {BackShoulderTakenUp, 1, take_up_back_shoulder, back_take_up_laws},
+    {BackShoulderDartWider, 1, widen_back_shoulder_dart, back_dart_laws},
+    {UpperChestTakenIn, 1, take_in_upper_chest, upper_chest_laws},
+});
+static_assert(are_all_moves_of(RowPart::Shoulder, kShoulderRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kShoulderRows = {
-    {9, 9, 1, shorten_shoulder, shorten_laws},
-    {10, 9, -1, shorten_shoulder, shorten_laws},
-    {11, 11, 1, raise_shoulder_point, raise_laws},
-    {12, 11, -1, raise_shoulder_point, raise_laws},
-    {46, 11, -1, raise_shoulder_point, raise_laws},
-    {13, 13, 1, forward_shoulder_point, forward_point_laws},
-    {14, 14, 1, forward_shoulder_seam, forward_seam_laws},
-    {15, 15, 1, take_up_front_shoulder, front_take_up_laws},
-    {16, 16, 1, take_up_back_shoulder, back_take_up_laws},
-    {17, 17, 1, widen_back_shoulder_dart, back_dart_laws},
-    {18, 18, 1, take_in_upper_chest, upper_chest_laws},
-};
+const std::span<const RowMoves> kShoulderMoves = kShoulderRows;
 
 }  // namespace blockwright

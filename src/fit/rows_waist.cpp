@@ -135,8 +135,8 @@ struct WaistPlace {
   std::function<double(double)> take;
 };
 
-// 44: a waist taken in by more than the sides can take. Each place takes its share; what one cannot
-// take goes to the others in their order, let out in the reverse order.
+// WaistTakenIn: a waist taken in by more than the sides can take. Each place takes its share; what
+// one cannot take goes to the others in their order, let out in the reverse order.
 void share_waist(HalfBlock& half, double by) {
   double at_sides = 0.0;
   const auto sides = [&](double more) {
@@ -180,7 +180,7 @@ std::vector<Law> waist_laws(const HalfBlock&, const RowAsk& ask) {
           {"back.side", 0.0, LawKind::Exact}};
 }
 
-// 45: a shaped centre seam; a front leaves the fold for it.
+// CentreSeamTakenIn: a shaped centre seam; a front leaves the fold for it.
 void take_in_centre(HalfBlock& half, const RowAsk& ask) {
   if (ask.by == 0.0) return;
   Opened& open = ask.place == "centre_front" ? half.front : half.back;
@@ -195,11 +195,16 @@ std::vector<Law> centre_laws(const HalfBlock&, const RowAsk& ask) {
           {"front.side", 0.0, LawKind::Exact}};
 }
 
+using enum CorrectionRow;
+
+constexpr auto kWaistRows = std::to_array<RowMoves>({
+    {WaistTakenIn, 1, take_in_waist, waist_laws},
+    {CentreSeamTakenIn, 1, take_in_centre, centre_laws},
+});
+static_assert(are_all_moves_of(RowPart::Waist, kWaistRows));
+
 }  // namespace
 
-const std::vector<RowMoves> kWaistRows = {
-    {44, 44, 1, take_in_waist, waist_laws},
-    {45, 45, 1, take_in_centre, centre_laws},
-};
+const std::span<const RowMoves> kWaistMoves = kWaistRows;
 
 }  // namespace blockwright

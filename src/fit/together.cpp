@@ -1,7 +1,7 @@
 #include "together.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,6 +9,8 @@
 
 namespace blockwright {
 namespace {
+
+using enum CorrectionRow;
 
 bool same_body(BodySide a, BodySide b) {
   return a == b || a == BodySide::Both || b == BodySide::Both;
@@ -40,8 +42,7 @@ void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
   for (const Effect& a : effects) {
     const auto& voids = fitting_row(a.row).voids;
     for (const Effect& b : effects) {
-      const bool is_void = std::find(voids.begin(), voids.end(), b.row) != voids.end();
-      if (&a == &b || !is_void || !same_body(a.side, b.side)) continue;
+      if (&a == &b || !voids.contains(b.row) || !same_body(a.side, b.side)) continue;
       problems.push_back({Severity::Warning, "fit.void", words_of(b),
                           words_of(a) + " changes what this was judged by",
                           "judge it again on the next toile"});
@@ -52,29 +53,37 @@ void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
 // Corrections that, noted together, have another cause. `over`: only beyond so many mm of the
 // first.
 struct Chain {
-  int first, second;
+  CorrectionRow first, second;  // second: NoRow if the first alone is enough
   double over;
   std::string_view message, hint;
 };
 
 // Common practice, no source.
 constexpr Chain kChains[] = {
-    {5, 23, 0, "neck edge and armhole gape together: the bust is fuller than the draft",
+    {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, 0,
+     "neck edge and armhole gape together: the bust is fuller than the draft",
      "note a fuller bust in place of both"},
-    {12, 20, 0, "the underarm goes down with a sloping shoulder and up again",
+    {ShoulderPointLower, UnderarmHigher, 0,
+     "the underarm goes down with a sloping shoulder and up again",
      "lower the shoulder point first, and judge the underarm on the next toile"},
-    {11, 19, 0, "the underarm goes up with a square shoulder and down again",
+    {ShoulderPointHigher, UnderarmLower, 0,
+     "the underarm goes up with a square shoulder and down again",
      "raise the shoulder point first, and judge the underarm on the next toile"},
-    {38, 43, 0, "a short back waist and a side seam that swings forwards point to the front",
+    {BackWaistShorter, SideSeamBack, 0,
+     "a short back waist and a side seam that swings forwards point to the front",
      "look at the bust and the front waist first"},
-    {42, 35, 0, "a short back pulls the side seam backwards",
+    {SideSeamForward, UpperBackLonger, 0, "a short back pulls the side seam backwards",
      "lengthen the upper back first, and judge the side seam on the next toile"},
-    {9, 0, 13, "a shoulder so much too long: across front and across back are likely wrong too",
+    {ShoulderShorter, NoRow, 13,
+     "a shoulder so much too long: across front and across back are likely wrong too",
      "take shoulder length, across front and across back again"},
-    {10, 0, 13, "a shoulder so much too short: across front and across back are likely wrong too",
+    {ShoulderLonger, NoRow, 13,
+     "a shoulder so much too short: across front and across back are likely wrong too",
      "take shoulder length, across front and across back again"},
-    {5, 0, 13, "a neck edge that gapes so much wants a fuller bust", "note a fuller bust"},
-    {22, 0, 6, "so much is missing behind the arm that the across back is narrow",
+    {FrontNeckEdgeTakenIn, NoRow, 13, "a neck edge that gapes so much wants a fuller bust",
+     "note a fuller bust"},
+    {BackArmholeFilled, NoRow, 6,
+     "so much is missing behind the arm that the across back is narrow",
      "widen the across back in place of filling the armhole"},
 };
 
@@ -82,10 +91,10 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   for (const Chain& chain : kChains) {
     for (const Effect& a : effects) {
       if (a.row != chain.first || a.by <= 0.0 || std::abs(a.by) <= chain.over) continue;
-      const bool met =
-          chain.second == 0 || std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
-            return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
-          });
+      const bool met = chain.second == NoRow ||
+                       std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
+                         return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
+                       });
       if (met) {
         problems.push_back({Severity::Warning, "fit.chain", words_of(a), std::string(chain.message),
                             std::string(chain.hint)});
@@ -94,25 +103,42 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   }
 }
 
-// Lines and darts that several rows pull on, with each row's share of its amount.
-struct Pull {
-  int row;
-  double share;
-};
+// Lines and darts that several rows pull on: what makes them longer or wider, and what shorter or
+// narrower, by `times` their amount.
 struct Line {
   std::string_view name;
-  std::vector<Pull> pulls;
+  double times;
+  std::vector<CorrectionRow> longer, shorter;
+
+  [[nodiscard]] double share_of(CorrectionRow row) const {
+    if (std::ranges::count(longer, row) > 0) return times;
+    return std::ranges::count(shorter, row) > 0 ? -times : 0.0;
+  }
 };
 
 const std::vector<Line>& lines() {
   static const std::vector<Line> all = {
       {"back.centre_back",
-       {{7, -1}, {16, -1}, {35, 1}, {36, 1}, {37, -1}, {38, -1}, {39, 1}, {40, 1}}},
-      {"front.centre_front", {{1, -1}, {2, 1}, {15, -1}, {18, -1}, {39, 1}, {40, 1}, {41, 1}}},
-      {"back.shoulder dart", {{6, 1}, {17, 1}, {24, 1}, {35, 1}, {37, -1}}},
-      {"front.waist dart", {{5, 1}, {23, 1}, {27, 1}, {28, -1}}},
-      {"waist", {{44, -2}, {45, -2}}},
-      {"side seam", {{19, -1}, {20, 1}, {11, 1}, {12, -1}, {25, -1}, {39, 1}}},
+       1,
+       {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
+       {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter}},
+      {"front.centre_front",
+       1,
+       {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
+       {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn}},
+      {"back.shoulder dart",
+       1,
+       {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
+       {UpperBackShorter}},
+      {"front.waist dart",
+       1,
+       {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
+       {SmallerBust}},
+      {"waist", 2, {}, {WaistTakenIn, CentreSeamTakenIn}},
+      {"side seam",
+       1,
+       {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
+       {UnderarmLower, ShoulderPointLower, ArmholeLarger}},
   };
   return all;
 }
@@ -123,11 +149,10 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
     double sum = 0.0;
     int count = 0;
     for (const Effect& effect : effects) {
-      for (const Pull& pull : line.pulls) {
-        if (effect.row != pull.row || effect.by == 0.0) continue;
-        sum += pull.share * effect.by;
-        rows += (count++ > 0 ? ", " : "") + words_of(effect);
-      }
+      const double share = line.share_of(effect.row);
+      if (share == 0.0 || effect.by == 0.0) continue;
+      sum += share * effect.by;
+      rows += (count++ > 0 ? ", " : "") + words_of(effect);
     }
     if (count < 2) continue;
     problems.push_back(
@@ -146,7 +171,7 @@ std::string tape_words(MeasurementName name) {
 }
 
 std::string words_of(const Effect& effect) {
-  return "row " + std::to_string(effect.row) + ", " +
+  return "row " + std::to_string(number_of(effect.row)) + ", " +
          std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1)) + ", " +
          trimmed(std::abs(effect.by), 2) + " mm";
 }

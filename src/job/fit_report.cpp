@@ -1,8 +1,8 @@
 #include "fit_report.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/catalogue.hpp"
 #include "blockwright/fit/order.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "new_tape.hpp"
 #include "notes.hpp"
 #include "problems_as_json.hpp"
@@ -87,7 +87,7 @@ std::string doubt_text(const BlockRun& run, const Effect& effect) {
 }
 
 std::string next_toile_text(const std::vector<OrderedCorrection>& order) {
-  std::vector<int> rows;
+  std::vector<CorrectionRow> rows;
   for (const OrderedCorrection& ordered : order) {
     rows.insert(rows.end(), ordered.look_at.begin(), ordered.look_at.end());
   }
@@ -95,7 +95,7 @@ std::string next_toile_text(const std::vector<OrderedCorrection>& order) {
   rows.erase(std::unique(rows.begin(), rows.end()), rows.end());
   if (rows.empty()) return "";
   std::string text = "\nLook for these on the next toile\n";
-  for (const int row : rows) {
+  for (const CorrectionRow row : rows) {
     text += "  " + std::string(fitting_row(row).name) + ": " + std::string(fitting_row(row).seen) +
             "\n";
   }
@@ -186,7 +186,7 @@ std::string fit_json(const BlockRun& run) {
         {"toile", numbered.toile},
         {"correction", as_words(numbered.correction.action + " " + numbered.correction.place)},
         {"by_mm", numbered.correction.by},
-        {"row", ordered.row},
+        {"row", number_of(ordered.row)},
         {"stage", ordered.stage}};
     Json voids = Json::array();
     for (const std::size_t other : ordered.voids) voids.push_back(run.corrections[other].number);

@@ -2,8 +2,8 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/fit/catalogue.hpp"
 #include "blockwright/geometry/solve.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "notes.hpp"
 
 #include <algorithm>

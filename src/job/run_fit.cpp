@@ -2,8 +2,8 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/files/safe_name.hpp"
-#include "blockwright/fit/catalogue.hpp"
 #include "blockwright/measure/client_edit.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "fit_report.hpp"
 #include "guarded.hpp"
 #include "wishes.hpp"
@@ -176,14 +176,17 @@ JobResult run_fit(const FitJob& job, FileStore& files) {
 
 std::vector<Symptom> fitting_symptoms(const std::string& unit) {
   std::vector<Symptom> symptoms;
-  for (int stage = 0; stage <= 8; ++stage) {
+  for (int stage = 0; stage <= kOneSideStage; ++stage) {
     for (const FittingRow& row : fitting_catalogue()) {
       if (row.stage != stage) continue;
-      Symptom symptom{
-          row.number, std::string(stage_name(stage)), std::string(row.seen), std::string(row.cause),
-          {},         usual_text(row, unit == "in")};
+      Symptom symptom{row.number(),
+                      std::string(stage_name(stage)),
+                      std::string(row.seen),
+                      std::string(row.cause),
+                      {},
+                      usual_text(row, unit == "in")};
       for (const CorrectionWords& words : correction_words()) {
-        if (words.row != row.number) continue;
+        if (words.row != row.row) continue;
         Symptom::Answer answer{
             std::string(words.action) + " " + std::string(words.place), {}, {}, words.one_sided};
         for (const AmountAs as : words.must_say ? words.readings : std::vector<AmountAs>{}) {

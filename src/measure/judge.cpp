@@ -27,21 +27,9 @@ struct SpreadLimits {
 };
 // Readings in inches are no round mm: what a limit may be passed by before it counts.
 constexpr double kRounding = 0.01;
-constexpr SpreadLimits kGirthSpread{10.0, 20.0};
-constexpr SpreadLimits kLengthSpread{5.0, 10.0};
-// Degrees; our judgement: about what 5 and 10 mm make at the end of a shoulder.
-constexpr SpreadLimits kAngleSpread{2.0, 4.0};
-
+// Degrees: our judgement, about what 5 and 10 mm make at the end of a shoulder.
 SpreadLimits spread_limits(MeasurementKind kind) {
-  switch (kind) {
-    case MeasurementKind::Girth:
-      return kGirthSpread;
-    case MeasurementKind::Length:
-      return kLengthSpread;
-    case MeasurementKind::Angle:
-      return kAngleSpread;
-  }
-  return kLengthSpread;
+  return {by_kind(kind, 10.0, 5.0, 2.0), by_kind(kind, 20.0, 10.0, 4.0)};
 }
 
 std::string text_of(MeasurementName name, double value, Unit unit) {
@@ -126,16 +114,11 @@ void judge_likelihood(const Body& body, Unit unit, Problems& problems) {
   }
 }
 
-// Waist beyond bust or hip is a build that the survey's women, of 18 to 50 years, did not have.
-Severity severity_of(const Ordering& order) {
-  return order.smaller == WaistGirth ? Severity::Note : Severity::Warning;
-}
-
 void judge_order(const Ordering& order, const Body& body, Unit unit, Problems& problems) {
   if (!body.taped(order.smaller) || !body.taped(order.larger)) return;
   if (order.times * body[order.smaller] < body[order.larger]) return;
   problems.push_back(
-      {.severity = severity_of(order),
+      {.severity = order.severity,
        .code = "measure.order",
        .where = std::string(info(order.smaller).key),
        .message =

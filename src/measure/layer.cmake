@@ -1,12 +1,9 @@
 add_layer(measure
-  HEADERS adjustment.hpp measurement_name.hpp fitting.hpp client.hpp client_edit.hpp body.hpp ease.hpp
+  HEADERS adjustment.hpp measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp ease.hpp
   SOURCES measurement_name.cpp measure_text.cpp slip.cpp tape_value.cpp client_keys.cpp client_file.cpp
-    correction_words.cpp fitting.cpp amount_value.cpp correction_value.cpp fitting_value.cpp
+    correction_table.cpp correction_words.cpp fitting.cpp amount_value.cpp correction_value.cpp fitting_value.cpp
     client.cpp session.cpp
     withdrawn_mark.cpp added_parts.cpp client_edit.cpp
     survey.cpp regression.cpp orderings.cpp body.cpp judge.cpp ease.cpp
   USES base text
   LINKS fmt::fmt)
-# Its words "Length" and "Girth" are kinds of measurement; elsewhere Length is a type.
-set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/measure/measurement_name.cpp
-  PROPERTIES SKIP_UNITY_BUILD_INCLUSION ON)

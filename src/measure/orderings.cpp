@@ -14,8 +14,8 @@ using enum MeasurementName;
 // No measurement is the smaller one here and the larger one there, so no order undoes another.
 constexpr std::array<Ordering, 11> kOrderings{{
     {UnderbustGirth, 1.0, UpperChestGirth, 10.0},       // 21 mm
-    {WaistGirth, 1.0, BustGirth, 0.0},                  // 58 mm; older bodies differ
-    {WaistGirth, 1.0, HipGirth, 0.0},                   // 83 mm; older bodies differ
+    {WaistGirth, 1.0, BustGirth, 0.0, Severity::Note},  // 58 mm; older bodies differ
+    {WaistGirth, 1.0, HipGirth, 0.0, Severity::Note},   // 83 mm; older bodies differ
     {ScyeDepth, 1.0, BackWaistLength, 50.0},            // 106 mm
     {ShoulderLength, 2.0, AcrossBack, 10.0},            // 23 mm
     {UpperArmGirth, 1.0, ArmscyeGirth, 18.0},           // 36 mm

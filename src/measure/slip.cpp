@@ -59,9 +59,7 @@ std::span<const Slip> slips_of(MeasurementKind kind, Unit unit) {
 
 // Whether some way of drafting writes down half of the measurement.
 bool is_halved(const MeasurementInfo& entry) {
-  using enum MeasurementName;
-  return entry.kind == MeasurementKind::Girth || entry.name == AcrossBack ||
-         entry.name == AcrossFront || entry.name == BustPointWidth || entry.name == FrontBustWidth;
+  return entry.kind == MeasurementKind::Girth || entry.kind == MeasurementKind::Width;
 }
 
 bool can_happen(const Slip& slip, const MeasurementInfo& entry) {

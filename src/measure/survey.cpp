@@ -21,11 +21,7 @@ namespace {
 
 using enum MeasurementName;
 
-// Across front is not in the survey. ASTM D5585-95 has across chest 25 mm less than across back
-// (from memory, unverified); that a person differs from this rule by 15 mm (SD) is our judgement.
-constexpr double kAcrossFrontLess = 25.0;
-constexpr double kAcrossFrontScatter = 15.0;
-constexpr std::size_t kSurveyed = kSurveySize - 1;
+constexpr std::size_t kSurveyed = count_filled_in(FillIn::By::Survey);
 constexpr std::size_t kPairs = kSurveyed * (kSurveyed + 1) / 2;
 
 constexpr std::array<SurveyVariable, kSurveyed> kVariables{{
@@ -51,8 +47,14 @@ constexpr std::array<SurveyVariable, kSurveyed> kVariables{{
     {Stature, 1629.37, 63.604},
 }};
 
-constexpr std::size_t kAcrossBackIndex = 15;
-static_assert(kVariables[kAcrossBackIndex].name == AcrossBack);
+consteval bool are_the_surveyed() {
+  const auto* variable = kVariables.begin();
+  for (const MeasurementInfo& entry : kMeasurements) {
+    if (entry.fill_in.by == FillIn::By::Survey && (variable++)->name != entry.name) return false;
+  }
+  return true;
+}
+static_assert(are_the_surveyed(), "the table of measurements says which are surveyed");
 
 // The lower triangle of the correlations, row by row in the order above.
 constexpr std::array<double, kPairs> kCorrelations{
@@ -85,33 +87,44 @@ constexpr double correlation(std::size_t i, std::size_t j) {
   return i < j ? correlation(j, i) : kCorrelations[i * (i + 1) / 2 + j];
 }
 
-// Across front varies with across back, about its own rule's scatter.
-constexpr void add_across_front(SurveyMatrix& covariance) {
-  constexpr double scatter = kAcrossFrontScatter / kVariables[kAcrossBackIndex].unit;
-  for (std::size_t i = 0; i < kSurveyed; ++i) {
-    covariance[i][kSurveyed] = covariance[kSurveyed][i] = covariance[i][kAcrossBackIndex];
-  }
-  covariance[kSurveyed][kSurveyed] = 1.0 + scatter * scatter;
+constexpr std::size_t variable_of(MeasurementName name) {
+  std::size_t i = 0;
+  while (kVariables[i].name != name) ++i;
+  return i;
 }
 
-constexpr SurveyMatrix make_covariance() {
-  SurveyMatrix covariance{};
-  for (std::size_t i = 0; i < kSurveyed; ++i) {
-    for (std::size_t j = 0; j < kSurveyed; ++j) covariance[i][j] = correlation(i, j);
-  }
-  add_across_front(covariance);
-  return covariance;
-}
-
+// The surveyed ones, and behind them those that follow another, each counted in the other's SD.
 constexpr std::array<SurveyVariable, kSurveySize> make_variables() {
   std::array<SurveyVariable, kSurveySize> all{};
-  for (std::size_t i = 0; i < kSurveyed; ++i) all[i] = kVariables[i];
-  const SurveyVariable& back = kVariables[kAcrossBackIndex];
-  all[kSurveyed] = {AcrossFront, back.mean - kAcrossFrontLess, back.unit};
+  std::size_t count = 0;
+  for (const SurveyVariable& variable : kVariables) all[count++] = variable;
+  for (const MeasurementInfo& entry : kMeasurements) {
+    if (entry.fill_in.by != FillIn::By::Another) continue;
+    const SurveyVariable& other = kVariables[variable_of(entry.fill_in.from)];
+    all[count++] = {entry.name, other.mean + entry.fill_in.plus, other.unit};
+  }
   return all;
 }
 
 constexpr std::array<SurveyVariable, kSurveySize> kAllVariables = make_variables();
+
+// Where the correlations of a variable stand: one that follows another varies with it.
+constexpr std::size_t correlated_as(std::size_t i) {
+  return i < kSurveyed ? i : variable_of(info(kAllVariables[i].name).fill_in.from);
+}
+
+constexpr SurveyMatrix make_covariance() {
+  SurveyMatrix covariance{};
+  for (std::size_t i = 0; i < kSurveySize; ++i) {
+    for (std::size_t j = 0; j < kSurveySize; ++j) {
+      covariance[i][j] = correlation(correlated_as(i), correlated_as(j));
+    }
+    const double scatter = info(kAllVariables[i].name).fill_in.scatter / kAllVariables[i].unit;
+    covariance[i][i] += scatter * scatter;
+  }
+  return covariance;
+}
+
 constexpr SurveyMatrix kCovariance = make_covariance();
 
 constexpr std::array<std::size_t, kMeasurementCount> make_places() {

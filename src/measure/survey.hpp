@@ -9,7 +9,7 @@
 namespace blockwright {
 
 /// One measurement of the survey: its mean over the 2,208 women and the unit its covariances are
-/// counted in (its SD; for across front the SD of across back). In mm; the shoulder slope in
+/// counted in (its SD; of one that follows another, the other's). In mm; the shoulder slope in
 /// degrees.
 struct SurveyVariable {
   MeasurementName name = MeasurementName::BustGirth;
@@ -17,15 +17,20 @@ struct SurveyVariable {
   double unit = 1.0;
 };
 
-/// The catalogue less what neither the survey nor a rule holds: the two shoulder slants and the
-/// front bust width.
-inline constexpr std::size_t kSurveySize = 21;
+consteval std::size_t count_filled_in(FillIn::By by) {
+  std::size_t count = 0;
+  for (const MeasurementInfo& entry : kMeasurements) count += entry.fill_in.by == by ? 1 : 0;
+  return count;
+}
+
+/// The table of measurements less those that the draft derives by rule.
+inline constexpr std::size_t kSurveySize = kMeasurementCount - count_filled_in(FillIn::By::Draft);
 
 using SurveyMatrix = std::array<std::array<double, kSurveySize>, kSurveySize>;
 
 const std::array<SurveyVariable, kSurveySize>& survey_variables();
 
-/// Covariances in the variables' own units (correlations, but for across front).
+/// Covariances in the variables' own units (correlations, but for those that follow another).
 const SurveyMatrix& survey_covariance();
 
 /// Where a measurement stands in the survey; empty if it is not in it.

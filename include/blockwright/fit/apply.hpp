@@ -12,12 +12,12 @@ namespace blockwright {
 
 /// A row of the fitting catalogue asked for, as correction_words() understands a correction.
 struct RowAmount {
-  int row = 0;
+  CorrectionRow row{};
   int sign = 1;     ///< -1: the row's reverse
   double by = 0.0;  ///< mm, as read
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
-  std::string place;  ///< for rows 29, 30, 44, 45, 49: which dart or seam; as Correction::place
+  std::string place;  ///< which dart or seam, for rows of several; as Correction::place
 };
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
@@ -45,7 +45,7 @@ struct MovedLength {
 /// added before anything is moved.
 struct Effect {
   std::vector<std::size_t> corrections;  ///< indices, as given
-  int row = 0;                           ///< of the first of them
+  CorrectionRow row{};                   ///< of the first of them
   int stage = 0;
   BodySide side = BodySide::Both;
   double by = 0.0;  ///< mm as the row counts it; negative: its reverse
@@ -58,8 +58,8 @@ struct Effect {
 /// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
 /// another's judgement void), "fit.chain" (corrections that together have another cause),
 /// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
-/// fair), "fit.seam" (right and left no longer meet at the centre), "fit.sides" (the piece was
-/// unfolded).
+/// fair), "fit.seam" (right and left no longer meet at the centre), "fit.unfolded" (right and left
+/// come as two pieces).
 struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work
@@ -84,8 +84,8 @@ struct FittedPattern {
 /// or more than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts
 /// would cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder
 /// of less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than
-/// darts and seams can carry, or edges that could no longer be sewn together), "fit.side" (a row
-/// for one side needs a side).
+/// darts and seams can carry, or edges that could no longer be sewn together), "fit.side_missing"
+/// (a row for one side needs a side).
 FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows);
 
 /// The same for corrections in words; withdrawn ones are left out, and indices in the effects are

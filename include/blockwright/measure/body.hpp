@@ -19,9 +19,9 @@ struct BodyMeasurement {
   double doubt = 0.0;
 };
 
-/// A person in numbers after filling in. Every measurement of the catalogue has a value, except the
-/// ones that the survey does not hold and the draft derives by rule: FrontShoulderSlant,
-/// BackShoulderSlant and FrontBustWidth stay empty unless taped.
+/// A person in numbers after filling in. Every measurement has a value, except that those which the
+/// draft derives by rule (FillIn::By::Draft: the shoulder slants, the front bust width) stay empty
+/// unless taped.
 struct Body {
   PerMeasurement<BodyMeasurement> measurements;
 
@@ -41,8 +41,8 @@ struct Body {
 /// absurd an estimate keeps its order to its neighbours, such as side neck to waist beyond side
 /// neck to bust point (src/measure/orderings.cpp); (3) linear in every taped value up to these
 /// bounds and continuous everywhere: a small change of the tape makes a small change of the body.
-/// AcrossFront follows AcrossBack less 25 mm, give or take 15 mm, and is evidence for it the same
-/// way. Cost: a few microseconds. Requires: the bust girth is taped.
+/// One that follows another (FillIn::By::Another: across front) is evidence for it the same way.
+/// Cost: a few microseconds. Requires: the bust girth is taped.
 Body fill_in(const Session& session);
 
 /// Judges a tape session: readings that repeat badly ("measure.spread"), values that the other

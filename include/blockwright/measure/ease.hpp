@@ -12,7 +12,7 @@ double most_ease(MeasurementName name);
 /// shoulder slope).
 class Ease {
  public:
-  /// The defaults of a close-fitting toile, each with its source in src/measure/ease.cpp.
+  /// The defaults of a close-fitting toile: the eases of the table of measurements.
   static Ease of_toile();
   /// The defaults with the client's overrides.
   static Ease of(const Client& client);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "blockwright/base/length.hpp"
+
 #include <array>
 #include <optional>
 #include <span>
@@ -71,12 +73,14 @@ struct Fitting {
   bool operator==(const Fitting&) const = default;
 };
 
-/// A pair of words that a correction may use, and the row of the fitting catalogue that it means
-/// (docs/fitting.md). `sign` is the row's direction: +1 as the row is written, -1 its reverse.
+enum class CorrectionRow : int;  // blockwright/measure/correction_table.hpp
+
+/// A pair of words that a correction may use, and the row of the fitting catalogue that it means.
+/// `sign` is the row's direction: +1 as the row is written, -1 its reverse.
 struct CorrectionWords {
   std::string_view action;
   std::string_view place;
-  int row = 0;  ///< 1 to 49
+  CorrectionRow row{};
   int sign = 1;
   /// The ways of reading an amount that make sense here; the first is meant where none is given,
   /// unless `must_say`.
