@@ -74,10 +74,13 @@ Problems check_measure_back(const CheckInput& input) {
   for (const MeasureBack& row : measure_back(input)) {
     const double off = row.residual() - row.adjustment;
     if (std::abs(off) <= kMeasureBackTolerance) continue;
-    problems.push_back({Severity::Error, "check.measure_back", std::string(info(row.name).key),
+    problems.push_back({Severity::Error,
+                        "check.measure_back",
+                        std::string(info(row.name).key),
                         "the pattern is off by " + fixed(off, 2) + unit_of(row.name) +
                             "; at most " + fixed(kMeasureBackTolerance, 1) + " is allowed",
-                        "do not cut; please report it with the client file"});
+                        "do not cut; please report it with the client file",
+                        {std::string(info(row.name).key)}});
   }
   return problems;
 }
@@ -88,12 +91,14 @@ Problems check_limits(const CheckInput& input) {
     const double amount = std::abs(a.by);
     if (!input.body.has(a.name) || amount < kNothing) continue;
     const bool taped = input.body.taped(a.name);
-    problems.push_back({severity_of(a.name, amount, taped), "draft.adjusted",
+    problems.push_back({severity_of(a.name, amount, taped),
+                        "draft.adjusted",
                         std::string(info(a.name).key),
                         "the pattern has " + amount_text(a.name, amount, input.unit) +
                             (a.by > 0.0 ? " more than " : " less than ") +
                             (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
-                        std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again)});
+                        std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
+                        {std::string(info(a.name).key)}});
   }
   return problems;
 }

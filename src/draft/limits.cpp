@@ -10,9 +10,12 @@ void require_between(const MeasurementInfo& entry, const char* what, double valu
                      double most) {
   if (value >= least && value <= most) return;
   const std::string unit = entry.kind == MeasurementKind::Angle ? " degrees" : " mm";
-  throw InputError({Severity::Error, "draft.limits", std::string(entry.key),
+  throw InputError({Severity::Error,
+                    "draft.range",
+                    std::string(entry.key),
                     std::string(what) + " of " + told_number(value, 2) + " is out of range",
-                    "use " + trimmed(least, 1) + " to " + trimmed(most, 1) + unit});
+                    "use " + trimmed(least, 1) + " to " + trimmed(most, 1) + unit,
+                    {std::string(entry.key)}});
 }
 
 }  // namespace

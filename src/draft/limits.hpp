@@ -5,7 +5,7 @@
 
 namespace blockwright {
 
-/// Throws InputError "draft.limits" for the first measurement or ease that is beyond what a body or
+/// Throws InputError "draft.range" for the first measurement or ease that is beyond what a body or
 /// a block can have.
 void require_limits(const Body& body, const Ease& ease);
 

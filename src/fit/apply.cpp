@@ -194,7 +194,8 @@ void carry_out_named(Halves& halves, Job& job) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
     const auto& doubts = fitting_row(job.effect.row).doubts;
-    if (doubts && problem.hint.find("again") == std::string::npos) {
+    if (doubts && problem.measurements.empty()) {
+      problem.measurements.emplace_back(info(*doubts).key);
       problem.hint += "; or take " + tape_words(*doubts) + " again and draft anew";
     }
     throw InputError(problem);

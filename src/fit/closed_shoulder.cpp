@@ -17,7 +17,8 @@ constexpr double kSteepest = 0.9;  // sine
 double run_of(double length, double rise) {
   if (std::abs(rise) > kSteepest * length) {
     refuse_fit("fit.amount", "the shoulder would stand on end",
-               "give a smaller amount, or take the shoulder slope again");
+               "give a smaller amount, or take the shoulder slope again",
+               {MeasurementName::ShoulderSlope});
   }
   return std::sqrt((length - rise) * (length + rise));
 }

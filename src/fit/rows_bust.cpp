@@ -81,7 +81,9 @@ FullBust full_bust_of(const Opened& front, double width) {
   const double below = hinge.y - bust.y;
   if (below < kLeastHinge || std::abs(width) > 0.8 * below) {
     refuse_fit("fit.amount", "the bust point lies too near the armhole for this",
-               "take the bust girths and lengths again and draft anew");
+               "take the bust girths and lengths again and draft anew",
+               {MeasurementName::BustGirth, MeasurementName::UnderbustGirth,
+                MeasurementName::SideNeckToBustPoint});
   }
   return full_bust(width, hinge.x - bust.x, below);
 }
@@ -293,7 +295,7 @@ Opened with_bust_let_out_at_side(const Opened& open, double by) {
   const double aside = up_the_side(open).x + by / side_notch(open);
   if (std::abs(aside) > 0.5) {
     refuse_fit("fit.amount", "the side seam would slant too far",
-               "give a smaller amount, or take the bust girth again");
+               "give a smaller amount, or take the bust girth again", {MeasurementName::BustGirth});
   }
   Redrawing work(open);
   work.put(work.corner(Corner::Underarm),

@@ -125,7 +125,7 @@ Opened with_centre_taken_in(const Opened& open, double by) {
   refuse_fit("fit.limit",
              places + " can take " + fixed(std::abs(by - left), 1) + " mm of " +
                  fixed(std::abs(by), 1) + " mm on the half",
-             "take the waist girth again and draft anew");
+             "take the waist girth again and draft anew", {MeasurementName::WaistGirth});
 }
 
 // One place at which a waist can be taken in or let out: takes what it can of the mm asked of it

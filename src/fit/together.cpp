@@ -32,10 +32,13 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   const double limit = redraft_limit(*row.doubts);
   if (change <= limit) return;
   const std::string taped = tape_words(*row.doubts), unit = slope ? " degrees" : " mm";
-  problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
+  problems.push_back({Severity::Warning,
+                      "fit.limit",
+                      words_of(effect),
                       "that is " + fixed(change, 1) + unit + " of " + taped + "; over " +
                           trimmed(limit, 0) + unit + " later changes pile up on distorted seams",
-                      "take " + taped + " again and draft anew"});
+                      "take " + taped + " again and draft anew",
+                      {std::string(info(*row.doubts).key)}});
 }
 
 void judge_voids(const std::vector<Effect>& effects, Problems& problems) {

@@ -60,7 +60,8 @@ Opened with_waist_let_out_at_side(const Opened& open, double by) {
   const double turn = solve_between(too_long, -most, most, 1e-13);
   if (std::abs(turn) >= most) {
     refuse_fit("fit.amount", "the side seam would slant too far",
-               "give a smaller amount, or take the waist and the bust girth again");
+               "give a smaller amount, or take the waist and the bust girth again",
+               {MeasurementName::WaistGirth, MeasurementName::BustGirth});
   }
   return with_side_turned(open, turn);
 }

@@ -4,6 +4,8 @@
 #include "blockwright/dart/truing.hpp"
 #include "new_tape.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <sstream>
 
@@ -12,31 +14,6 @@ namespace {
 
 /// Stands where the client's name would, on the paper and in the report.
 constexpr const char* kNoName = "(no name)";
-
-/// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
-/// what to take again: the measurements that were judged doubtful, else those that a bound changed.
-void name_contradictions(BlockRun& run) {
-  const auto is_fault = [](const Problem& p) {
-    return p.severity == Severity::Error && p.code != "check.armhole" && p.code != "draft.limited";
-  };
-  if (std::none_of(run.problems.begin(), run.problems.end(), is_fault)) return;
-  std::string names;
-  const auto add = [&](const std::string& name) {
-    if (names.find(name) == std::string::npos) names += (names.empty() ? "" : ", ") + name;
-  };
-  for (const Problem& p : run.problems) {
-    if (p.code.rfind("measure.", 0) == 0) add(p.where);
-  }
-  for (const Adjustment& a : run.block.adjustments) add(std::string(info(a.name).key));
-  for (const MeasureBack& row : run.checks.measure_back) {
-    if (names.empty() && row.source == Source::Taped) add(std::string(info(row.name).key));
-  }
-  run.problems.insert(run.problems.begin(),
-                      {Severity::Error, "draft.contradiction", names,
-                       "no sound bodice can be drawn from these measurements together",
-                       "take them again, and look at the eases; if they stay, please report the "
-                       "client file"});
-}
 
 /// Where nothing can be drawn, it is said of which file.
 void name_file_in_errors(BlockRun& run) {
@@ -70,6 +47,31 @@ void errors_first(Problems& problems) {
   std::stable_sort(problems.begin(), problems.end(), [](const auto& a, const auto& b) {
     return static_cast<int>(a.severity) > static_cast<int>(b.severity);
   });
+}
+
+void name_contradictions(BlockRun& run) {
+  const auto is_fault = [](const Problem& p) {
+    return p.severity == Severity::Error && p.code != "check.armhole" && p.code != "draft.adjusted";
+  };
+  if (std::none_of(run.problems.begin(), run.problems.end(), is_fault)) return;
+  std::vector<std::string> names;
+  const auto add = [&](const std::string& name) {
+    if (std::ranges::find(names, name) == names.end()) names.push_back(name);
+  };
+  for (const Problem& p : run.problems) {
+    if (p.code.starts_with("measure.")) std::ranges::for_each(p.measurements, add);
+  }
+  for (const Adjustment& a : run.block.adjustments) add(std::string(info(a.name).key));
+  for (const MeasureBack& row : run.checks.measure_back) {
+    if (names.empty() && row.source == Source::Taped) add(std::string(info(row.name).key));
+  }
+  run.problems.insert(
+      run.problems.begin(),
+      {Severity::Error, "draft.contradiction", fmt::format("{}", fmt::join(names, ", ")),
+       "no sound bodice can be drawn from these measurements together",
+       "take them again, and look at the eases; if they stay, please report the "
+       "client file",
+       names});
 }
 
 double cup_of(const Body& body) {

@@ -13,6 +13,11 @@ void add(Problems& problems, const Problems& more);
 /// Errors before warnings before notes, else in the order found.
 void errors_first(Problems& problems);
 
+/// A taped set that no rule could reconcile shows as faults of the pieces. The maker needs to know
+/// what to take again: puts a "draft.contradiction" first that names the measurements that were
+/// judged doubtful and those that a bound changed.
+void name_contradictions(BlockRun& run);
+
 /// Bust girth less underbust girth, mm.
 double cup_of(const Body& body);
 

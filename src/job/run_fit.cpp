@@ -84,10 +84,7 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
 /// The reader's cures speak of keys of the file; at the command line they are options.
 [[noreturn]] void rethrow_for_options(const InputError& error) {
   Problem problem = error.problem();
-  for (const auto& [key, option] : {std::pair{"\"as\"", "--as"}, std::pair{"\"side\"", "--side"}}) {
-    const bool named = problem.hint.find(key) != std::string::npos;
-    if (named) problem.hint += std::string("; at the command line: ") + option;
-  }
+  for (const std::string& key : problem.options) problem.hint += "; at the command line: --" + key;
   throw InputError(problem);
 }
 

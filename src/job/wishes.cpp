@@ -92,7 +92,7 @@ void require_pairs(const Job& job) {
 }  // namespace
 
 void refuse_option(const std::string& key, const std::string& message, const std::string& hint) {
-  throw UsageError({Severity::Error, "job.value", "--" + key, message, hint});
+  throw UsageError({Severity::Error, "job.value", "--" + key, message, hint, {}, {key}});
 }
 
 Wishes wishes_of(const Job& job) {

@@ -101,13 +101,14 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
     refuse("client.amount", document.where(value),
            fmt::format("\"{}\" of \"{}\" is not read as \"{}\"", words.action, words.place,
                        amount_word(as)),
-           "write \"as\" as it was read: " + ways_text(words));
+           "write \"as\" as it was read: " + ways_text(words), {"as"});
   }
   if (as == AmountAs::WholeGirth && side != BodySide::Both) {
     refuse("client.amount", document.where(value),
            fmt::format("\"whole_girth\" counts both sides; this correction is for the {} alone",
                        side_word(side)),
-           "write the cloth of that side, \"as\": \"per_half\", or leave \"side\" out");
+           "write the cloth of that side, \"as\": \"per_half\", or leave \"side\" out",
+           {"as", "side"});
   }
 }
 
@@ -137,7 +138,7 @@ AmountAs read_way(const JsonDocument& document, const JsonValue& correction,
     refuse("client.amount", document.where(correction),
            fmt::format("\"as\" is missing: the amount of \"{}\": \"{}\" can be read in {} ways",
                        words.action, words.place, words.readings.size()),
-           "write \"as\" as it was read: " + ways_text(words));
+           "write \"as\" as it was read: " + ways_text(words), {"as"});
   }
   expect(document, *value, JsonKind::Text, "write \"as\" as it was read: " + ways_text(words));
   const AmountAs as = way_named(document, *value, words);

@@ -54,7 +54,8 @@ void judge_spread(const MeasurementInfo& entry, const Readings& readings, Unit u
            "{} readings lie {} apart; {} is usual at most. Their median {} is used",
            readings.values.size(), text_of(entry.name, spread, unit),
            text_of(entry.name, limits.note, unit), text_of(entry.name, readings.median(), unit)),
-       .hint = retake_hint(entry.name)});
+       .hint = retake_hint(entry.name),
+       .measurements = {std::string(entry.key)}});
 }
 
 // Values of the session that the survey can speak about.
@@ -100,7 +101,8 @@ Problem unlikely_value(MeasurementName name, const Suspect& suspect, const Body&
               text_of(name, body[name], unit), text_of(name, suspect.expected.value, unit),
               text_of(name, suspect.expected.sd, unit), fixed(suspect.deviation, 1),
               trimmed(retake ? kRetakeSd : kDoubtfulSd, 1)),
-          .hint = retake_hint(name) + " If it comes out the same, it is right: look at the others"};
+          .hint = retake_hint(name) + " If it comes out the same, it is right: look at the others",
+          .measurements = {std::string(info(name).key)}};
 }
 
 // One value alone contradicts nothing.
@@ -126,9 +128,10 @@ void judge_order(const Ordering& order, const Body& body, Unit unit, Problems& p
                        order.times == 1.0 ? "" : "twice ", info(order.smaller).key,
                        text_of(order.smaller, body[order.smaller], unit), info(order.larger).key,
                        text_of(order.larger, body[order.larger], unit)),
-       .hint =
-           fmt::format("check both. {}: {} {}: {}", info(order.smaller).key,
-                       info(order.smaller).how, info(order.larger).key, info(order.larger).how)});
+       .hint = fmt::format("check both. {}: {} {}: {}", info(order.smaller).key,
+                           info(order.smaller).how, info(order.larger).key, info(order.larger).how),
+       .measurements = {std::string(info(order.smaller).key),
+                        std::string(info(order.larger).key)}});
 }
 
 }  // namespace

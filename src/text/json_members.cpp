@@ -71,7 +71,7 @@ const JsonValue& required(const JsonDocument& document, const JsonValue& object,
   const JsonValue* value = document.member(object, key);
   if (value == nullptr) {
     refuse(document.code("missing"), document.where(object), fmt::format("\"{}\" is missing", key),
-           std::move(hint));
+           std::move(hint), {std::string(key)});
   }
   return *value;
 }

@@ -12,12 +12,14 @@ constexpr std::size_t kMostShown = 40;
 
 }  // namespace
 
-void refuse(std::string code, std::string where, std::string message, std::string hint) {
+void refuse(std::string code, std::string where, std::string message, std::string hint,
+            std::vector<std::string> options) {
   throw InputError(Problem{.severity = Severity::Error,
                            .code = std::move(code),
                            .where = std::move(where),
                            .message = std::move(message),
-                           .hint = std::move(hint)});
+                           .hint = std::move(hint),
+                           .options = std::move(options)});
 }
 
 std::string shown(std::string_view text) {

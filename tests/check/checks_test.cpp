@@ -171,7 +171,7 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
   const CheckReport report = check_block(
       {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
   const auto it = std::find_if(report.problems.begin(), report.problems.end(), [](const auto& p) {
-    return p.code == "draft.limited" && p.where == "across_back";
+    return p.code == "draft.adjusted" && p.where == "across_back";
   });
   REQUIRE(it != report.problems.end());
   CHECK(it->severity == Severity::Warning);

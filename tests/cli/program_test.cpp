@@ -134,7 +134,7 @@ TEST_CASE("Clients with names in other scripts do not share a file name") {
 }
 
 TEST_CASE("explain tells cause and cure") {
-  const ToolResult result = call("explain draft.limited");
+  const ToolResult result = call("explain draft.adjusted");
   CHECK(result.exit_code == 0);
   CHECK(result.output.find("cause:") != std::string::npos);
   CHECK(result.output.find("cure:") != std::string::npos);

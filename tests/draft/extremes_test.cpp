@@ -112,7 +112,7 @@ TEST_CASE("What no client file can ask for is refused by name") {
     try {
       draft_block(fill_in(session), ease);
     } catch (const InputError& error) {
-      CHECK(error.problem().code == "draft.limits");
+      CHECK(error.problem().code == "draft.range");
       CHECK_FALSE(error.problem().hint.empty());
       return error.problem().where;
     }

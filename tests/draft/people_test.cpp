@@ -50,7 +50,7 @@ TEST_CASE("Everybody drafts with all checks passed or is refused with the measur
     for (const Problem& problem : checked.report.problems) {
       if (problem.severity != Severity::Error) continue;
       INFO(to_text(problem));
-      CHECK((problem.code == "check.armhole" || problem.code == "draft.limited"));
+      CHECK((problem.code == "check.armhole" || problem.code == "draft.adjusted"));
       CHECK(measurement_named(problem.where).has_value());
     }
   }

@@ -90,7 +90,7 @@ TEST_CASE("What cannot be is refused, naming row and amount") {
   CHECK(refusal_code({row(50, 5)}) == "fit.unknown");
   CHECK(refusal_code({row(1, -5)}) == "fit.amount");
   CHECK(refusal_code({row(1, std::nan(""))}) == "fit.amount");
-  CHECK(refusal_code({row(46, 8)}) == "fit.side");
+  CHECK(refusal_code({row(46, 8)}) == "fit.side_missing");
   CHECK(refusal_code({row(17, 20, BodySide::Both, -1)}) == "fit.negative_dart");
   CHECK(refusal_code({row(36, 5, BodySide::Both, -1)}) == "fit.negative_dart");
   CHECK(refusal_code({row(28, 60)}) != "");
@@ -149,7 +149,7 @@ TEST_CASE("One breast fuller: two fronts, equal at the centre, the back as it wa
   CHECK(sewn(fitted.pattern, "front_left", "centre_front") ==
         Approx(sewn(fitted.pattern, "front_right", "centre_front")).margin(0.1));
   CHECK(fitted.pattern.piece("front_left").landmark("bust_point").x > 0.0);
-  CHECK(warns(fitted, "fit.sides"));
+  CHECK(warns(fitted, "fit.unfolded"));
   CHECK(fitted.pattern.piece("front_left").edge("centre_front").role == EdgeRole::Seam);
 }
 

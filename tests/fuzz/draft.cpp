@@ -81,7 +81,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     must_be_sound(checked_block(session, ease_of(bytes, kind)));
   } catch (const InputError& error) {
     must(kind == Kind::Wild, "within the limits nothing is refused", to_text(error.problem()));
-    must_tell(error.problem(), "", "draft.limits");
+    must_tell(error.problem(), "", "draft.range");
   }
   return 0;
 }

@@ -33,7 +33,7 @@ void count_problems(Tally& tally, const SurveyWoman& woman, const CheckedBlock& 
     if (problem.severity != Severity::Error) continue;
     refused = true;
     if (problem.where.empty() ||
-        (problem.code != "check.armhole" && problem.code != "draft.limited"))
+        (problem.code != "check.armhole" && problem.code != "draft.adjusted"))
       ++tally.refused_unnamed;
     fmt::print("refused {}: {}\n", woman.id, to_text(problem));
   }

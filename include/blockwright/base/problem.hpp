@@ -21,9 +21,11 @@ std::string_view severity_name(Severity severity);
 struct Problem {
   Severity severity = Severity::Note;
   std::string code;
-  std::string where;    ///< the measurement, piece, edge or point concerned
-  std::string message;  ///< what is so, with value, limit and unit
-  std::string hint;     ///< what to do about it; may be empty
+  std::string where;                           ///< the measurement, piece, edge or point concerned
+  std::string message;                         ///< what is so, with value, limit and unit
+  std::string hint;                            ///< what to do about it; may be empty
+  std::vector<std::string> measurements = {};  ///< keys of those concerned: "bust_girth"
+  std::vector<std::string> options = {};       ///< keys or options that the hint speaks of: "side"
 
   bool operator==(const Problem&) const = default;
 };

@@ -45,7 +45,7 @@ struct DraftedBlock {
 /// Requires: a body from fill_in(). Never fails on one whose measurements lie within the limits of
 /// the catalogue, with eases up to most_ease(): what contradicts is settled by bounds and told in
 /// `adjustments`. Beyond these limits, which no client file passes, throws InputError
-/// "draft.limits" that names the measurement.
+/// "draft.range" that names the measurement.
 DraftedBlock draft_block(const Body& body, const Ease& ease);
 
 }  // namespace blockwright
