@@ -1,4 +1,5 @@
 // Each check finds the fault it is for, planted in a sound block.
+#include "back_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/each.hpp"
 #include "support/people.hpp"
@@ -187,4 +188,25 @@ TEST_CASE("Every check has a code of its own and a title") {
     ids.push_back(check.id);
   }
   CHECK(ids.size() == 9);
+}
+
+TEST_CASE("A measurement that nobody measures back is found, so that it does not compile") {
+  const std::vector<BackMeasure> all(back_measures().begin(), back_measures().end());
+  CHECK(covers_every_measurement(all));
+  std::vector<BackMeasure> one_less = all, empty = all, twice = all;
+  one_less.pop_back();
+  CHECK_FALSE(covers_every_measurement(one_less));
+  empty.front().how = OnPieces{};
+  CHECK_FALSE(covers_every_measurement(empty));
+  twice.front().name = twice.back().name;
+  CHECK_FALSE(covers_every_measurement(twice));
+}
+
+TEST_CASE("What the pieces cannot show is what closes no line of the draft") {
+  for (const BackMeasure& row : back_measures()) {
+    INFO(info(row.name).key);
+    const bool measured = std::holds_alternative<OnPieces>(row.how);
+    if (!measured) CHECK(info(row.name).ease.by == 0.0);
+    if (info(row.name).closes.starts_with("nothing")) CHECK_FALSE(measured);
+  }
 }

@@ -13,7 +13,9 @@ namespace {
 
 constexpr double kWidth = 8.0;
 
-RowAmount fuller(int sign) { return {27, sign, kWidth, AmountAs::PerHalf, BodySide::Both, ""}; }
+RowAmount fuller(int sign) {
+  return {CorrectionRow::FullerBust, sign, kWidth, AmountAs::PerHalf, BodySide::Both, ""};
+}
 
 // Along the bust line as it is marked: from centre front by the bust point to the side notch, and
 // from the centre back to the side notch.

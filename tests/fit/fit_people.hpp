@@ -2,7 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/fit/apply.hpp"
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 
@@ -49,12 +49,15 @@ inline int share_of_blocks(double share) {
 inline const Pattern& usual_block() { return blocks()[9]; }
 
 inline BodySide side_of(const FittingRow& row) {
-  return row.stage == 8 ? BodySide::Left : BodySide::Both;
+  return row.stage == kOneSideStage ? BodySide::Left : BodySide::Both;
 }
 
 inline RowAmount usual(const FittingRow& row, int sign) {
-  return {row.number, sign, row.usual, AmountAs::Length, side_of(row), ""};
+  return {row.row, sign, row.usual, AmountAs::Length, side_of(row), ""};
 }
+
+/// A row by its number in docs/fitting.md.
+constexpr CorrectionRow numbered(int number) { return CorrectionRow{number}; }
 
 /// Fitted, or the refusal.
 struct Outcome {

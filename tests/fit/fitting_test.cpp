@@ -1,6 +1,7 @@
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/order.hpp"
 #include "fit/fit_people.hpp"
+#include "rows.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -13,7 +14,7 @@ using namespace blockwright_tests;
 namespace {
 
 RowAmount row(int number, double by, BodySide side = BodySide::Both, int sign = 1) {
-  return {number, sign, by, AmountAs::Length, side, ""};
+  return {numbered(number), sign, by, AmountAs::Length, side, ""};
 }
 
 std::string refusal_code(const std::vector<RowAmount>& rows) {
@@ -34,8 +35,8 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
   REQUIRE(fitting_catalogue().size() == 49);
   std::set<int> numbers;
   for (const FittingRow& one : fitting_catalogue()) {
-    INFO(one.number);
-    numbers.insert(one.number);
+    INFO(one.number());
+    numbers.insert(one.number());
     CHECK(one.stage >= 1);
     CHECK(one.stage <= 8);
     CHECK(one.least <= one.usual);
@@ -43,10 +44,10 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
     CHECK_FALSE(one.name.empty());
     CHECK_FALSE(one.seen.empty());
     CHECK_FALSE(one.source.empty());
-    for (const int voided : one.voids) {
-      CHECK(voided >= 1);
-      CHECK(voided <= 49);
-      CHECK(voided != one.number);
+    for (const CorrectionRow voided : one.voids) {
+      CHECK(number_of(voided) >= 1);
+      CHECK(number_of(voided) <= 49);
+      CHECK(voided != one.row);
     }
     CHECK(one.doubts.has_value() == (one.doubt_per_mm != 0.0));
     CHECK_FALSE(stage_name(one.stage).empty());
@@ -59,7 +60,7 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
 TEST_CASE("All words of corrections can be applied") {
   for (const CorrectionWords& words : correction_words()) {
     INFO(words.action << " " << words.place);
-    CHECK(fitting_row(words.row).number == words.row);
+    CHECK(fitting_row(words.row).row == words.row);
     for (const AmountAs as : words.readings) {
       const Correction correction{std::string(words.action),
                                   std::string(words.place),
@@ -107,6 +108,29 @@ TEST_CASE("What cannot be is refused, naming row and amount") {
                   InputError);
 }
 
+TEST_CASE("A refusal carries the measurements that are to be taken again, and names them once") {
+  const auto keys = [](const RowAmount& amount) {
+    return outcome(usual_block(), {amount}).refusal.measurements;
+  };
+  using Keys = std::vector<std::string>;
+  CHECK(keys(row(44, 200)) == Keys{"waist_girth"});  // the move's own cure
+  CHECK(keys(row(28, 60)) == Keys{"bust_girth"});    // what the row calls into doubt
+  CHECK(keys(row(17, 20, BodySide::Both, -1)).empty());
+  const Problem waist = outcome(usual_block(), {row(44, 200)}).refusal;
+  CHECK(waist.hint.find("again") == waist.hint.rfind("again"));
+}
+
+TEST_CASE(
+    "Each row has its moves; a part without one of its rows, or with an empty one, is found") {
+  for (const FittingRow& one : fitting_catalogue()) CHECK(moves_of(one.row).row == one.row);
+  CHECK(are_all_moves_of(RowPart::Neck, kNeckMoves));
+  CHECK_FALSE(are_all_moves_of(RowPart::Neck, kNeckMoves.subspan(1)));
+  CHECK_FALSE(are_all_moves_of(RowPart::Back, kNeckMoves));
+  std::vector<RowMoves> moves(kNeckMoves.begin(), kNeckMoves.end());
+  moves.back().laws = nullptr;
+  CHECK_FALSE(are_all_moves_of(RowPart::Neck, moves));
+}
+
 TEST_CASE("A correction of one side unfolds the pieces that differ, and the other half stays") {
   for (const FittingRow& one : fitting_catalogue()) {
     for (const BodySide side : {BodySide::Left, BodySide::Right}) {
@@ -114,7 +138,7 @@ TEST_CASE("A correction of one side unfolds the pieces that differ, and the othe
       asked.side = side;
       const Outcome got = outcome(usual_block(), {asked});
       if (!got.fitted) continue;
-      INFO(one.number);
+      INFO(one.number());
       const std::string here = side == BodySide::Left ? "_left" : "_right";
       const std::string there = side == BodySide::Left ? "_right" : "_left";
       for (const Piece& piece : got.fitted->pattern.pieces) {
@@ -235,7 +259,7 @@ TEST_CASE("A dart is not moved over the end of its edge") {
 
 TEST_CASE("An edge is not led through a dart, scooped or taken in") {
   for (const RowAmount& asked : {row(21, 80), row(17, 120), row(25, 80)}) {
-    INFO(asked.row);
+    INFO(number_of(asked.row));
     const Problem refused = outcome(usual_block(), {asked}).refusal;
     CHECK(refused.code == "fit.crossing");
     CHECK_THAT(refused.message, Catch::Contains("armhole would cut through the shoulder dart"));

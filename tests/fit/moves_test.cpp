@@ -170,7 +170,7 @@ TEST_CASE("Full-bust move on a block: the bust dart gains exactly the turn") {
   for (const Pattern& block : each_block(5)) {
     const Piece& was = block.piece("front");
     const Point bust = was.landmark("bust_point"), hinge = was.landmark("across_front_point");
-    const RowAmount row{27, 1, 12.5, AmountAs::PerHalf, BodySide::Both, ""};
+    const RowAmount row{CorrectionRow::FullerBust, 1, 12.5, AmountAs::PerHalf, BodySide::Both, ""};
     const Outcome got = outcome(block, {row});
     if (!got.fitted) continue;
     const Piece& is = got.fitted->pattern.piece("front");

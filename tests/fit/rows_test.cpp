@@ -14,7 +14,7 @@ using namespace blockwright_tests;
 namespace {
 
 std::string text_of(const FittingRow& row, int sign) {
-  return "row " + std::to_string(row.number) + (sign > 0 ? "" : ", its reverse");
+  return "row " + std::to_string(row.number()) + (sign > 0 ? "" : ", its reverse");
 }
 
 // Edges that a row may move; rows that shift or turn a whole part are not listed.
@@ -85,7 +85,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
         const Outcome got = outcome(block, {usual(row, sign)});
         if (!got.fitted) {
           CHECK(got.refusal.code.substr(0, 4) == "fit.");
-          CHECK(got.refusal.where.find("row " + std::to_string(row.number)) == 0);
+          CHECK(got.refusal.where.find("row " + std::to_string(row.number())) == 0);
           CHECK(got.refusal.where.find("mm") != std::string::npos);
           refusals.insert(got.refusal.code);
           continue;
@@ -96,9 +96,9 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
         CHECK(widest_gap(got.fitted->pattern) < 0.1);  // mm
       }
       // A neck dart that is not there cannot be closed; nor a bust dart of 4 degrees.
-      const bool impossible = row.number == 36 && sign < 0;
-      const bool often = row.number == 27 || row.number == 28 || row.number == 47 ||
-                         row.number == 35 || row.number == 24 || row.number == 6;
+      const bool impossible = row.number() == 36 && sign < 0;
+      const bool often = row.number() == 27 || row.number() == 28 || row.number() == 47 ||
+                         row.number() == 35 || row.number() == 24 || row.number() == 6;
       CHECK(applied >= share_of_blocks(impossible ? 0.0 : often ? 0.5 : 0.95));
       CAPTURE(refusals);
       // Corners square to 1 degree, joined seams smooth to 3, no new inflections.
@@ -130,7 +130,7 @@ TEST_CASE("What the rows predict comes out on 300 people") {
         CHECK(share_beyond(law.exact, 0.0, 0.5) <= 0.1);
         if (law.ratio.empty()) continue;
         CHECK(std::abs(median_of(law.ratio) - 1.0) <= 0.3);
-        if (kRough.count(std::to_string(row.number) + " " + name) == 0) {
+        if (kRough.count(std::to_string(row.number()) + " " + name) == 0) {
           CHECK(share_beyond(law.ratio, 1.0, 0.3) <= 0.2);
         }
       }
@@ -141,7 +141,7 @@ TEST_CASE("What the rows predict comes out on 300 people") {
 TEST_CASE("Only the edges that a row names move; all others are the same to the last bit") {
   for (const auto& [number, names] : named_edges()) {
     for (const Pattern& block : each_block(10)) {
-      const Outcome got = outcome(block, {usual(fitting_row(number), 1)});
+      const Outcome got = outcome(block, {usual(fitting_row(numbered(number)), 1)});
       if (!got.fitted) continue;
       for (const Piece& piece : block.pieces) {
         for (const Edge& edge : piece.edges) {
@@ -157,7 +157,7 @@ TEST_CASE("Only the edges that a row names move; all others are the same to the 
 
 TEST_CASE("Zero is the identity, and so are plus and minus of one row together") {
   for (const FittingRow& row : fitting_catalogue()) {
-    INFO(row.number);
+    INFO(row.number());
     RowAmount none = usual(row, 1);
     none.by = 0.0;
     const RowAmount plus = usual(row, 1), minus = usual(row, -1);
@@ -183,9 +183,10 @@ TEST_CASE("Plus, then minus on the fitted pattern, gives the first outline withi
     for (const int sign : {1, -1}) {
       int tried = 0, off = 0;
       for (const Pattern& block : each_block(6)) {
-        const Outcome there = outcome(block, {usual(fitting_row(number), sign)});
+        const Outcome there = outcome(block, {usual(fitting_row(numbered(number)), sign)});
         if (!there.fitted) continue;
-        const Outcome back = outcome(there.fitted->pattern, {usual(fitting_row(number), -sign)});
+        const Outcome back =
+            outcome(there.fitted->pattern, {usual(fitting_row(numbered(number)), -sign)});
         if (!back.fitted) continue;
         ++tried;
         if (apart(block, back.fitted->pattern) > 0.1) ++off;
@@ -201,21 +202,23 @@ TEST_CASE("Plus, then minus on the fitted pattern, gives the first outline withi
 }
 
 TEST_CASE("Two rows that do not meet give the same in either order") {
-  const RowAmount neck{1, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
-  const RowAmount waist{44, 1, 10.0, AmountAs::PerHalf, BodySide::Both, "waist"};
-  const RowAmount under{19, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount neck{CorrectionRow::FrontNeckLower, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount waist{
+      CorrectionRow::WaistTakenIn, 1, 10.0, AmountAs::PerHalf, BodySide::Both, "waist"};
+  const RowAmount under{CorrectionRow::UnderarmLower, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
   const FittedPattern one = apply_rows(usual_block(), {neck, waist, under});
   const FittedPattern other = apply_rows(usual_block(), {under, waist, neck});
   CHECK(apart(one.pattern, other.pattern) < 1e-9);
   // The tool keeps the fitter's order: neck base, widths, armhole.
   std::vector<int> rows;
-  for (const Effect& effect : other.effects) rows.push_back(effect.row);
+  for (const Effect& effect : other.effects) rows.push_back(number_of(effect.row));
   CHECK(rows == std::vector<int>{1, 44, 19});
 }
 
 TEST_CASE("An amount counts as it was read") {
   const auto waist_change = [](AmountAs as, const char* place) {
-    return change(usual_block(), {44, 1, 8.0, as, BodySide::Both, place}, "waist");
+    return change(usual_block(), {CorrectionRow::WaistTakenIn, 1, 8.0, as, BodySide::Both, place},
+                  "waist");
   };
   // 8 mm: on the whole waist; on each half; from each of two edges of both sides; a tuck of 8 mm
   // depth on each side takes 16 mm there.
@@ -224,20 +227,23 @@ TEST_CASE("An amount counts as it was read") {
   CHECK(waist_change(AmountAs::PerSeam, "side_at_waist") == Approx(-32.0).margin(0.01));
   CHECK(waist_change(AmountAs::TuckDepth, "side_at_waist") == Approx(-32.0).margin(0.01));
   // At the centre back one seam serves both halves: p from each piece.
-  const RowAmount seam{45, 1, 8.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
+  const RowAmount seam{
+      CorrectionRow::CentreSeamTakenIn, 1, 8.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
   CHECK(change(usual_block(), seam, "waist") == Approx(-16.0).margin(0.2));
   // A dart pinned 3 mm deeper has a mouth 6 mm wider.
-  const RowAmount dart{30, 1, 3.0, AmountAs::TuckDepth, BodySide::Both, "front_waist_dart"};
+  const RowAmount dart{CorrectionRow::DartWider, 1, 3.0, AmountAs::TuckDepth, BodySide::Both,
+                       "front_waist_dart"};
   CHECK(change(usual_block(), dart, "front.waist dart") == Approx(6.0).margin(1e-6));
   // A fold of 5 mm depth across the bodice takes 10 mm of its length.
-  const RowAmount fold{39, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
+  const RowAmount fold{
+      CorrectionRow::LongerBelowBust, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
   CHECK(change(usual_block(), fold, "back.centre_back") == Approx(-10.0).margin(1e-6));
 }
 
 // Facts of the trade. Common practice, no source.
 
 TEST_CASE("A front neck lowered by 10 mm lengthens the whole neckline by about 16 mm") {
-  const RowAmount row{1, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount row{CorrectionRow::FrontNeckLower, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
   std::vector<double> gains;
   for (const Pattern& block : each_block()) gains.push_back(change(block, row, "neckline"));
   CHECK(median_of(gains) == Approx(16.0).margin(1.6));
@@ -246,7 +252,7 @@ TEST_CASE("A front neck lowered by 10 mm lengthens the whole neckline by about 1
 TEST_CASE("An underarm lowered by 10 mm shortens both sides alike and lengthens the armhole") {
   // Said to be 10 to 14 mm, front and back together; drafted armholes, whose lower part stands
   // higher than on the sample it was said of, give 13 to 17.
-  const RowAmount row{19, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount row{CorrectionRow::UnderarmLower, 1, 10.0, AmountAs::Length, BodySide::Both, ""};
   std::vector<double> gains;
   for (const Pattern& block : each_block()) {
     const FittedPattern fitted = apply_rows(block, {row});
@@ -261,7 +267,8 @@ TEST_CASE("An underarm lowered by 10 mm shortens both sides alike and lengthens 
 }
 
 TEST_CASE("15 mm taken out at each centre back take 30 mm from the waist, nothing from the front") {
-  const RowAmount row{45, 1, 15.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
+  const RowAmount row{
+      CorrectionRow::CentreSeamTakenIn, 1, 15.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
   for (const Pattern& block : each_block()) {
     const FittedPattern fitted = apply_rows(block, {row});
     CHECK(change(block, row, "waist") == Approx(-30.0).margin(0.5));
@@ -271,7 +278,8 @@ TEST_CASE("15 mm taken out at each centre back take 30 mm from the waist, nothin
 }
 
 TEST_CASE("A take-in of the front waist dart leaves every line above the bust alone") {
-  const RowAmount row{30, 1, 8.0, AmountAs::PerHalf, BodySide::Both, "front_waist_dart"};
+  const RowAmount row{CorrectionRow::DartWider, 1, 8.0, AmountAs::PerHalf, BodySide::Both,
+                      "front_waist_dart"};
   const FittedPattern fitted = apply_rows(usual_block(), {row});
   const Piece &was = usual_block().piece("front"), &is = fitted.pattern.piece("front");
   for (const char* edge : each({"shoulder", "neckline", "centre_front"})) {
@@ -284,7 +292,8 @@ TEST_CASE("A take-in of the front waist dart leaves every line above the bust al
 }
 
 TEST_CASE("Cloth taken out at the shoulders raises the bust line by what was taken") {
-  const RowAmount front{15, 1, 8.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount front{
+      CorrectionRow::FrontShoulderTakenUp, 1, 8.0, AmountAs::Length, BodySide::Both, ""};
   for (const Pattern& block : each_block()) {
     const Piece& was = block.piece("front");
     const Piece is = apply_rows(block, {front}).pattern.piece("front");
@@ -294,12 +303,14 @@ TEST_CASE("Cloth taken out at the shoulders raises the bust line by what was tak
 }
 
 TEST_CASE("A fold of depth p stitched at the centre front brings the bust points 2p closer") {
-  const RowAmount row{31, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
+  const RowAmount row{
+      CorrectionRow::BustPointsApart, -1, 5.0, AmountAs::TuckDepth, BodySide::Both, ""};
   CHECK(change(usual_block(), row, "bust_points") == Approx(-10.0).margin(1e-9));
 }
 
 TEST_CASE("A square shoulder lifts the underarm with it, and the armhole keeps its length") {
-  const RowAmount row{11, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
+  const RowAmount row{
+      CorrectionRow::ShoulderPointHigher, 1, 6.0, AmountAs::Length, BodySide::Both, ""};
   CHECK(change(usual_block(), row, "front.side") == Approx(6.0).margin(1e-6));
   CHECK(std::abs(change(usual_block(), row, "armhole")) < 0.5);
   const FittedPattern fitted = apply_rows(usual_block(), {row});

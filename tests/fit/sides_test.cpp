@@ -10,7 +10,7 @@ using namespace blockwright_tests;
 namespace {
 
 FittedPattern one_sided(const Pattern& block, int row, double by, BodySide side, int sign = 1) {
-  return apply_rows(block, {{row, sign, by, AmountAs::Length, side, ""}});
+  return apply_rows(block, {{numbered(row), sign, by, AmountAs::Length, side, ""}});
 }
 
 std::string first_error(const Pattern& pattern) {
@@ -58,7 +58,7 @@ TEST_CASE("Seams and notches of pieces of one side meet, for 20 people") {
           asked.side = side;
           const Outcome got = outcome(blocks()[i], {asked});
           if (!got.fitted) continue;
-          INFO("person " << i << ", row " << row.number << ", " << sign);
+          INFO("person " << i << ", row " << row.number() << ", " << sign);
           CHECK(first_error(got.fitted->pattern) == "");
         }
       }

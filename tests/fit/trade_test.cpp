@@ -15,7 +15,7 @@ using namespace blockwright_tests;
 namespace {
 
 RowAmount row(int number, double by, const char* place = "", int sign = 1) {
-  return {number, sign, by, AmountAs::Length, BodySide::Both, place};
+  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
 }
 
 double waist_of(const Pattern& pattern) {
@@ -85,8 +85,8 @@ TEST_CASE("The side is let out alike from underarm to waist, at the bust to noth
 }
 
 TEST_CASE("A front that is too wide makes the side seam swing backwards") {
-  CHECK(fitting_row(42).seen.find("backwards") != std::string_view::npos);
-  CHECK(fitting_row(43).seen.find("forwards") != std::string_view::npos);
+  CHECK(fitting_row(numbered(42)).seen.find("backwards") != std::string_view::npos);
+  CHECK(fitting_row(numbered(43)).seen.find("forwards") != std::string_view::npos);
 }
 
 TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole its hollow") {
@@ -143,25 +143,25 @@ TEST_CASE("What a row calls into doubt is what its move changes on the pieces") 
     const CheckedBlock made = checked_block(session);
     const auto before = measured(made, made.block.pattern);
     for (const FittingRow& one : fitting_catalogue()) {
-      if (!one.doubts || one.stage == 8) continue;
+      if (!one.doubts || one.stage == kOneSideStage) continue;
       const Outcome got = outcome(made.block.pattern, {usual(one, 1)});
       if (!got.fitted) continue;
       const auto after = measured(made, got.fitted->pattern);
       if (before.count(*one.doubts) == 0) continue;
-      found[one.number].push_back((after.at(*one.doubts) - before.at(*one.doubts)) / one.usual);
+      found[one.number()].push_back((after.at(*one.doubts) - before.at(*one.doubts)) / one.usual);
     }
   }
   for (const auto& [number, changes] : found) {
-    INFO("row " << number << ": " << info(*fitting_row(number).doubts).key);
-    const double said = fitting_row(number).doubt_per_mm;
+    INFO("row " << number << ": " << info(*fitting_row(numbered(number)).doubts).key);
+    const double said = fitting_row(numbered(number)).doubt_per_mm;
     if (number == 27 || number == 28) continue;
     CHECK(median_of(changes) == Approx(said).margin(0.1 * std::abs(said)));
   }
 }
 
 TEST_CASE("Shoulder slope is in degrees: 1 mm at the tip of a shoulder of 124 mm is 0.46") {
-  CHECK(fitting_row(12).doubt_per_mm == Approx(0.46).margin(0.005));
-  CHECK(fitting_row(11).doubt_per_mm == Approx(-0.46).margin(0.005));
+  CHECK(fitting_row(numbered(12)).doubt_per_mm == Approx(0.46).margin(0.005));
+  CHECK(fitting_row(numbered(11)).doubt_per_mm == Approx(-0.46).margin(0.005));
   // So 4 degrees are between 8 and 10 mm on a usual shoulder.
   CHECK_FALSE(warns(apply_rows(usual_block(), {row(12, 7.0)}), "fit.limit"));
   CHECK(warns(apply_rows(usual_block(), {row(12, 11.0)}), "fit.limit"));
@@ -172,10 +172,10 @@ TEST_CASE("A row is named in the direction in which it is done") {
   for (const FittingRow& one : each(fitting_catalogue())) {
     CHECK_FALSE(one.reverse_name.empty());
     CHECK(one.reverse_name != one.name);
-    CHECK(row_name(one.number, 1) == one.name);
-    CHECK(names.insert(row_name(one.number, -1)).second);
+    CHECK(row_name(one.row, 1) == one.name);
+    CHECK(names.insert(row_name(one.row, -1)).second);
   }
-  CHECK(row_name(49, -1) == "bust taken in at the side");
+  CHECK(row_name(numbered(49), -1) == "bust taken in at the side");
   // Rows that undo each other have each other's names.
   for (const auto& [a, b] : {std::pair{1, 2},
                              {3, 4},
@@ -187,8 +187,8 @@ TEST_CASE("A row is named in the direction in which it is done") {
                              {35, 37},
                              {42, 43}}) {
     INFO(a);
-    CHECK(row_name(a, -1) == row_name(b, 1));
-    CHECK(row_name(b, -1) == row_name(a, 1));
+    CHECK(row_name(numbered(a), -1) == row_name(numbered(b), 1));
+    CHECK(row_name(numbered(b), -1) == row_name(numbered(a), 1));
   }
 }
 
@@ -204,7 +204,7 @@ TEST_CASE("Limits name measurements in words") {
 
 TEST_CASE("A shoulder point brought forward takes from the front slant what it gives to the back") {
   // No single measurement would have made it unnecessary, so that none is called into doubt.
-  CHECK_FALSE(fitting_row(13).doubts);
+  CHECK_FALSE(fitting_row(numbered(13)).doubts);
   std::vector<double> front, back;
   for (const Pattern& block : each_block(5)) {
     const Outcome got = outcome(block, {row(13, 1)});

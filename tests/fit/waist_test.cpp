@@ -42,8 +42,12 @@ Taken taken(const Pattern& before, const Pattern& after) {
   return t;
 }
 
-RowAmount waist_in(double by) { return {44, 1, by, AmountAs::PerHalf, BodySide::Both, "waist"}; }
-RowAmount waist_out(double by) { return {44, -1, by, AmountAs::PerHalf, BodySide::Both, "waist"}; }
+RowAmount waist_in(double by) {
+  return {CorrectionRow::WaistTakenIn, 1, by, AmountAs::PerHalf, BodySide::Both, "waist"};
+}
+RowAmount waist_out(double by) {
+  return {CorrectionRow::WaistTakenIn, -1, by, AmountAs::PerHalf, BodySide::Both, "waist"};
+}
 
 std::optional<Taken> taken_by(const Pattern& block, const RowAmount& row) {
   const Outcome got = outcome(block, {row});

@@ -17,3 +17,15 @@ TEST_CASE("A block is judged with its darts trued, as it will be printed") {
   REQUIRE(faults.size() == 1);
   CHECK(faults[0].code == "pattern.broken");
 }
+
+TEST_CASE("A contradiction names each measurement, also one whose key is part of another's") {
+  BlockRun run;
+  run.problems = {{Severity::Error, "check.seam", "side", "", ""},
+                  {Severity::Warning, "measure.doubtful", "", "", "", {"underbust_girth"}},
+                  {Severity::Warning, "measure.order", "", "", "", {"waist_girth", "bust_girth"}}};
+  run.block.adjustments = {{MeasurementName::BustGirth, 3.0, ""}};
+  name_contradictions(run);
+  CHECK(run.problems.front().code == "draft.contradiction");
+  CHECK(run.problems.front().where == "underbust_girth, waist_girth, bust_girth");
+  CHECK(run.problems.front().measurements.size() == 3);
+}

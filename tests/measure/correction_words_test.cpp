@@ -1,5 +1,5 @@
 // The words of corrections: the whole fitting catalogue of 49 rows can be said in them.
-#include "blockwright/measure/fitting.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>
@@ -18,9 +18,9 @@ TEST_CASE("each row of the fitting catalogue has a pair of words, and the rows s
   std::set<int> rows;
   int before = 0;
   for (const CorrectionWords& words : each(correction_words())) {
-    CHECK(words.row >= before);
-    before = words.row;
-    rows.insert(words.row);
+    CHECK(number_of(words.row) >= before);
+    before = number_of(words.row);
+    rows.insert(before);
   }
   CHECK(rows.size() == kRows);
   CHECK(*rows.begin() == 1);
@@ -46,7 +46,7 @@ TEST_CASE("rows of two directions have words for both") {
     INFO(row);
     std::set<int> signs;
     for (const CorrectionWords& words : correction_words()) {
-      if (words.row == row) signs.insert(words.sign);
+      if (number_of(words.row) == row) signs.insert(words.sign);
     }
     CHECK(signs == std::set<int>{-1, 1});
   }
@@ -63,7 +63,7 @@ TEST_CASE("what is done and its opposite are never the same row and direction") 
     if (other == nullptr) continue;
     INFO(words.action << ' ' << words.place);
     const bool one_row = words.row == other->row && words.sign == -other->sign;
-    CHECK((one_row || twins.contains({words.row, other->row})));
+    CHECK((one_row || twins.contains({number_of(words.row), number_of(other->row)})));
     CHECK(words.one_sided == other->one_sided);
   }
 }
@@ -114,7 +114,8 @@ TEST_CASE("an amount that can be read in two ways must be said; one that cannot 
 TEST_CASE("corrections of one side are those of the three rows for uneven bodies") {
   for (const CorrectionWords& words : correction_words()) {
     INFO(words.action << ' ' << words.place);
-    CHECK(words.one_sided == (words.row >= 46 && words.row <= 48));
+    const int row = number_of(words.row);
+    CHECK(words.one_sided == (row >= 46 && row <= 48));
     if (words.one_sided) CHECK_FALSE(may_be(words, AmountAs::WholeGirth));
   }
 }

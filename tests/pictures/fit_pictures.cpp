@@ -6,7 +6,7 @@
 // reads the client files of the folder WARDROBE and writes folds.svg and fit-01.svg to fit-49.svg
 // into FOLDER. It uses the library as any program could: read a client, fill in, draft, apply a
 // row; then it draws the pieces before and after.
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "darts/wardrobe.hpp"
 #include "fits/pictures.hpp"
 
@@ -28,8 +28,9 @@ void write_all(const std::string& wardrobe, const std::string& folder) {
     for (const FitPicture& picture : pictures) {
       Diagram diagram(kFitWidth, kFitHeight);
       draw_fit(diagram, picture, person_of(wardrobe, picture.person).block);
-      diagram.write(std::string(blockwright::fitting_row(picture.row).name),
-                    folder + '/' + file_of(picture.row));
+      diagram.write(
+          std::string(blockwright::fitting_row(blockwright::CorrectionRow{picture.row}).name),
+          folder + '/' + file_of(picture.row));
     }
   }
 }

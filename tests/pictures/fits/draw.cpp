@@ -1,5 +1,5 @@
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/catalogue.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "blockwright/pattern/sides.hpp"
 #include "darts/sketch.hpp"
 #include "fits/crop.hpp"
@@ -264,7 +264,8 @@ void draw_arrow(Diagram& d, Point from, Point to) {
 }
 
 void draw_fit(Diagram& d, const FitPicture& picture, const Pattern& block) {
-  const RowAmount row{picture.row, 1, picture.by, AmountAs::Length, picture.side, picture.place};
+  const RowAmount row{
+      CorrectionRow{picture.row}, 1, picture.by, AmountAs::Length, picture.side, picture.place};
   const Pattern fitted = apply_rows(block, {row}).pattern;
   const bool both = picture.views.size() == 1;
   std::vector<ViewHalves> views;
