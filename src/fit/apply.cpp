@@ -83,7 +83,7 @@ bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
 void require_moderate(const Effect& effect) {
   if (std::abs(effect.by) <= kMostAmount) return;
   refuse("fit.amount", where_of(effect.row, effect.by),
-         "no piece can take a correction of more than " + fixed(kMostAmount, 0) + " mm",
+         "a correction of over " + fixed(kMostAmount, 0) + " mm cannot be meant",
          "look at the amount and its unit, or draft anew");
 }
 

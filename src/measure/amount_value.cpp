@@ -88,7 +88,7 @@ AmountAs way_named(const JsonDocument& document, const JsonValue& value,
     std::vector<std::string_view> known;
     std::ranges::transform(words.readings, std::back_inserter(known), amount_word);
     refuse("client.amount", document.where(value),
-           fmt::format("{} is no way to read an amount{}", document.as_written(value),
+           fmt::format("{} is not a way to measure an amount{}", document.as_written(value),
                        odd_letter_note(value.text)),
            did_you_mean(value.text, known));
   }
@@ -99,9 +99,9 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
                AmountAs as, BodySide side) {
   if (std::ranges::find(words.readings, as) == words.readings.end()) {
     refuse("client.amount", document.where(value),
-           fmt::format("\"{}\" of \"{}\" is not read as \"{}\"", words.action, words.place,
+           fmt::format("\"{}\" of \"{}\" cannot be measured as \"{}\"", words.action, words.place,
                        amount_word(as)),
-           "write \"as\" as it was read: " + ways_text(words), {"as"});
+           "say with \"as\" how you measured it: " + ways_text(words), {"as"});
   }
   if (as == AmountAs::WholeGirth && side != BodySide::Both) {
     refuse("client.amount", document.where(value),
@@ -136,11 +136,12 @@ AmountAs read_way(const JsonDocument& document, const JsonValue& correction,
   if (value == nullptr && !words.must_say) return words.readings.front();
   if (value == nullptr) {
     refuse("client.amount", document.where(correction),
-           fmt::format("\"as\" is missing: the amount of \"{}\": \"{}\" can be read in {} ways",
+           fmt::format("\"as\" is missing: the amount of \"{}\": \"{}\" can be measured in {} ways",
                        words.action, words.place, words.readings.size()),
-           "write \"as\" as it was read: " + ways_text(words), {"as"});
+           "say with \"as\" how you measured it: " + ways_text(words), {"as"});
   }
-  expect(document, *value, JsonKind::Text, "write \"as\" as it was read: " + ways_text(words));
+  expect(document, *value, JsonKind::Text,
+         "say with \"as\" how you measured it: " + ways_text(words));
   const AmountAs as = way_named(document, *value, words);
   check_way(document, *value, words, as, side);
   return as;

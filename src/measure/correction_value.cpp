@@ -44,7 +44,7 @@ void check_correction_keys(const JsonDocument& document, const JsonValue& value)
 [[noreturn]] void refuse_second_action(const JsonDocument& document, const JsonValue& first,
                                        const JsonValue& second) {
   refuse("client.correction", document.where_key(second),
-         fmt::format("\"{}\" and \"{}\" stand in one correction", first.key, second.key),
+         fmt::format("one correction has both \"{}\" and \"{}\"", first.key, second.key),
          "a correction does one thing: make two of them, each with its own \"by\"");
 }
 
@@ -79,12 +79,12 @@ std::string place_hint(const JsonValue& action) {
   const std::vector<std::string_view> actions = actions_at(action.text);
   if (actions.empty()) {
     refuse("client.correction", document.where(action),
-           fmt::format("{} is no place of a correction{}", document.as_written(action),
+           fmt::format("{} is not a place to correct{}", document.as_written(action),
                        odd_letter_note(action.text)),
            place_hint(action));
   }
   refuse("client.correction", document.where(action),
-         fmt::format("\"{}\" is nothing that is done to \"{}\"", action.key, action.text),
+         fmt::format("\"{}\" does not go with \"{}\"", action.key, action.text),
          fmt::format("for \"{}\" write one of: {}; \"{}\" goes with: {}", action.text,
                      fmt::join(actions, ", "), action.key, fmt::join(places_of(action.key), ", ")));
 }
