@@ -249,7 +249,8 @@ RowAmount row_of(const Correction& correction) {
     refuse("fit.unknown", correction.action + " " + correction.place,
            "no correction is said in these words", "see docs/fitting.md for the words there are");
   }
-  return {words->row, words->sign, correction.by, correction.as, correction.side, correction.place};
+  return {words->row,    words->sign,     correction.by.mm(),
+          correction.as, correction.side, correction.place};
 }
 
 FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections) {

@@ -139,7 +139,7 @@ nlohmann::ordered_json moved_json(const Effect& effect) {
 
 std::string correction_text(const Correction& correction, Unit unit) {
   std::string text = as_words(correction.action + " " + correction.place) + " " +
-                     in_unit(correction.by, unit) + " " + unit_name(unit);
+                     in_unit(correction.by.mm(), unit) + " " + unit_name(unit);
   if (correction.as != AmountAs::Length) {
     text += " (" + as_words(std::string(amount_word(correction.as))) + ")";
   }
@@ -185,7 +185,7 @@ std::string fit_json(const BlockRun& run) {
         {"date", numbered.date},
         {"toile", numbered.toile},
         {"correction", as_words(numbered.correction.action + " " + numbered.correction.place)},
-        {"by_mm", numbered.correction.by},
+        {"by_mm", numbered.correction.by.mm()},
         {"row", number_of(ordered.row)},
         {"stage", ordered.stage}};
     Json voids = Json::array();

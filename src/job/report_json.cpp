@@ -57,7 +57,7 @@ Json corrections_as_json(const BlockRun& run) {
                     {"toile", numbered.toile},
                     {"action", numbered.correction.action},
                     {"place", numbered.correction.place},
-                    {"by_mm", rounded(numbered.correction.by)}});
+                    {"by_mm", rounded(numbered.correction.by.mm())}});
   }
   return list;
 }

@@ -114,7 +114,7 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
 
 }  // namespace
 
-double read_amount(const JsonDocument& document, const JsonValue& correction,
+Length read_amount(const JsonDocument& document, const JsonValue& correction,
                    const CorrectionWords& words, Unit unit) {
   const JsonValue& value =
       required(document, correction, "by",
@@ -122,7 +122,7 @@ double read_amount(const JsonDocument& document, const JsonValue& correction,
                            unit == Unit::Cm ? "1.0" : "\"1/2\""));
   const double written = read_number(document, value, unit);
   const double amount = in_mm(written, kLength, unit);
-  if (amount > 0.0 && amount <= kMostCorrection) return amount;
+  if (amount > 0.0 && amount <= kMostCorrection) return Length::mm(amount);
   refuse("client.range", document.where(value),
          fmt::format("by is {} {}; a correction is more than 0 and at most {}",
                      document.as_written(value), unit_name(unit, kLength),

@@ -7,7 +7,7 @@ namespace blockwright {
 
 /// The amount of a correction in mm, more than 0. Throws InputError ("client.missing",
 /// "client.type", "client.range").
-double read_amount(const JsonDocument& document, const JsonValue& correction,
+Length read_amount(const JsonDocument& document, const JsonValue& correction,
                    const CorrectionWords& words, Unit unit);
 
 /// How the amount was read. Throws InputError ("client.type", "client.amount").

@@ -154,8 +154,8 @@ TEST_CASE("A new kind is checked: each fault planted in it is found, and named")
 TEST_CASE("A fitting of the bodice leaves a new kind as it is, sewn as it was") {
   for (const BodySide side : each({BodySide::Both, BodySide::Left})) {
     const Pattern block = block_with(gauntlet()).block.pattern;
-    const FittedPattern fitted =
-        apply_corrections(block, {{"lower", "underarm", 10.0, AmountAs::Length, side, ""}});
+    const FittedPattern fitted = apply_corrections(
+        block, {{"lower", "underarm", Length::mm(10.0), AmountAs::Length, side, ""}});
     const Piece& cuff = fitted.pattern.piece("gauntlet");
     for (const Edge& edge : gauntlet().edges) CHECK(cuff.edge(edge.name).path == edge.path);
     CHECK(std::any_of(fitted.pattern.seams.begin(), fitted.pattern.seams.end(),

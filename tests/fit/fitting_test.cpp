@@ -64,7 +64,7 @@ TEST_CASE("All words of corrections can be applied") {
     for (const AmountAs as : words.readings) {
       const Correction correction{std::string(words.action),
                                   std::string(words.place),
-                                  2.0,
+                                  Length::mm(2.0),
                                   as,
                                   words.one_sided ? BodySide::Right : BodySide::Both,
                                   "",
@@ -78,9 +78,9 @@ TEST_CASE("All words of corrections can be applied") {
 
 TEST_CASE("Withdrawn corrections are left out, and effects name what is left") {
   std::vector<Correction> list = {
-      {"lower", "underarm", 6.0, AmountAs::Length, BodySide::Both, "", true},
-      {"lower", "front_neck", 6.0, AmountAs::Length, BodySide::Both, "", false},
-      {"lower", "front_neck", 4.0, AmountAs::Length, BodySide::Both, "", false}};
+      {"lower", "underarm", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", true},
+      {"lower", "front_neck", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false},
+      {"lower", "front_neck", Length::mm(4.0), AmountAs::Length, BodySide::Both, "", false}};
   const FittedPattern fitted = apply_corrections(usual_block(), list);
   REQUIRE(fitted.effects.size() == 1);
   CHECK(fitted.effects.front().by == 10.0);  // added before anything is moved
@@ -103,8 +103,8 @@ TEST_CASE("What cannot be is refused, naming row and amount") {
   const Problem refused = outcome(usual_block(), {row(17, 20, BodySide::Both, -1)}).refusal;
   CHECK(refused.where == "row 17, back shoulder dart narrower, 20 mm");
   CHECK_FALSE(refused.hint.empty());
-  CHECK_THROWS_AS(apply_corrections(usual_block(), {{"lift", "knee", 5.0, AmountAs::Length,
-                                                     BodySide::Both, "", false}}),
+  CHECK_THROWS_AS(apply_corrections(usual_block(), {{"lift", "knee", Length::mm(5.0),
+                                                     AmountAs::Length, BodySide::Both, "", false}}),
                   InputError);
 }
 
@@ -198,11 +198,11 @@ TEST_CASE("Chains, voids, limits and sums are told") {
 
 TEST_CASE("Corrections are put in the fitter's order, and say what they make void") {
   const std::vector<Correction> list = {
-      {"lower", "underarm", 6.0, AmountAs::Length, BodySide::Both, "", false},
-      {"take_in", "waist", 10.0, AmountAs::PerHalf, BodySide::Both, "", false},
-      {"lower", "shoulder_point", 6.0, AmountAs::Length, BodySide::Both, "", false},
-      {"lengthen", "below_bust", 6.0, AmountAs::Length, BodySide::Both, "", false},
-      {"raise", "front_neck", 6.0, AmountAs::Length, BodySide::Both, "", true}};
+      {"lower", "underarm", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false},
+      {"take_in", "waist", Length::mm(10.0), AmountAs::PerHalf, BodySide::Both, "", false},
+      {"lower", "shoulder_point", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false},
+      {"lengthen", "below_bust", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false},
+      {"raise", "front_neck", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", true}};
   const auto order = order_corrections(list);
   REQUIRE(order.size() == 4);
   CHECK(order[0].correction == 3);  // lengths and balance

@@ -42,7 +42,8 @@ void must_be_sound(const Client& client) {
   }
   for (const Fitting& fitting : client.fittings) {
     for (const Correction& correction : fitting.corrections) {
-      must(std::isfinite(correction.by) && correction.by > 0.0, "amounts are more than 0");
+      must(std::isfinite(correction.by.mm()) && correction.by > Length(),
+           "amounts are more than 0");
       must(find_correction_words(correction.action, correction.place) != nullptr,
            "corrections are of known words");
     }

@@ -31,7 +31,7 @@ std::vector<Correction> some_corrections(Bytes& bytes, std::size_t most) {
     Correction one;
     one.action = words.action;
     one.place = words.place;
-    one.by = some_amount(bytes);
+    one.by = Length::mm(some_amount(bytes));
     one.as = some_way(bytes, words);
     one.side = some_side(bytes, words);
     one.withdrawn = bytes.below(16) == 15;
@@ -43,7 +43,7 @@ std::vector<Correction> some_corrections(Bytes& bytes, std::size_t most) {
 std::string words_of(const std::vector<Correction>& list) {
   std::string text;
   for (const Correction& one : list) {
-    text += one.action + " " + one.place + " " + std::to_string(one.by) + " " +
+    text += one.action + " " + one.place + " " + std::to_string(one.by.mm()) + " " +
             std::string(amount_word(one.as)) + " " + std::string(side_word(one.side)) +
             (one.withdrawn ? " withdrawn" : "") + "; ";
   }

@@ -195,8 +195,8 @@ TEST_CASE("a correction is put in without moving a byte, and is read with all th
       const Correction& added = found->corrections.back();
       CHECK(added.action == correction.action);
       CHECK(added.place == correction.place);
-      CHECK(added.by == Approx(before.unit == Unit::Cm ? (fitting.toile == 3 ? 10.0 : 15.0)
-                                                       : (fitting.toile == 3 ? 25.4 : 38.1)));
+      CHECK(added.by.mm() == Approx(before.unit == Unit::Cm ? (fitting.toile == 3 ? 10.0 : 15.0)
+                                                            : (fitting.toile == 3 ? 25.4 : 38.1)));
       CHECK(added.side == correction.side);
       CHECK(added.seen == correction.seen);
     }

@@ -35,20 +35,21 @@ TEST_CASE("fittings are read with every part in its place") {
   CHECK(first.by == "Odalys");
   CHECK(first.note == "unwashed linen, size of pins 0.6");
   REQUIRE(first.corrections.size() == 2);
-  CHECK(first.corrections[0] == Correction{"lower", "front_neck", 10.0, AmountAs::Length,
-                                           BodySide::Left, "presses on the throat", true});
-  CHECK(first.corrections[1] ==
-        Correction{"take_in", "waist", 7.5, AmountAs::PerHalf, BodySide::Both, "", false});
+  CHECK(first.corrections[0] == Correction{"lower", "front_neck", Length::mm(10.0),
+                                           AmountAs::Length, BodySide::Left,
+                                           "presses on the throat", true});
+  CHECK(first.corrections[1] == Correction{"take_in", "waist", Length::mm(7.5), AmountAs::PerHalf,
+                                           BodySide::Both, "", false});
   CHECK(client.fittings.back() == Fitting{"2026-03-28", 2, "", "", {}});
 }
 
 // An inch is 25.4 mm exactly (international inch, 1959).
 TEST_CASE("amounts are in the file's unit: numbers in cm, numbers or fractions in inches") {
-  CHECK(only_correction(R"({"raise": "underarm", "by": 1})").by == 10.0);
-  CHECK(only_correction(R"({"raise": "underarm", "by": 0.6})").by == Approx(6.0));
-  CHECK(only_correction(R"({"raise": "underarm", "by": 10})").by == 100.0);
-  CHECK(only_correction(R"({"raise": "underarm", "by": 0.25})", "in").by == Approx(6.35));
-  CHECK(only_correction(R"({"raise": "underarm", "by": "3/8"})", "in").by == Approx(9.525));
+  CHECK(only_correction(R"({"raise": "underarm", "by": 1})").by.mm() == 10.0);
+  CHECK(only_correction(R"({"raise": "underarm", "by": 0.6})").by.mm() == Approx(6.0));
+  CHECK(only_correction(R"({"raise": "underarm", "by": 10})").by.mm() == 100.0);
+  CHECK(only_correction(R"({"raise": "underarm", "by": 0.25})", "in").by.mm() == Approx(6.35));
+  CHECK(only_correction(R"({"raise": "underarm", "by": "3/8"})", "in").by.mm() == Approx(9.525));
   CHECK(only_correction(R"({"raise": "underarm", "by": "1 1/2"})", "in").by == Approx(38.1));
 }
 

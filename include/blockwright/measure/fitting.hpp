@@ -52,7 +52,7 @@ enum class OnNewTape {
 struct Correction {
   std::string action;  ///< "lower", "raise", "take_in" ...: see correction_words()
   std::string place;   ///< "front_neck", "underarm", "side" ...
-  double by = 0.0;     ///< mm, as read, more than 0
+  Length by;           ///< as read, more than 0
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
   std::string seen;        ///< what was seen on the body, in the fitter's own words
