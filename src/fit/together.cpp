@@ -110,8 +110,8 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
 // narrower, by `times` their amount.
 struct Line {
   std::string_view name;
-  double times;
   std::vector<CorrectionRow> longer, shorter;
+  double times = 1.0;
 
   [[nodiscard]] double share_of(CorrectionRow row) const {
     if (std::ranges::count(longer, row) > 0) return times;
@@ -122,24 +122,19 @@ struct Line {
 const std::vector<Line>& lines() {
   static const std::vector<Line> all = {
       {"back.centre_back",
-       1,
        {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
        {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter}},
       {"front.centre_front",
-       1,
        {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
        {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn}},
       {"back.shoulder dart",
-       1,
        {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
        {UpperBackShorter}},
       {"front.waist dart",
-       1,
        {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
        {SmallerBust}},
-      {"waist", 2, {}, {WaistTakenIn, CentreSeamTakenIn}},
+      {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, 2.0},
       {"side seam",
-       1,
        {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
        {UnderarmLower, ShoulderPointLower, ArmholeLarger}},
   };

@@ -16,6 +16,8 @@
 // point width with a caliper, straight from point to point.
 #include "survey.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
@@ -88,9 +90,8 @@ constexpr double correlation(std::size_t i, std::size_t j) {
 }
 
 constexpr std::size_t variable_of(MeasurementName name) {
-  std::size_t i = 0;
-  while (kVariables[i].name != name) ++i;
-  return i;
+  const auto* const found = std::ranges::find(kVariables, name, &SurveyVariable::name);
+  return static_cast<std::size_t>(found - kVariables.begin());
 }
 
 // The surveyed ones, and behind them those that follow another, each counted in the other's SD.
@@ -127,17 +128,6 @@ constexpr SurveyMatrix make_covariance() {
 
 constexpr SurveyMatrix kCovariance = make_covariance();
 
-constexpr std::array<std::size_t, kMeasurementCount> make_places() {
-  std::array<std::size_t, kMeasurementCount> places{};
-  places.fill(kSurveySize);
-  for (std::size_t i = 0; i < kSurveySize; ++i) {
-    places[static_cast<std::size_t>(kAllVariables[i].name)] = i;
-  }
-  return places;
-}
-
-constexpr std::array<std::size_t, kMeasurementCount> kPlaces = make_places();
-
 }  // namespace
 
 const std::array<SurveyVariable, kSurveySize>& survey_variables() { return kAllVariables; }
@@ -145,9 +135,9 @@ const std::array<SurveyVariable, kSurveySize>& survey_variables() { return kAllV
 const SurveyMatrix& survey_covariance() { return kCovariance; }
 
 std::optional<std::size_t> survey_place(MeasurementName name) {
-  const std::size_t place = kPlaces[static_cast<std::size_t>(name)];
-  if (place == kSurveySize) return std::nullopt;
-  return place;
+  const auto* const found = std::ranges::find(kAllVariables, name, &SurveyVariable::name);
+  if (found == kAllVariables.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - kAllVariables.begin());
 }
 
 }  // namespace blockwright

@@ -108,14 +108,12 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
   return {{
     {BustGirth, "bust_girth", "bust girth (ISO 8559-1:2017, 5.3.4)",
      "Level round the fullest part of the bust, over the bra that will be worn, breathing quietly.",
-     "the bust line, front and back together",
-     Girth, 600, 1600,  // survey 711 to 1176
+     "the bust line, front and back together", Girth, 600, 1600,  // survey 711 to 1176
      {50.0, "38 to 51 mm in a university costume text (Central Washington University, ch. 16), up "
             "to 100 mm in a textbook's close-fitting block (from memory)"}},
     {UpperChestGirth, "upper_chest_girth", "upper chest girth",
      "Level and high in the armpits, above the bust; it may well be more than the bust girth.",
-     "the width of the armhole",
-     Girth, 600, 1500,  // survey 753 to 1121
+     "the width of the armhole", Girth, 600, 1500,  // survey 753 to 1121
      {20.0, "our rule: the armhole's share of the bust ease; no source"}},
     {UnderbustGirth, "underbust_girth", "underbust girth (ISO 8559-1:2017, 5.3.8)",
      "Level round the body directly under the breasts.",
@@ -124,8 +122,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
     {WaistGirth, "waist_girth", "natural waist girth",
      "Tie a tape or elastic round the body, bend a little to each side and let it settle: measure "
      "there, and leave it tied for the lengths. This is the natural waist, not ISO's waist level.",
-     "the waist darts",
-     Girth, 450, 1600,  // survey 568 to 987
+     "the waist darts", Girth, 450, 1600,  // survey 568 to 987
      {25.0, "19 to 25 mm for a dress in the costume text of the bust's, 25 to 50 mm elsewhere"}},
     {HipGirth, "hip_girth", "hip girth (ISO 8559-1:2017, 5.3.13)",
      "Level round the greatest rear protrusion, feet together.", kEstimatesOnly,
@@ -133,8 +130,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
     {NeckBaseGirth, "neck_base_girth", "neck base girth (ISO 8559-1:2017, 5.3.3)",
      "Round the base of the neck through nape, side neck points and front neck point, the tape on "
      "its edge or a fine chain.",
-     "the width of the neck",
-     Girth, 250, 580},  // survey 298 to 409
+     "the width of the neck", Girth, 250, 580},  // survey 298 to 409
     {ArmscyeGirth, "armscye_girth", "armscye girth (ISO 8559-1:2017, 5.3.15)",
      "Through the armpit and over the shoulder point, the arm hanging.", "the drop of the underarm",
      Girth, 240, 700,  // survey 298 to 456
@@ -142,36 +138,30 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
             "365 mm there (the 1988 survey): body + 35 mm is the close end"}},
     {UpperArmGirth, "upper_arm_girth", "upper arm girth at the armpit",
      "Square round the relaxed arm, as high as the armpit allows.",
-     "nothing of the bodice; a check of the armscye girth",
-     Girth, 170, 620},  // survey 223 to 377
+     "nothing of the bodice; a check of the armscye girth", Girth, 170, 620},  // survey 223 to 377
     {ShoulderLength, "shoulder_length", "shoulder length",
      "Side neck point to shoulder point, the outer end of the shoulder bone.",
-     "the shoulder point, with the slant or the slope",
-     Length, 80, 220},  // survey 111 to 182
+     "the shoulder point, with the slant or the slope", Length, 80, 220},  // survey 111 to 182
     {ShoulderSlope, "shoulder_slope", "shoulder slope (ISO 8559-1:2017, 5.6.2)",
      "The angle of the shoulder line below the level, in degrees, with an angle meter laid along "
      "the shoulder.",
-     "the shoulder points where no slant was taped",
-     Angle, 5, 45,  // survey 12.4 to 39.9
+     "the shoulder points where no slant was taped", Angle, 5, 45,  // survey 12.4 to 39.9
      {-5.5, "our rule: the lift that the slants' ease gives, 9 mm on the front and 18 mm on the "
             "back of a shoulder of 145 mm, is 5.5 degrees on the mean of both. It keeps the "
             "finished slope between 8 and 36 degrees on nearly all of the survey's slopes of 12 "
             "to 40"}},
     {FrontShoulderSlant, "front_shoulder_slant", "front shoulder slant",
      "Shoulder point to the natural waist at centre front, the tape straight.",
-     "the front shoulder point",
-     Length, 260, 680,  // not surveyed; from stature and shoulder
+     "the front shoulder point", Length, 260, 680,  // not surveyed; from stature and shoulder
      {16.0, kTorsos}, kByDraft},
     {BackShoulderSlant, "back_shoulder_slant", "back shoulder slant",
      "Shoulder point to the natural waist at centre back, the tape straight.",
-     "the back shoulder point",
-     Length, 260, 680,  // not surveyed; from stature and shoulder
+     "the back shoulder point", Length, 260, 680,  // not surveyed; from stature and shoulder
      {20.0, kTorsos}, kByDraft},
     {BackWaistLength, "back_waist_length",
      "back neck point to waist (ISO 8559-1:2017, 5.4.5), to the natural waist",
      "Nape (the bone at the neck's base) to the tied waist tape, following the back.",
-     "the length of the back",
-     Length, 240, 600,  // survey 283 to 477
+     "the length of the back", Length, 240, 600,  // survey 283 to 477
      {2.0, "0 to 6 mm is common practice, no source"}},
     {FrontWaistLength, "front_waist_length",
      "front neck point to waist (ISO 8559-1:2017, 5.4.8), to the natural waist",
@@ -195,13 +185,11 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
     {AcrossBack, "across_back", "across back width",
      "Level between the back armhole lines, half way between shoulder point and armpit, arms "
      "hanging.",
-     "the back's part beside the armhole",
-     Width, 220, 620,  // survey 284 to 470
+     "the back's part beside the armhole", Width, 220, 620,  // survey 284 to 470
      {10.0, "5 mm on each half: a textbook's close-fitting block (from memory)"}},
     {AcrossFront, "across_front", "across front width (ISO 8559-1:2017, 5.4.7)",
      "Level between the front armhole lines, half way between shoulder point and armpit.",
-     "the front's part beside the armhole",
-     Width, 190, 600,  // not surveyed; from across back
+     "the front's part beside the armhole", Width, 190, 600,  // not surveyed; from across back
      {6.0, "common practice, no source: less than the back, as arms reach forward"},
      {FillIn::By::Another, AcrossBack, -25.0, 15.0,
       "ASTM D5585-95 has across chest 25 mm less than across back (from memory, unverified); that "
@@ -209,8 +197,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
     {SideLength, "side_length", "side length",
      "Underarm point to the tied waist tape straight down the side: from the top edge of a ruler "
      "held level under the arm.",
-     "the side seams",
-     Length, 80, 340},  // survey 105 to 268
+     "the side seams", Length, 80, 340},  // survey 105 to 268
     {ScyeDepth, "scye_depth", "scye depth length (ISO 8559-1:2017, 5.4.6)",
      "Nape down the spine to the level of the armpits: tie a tape round the chest high under the "
      "arms and measure to it.",
@@ -218,15 +205,13 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      Length, 100, 330},  // survey 142 to 235
     {FrontBustWidth, "front_bust_width", "front bust width",
      "Over the bust from side seam to side seam of a garment that sits well, at bust point level.",
-     "the front's share of the bust",
-     Width, 290, 950,  // not surveyed; half the bust and more
+     "the front's share of the bust", Width, 290, 950,  // not surveyed; half the bust and more
      {25.0, "the front's half of the bust's ease"}, kByDraft},
     {WaistToHip, "waist_to_hip", "waist to hip",
      "The tied waist tape straight down the side to the level of the hip girth.", kEstimatesOnly,
      Length, 90, 400},  // survey 126 to 301
     {Stature, "stature", "stature", "Standing height without shoes, heels together.",
-     kEstimatesOnly,
-     Length, 1200, 2200},  // survey 1428 to 1870
+     kEstimatesOnly, Length, 1200, 2200},  // survey 1428 to 1870
   }};
 }
 // clang-format on
