@@ -49,6 +49,21 @@ struct RowMoves {
   RowLaws laws = nullptr;
 };
 
+/// The moves of a row that does the same to both pieces, or something to one of them.
+template <auto move>
+void on_front(HalfBlock& half, const RowAsk& ask) {
+  half.front = move(half.front, ask.by);
+}
+template <auto move>
+void on_back(HalfBlock& half, const RowAsk& ask) {
+  half.back = move(half.back, ask.by);
+}
+template <auto move>
+void on_both(HalfBlock& half, const RowAsk& ask) {
+  on_front<move>(half, ask);
+  on_back<move>(half, ask);
+}
+
 /// True if the moves are those of all rows of the part, once each.
 constexpr bool are_all_moves_of(RowPart part, std::span<const RowMoves> moves) {
   const auto rows = std::ranges::count(kCorrections, part, &FittingRow::part);

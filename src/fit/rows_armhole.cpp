@@ -19,14 +19,9 @@ Opened with_underarm_lowered(const Opened& open, double by) {
   return with_corner_moved(open, Corner::Underarm, -by * up_the_side(open));
 }
 
-void lower_underarm(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_underarm_lowered(half.front, ask.by);
-  half.back = with_underarm_lowered(half.back, ask.by);
-}
-
 std::vector<Law> underarm_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.side", -ask.by, LawKind::Exact},
-          {"back.side", -ask.by, LawKind::Exact},
+  return {{"front.side", -ask.by},
+          {"back.side", -ask.by},
           {"armhole", kArmholePerUnderarm * ask.by, LawKind::Ratio}};
 }
 
@@ -37,10 +32,6 @@ Opened with_armhole_scooped(const Opened& open, double by) {
   work.move(work.across(), by * left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0)));
   work.keep_hollow();
   return work.finished();
-}
-
-void scoop_front_armhole(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_armhole_scooped(half.front, ask.by);
 }
 
 void fill_back_armhole(HalfBlock& half, const RowAsk& ask) {
@@ -82,9 +73,7 @@ void take_in_front_armhole_edge(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> front_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.armhole", -ask.by, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact},
-          {"front.waist", 0.0, LawKind::Exact}};
+  return {{"front.armhole", -ask.by}, {"front.side", 0.0}, {"front.waist", 0.0}};
 }
 
 // BackArmholeEdgeTakenIn: a wedge at the back's across point closed about the blade point into the
@@ -105,7 +94,7 @@ void take_in_back_armhole_edge(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> back_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.armhole", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
+  return {{"back.armhole", -ask.by}, {"back.shoulder", 0.0}};
 }
 
 // ArmholeLarger: the armhole round both pieces wider, to nothing at the shoulder.
@@ -116,27 +105,22 @@ Opened with_armhole_rounded(const Opened& open, double by) {
   return work.finished();
 }
 
-void widen_armhole(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_armhole_rounded(half.front, ask.by);
-  half.back = with_armhole_rounded(half.back, ask.by);
-}
-
 std::vector<Law> widen_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.side", -ask.by, LawKind::Exact},
-          {"back.side", -ask.by, LawKind::Exact},
+  return {{"front.side", -ask.by},
+          {"back.side", -ask.by},
           {"armhole", kArmholePerRound * ask.by, LawKind::Ratio}};
 }
 
 using enum CorrectionRow;
 
 constexpr auto kArmholeRows = std::to_array<RowMoves>({
-    {UnderarmLower, 1, lower_underarm, underarm_laws},
-    {UnderarmHigher, -1, lower_underarm, underarm_laws},
-    {FrontArmholeScooped, 1, scoop_front_armhole, scoop_laws},
+    {UnderarmLower, 1, on_both<with_underarm_lowered>, underarm_laws},
+    {UnderarmHigher, -1, on_both<with_underarm_lowered>, underarm_laws},
+    {FrontArmholeScooped, 1, on_front<with_armhole_scooped>, scoop_laws},
     {BackArmholeFilled, 1, fill_back_armhole, fill_laws},
     {FrontArmholeEdgeTakenIn, 1, take_in_front_armhole_edge, front_edge_laws},
     {BackArmholeEdgeTakenIn, 1, take_in_back_armhole_edge, back_edge_laws},
-    {ArmholeLarger, 1, widen_armhole, widen_laws},
+    {ArmholeLarger, 1, on_both<with_armhole_rounded>, widen_laws},
 });
 static_assert(are_all_moves_of(RowPart::Armhole, kArmholeRows));
 

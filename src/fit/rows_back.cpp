@@ -43,11 +43,11 @@ void widen_across_back(HalfBlock& half, const RowAsk& ask) {
 
 std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
   const bool dart = waist_dart(before.back).has_value();
-  return {{"across_back", 2.0 * ask.by, LawKind::Exact},
-          {"bust_line", 2.0 * ask.by, LawKind::Exact},
-          {"back.waist", dart ? 0.0 : ask.by, LawKind::Exact},
-          {"front.shoulder", 0.5 * ask.by, LawKind::Exact},
-          {"back.shoulder", 0.5 * ask.by, LawKind::Exact}};
+  return {{"across_back", 2.0 * ask.by},
+          {"bust_line", 2.0 * ask.by},
+          {"back.waist", dart ? 0.0 : ask.by},
+          {"front.shoulder", 0.5 * ask.by},
+          {"back.shoulder", 0.5 * ask.by}};
 }
 
 // UpperBackLonger, UpperBackShorter: cut from the centre back through the blade point to the across
@@ -75,10 +75,10 @@ void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", ask.by, LawKind::Exact},
-          {"back.neckline", 0.0, LawKind::Exact},
-          {"back.shoulder", 0.0, LawKind::Exact},
-          {"back.armhole", 0.0, LawKind::Exact}};
+  return {{"back.centre_back", ask.by},
+          {"back.neckline", 0.0},
+          {"back.shoulder", 0.0},
+          {"back.armhole", 0.0}};
 }
 
 // Where the back curves under the nape: on the line from the neckline to the blade point.
@@ -131,9 +131,7 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> below_nape_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", ask.by, LawKind::Exact},
-          {"back.neckline", 0.0, LawKind::Exact},
-          {"back.shoulder", 0.0, LawKind::Exact}};
+  return {{"back.centre_back", ask.by}, {"back.neckline", 0.0}, {"back.shoulder", 0.0}};
 }
 
 // BackWaistShorter: centre back waist up, to nothing at the side.
@@ -144,7 +142,7 @@ void shorten_back_waist(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> back_waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", -ask.by, LawKind::Exact}, {"back.side", 0.0, LawKind::Exact}};
+  return {{"back.centre_back", -ask.by}, {"back.side", 0.0}};
 }
 
 using enum CorrectionRow;

@@ -69,10 +69,9 @@ void raise_bust_point(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> raise_bust_laws(const HalfBlock& before, const RowAsk& ask) {
-  std::vector<Law> laws = {{"front.shoulder", 0.0, LawKind::Exact},
-                           {"front.waist", 0.0, LawKind::Exact}};
-  if (std::abs(ask.by) <= kKeepsMouth) laws.push_back({"front.shoulder dart", 0.0, LawKind::Exact});
-  if (waist_dart(before.front)) laws.push_back({"front.waist dart", 0.0, LawKind::Exact});
+  std::vector<Law> laws = {{"front.shoulder", 0.0}, {"front.waist", 0.0}};
+  if (std::abs(ask.by) <= kKeepsMouth) laws.push_back({"front.shoulder dart", 0.0});
+  if (waist_dart(before.front)) laws.push_back({"front.waist dart", 0.0});
   return laws;
 }
 
@@ -152,13 +151,13 @@ double mouth_gain(const Opened& front, Angle turn) {
 std::vector<Law> fuller_laws(const HalfBlock& before, const RowAsk& ask) {
   const FullBust move = full_bust_of(before.front, ask.by);
   const bool dart = waist_dart(before.front).has_value();
-  return {{"bust_line", 2.0 * ask.by, LawKind::Exact},
-          {"front.centre_front", move.drop, LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact},
+  return {{"bust_line", 2.0 * ask.by},
+          {"front.centre_front", move.drop},
+          {"front.armhole", 0.0},
+          {"front.side", 0.0},
           {"front.waist", dart ? 0.0 : ask.by, dart ? LawKind::Exact : LawKind::Ratio},
-          {"front.shoulder", 0.0, LawKind::Exact},
-          {"front.shoulder dart", mouth_gain(before.front, move.turn), LawKind::Exact}};
+          {"front.shoulder", 0.0},
+          {"front.shoulder dart", mouth_gain(before.front, move.turn)}};
 }
 
 std::vector<Law> breast_laws(const HalfBlock& before, const RowAsk& ask) {
@@ -201,7 +200,7 @@ std::vector<Law> shorten_dart_laws(const HalfBlock&, const RowAsk& ask) {
   const bool shoulder = ask.place.find("shoulder") != std::string_view::npos;
   return {
       {std::string(back ? "back." : "front.") + (shoulder ? "shoulder" : "waist") + " dart point",
-       ask.by, LawKind::Exact}};
+       ask.by}};
 }
 
 // DartWider: one dart wider; its seam is let out at the far end by what it loses.
@@ -228,9 +227,9 @@ std::vector<Law> widen_dart_laws(const HalfBlock& before, const RowAsk& ask) {
   const Opened& open = piece_of(half, ask.place);
   const std::string piece = open.piece.name + ".";
   const bool shoulder = ask.place.find("shoulder") != std::string_view::npos;
-  return {{piece + (shoulder ? "shoulder dart" : "waist dart"), ask.by, LawKind::Exact},
-          {piece + (shoulder ? "shoulder" : "waist"), 0.0, LawKind::Exact},
-          {piece + "side", 0.0, LawKind::Exact}};
+  return {{piece + (shoulder ? "shoulder dart" : "waist dart"), ask.by},
+          {piece + (shoulder ? "shoulder" : "waist"), 0.0},
+          {piece + "side", 0.0}};
 }
 
 // BustPointsApart: bust points further apart.
@@ -239,9 +238,7 @@ void widen_bust_points(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> bust_points_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"bust_points", 2.0 * ask.by, LawKind::Exact},
-          {"front.waist", 0.0, LawKind::Exact},
-          {"front.shoulder", 0.0, LawKind::Exact}};
+  return {{"bust_points", 2.0 * ask.by}, {"front.waist", 0.0}, {"front.shoulder", 0.0}};
 }
 
 // A dart's stitch line from leg end to dart point, bowed away from the dart's axis.
@@ -312,11 +309,11 @@ void let_out_side(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> let_out_laws(const HalfBlock&, const RowAsk& ask) {
-  std::vector<Law> laws = {{"bust_line", 2.0 * ask.by, LawKind::Exact},
+  std::vector<Law> laws = {{"bust_line", 2.0 * ask.by},
                            {"armhole", kArmholePerBust * ask.by, LawKind::Rough},
-                           {"front.side", 0.0, LawKind::Exact},
-                           {"back.side", 0.0, LawKind::Exact}};
-  if (to_the_waist(ask)) laws.push_back({"waist", 2.0 * ask.by, LawKind::Exact});
+                           {"front.side", 0.0},
+                           {"back.side", 0.0}};
+  if (to_the_waist(ask)) laws.push_back({"waist", 2.0 * ask.by});
   return laws;
 }
 

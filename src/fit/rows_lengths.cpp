@@ -13,23 +13,18 @@ namespace blockwright {
 namespace {
 
 // LongerBelowBust: a strip across both pieces half way from underarm to waist.
-void lengthen_below_bust(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_strip(half.front, ask.by);
-  half.back = with_strip(half.back, ask.by);
-}
-
 std::vector<Law> below_bust_laws(const HalfBlock& before, const RowAsk& ask) {
   const auto side_gain = [&](const Opened& open) {
     const Vec side = corner_of(open, Corner::Underarm) - corner_of(open, Corner::SideWaist);
     return norm(side + Vec{0.0, ask.by}) - norm(side);
   };
-  return {{"front.centre_front", ask.by, LawKind::Exact},
-          {"back.centre_back", ask.by, LawKind::Exact},
-          {"front.side", side_gain(before.front), LawKind::Exact},
-          {"back.side", side_gain(before.back), LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact},
-          {"back.armhole", 0.0, LawKind::Exact},
-          {"neckline", 0.0, LawKind::Exact}};
+  return {{"front.centre_front", ask.by},
+          {"back.centre_back", ask.by},
+          {"front.side", side_gain(before.front)},
+          {"back.side", side_gain(before.back)},
+          {"front.armhole", 0.0},
+          {"back.armhole", 0.0},
+          {"neckline", 0.0}};
 }
 
 // LongerAboveBust: a strip across upper chest and upper back, with the shoulder darts closed, just
@@ -43,20 +38,15 @@ Opened with_strip_above_bust(const Opened& open, double by) {
   return work.finished();
 }
 
-void lengthen_above_bust(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_strip_above_bust(half.front, ask.by);
-  half.back = with_strip_above_bust(half.back, ask.by);
-}
-
 std::vector<Law> above_bust_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", ask.by, LawKind::Exact},
-          {"back.centre_back", ask.by, LawKind::Exact},
-          {"front.armhole", ask.by, LawKind::Exact},
-          {"back.armhole", ask.by, LawKind::Exact},
-          {"front.shoulder", 0.0, LawKind::Exact},
-          {"back.shoulder", 0.0, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact},
-          {"front.shoulder dart", 0.0, LawKind::Exact}};
+  return {{"front.centre_front", ask.by},
+          {"back.centre_back", ask.by},
+          {"front.armhole", ask.by},
+          {"back.armhole", ask.by},
+          {"front.shoulder", 0.0},
+          {"back.shoulder", 0.0},
+          {"front.side", 0.0},
+          {"front.shoulder dart", 0.0}};
 }
 
 // FrontWaistLonger: centre front waist down, to nothing at the side.
@@ -67,7 +57,7 @@ void lengthen_front_waist(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> front_waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", ask.by, LawKind::Exact}, {"front.side", 0.0, LawKind::Exact}};
+  return {{"front.centre_front", ask.by}, {"front.side", 0.0}};
 }
 
 // SideSeamForward, SideSeamBack: the side seam forward: off the front, onto the back.
@@ -84,9 +74,12 @@ void forward_side_seam(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> side_seam_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.armhole", -ask.by, LawKind::Ratio}, {"back.armhole", ask.by, LawKind::Ratio},
-          {"bust_line", 0.0, LawKind::Exact},         {"waist", 0.0, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact},        {"back.side", 0.0, LawKind::Exact}};
+  return {{"front.armhole", -ask.by, LawKind::Ratio},
+          {"back.armhole", ask.by, LawKind::Ratio},
+          {"bust_line", 0.0},
+          {"waist", 0.0},
+          {"front.side", 0.0},
+          {"back.side", 0.0}};
 }
 
 // OneSideOfWaistHigher: side waist point up the side seam, to nothing at the centre.
@@ -99,27 +92,22 @@ Opened with_side_waist_raised(const Opened& open, double by) {
   return work.finished();
 }
 
-void raise_side_waist(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_side_waist_raised(half.front, ask.by);
-  half.back = with_side_waist_raised(half.back, ask.by);
-}
-
 std::vector<Law> side_waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.side", -ask.by, LawKind::Exact},
-          {"back.side", -ask.by, LawKind::Exact},
-          {"front.centre_front", 0.0, LawKind::Exact},
-          {"back.centre_back", 0.0, LawKind::Exact}};
+  return {{"front.side", -ask.by},
+          {"back.side", -ask.by},
+          {"front.centre_front", 0.0},
+          {"back.centre_back", 0.0}};
 }
 
 using enum CorrectionRow;
 
 constexpr auto kLengthRows = std::to_array<RowMoves>({
-    {LongerBelowBust, 1, lengthen_below_bust, below_bust_laws},
-    {LongerAboveBust, 1, lengthen_above_bust, above_bust_laws},
+    {LongerBelowBust, 1, on_both<with_strip>, below_bust_laws},
+    {LongerAboveBust, 1, on_both<with_strip_above_bust>, above_bust_laws},
     {FrontWaistLonger, 1, lengthen_front_waist, front_waist_laws},
     {SideSeamForward, 1, forward_side_seam, side_seam_laws},
     {SideSeamBack, -1, forward_side_seam, side_seam_laws},
-    {OneSideOfWaistHigher, 1, raise_side_waist, side_waist_laws},
+    {OneSideOfWaistHigher, 1, on_both<with_side_waist_raised>, side_waist_laws},
 });
 static_assert(are_all_moves_of(RowPart::Lengths, kLengthRows));
 

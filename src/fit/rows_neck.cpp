@@ -20,7 +20,7 @@ void lower_front_neck(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> front_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", -ask.by, LawKind::Exact},
+  return {{"front.centre_front", -ask.by},
           {"neckline", kWholeNeckPerFrontDrop * ask.by, LawKind::Ratio}};
 }
 
@@ -37,11 +37,6 @@ Opened with_neck_offset(const Opened& open, double by) {
   return work.finished();
 }
 
-void widen_neck(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_neck_offset(half.front, ask.by);
-  half.back = with_neck_offset(half.back, ask.by);
-}
-
 // A parallel of a curve gains its distance times the angle that the curve turns by. With flat
 // shoulders both necklines turn by half a circle and the whole neck gains 2 pi r; what the
 // shoulders slope is missing from it.
@@ -52,9 +47,8 @@ double turning(const Opened& open) {
 
 std::vector<Law> widen_neck_laws(const HalfBlock& before, const RowAsk& ask) {
   const double turn = turning(before.front) + turning(before.back);
-  return {{"neckline", 2.0 * turn * ask.by, LawKind::Exact},
-          {"front.shoulder", -ask.by, LawKind::Exact},
-          {"back.shoulder", -ask.by, LawKind::Exact}};
+  return {
+      {"neckline", 2.0 * turn * ask.by}, {"front.shoulder", -ask.by}, {"back.shoulder", -ask.by}};
 }
 
 Point neck_middle(const Opened& open) {
@@ -84,10 +78,10 @@ void take_in_front_neck_edge(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> front_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.neckline", -ask.by, LawKind::Exact},
-          {"front.waist", 0.0, LawKind::Exact},
-          {"front.shoulder", 0.0, LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact}};
+  return {{"front.neckline", -ask.by},
+          {"front.waist", 0.0},
+          {"front.shoulder", 0.0},
+          {"front.armhole", 0.0}};
 }
 
 // BackNeckEdgeTakenIn: back neck stands away; turned into the shoulder dart about the blade point.
@@ -96,7 +90,7 @@ void take_in_back_neck_edge(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> back_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.neckline", -ask.by, LawKind::Exact}, {"back.shoulder", 0.0, LawKind::Exact}};
+  return {{"back.neckline", -ask.by}, {"back.shoulder", 0.0}};
 }
 
 // BackNeckLower: nape down.
@@ -105,7 +99,7 @@ void lower_back_neck(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> back_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", -ask.by, LawKind::Exact},
+  return {{"back.centre_back", -ask.by},
           {"back.neckline", kHalfNeckPerBackDrop * ask.by, LawKind::Ratio}};
 }
 
@@ -117,8 +111,8 @@ void widen_side_neck(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> side_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.shoulder", -ask.by, LawKind::Exact},
-          {"back.shoulder", -ask.by, LawKind::Exact},
+  return {{"front.shoulder", -ask.by},
+          {"back.shoulder", -ask.by},
           {"neckline", kWholeNeckPerSideShift * ask.by, LawKind::Rough}};
 }
 
@@ -127,8 +121,8 @@ using enum CorrectionRow;
 constexpr auto kNeckRows = std::to_array<RowMoves>({
     {FrontNeckLower, 1, lower_front_neck, front_neck_laws},
     {FrontNeckHigher, -1, lower_front_neck, front_neck_laws},
-    {NeckWider, 1, widen_neck, widen_neck_laws},
-    {NeckNarrower, -1, widen_neck, widen_neck_laws},
+    {NeckWider, 1, on_both<with_neck_offset>, widen_neck_laws},
+    {NeckNarrower, -1, on_both<with_neck_offset>, widen_neck_laws},
     {FrontNeckEdgeTakenIn, 1, take_in_front_neck_edge, front_neck_edge_laws},
     {BackNeckEdgeTakenIn, 1, take_in_back_neck_edge, back_neck_edge_laws},
     {BackNeckLower, 1, lower_back_neck, back_neck_laws},

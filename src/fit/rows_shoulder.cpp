@@ -12,8 +12,8 @@ namespace {
 // how the armhole stands at the shoulder.
 constexpr double kArmholePerShoulder = 0.14;
 
-const Law kFrontShoulderKept{"front.shoulder", 0.0, LawKind::Exact};
-const Law kBackShoulderKept{"back.shoulder", 0.0, LawKind::Exact};
+const Law kFrontShoulderKept{"front.shoulder", 0.0};
+const Law kBackShoulderKept{"back.shoulder", 0.0};
 
 // ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
 // down to the across point.
@@ -27,8 +27,8 @@ void shorten_shoulder(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> shorten_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.shoulder", -ask.by, LawKind::Exact},
-          {"back.shoulder", -ask.by, LawKind::Exact},
+  return {{"front.shoulder", -ask.by},
+          {"back.shoulder", -ask.by},
           {"armhole", 2.0 * kArmholePerShoulder * ask.by, LawKind::Rough}};
 }
 
@@ -44,18 +44,9 @@ Opened with_tip_raised(const Opened& open, double by) {
   return work.finished();
 }
 
-void raise_shoulder_point(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_tip_raised(half.front, ask.by);
-  half.back = with_tip_raised(half.back, ask.by);
-}
-
 std::vector<Law> raise_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.side", ask.by, LawKind::Exact},
-          {"back.side", ask.by, LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact},
-          {"back.armhole", 0.0, LawKind::Exact},
-          kFrontShoulderKept,
-          kBackShoulderKept};
+  return {{"front.side", ask.by}, {"back.side", ask.by}, {"front.armhole", 0.0},
+          {"back.armhole", 0.0},  kFrontShoulderKept,    kBackShoulderKept};
 }
 
 // ShoulderPointForward: the seam's outer end forward: front shoulder point down, back shoulder
@@ -151,20 +142,12 @@ Opened with_neck_end_lowered(const Opened& open, double by) {
   return work.finished();
 }
 
-void take_up_front_shoulder(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_neck_end_lowered(half.front, ask.by);
-}
-
-void take_up_back_shoulder(HalfBlock& half, const RowAsk& ask) {
-  half.back = with_neck_end_lowered(half.back, ask.by);
-}
-
 std::vector<Law> front_take_up_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", -ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+  return {{"front.centre_front", -ask.by}, kFrontShoulderKept, kBackShoulderKept};
 }
 
 std::vector<Law> back_take_up_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", -ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+  return {{"back.centre_back", -ask.by}, kFrontShoulderKept, kBackShoulderKept};
 }
 
 // BackShoulderDartWider: the back shoulder dart wider; the shoulder point goes out by what the seam
@@ -177,7 +160,7 @@ void widen_back_shoulder_dart(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> back_dart_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.shoulder dart", ask.by, LawKind::Exact}, kFrontShoulderKept, kBackShoulderKept};
+  return {{"back.shoulder dart", ask.by}, kFrontShoulderKept, kBackShoulderKept};
 }
 
 // UpperChestTakenIn: a wedge across the upper chest, from the centre front to nothing at the across
@@ -195,9 +178,9 @@ void take_in_upper_chest(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> upper_chest_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", -ask.by, LawKind::Exact},
-          {"front.armhole", 0.0, LawKind::Exact},
-          {"front.shoulder dart", 0.0, LawKind::Exact},
+  return {{"front.centre_front", -ask.by},
+          {"front.armhole", 0.0},
+          {"front.shoulder dart", 0.0},
           kFrontShoulderKept};
 }
 
@@ -206,13 +189,13 @@ using enum CorrectionRow;
 constexpr auto kShoulderRows = std::to_array<RowMoves>({
     {ShoulderShorter, 1, shorten_shoulder, shorten_laws},
     {ShoulderLonger, -1, shorten_shoulder, shorten_laws},
-    {ShoulderPointHigher, 1, raise_shoulder_point, raise_laws},
-    {ShoulderPointLower, -1, raise_shoulder_point, raise_laws},
-    {OneShoulderLower, -1, raise_shoulder_point, raise_laws},
+    {ShoulderPointHigher, 1, on_both<with_tip_raised>, raise_laws},
+    {ShoulderPointLower, -1, on_both<with_tip_raised>, raise_laws},
+    {OneShoulderLower, -1, on_both<with_tip_raised>, raise_laws},
     {ShoulderPointForward, 1, forward_shoulder_point, forward_point_laws},
     {ShoulderSeamForward, 1, forward_shoulder_seam, forward_seam_laws},
-    {FrontShoulderTakenUp, 1, take_up_front_shoulder, front_take_up_laws},
-    {BackShoulderTakenUp, 1, take_up_back_shoulder, back_take_up_laws},
+    {FrontShoulderTakenUp, 1, on_front<with_neck_end_lowered>, front_take_up_laws},
+    {BackShoulderTakenUp, 1, on_back<with_neck_end_lowered>, back_take_up_laws},
     {BackShoulderDartWider, 1, widen_back_shoulder_dart, back_dart_laws},
     {UpperChestTakenIn, 1, take_in_upper_chest, upper_chest_laws},
 });

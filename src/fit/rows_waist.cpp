@@ -175,9 +175,7 @@ void take_in_waist(HalfBlock& half, const RowAsk& ask) {
 }
 
 std::vector<Law> waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"waist", -2.0 * ask.by, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact},
-          {"back.side", 0.0, LawKind::Exact}};
+  return {{"waist", -2.0 * ask.by}, {"front.side", 0.0}, {"back.side", 0.0}};
 }
 
 // CentreSeamTakenIn: a shaped centre seam; a front leaves the fold for it.
@@ -189,10 +187,10 @@ void take_in_centre(HalfBlock& half, const RowAsk& ask) {
 
 std::vector<Law> centre_laws(const HalfBlock&, const RowAsk& ask) {
   const bool front = ask.place == "centre_front";
-  return {{"waist", -2.0 * ask.by, LawKind::Exact},
-          {front ? "front.waist" : "back.waist", -ask.by, LawKind::Exact},
-          {front ? "back.waist" : "front.waist", 0.0, LawKind::Exact},
-          {"front.side", 0.0, LawKind::Exact}};
+  return {{"waist", -2.0 * ask.by},
+          {front ? "front.waist" : "back.waist", -ask.by},
+          {front ? "back.waist" : "front.waist", 0.0},
+          {"front.side", 0.0}};
 }
 
 using enum CorrectionRow;

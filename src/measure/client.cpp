@@ -99,7 +99,7 @@ class ClientReader {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(document_, session, "tape", hint);
     expect(document_, value, JsonKind::Object, hint);
-    check_keys(document_, value, measurement_keys());
+    check_keys(document_, value, kMeasurementKeys);
     PerMeasurement<Readings> result;
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       const JsonValue* taken = document_.member(value, entry.key);
@@ -116,7 +116,7 @@ class ClientReader {
     const JsonValue* value = document_.member(root, "ease");
     if (value == nullptr) return result;
     expect(document_, *value, JsonKind::Object, "write \"ease\": { \"bust_girth\": 5.0 }");
-    check_keys(document_, *value, measurement_keys());
+    check_keys(document_, *value, kMeasurementKeys);
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       const JsonValue* given = document_.member(*value, entry.key);
       if (given != nullptr) result[entry.name] = read_ease(document_, *given, entry, unit_);

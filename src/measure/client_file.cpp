@@ -26,7 +26,7 @@ std::string right_place(std::string_view key, std::span<const std::string_view> 
   if (holds_key(kSessionKeys, key)) {
     return fmt::format("\"{}\" belongs in a session: \"sessions\": [ {{ ... }} ]", key);
   }
-  if (holds_key(measurement_keys(), key)) {
+  if (holds_key(kMeasurementKeys, key)) {
     return fmt::format("\"{}\" belongs in a session's tape: \"tape\": {{ ... }}", key);
   }
   if (holds_key(kFittingKeys, key)) {

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "blockwright/measure/measurement_name.hpp"
+
+#include <algorithm>
 #include <array>
-#include <span>
 #include <string_view>
 
 namespace blockwright {
@@ -27,7 +29,11 @@ inline constexpr std::size_t kMostReadings = 20;
 inline constexpr double kMostCorrection = 100.0;  // mm
 inline constexpr int kMostToiles = 99;
 
-/// The keys of the catalogue, in its order.
-std::span<const std::string_view> measurement_keys();
+/// The keys of the measurements, in their order.
+inline constexpr auto kMeasurementKeys = [] {
+  std::array<std::string_view, kMeasurementCount> keys{};
+  std::ranges::transform(kMeasurements, keys.begin(), &MeasurementInfo::key);
+  return keys;
+}();
 
 }  // namespace blockwright
