@@ -81,6 +81,24 @@ std::vector<Garment> styles_of(const Wearer& wearer) {
   return garments;
 }
 
+/// A text with an underscore, or with the same word or two words twice on end; or "".
+std::string clumsy_text(const Sheet& sheet) {
+  for (const SheetText& text : sheet.texts) {
+    std::istringstream in(text.text);
+    std::vector<std::string> words(std::istream_iterator<std::string>(in), {});
+    for (std::string& word : words) {
+      if (word.find('_') != std::string::npos) return text.text;
+      std::transform(word.begin(), word.end(), word.begin(),
+                     [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    }
+    for (std::size_t i = 1; i < words.size(); ++i) {
+      const bool pair = i >= 3 && words[i] == words[i - 2] && words[i - 1] == words[i - 3];
+      if (words[i] == words[i - 1] || pair) return text.text;
+    }
+  }
+  return {};
+}
+
 void check_pages(const Garment& garment, CutStyle cut, const std::string& paper) {
   PrintOptions options;
   options.cut = cut;
@@ -103,24 +121,6 @@ void check_pages(const Garment& garment, CutStyle cut, const std::string& paper)
     CHECK(unnamed_piece(plan, page) == "");
     CHECK(large_unnamed_part(plan, page) == "");
   }
-}
-
-/// A text with an underscore, or with the same word or two words twice on end; or "".
-std::string clumsy_text(const Sheet& sheet) {
-  for (const SheetText& text : sheet.texts) {
-    std::istringstream in(text.text);
-    std::vector<std::string> words(std::istream_iterator<std::string>(in), {});
-    for (std::string& word : words) {
-      if (word.find('_') != std::string::npos) return text.text;
-      std::transform(word.begin(), word.end(), word.begin(),
-                     [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    }
-    for (std::size_t i = 1; i < words.size(); ++i) {
-      const bool pair = i >= 3 && words[i] == words[i - 2] && words[i - 1] == words[i - 3];
-      if (words[i] == words[i - 1] || pair) return text.text;
-    }
-  }
-  return {};
 }
 
 /// The first stroke of a piece that has no length, by its edge or line; or "".

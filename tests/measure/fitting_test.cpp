@@ -50,7 +50,7 @@ TEST_CASE("amounts are in the file's unit: numbers in cm, numbers or fractions i
   CHECK(only_correction(R"({"raise": "underarm", "by": 10})").by.mm() == 100.0);
   CHECK(only_correction(R"({"raise": "underarm", "by": 0.25})", "in").by.mm() == Approx(6.35));
   CHECK(only_correction(R"({"raise": "underarm", "by": "3/8"})", "in").by.mm() == Approx(9.525));
-  CHECK(only_correction(R"({"raise": "underarm", "by": "1 1/2"})", "in").by == Approx(38.1));
+  CHECK(only_correction(R"({"raise": "underarm", "by": "1 1/2"})", "in").by.mm() == Approx(38.1));
 }
 
 TEST_CASE("each pair of words is read with each of its ways and on each side") {
