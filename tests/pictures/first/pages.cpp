@@ -131,7 +131,7 @@ void draw_pages(Diagram& d, const Pattern& block) {
   draw_all_pages(d, plan);
   d.label({kAllMiddle, kCaptionLine}, {}, "2  lay the pages out by row and column");
   draw_joining(d, plan);
-  d.label({kJoinMiddle, kCaptionLine}, {}, "3  cut, lay over, match mark on match mark");
+  d.label({kJoinMiddle, kCaptionLine}, {}, "3  cut, lay over: the match marks close");
 }
 
 }  // namespace blockwright_pictures
