@@ -12,6 +12,8 @@ namespace {
 
 // Curves are flattened to this share of a cell.
 constexpr double kFlatteningShare = 0.1;
+// What is near to a path is taken in steps of so many cells.
+constexpr double kNearSteps = 4.0;
 
 // Whole cells only: what is left at the far edges counts as taken.
 int cells_in(double extent, double cell) {
@@ -144,8 +146,8 @@ void FreeSpace::take_near(const Path& path, double reach) {
   const auto points = flattened(path, kFlatteningShare * cell_);
   for (std::size_t i = 1; i < points.size(); ++i) {
     const Vec chord = points[i] - points[i - 1];
-    const int steps = cells_for(distance(points[i - 1], points[i]), 2.0 * cell_);
-    for (int step = 0; step <= steps; ++step) {
+    const int steps = cells_for(distance(points[i - 1], points[i]), kNearSteps * cell_);
+    for (int step = 1; step <= steps; ++step) {
       const Point p = points[i - 1] + (static_cast<double>(step) / steps) * chord;
       take(Box{p.x - reach, p.y - reach, p.x + reach, p.y + reach});
     }
