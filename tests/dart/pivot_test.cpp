@@ -200,10 +200,11 @@ TEST_CASE("A move that cannot be is refused with the reason and what can be done
   check_refused(move_of("front.shoulder", "front.side", 1.5), "dart.part", "1.5", "0.5");
   check_refused(move_of("front.shoulder", "front.side", 0.0), "dart.part", "0", "0.5");
   check_refused({"front.shoulder", "front.side", 1.0, Angle::degrees(80.0), std::nullopt},
-                "dart.part", "no 80 degrees", "the whole dart");
+                "dart.part", "less than the 80", "the whole dart");
   check_refused(move_of("front.shoulder", "back.shoulder"), "dart.blocked", "leave its piece",
                 "same piece");
-  check_refused(move_of("back.waist", "back.shoulder"), "dart.blocked", "another apex", "beside");
+  check_refused(move_of("back.waist", "back.shoulder"), "dart.blocked", "another apex",
+                "to one side");
 }
 
 TEST_CASE("A way that another dart bars is refused, with the nearest place that can be reached") {

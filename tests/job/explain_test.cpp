@@ -134,8 +134,7 @@ TEST_CASE("every problem code that the program raises is explained, and no other
 
 TEST_CASE("what any JSON file may be refused for is explained for every kind of file") {
   const auto endings = reader_endings(text_of(kRoot / "src/text/json_builder.cpp") +
-                                      text_of(kRoot / "src/text/json_document.cpp") +
-                                      text_of(kRoot / "src/text/json_values.cpp"));
+                                      text_of(kRoot / "src/text/json_document.cpp"));
   const std::set<std::string> codes = codes_of_reader(endings);
   CHECK(codes.contains("client.syntax"));
   CHECK(codes.contains("style.duplicate"));

@@ -409,7 +409,7 @@ TEST_CASE("what cannot be added is refused as the reader of the file refuses it"
     return NewCorrection{action, "front_neck", by, {}, BodySide::Both, ""};
   };
   CHECK(code_of(add(here, correction("embroider", "1")), "embroider") == "client.key");
-  CHECK(code_of(add(here, correction("widen", "1")), "\"widen\" is nothing") ==
+  CHECK(code_of(add(here, correction("widen", "1")), "\"widen\" does not go") ==
         "client.correction");
   CHECK(code_of(add(here, correction("lower", "0")), "by is 0 cm") == "client.range");
   CHECK(code_of(add(here, correction("lower", "1, \"raise\": \"underarm\"")), "by is the text") ==

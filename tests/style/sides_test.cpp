@@ -33,8 +33,8 @@ std::vector<Pattern> plain_blocks(int count) {
 
 // A fuller left breast, and a left shoulder that is lower: both pieces come as two.
 Pattern unfolded(const Pattern& block) {
-  return apply_rows(block, {{numbered(47), 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""},
-                            {numbered(46), 1, 5.0, AmountAs::Length, BodySide::Left, ""}})
+  return apply_rows(block, {{CorrectionRow{47}, 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""},
+                            {CorrectionRow{46}, 1, 5.0, AmountAs::Length, BodySide::Left, ""}})
       .pattern;
 }
 
@@ -148,7 +148,8 @@ namespace {
 
 // A fuller left breast: two fronts, and a back on the fold.
 Pattern unfolded_front(const Pattern& block) {
-  return apply_rows(block, {{numbered(47), 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""}}).pattern;
+  return apply_rows(block, {{CorrectionRow{47}, 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""}})
+      .pattern;
 }
 
 bool tells_of(const StepDone& step, const std::string& where) {
