@@ -38,8 +38,8 @@ std::string to_text(const Problem& problem) {
   std::string text(severity_name(problem.severity));
   text += " [" + problem.code + "] ";
   if (!problem.where.empty()) text += problem.where + ": ";
-  text += problem.message;
-  if (!problem.hint.empty()) text += " (" + problem.hint + ")";
+  text += problem.message.plain();
+  if (!problem.hint.empty()) text += " (" + problem.hint.plain() + ")";
   return printable(text);
 }
 

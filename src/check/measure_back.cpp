@@ -33,14 +33,9 @@ bool is_closed_by(const Body& body, MeasurementName name) {
   return name != ShoulderSlope || !slants;
 }
 
-std::string unit_of(MeasurementName name) {
-  return info(name).kind == MeasurementKind::Angle ? " degrees" : " mm";
-}
-
-/// An amount as the person reads her tape.
-std::string amount_text(MeasurementName name, double amount, Unit unit) {
-  if (info(name).kind == MeasurementKind::Angle) return fixed(amount, 1) + " degrees";
-  return unit == Unit::Cm ? fixed(amount / 10.0, 1) + " cm" : inch_fraction(amount / 25.4) + " in";
+Wording amount_text(MeasurementName name, double amount) {
+  if (info(name).kind != MeasurementKind::Angle) return Length::mm(amount);
+  return fixed(amount, 1) + " degrees";
 }
 
 double small_difference(MeasurementName name) {
@@ -77,8 +72,8 @@ Problems check_measure_back(const CheckInput& input) {
     problems.push_back({Severity::Error,
                         "check.measure_back",
                         std::string(info(row.name).key),
-                        "the pattern is off by " + fixed(off, 2) + unit_of(row.name) +
-                            "; at most " + fixed(kMeasureBackTolerance, 1) + " is allowed",
+                        "the pattern is off by " + amount_text(row.name, off) + "; at most " +
+                            amount_text(row.name, kMeasureBackTolerance) + " is allowed",
                         "do not cut; please report it with the client file",
                         {std::string(info(row.name).key)}});
   }
@@ -94,7 +89,7 @@ Problems check_limits(const CheckInput& input) {
     problems.push_back({severity_of(a.name, amount, taped),
                         "draft.adjusted",
                         std::string(info(a.name).key),
-                        "the pattern has " + amount_text(a.name, amount, input.unit) +
+                        "the pattern has " + amount_text(a.name, amount) +
                             (a.by > 0.0 ? " more than " : " less than ") +
                             (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
                         std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),

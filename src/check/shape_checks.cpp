@@ -21,9 +21,8 @@ constexpr double kMostArmholeEase = 90.0;
 constexpr double kLeastOverWaist = 20.0;
 constexpr const char* kReport = "do not cut; please report it with the client file";
 
-Problem off(const char* code, std::string where, const std::string& what, double by,
-            const std::string& unit) {
-  return {Severity::Error, code, std::move(where), what + " by " + fixed(by, 2) + unit, kReport};
+Problem off(const char* code, std::string where, const std::string& what, const Wording& by) {
+  return {Severity::Error, code, std::move(where), what + " by " + by, kReport};
 }
 
 // How far along a seam a notch stands when darts are closed, from the start of the seam's first
@@ -69,7 +68,7 @@ void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problem
       const double gap = notch_distance(pattern, seam, piece, notch);
       if (gap > kSeamTolerance + std::abs(seam.ease_in)) {
         problems.push_back(off("check.seam", piece.name + "." + notch.name,
-                               "the notch and its mate differ", gap, " mm"));
+                               "the notch and its mate differ", Length::mm(gap)));
       }
     }
   }
@@ -95,7 +94,7 @@ Problems unequal_seams(const Pattern& pattern) {
   for (const Seam& seam : pattern.seams) {
     const double gap = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
     if (std::abs(gap) > kSeamTolerance) {
-      problems.push_back(off("check.seam", seam.name, "the seam's edges differ", gap, " mm"));
+      problems.push_back(off("check.seam", seam.name, "the seam's edges differ", Length::mm(gap)));
     }
     compare_notches(pattern, seam, problems);
   }
@@ -112,7 +111,7 @@ Problems check_angles(const CheckInput& input) {
     problems.push_back(
         off("check.angle", corner.where,
             "the angle is " + fixed(corner.degrees, 2) + ", off " + fixed(corner.wanted, 0),
-            corner.off(), " degrees"));
+            fixed(corner.off(), 2) + " degrees"));
   }
   return problems;
 }
@@ -155,13 +154,13 @@ Problems check_levels(const CheckInput& input) {
     if (line == nullptr) continue;
     const double tilt = line->path.end().y - line->path.start().y;
     if (std::abs(tilt) <= kSeamTolerance) continue;
-    problems.push_back(off("check.level", piece.name, "the bust line tilts", tilt, " mm"));
+    problems.push_back(off("check.level", piece.name, "the bust line tilts", Length::mm(tilt)));
   }
   const double gap = bust_line_over_side_waist(piece_of(input.pattern, kBodiceFront)) -
                      bust_line_over_side_waist(piece_of(input.pattern, kBodiceBack));
   if (std::abs(gap) > kSeamTolerance) {
     problems.push_back(
-        off("check.level", "side", "the bust lines of front and back miss", gap, " mm"));
+        off("check.level", "side", "the bust lines of front and back miss", Length::mm(gap)));
   }
   return problems;
 }
@@ -179,7 +178,7 @@ Problems sunken_armhole(const Piece& back) {
   if (up > 0.0) return {};
   return {
       {Severity::Error, "check.armhole", back.name + "." + part_of(back, BlockEdge::Armhole).name,
-       "the across-back point would lie " + fixed(-up, 1) + " mm below the underarm", kShortSide}};
+       "the across-back point would lie " + Length::mm(-up) + " below the underarm", kShortSide}};
 }
 
 Problems armhole_at_waist(const Piece& piece) {
@@ -187,9 +186,8 @@ Problems armhole_at_waist(const Piece& piece) {
   const double up = box_of(armhole.path).bottom - box_of(part_of(piece, BlockEdge::Waist).path).top;
   if (up >= kLeastOverWaist) return {};
   return {{Severity::Error, "check.armhole", piece.name + "." + armhole.name,
-           "the armhole would reach down to " + fixed(std::fmax(up, 0.0), 1) +
-               " mm above the waist; at least " + fixed(kLeastOverWaist, 0) +
-               " mm are left on a block",
+           "the armhole would reach down to " + Length::mm(std::fmax(up, 0.0)) +
+               " above the waist; at least " + Length::mm(kLeastOverWaist) + " are left on a block",
            kShortSide}};
 }
 
@@ -209,9 +207,9 @@ Problems check_armhole(const CheckInput& input) {
     return {};
   }
   return {{Severity::Error, "check.armhole", "armscye_girth",
-           "the armhole would be " + fixed(more, 1) +
-               " mm longer than the armscye; a block's armhole is " + fixed(kLeastArmholeEase, 0) +
-               " to " + fixed(kMostArmholeEase, 0) + " mm longer",
+           "the armhole would be " + Length::mm(more) +
+               " longer than the armscye; a block's armhole is " + Length::mm(kLeastArmholeEase) +
+               " to " + Length::mm(kMostArmholeEase) + " longer",
            "armscye_girth, side_length, side_neck_to_waist and the shoulder slope contradict each "
            "other: take them, again where they were taken"}};
 }

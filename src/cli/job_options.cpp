@@ -54,7 +54,9 @@ void add_job_options(CLI::App& command, Job& job) {
   command.add_option("--unit", job.unit,
                      "cm or in for the report and the paper; default: as the client file");
   command.add_option("--report", job.report, "text or json; default: text");
-  command.add_option("--allowance", job.allowance, "Seam allowance of a toile in mm; default: 20")
+  command
+      .add_option("--allowance", job.allowance,
+                  "Seam allowance of a toile in mm; default: 20, in inches 3/4 in")
       ->check(plain_number);
   command.add_flag("--anonymous", job.anonymous,
                    "Leave the client's name off the paper and out of the report");

@@ -70,8 +70,8 @@ double mouth_along(const Opened& open, DartSpot spot) {
 
 [[noreturn]] void refuse_short_edge(double whole, const std::string& to) {
   refuse("dart.place", to,
-         "an edge of " + length_words(whole) + " has no room for a dart, which keeps " +
-             length_words(kFromCorner) + " from both ends",
+         "an edge of " + Length::mm(whole) + " has no room for a dart, which keeps " +
+             Length::mm(kFromCorner) + " from both ends",
          "name another edge");
 }
 
@@ -90,8 +90,8 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
     if (first > 0.5) refuse_short_edge(whole, to);
     const double nearest_fraction = std::clamp(from_end / whole, first, 1.0 - first);
     refuse("dart.place", to,
-           "a dart " + length_words(from_end) + " along an edge of " + length_words(whole) +
-               " would be in its corner or off it; it keeps " + length_words(kFromCorner) +
+           "a dart " + Length::mm(from_end) + " along an edge of " + Length::mm(whole) +
+               " would be in its corner or off it; it keeps " + Length::mm(kFromCorner) +
                " from the ends",
            "the nearest place is " + open.piece.name + "." + words.name + ":" +
                fixed(nearest_fraction, 2));

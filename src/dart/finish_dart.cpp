@@ -40,9 +40,9 @@ MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
     const double most = kMostHeldBack * dart.leg();
     if (!(move.hold_back >= 0.0 && move.hold_back <= most)) {
       refuse("dart.place", move.dart,
-             "a hold-back of " + length_words(move.hold_back) + " is out of range on a leg of " +
-                 length_words(dart.leg()),
-             "use 0 to " + length_words(most));
+             "a hold-back of " + Length::mm(move.hold_back) + " is out of range on a leg of " +
+                 Length::mm(dart.leg()),
+             "use 0 to " + Length::mm(most));
     }
     dart = held_back(dart, move.hold_back);
   });

@@ -31,9 +31,8 @@ constexpr double kLeastApart = 5.0, kMostApart = 100.0;
 void require_length(const std::string& where, const char* what, double mm, double least,
                     double most) {
   if (mm >= least && mm <= most) return;
-  const std::string found = mm > 0.0 ? length_words(mm) : told_number(mm, 1) + " mm";
-  refuse("dart.place", where, std::string(what) + " of " + found + " is out of range",
-         "use " + length_words(least) + " to " + length_words(most));
+  refuse("dart.place", where, std::string(what) + " of " + Length::mm(mm) + " is out of range",
+         "use " + Length::mm(least) + " to " + Length::mm(most));
 }
 
 // A fullness goes by two names: its own, and that of its notches, which may have to differ because
@@ -259,7 +258,7 @@ std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& m
 
 Problem two_sets_note(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {
   return {Severity::Note, "dart.fullness", mate.piece->name + "." + mate.edge,
-          "it has notches for " + piece.name + " too, " + length_words(fullness.sewn) + " apart",
+          "it has notches for " + piece.name + " too, " + Length::mm(fullness.sewn) + " apart",
           "of the two sets, snip on each side of the body its own"};
 }
 
@@ -295,8 +294,8 @@ void mark_mates(Pattern& pattern, const std::string& piece_name, const FullnessN
 void refuse_too_little(const GatherMove& move, const Dart& dart) {
   if (dart.intake() >= kLeastGathered) return;
   refuse("dart.part", move.dart,
-         "its mouth of " + told_number(dart.intake(), 2) + " mm is too narrow to draw up; " +
-             length_words(kLeastGathered) + " is the least",
+         "its mouth of " + Length::mm(dart.intake()) + " is too narrow to draw up; " +
+             Length::mm(kLeastGathered) + " is the least",
          "merge it with the next dart, or give it a larger part first");
 }
 
@@ -304,18 +303,18 @@ void refuse_too_much_ease(const Piece& piece, const GatherMove& move, const Dart
   const double most = is_part(piece, dart.edge, BlockEdge::Armhole) ? kMostArmholeEase : kMostEase;
   if (move.kind != Fullness::Kind::Ease || dart.intake() <= most) return;
   refuse("dart.ease", move.dart,
-         "its mouth of " + length_words(dart.intake()) + " is more than cloth can hide as ease; " +
-             length_words(most) + " is the most here",
-         "gather it, or keep a dart of " + length_words(dart.intake() - most));
+         "its mouth of " + Length::mm(dart.intake()) + " is more than cloth can hide as ease; " +
+             Length::mm(most) + " is the most here",
+         "gather it, or keep a dart of " + Length::mm(dart.intake() - most));
 }
 
 Problem fullness_note(const Piece& piece, const std::string& name) {
   const auto f = std::find_if(piece.fullness.begin(), piece.fullness.end(),
                               [&](const Fullness& one) { return one.name == name; });
   return {Severity::Note, "dart.fullness", piece.name + "." + name,
-          length_words(f->to - f->from) + " of the edge are " +
+          Length::mm(f->to - f->from) + " of the edge are " +
               (f->kind == Fullness::Kind::Gathers ? "gathered" : "eased") + " to " +
-              length_words(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
+              Length::mm(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
           "between the two notches"};
 }
 
@@ -344,7 +343,7 @@ Aim place_on(const Opened& open, const std::string& words, const std::string& fu
   const double from_end = place.distance.value_or(place.fraction.value_or(0.5) * whole);
   if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
     refuse("dart.place", full,
-           "the place " + length_words(from_end) + " along an edge of " + length_words(whole) +
+           "the place " + Length::mm(from_end) + " along an edge of " + Length::mm(whole) +
                " is off it or in its corner",
            "use a fraction between 0 and 1");
   }
@@ -377,7 +376,7 @@ std::vector<Slash> slashes(Opened& open, const SpreadMove& move, const Aim& from
     if (a < kFromCorner || a > whole_from - kFromCorner || b < kFromCorner ||
         b > whole_to - kFromCorner) {
       refuse("dart.place", move.from,
-             std::to_string(move.lines) + " slashes " + length_words(move.apart) +
+             std::to_string(move.lines) + " slashes " + Length::mm(move.apart) +
                  " apart have no room on the edges",
              "set them closer, or use fewer");
     }
@@ -403,7 +402,7 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
     const double radius = open.at(from).leg();
     if (by > radius) {
       refuse("dart.place", open.piece.name,
-             "a slash of " + length_words(radius) + " cannot be spread by " + length_words(by),
+             "a slash of " + Length::mm(radius) + " cannot be spread by " + Length::mm(by),
              "spread it by less, or slash in more lines");
     }
     const Angle turn = Angle::radians(2.0 * std::asin(0.5 * by / radius));

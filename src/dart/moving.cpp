@@ -122,7 +122,7 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
     const bool one_group = distance(edge.darts[d].apex, open.at(spot).apex) < kOneGroup;
     if (d == spot.dart || off > kNeighbours || one_group) continue;
     remarks.push_back({Severity::Warning, "dart.beside", of(open, open.at(spot).name),
-                       "it opens only " + length_words(off) + " from the dart " +
+                       "it opens only " + Length::mm(off) + " from the dart " +
                            of(open, edge.darts[d].name) + ", which has another apex",
                        "set it further off, or choose another edge"});
   }
@@ -179,19 +179,19 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
   const double widest = position_of(open, spot).widest_mouth;
   const bool blunt = dart.leg() < kShortLeg && angle > kWideOnShortLeg.degrees();
   if (dart.intake() > widest || blunt) {
-    const std::string limit = dart.intake() > widest
-                                  ? "about " + length_words(widest) + " is usual here"
-                                  : "over " + fixed(kWideOnShortLeg.degrees(), 0) +
-                                        " degrees so short a dart makes a blunt point";
+    const Wording limit = dart.intake() > widest
+                              ? "about " + Length::mm(widest) + " is usual here"
+                              : "over " + fixed(kWideOnShortLeg.degrees(), 0) +
+                                    " degrees so short a dart makes a blunt point";
     remarks.push_back({Severity::Warning, "dart.wide", of(open, name),
-                       "it is " + length_words(dart.intake()) + " wide on a leg of " +
-                           length_words(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
+                       "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
+                           Length::mm(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
                        "split it in two, move a part elsewhere, or make a seam of it"});
   }
   warn_of_neighbours(open, spot, remarks);
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
-                       "it is only " + length_words(dart.intake()) + " wide", "turn it into ease"});
+                       "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
   }
 }
 

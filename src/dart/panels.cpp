@@ -329,7 +329,7 @@ Problem walk_remark(const PanelWalk& walk) {
   const bool side_longer = walk.ease >= 0.0;
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
           "between the outer notches the " + (side_longer ? walk.side_panel : walk.centre_panel) +
-              " panel is " + length_words(std::abs(walk.ease)) +
+              " panel is " + Length::mm(std::abs(walk.ease)) +
               " longer; elsewhere both edges are equally long",
           "ease it in there"};
 }

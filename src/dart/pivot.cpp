@@ -43,8 +43,8 @@ void require_hold_back(const PivotMove& move) {
   constexpr double most = 200.0;  // mm: longer than the leg of any dart of a bodice is held back
   if (!move.hold_back || (*move.hold_back >= 0.0 && *move.hold_back <= most)) return;
   refuse("dart.place", move.dart,
-         "a hold-back of " + told_number(*move.hold_back, 1) + " mm is out of range",
-         "use 0 to " + length_words(most));
+         "a hold-back of " + Length::mm(*move.hold_back) + " is out of range",
+         "use 0 to " + Length::mm(most));
 }
 
 // A dart that took the place of one of its own name may have it back.

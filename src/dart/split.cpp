@@ -29,9 +29,8 @@ void require_sound(const SplitMove& move) {
            "write for example 0.5 and 0.5");
   }
   if (!(move.spacing >= kLeastSpacing && move.spacing <= kMostSpacing)) {
-    refuse("dart.place", move.dart,
-           "a spacing of " + length_words(move.spacing) + " is out of range",
-           "use " + length_words(kLeastSpacing) + " to " + length_words(kMostSpacing));
+    refuse("dart.place", move.dart, "a spacing of " + Length::mm(move.spacing) + " is out of range",
+           "use " + Length::mm(kLeastSpacing) + " to " + Length::mm(kMostSpacing));
   }
 }
 
@@ -44,8 +43,8 @@ std::vector<Angle> angles_of(const Dart& dart, const SplitMove& move, bool rever
 [[noreturn]] void refuse_room(const SplitMove& move, double room) {
   refuse("dart.place", move.dart,
          "there is no room for " + std::to_string(move.shares.size()) + " darts " +
-             length_words(move.spacing) + " apart on this edge",
-         room > kLeastSpacing ? "set them " + length_words(std::floor(room)) + " apart"
+             Length::mm(move.spacing) + " apart on this edge",
+         room > kLeastSpacing ? "set them " + Length::mm(std::floor(room)) + " apart"
                               : "split it into fewer, or move it to a longer edge first");
 }
 

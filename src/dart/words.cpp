@@ -11,10 +11,6 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 constexpr double kMmPerCm = 10.0;
-// Shorter lengths are written in mm: no tape shows them.
-constexpr double kTinyLength = 3.0;
-// Longer ones, which cannot be meant, in cm alone.
-constexpr double kHugeLength = 1e6;
 
 template <class Items, class Name>
 std::string names_of(const Items& items, Name&& name) {
@@ -64,16 +60,9 @@ std::pair<double, std::string_view> number_and_rest(std::string_view text, std::
 
 }  // namespace
 
-void refuse(const char* code, const std::string& where, const std::string& message,
-            const std::string& hint) {
+void refuse(const char* code, const std::string& where, const Wording& message,
+            const Wording& hint) {
   throw InputError({Severity::Error, code, where, message, hint});
-}
-
-std::string length_words(double mm) {
-  if (!std::isfinite(mm)) return told_number(mm, 0);
-  if (std::abs(mm) >= kHugeLength) return told_number(mm / kMmPerCm, 1) + " cm";
-  if (mm < kTinyLength) return fixed(mm, 1) + " mm";
-  return fixed(mm / kMmPerCm, 1) + " cm (" + inch_fraction(mm / kMmPerInch) + " in)";
 }
 
 PieceWords piece_and_name(const Pattern& pattern, std::string_view words) {

@@ -12,11 +12,8 @@
 namespace blockwright {
 
 /// Throws InputError.
-[[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
-                         const std::string& hint);
-
-/// "5.4 cm (2 1/8 in)": a length for makers of either tape; "0.7 mm" where no tape shows it.
-std::string length_words(double mm);
+[[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
+                         const Wording& hint);
 
 /// "front.shoulder" taken apart; throws "dart.unknown" if there is no dot or no such piece.
 struct PieceWords {

@@ -9,12 +9,15 @@ namespace {
 void require_between(const MeasurementInfo& entry, const char* what, double value, double least,
                      double most) {
   if (value >= least && value <= most) return;
-  const std::string unit = entry.kind == MeasurementKind::Angle ? " degrees" : " mm";
+  const auto amount = [&](double number) -> Wording {
+    return entry.kind == MeasurementKind::Angle ? Wording(told_number(number, 2) + " degrees")
+                                                : Length::mm(number);
+  };
   throw InputError({Severity::Error,
                     "draft.range",
                     std::string(entry.key),
-                    std::string(what) + " of " + told_number(value, 2) + " is out of range",
-                    "use " + trimmed(least, 1) + " to " + trimmed(most, 1) + unit,
+                    std::string(what) + " of " + amount(value) + " is out of range",
+                    "use " + amount(least) + " to " + amount(most),
                     {std::string(entry.key)}});
 }
 

@@ -25,13 +25,13 @@ double under_bust_length(const Body& body, const Ease& ease, Settlement& settlem
   const double least = rules::kLeastUnderBust;
   if (length >= least) return length;
   settlement.adjust(SideNeckToWaist, least - length,
-                    "the bust point must lie at least 40 mm above the waist");
+                    "the bust point must lie at least " + Length::mm(least) + " above the waist");
   return least;
 }
 
 }  // namespace
 
-void Settlement::adjust(MeasurementName name, double by, const std::string& why) {
+void Settlement::adjust(MeasurementName name, double by, const Wording& why) {
   adjustments_.push_back({name, by, why});
 }
 

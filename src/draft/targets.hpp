@@ -15,7 +15,7 @@ class Settlement {
  public:
   /// Notes that a bound changed `name` by `by` (mm on the whole measurement; degrees for the
   /// slope). A measurement that met two bounds has two entries.
-  void adjust(MeasurementName name, double by, const std::string& why);
+  void adjust(MeasurementName name, double by, const Wording& why);
   [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
 
  private:

@@ -25,8 +25,8 @@ constexpr double kNothing = 1e-6;
 // the most of any row.
 constexpr double kMostAmount = 1000.0;
 
-[[noreturn]] void refuse(const char* code, const std::string& where, const std::string& message,
-                         const std::string& hint) {
+[[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
+                         const Wording& hint) {
   throw InputError({Severity::Error, code, where, message, hint});
 }
 
@@ -36,24 +36,20 @@ std::string place_of(const RowAmount& amount) {
   return usual.empty() || amount.place.empty() ? std::string(usual) : amount.place;
 }
 
-std::string where_of(CorrectionRow row, double by) {
-  const std::string unit = std::isfinite(by) ? " mm" : "";
-  return "row " + std::to_string(number_of(row)) + ", " + told_number(by, 2) + unit;
-}
+std::string where_of(CorrectionRow row) { return "row " + std::to_string(number_of(row)); }
 
 void require_sound(const RowAmount& amount) {
   const bool known = amount.row > CorrectionRow{} && amount.row < CorrectionRow::NoRow;
   if (!known || (amount.sign != 1 && amount.sign != -1)) {
-    refuse("fit.unknown", where_of(amount.row, amount.by),
-           "there is no such row in the fitting catalogue",
+    refuse("fit.unknown", where_of(amount.row), "there is no such row in the fitting catalogue",
            "rows are 1 to " + std::to_string(kCorrectionCount));
   }
   if (!std::isfinite(amount.by) || amount.by < 0.0) {
-    refuse("fit.amount", where_of(amount.row, amount.by), "the amount is not a number from 0 up",
+    refuse("fit.amount", where_of(amount.row), "the amount is not a number from 0 up",
            "the direction is said in words: lower or raise, take in or let out");
   }
   if (fitting_row(amount.row).stage == kOneSideStage && amount.side == BodySide::Both) {
-    refuse("fit.side_missing", where_of(amount.row, amount.by),
+    refuse("fit.side_missing", where_of(amount.row),
            "this is a correction for one side of the body", "say left or right");
   }
 }
@@ -82,8 +78,8 @@ bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
 
 void require_moderate(const Effect& effect) {
   if (std::abs(effect.by) <= kMostAmount) return;
-  refuse("fit.amount", where_of(effect.row, effect.by),
-         "a correction of over " + fixed(kMostAmount, 0) + " mm cannot be meant",
+  refuse("fit.amount", where_of(effect.row),
+         Length::mm(effect.by) + ": over " + Length::mm(kMostAmount) + " cannot be meant",
          "look at the amount and its unit, or draft anew");
 }
 
@@ -193,6 +189,7 @@ void carry_out_named(Halves& halves, Job& job) {
   } catch (const InputError& error) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
+    problem.message = Length::mm(std::abs(job.effect.by)) + ": " + problem.message;
     const auto& doubts = fitting_row(job.effect.row).doubts;
     if (doubts && problem.measurements.empty()) {
       problem.measurements.emplace_back(info(*doubts).key);

@@ -28,8 +28,8 @@ void require_shoulder(const Opened& before, const Opened& after) {
   const double is = closed_length(after, BlockEdge::Shoulder);
   if (is >= kLeastShoulder || is >= was - kTouch) return;
   refuse_fit("fit.strap",
-             "the shoulder would be " + fixed(is, 1) + " mm long; at least " +
-                 fixed(kLeastShoulder, 0) + " are left on a block",
+             "the shoulder would be " + Length::mm(is) + " long; at least " +
+                 Length::mm(kLeastShoulder) + " are left on a block",
              "give a smaller amount, or draw a strap on the finished block");
 }
 
@@ -52,8 +52,8 @@ void require_clear_of_bust(const HalfBlock& before, const HalfBlock& after) {
   const double was = nearest_edge(before.front, name), is = nearest_edge(after.front, name);
   if (is >= kLeastToBustPoint || is >= was - kTouch) return;
   refuse_fit("fit.close",
-             "the " + name + " would come within " + fixed(is, 1) +
-                 " mm of the bust point; it must stay " + fixed(kLeastToBustPoint, 0) + " mm off",
+             "the " + name + " would come within " + Length::mm(is) +
+                 " of the bust point; it must stay " + Length::mm(kLeastToBustPoint) + " off",
              "give a smaller amount, or draw the line on the finished block");
 }
 
@@ -122,8 +122,8 @@ void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edg
   if (off <= kSeamsMeet) return;
   refuse_fit("fit.limit",
              "the front and back " + name +
-                 " would no longer be sewn together: they would differ by " + fixed(off, 2) +
-                 " mm; at most " + fixed(kSeamsMeet, 2) + " mm is allowed",
+                 " would no longer be sewn together: they would differ by " + Length::mm(off) +
+                 "; at most " + Length::mm(kSeamsMeet) + " is allowed",
              "give smaller amounts: here, or in the corrections that came before");
 }
 
@@ -172,9 +172,9 @@ void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
         continue;
       }
       problems.push_back({Severity::Warning, "fit.limit", after.piece.name + "." + dart.name,
-                          "the dart grew from " + fixed(before, 1) + " to " +
-                              fixed(dart.intake(), 1) + " mm; about " +
-                              fixed(position->widest_mouth, 0) + " mm is usual here",
+                          "the dart grew from " + Length::mm(before) + " to " +
+                              Length::mm(dart.intake()) + "; about " +
+                              Length::mm(position->widest_mouth) + " is usual here",
                           "split it, or move a part elsewhere"});
     }
   }
@@ -208,7 +208,7 @@ Problems judge_centres(const Halves& halves) {
     if (std::abs(off) <= kMeetsAtCentre) continue;
     problems.push_back(
         {Severity::Warning, "fit.seam", right->edges.back().name,
-         "the centre edges of right and left now differ by " + fixed(std::abs(off), 1) + " mm",
+         "the centre edges of right and left now differ by " + Length::mm(std::abs(off)),
          "correct both sides alike, or join neckline and waist across the centre by "
          "hand"});
   }

@@ -76,7 +76,7 @@ void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width)
   if (width < kLeastMouth) {
     refuse_fit("fit.negative_dart",
                "the " + open.piece.name + " " + open.at(spot).name + " dart has only " +
-                   fixed(mouth.width(), 1) + " mm to give",
+                   Length::mm(mouth.width()) + " to give",
                "take the rest from another dart or seam");
   }
   if (width == mouth.width()) return;

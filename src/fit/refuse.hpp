@@ -10,8 +10,7 @@ namespace blockwright {
 
 /// Throws InputError. `where` is left to apply_rows(), which knows the row; `again` are the
 /// measurements that the hint says to take again.
-[[noreturn]] inline void refuse_fit(const char* code, const std::string& message,
-                                    const std::string& hint,
+[[noreturn]] inline void refuse_fit(const char* code, const Wording& message, const Wording& hint,
                                     std::initializer_list<MeasurementName> again = {}) {
   Problem problem{Severity::Error, code, "", message, hint};
   for (const MeasurementName name : again) problem.measurements.emplace_back(info(name).key);

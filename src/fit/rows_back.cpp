@@ -89,7 +89,7 @@ Point high_curve_point(const Opened& open, Point on_neckline) {
   if (blade.y >= level) {
     refuse_fit("fit.place",
                "a neck dart has no room: the blade point must lie more than " +
-                   fixed(kHighCurve, 0) + " mm below the nape",
+                   Length::mm(kHighCurve) + " below the nape",
                "lengthen the upper back instead");
   }
   return on_neckline + ((level - on_neckline.y) / down.y) * down;

@@ -95,7 +95,7 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
     if (open.at(*dart).intake() + width < kLeastMouth) {
       refuse_fit(
           "fit.negative_dart",
-          "the front waist dart has only " + fixed(open.at(*dart).intake(), 1) + " mm to give",
+          "the front waist dart has only " + Length::mm(open.at(*dart).intake()) + " to give",
           "give a smaller amount, or draft anew from the bust and the waist girth");
     }
     for (Redrawing::Node n = 0; n <= work.leg(*dart, 0); ++n) work.move(n, centre);
@@ -187,7 +187,7 @@ void shorten_dart(HalfBlock& half, const RowAsk& ask) {
   const double hold_back = distance(dart.apex, dart.point) + ask.by;
   if (hold_back < 0.0 || hold_back > 0.5 * dart.leg()) {
     refuse_fit("fit.amount",
-               "the stitching would end " + fixed(hold_back, 1) + " mm from the " +
+               "the stitching would end " + Length::mm(hold_back) + " from the " +
                    std::string(hold_back < 0.0 ? "bust point, beyond it" : "point it aims at"),
                "a dart ends between its apex and half way to its mouth");
   }
@@ -265,8 +265,8 @@ void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
   const double bow = 0.5 * ask.by;
   if (std::abs(bow) > kMostBow) {
     refuse_fit("fit.limit",
-               "each leg would be bowed by " + fixed(bow, 1) + " mm; at most " +
-                   fixed(kMostBow, 0) + " lie flat",
+               "each leg would be bowed by " + Length::mm(bow) + "; at most " +
+                   Length::mm(kMostBow) + " lie flat",
                "make a princess seam in place of the darts");
   }
   if (bow == 0.0) return;

@@ -123,8 +123,8 @@ Opened with_centre_taken_in(const Opened& open, double by) {
   const std::string places =
       by > 0.0 ? "sides, waist darts and centre back" : "sides and waist darts";
   refuse_fit("fit.limit",
-             places + " can take " + fixed(std::abs(by - left), 1) + " mm of " +
-                 fixed(std::abs(by), 1) + " mm on the half",
+             places + " can take " + Length::mm(std::abs(by - left)) + " of " +
+                 Length::mm(std::abs(by)) + " on the half",
              "take the waist girth again and draft anew", {MeasurementName::WaistGirth});
 }
 

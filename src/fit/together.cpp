@@ -12,6 +12,8 @@ namespace {
 
 using enum CorrectionRow;
 
+Length amount_of(const Effect& effect) { return Length::mm(std::abs(effect.by)); }
+
 bool same_body(BodySide a, BodySide b) {
   return a == b || a == BodySide::Both || b == BodySide::Both;
 }
@@ -21,8 +23,8 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   const double by = std::abs(effect.by);
   if (by > row.most + 1e-9) {
     problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
-                        "usual is " + trimmed(row.usual, 1) + " mm, from " + trimmed(row.least, 1) +
-                            " to " + trimmed(row.most, 1),
+                        Length::mm(by) + "; usual is " + Length::mm(row.usual) + ", from " +
+                            Length::mm(row.least) + " to " + Length::mm(row.most),
                         "measure again before so much is altered on paper"});
   }
   if (!row.doubts || effect.side != BodySide::Both) return;
@@ -31,12 +33,15 @@ void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
                               : std::abs(row.doubt_per_mm) * by;
   const double limit = redraft_limit(*row.doubts);
   if (change <= limit) return;
-  const std::string taped = tape_words(*row.doubts), unit = slope ? " degrees" : " mm";
+  const std::string taped = tape_words(*row.doubts);
+  const auto amount = [&](double value) -> Wording {
+    return slope ? Wording(fixed(value, 1) + " degrees") : Length::mm(value);
+  };
   problems.push_back({Severity::Warning,
                       "fit.limit",
                       words_of(effect),
-                      "that is " + fixed(change, 1) + unit + " of " + taped + "; over " +
-                          trimmed(limit, 0) + unit + " later changes pile up on distorted seams",
+                      amount_of(effect) + " is " + amount(change) + " of " + taped + "; over " +
+                          amount(limit) + " later changes pile up on distorted seams",
                       "take " + taped + " again and draft anew",
                       {std::string(info(*row.doubts).key)}});
 }
@@ -47,7 +52,7 @@ void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
     for (const Effect& b : effects) {
       if (&a == &b || !voids.contains(b.row) || !same_body(a.side, b.side)) continue;
       problems.push_back({Severity::Warning, "fit.void", words_of(b),
-                          words_of(a) + " changes what this was judged by",
+                          words_of(a) + ", " + amount_of(a) + ", changes what this was judged by",
                           "judge it again on the next toile"});
     }
   }
@@ -143,19 +148,19 @@ const std::vector<Line>& lines() {
 
 void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
   for (const Line& line : lines()) {
-    std::string rows;
+    Wording rows;
     double sum = 0.0;
     int count = 0;
     for (const Effect& effect : effects) {
       const double share = line.share_of(effect.row);
       if (share == 0.0 || effect.by == 0.0) continue;
       sum += share * effect.by;
-      rows += (count++ > 0 ? ", " : "") + words_of(effect);
+      rows += (count++ > 0 ? ", " : "") + words_of(effect) + ", " + amount_of(effect);
     }
     if (count < 2) continue;
     problems.push_back(
         {Severity::Note, "fit.same_line", std::string(line.name),
-         "several corrections pull on it: " + rows + "; together about " + fixed(sum, 1) + " mm",
+         "several corrections pull on it: " + rows + "; together about " + Length::mm(sum),
          "judge the sum, not each alone"});
   }
 }
@@ -170,8 +175,7 @@ std::string tape_words(MeasurementName name) {
 
 std::string words_of(const Effect& effect) {
   return "row " + std::to_string(number_of(effect.row)) + ", " +
-         std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1)) + ", " +
-         trimmed(std::abs(effect.by), 2) + " mm";
+         std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1));
 }
 
 Problems judge_together(const std::vector<Effect>& effects, double shoulder) {

@@ -16,7 +16,7 @@ Problems judge_together(const std::vector<Effect>& effects, double shoulder);
 /// "waist girth" for waist_girth.
 std::string tape_words(MeasurementName name);
 
-/// "row 27, fuller bust, 12.5 mm".
+/// "row 27, fuller bust".
 std::string words_of(const Effect& effect);
 
 }  // namespace blockwright

@@ -1,9 +1,10 @@
 #include "batch_line.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "problems_as_json.hpp"
+#include "blockwright/report/json_text.hpp"
 
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <utility>
@@ -15,6 +16,12 @@ const Problem* worst_of(const Problems& problems) {
   const auto found = std::find_if(problems.begin(), problems.end(),
                                   [](const Problem& p) { return p.severity != Severity::Note; });
   return found == problems.end() ? nullptr : &*found;
+}
+
+/// "0.00 mm", or "0.000 in".
+std::string accuracy_text(const RunSummary& summary) {
+  return summary.unit == Unit::Cm ? fixed(summary.residual, 2) + " mm"
+                                  : fixed(Length::mm(summary.residual).inches(), 3) + " in";
 }
 
 }  // namespace
@@ -39,8 +46,8 @@ std::string line_text(const BatchLine& line) {
   std::string text = fmt::format("{:<9} {}", state_of(line), line.client);
   if (!line.summary.name.empty()) text += ": " + line.summary.name;
   if (!line.failed) {
-    text += fmt::format("; {}; back to {} mm; {} pages, {} files", line.summary.darts,
-                        fixed(line.summary.residual, 2), line.summary.pages, line.files.size());
+    text += fmt::format("; {}; measures back within {}; {} pages, {} files", line.summary.darts,
+                        accuracy_text(line.summary), line.summary.pages, line.files.size());
   }
   text += "\n";
   const Problem* problem = line.unchanged ? nullptr : worst_of(line.problems);
@@ -54,8 +61,9 @@ nlohmann::ordered_json line_json(const BatchLine& line) {
           {"darts", line.summary.darts},
           {"residual_mm", rounded(line.summary.residual)},
           {"pages", line.summary.pages},
+          {"unit", unit_name(line.summary.unit)},
           {"files", line.files},
-          {"problems", problems_as_json(line.problems)}};
+          {"problems", nlohmann::ordered_json::parse(problems_json(line.problems))}};
 }
 
 }  // namespace blockwright

@@ -31,7 +31,7 @@ FittedPattern fitted(const BlockRun& run) {
   try {
     return apply_corrections(run.block.pattern, corrections);
   } catch (const InputError& error) {
-    Problem problem = error.problem();
+    Problem problem = worded(error.problem(), run.unit);
     problem.where = run.file + ": fittings: " + problem.where;
     throw InputError(problem);
   }
@@ -91,18 +91,21 @@ Client client_in(const std::string& path, FileStore& files) {
   return read_client(text, path);
 }
 
-std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile) {
-  std::vector<NumberedCorrection> active;
-  std::size_t number = 0;
+std::vector<NumberedCorrection> numbered_corrections(const Client& client) {
+  std::vector<NumberedCorrection> all;
   for (const Fitting& fitting : client.fittings) {
     for (const Correction& correction : fitting.corrections) {
-      ++number;
-      const bool too_late = before_toile > 0 && fitting.toile >= before_toile;
-      if (!correction.withdrawn && !too_late) {
-        active.push_back({number, fitting.date, fitting.toile, correction});
-      }
+      all.push_back({all.size() + 1, fitting.date, fitting.toile, correction});
     }
   }
+  return all;
+}
+
+std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile) {
+  std::vector<NumberedCorrection> active = numbered_corrections(client);
+  std::erase_if(active, [&](const NumberedCorrection& one) {
+    return one.correction.withdrawn || (before_toile > 0 && one.toile >= before_toile);
+  });
   return active;
 }
 
@@ -115,8 +118,7 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
   run.unit = unit;
   run.body = fill_in(run.session);
   run.block = draft_block(run.body, Ease::of(run.client));
-  run.checks =
-      check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments, run.unit});
+  run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
   run.problems = judge(run.session, run.body, run.unit);
   add(run.problems, run.checks.problems);
   if (!has_errors(run.problems)) add(run.problems, faults_on_paper(run.block.pattern));

@@ -28,7 +28,9 @@ Problems faults_on_paper(const Pattern& block);
 /// A client read from her file. Throws FileError and InputError.
 Client client_in(const std::string& path, FileStore& files);
 
-/// The corrections that are not withdrawn, numbered from 1 over all fittings of the file. With a
+/// All corrections, numbered from 1 over all fittings of the file.
+std::vector<NumberedCorrection> numbered_corrections(const Client& client);
+/// Those that are not withdrawn. With a
 /// toile, only those of the toiles before it: what that toile was cut from.
 std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile = 0);
 

@@ -5,6 +5,7 @@
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/client.hpp"
+#include "blockwright/report/report.hpp"
 #include "blockwright/style/style.hpp"
 
 #include <string>
@@ -12,15 +13,7 @@
 
 namespace blockwright {
 
-/// A correction of a client file with its number there, counted from 1 over all fittings.
-struct NumberedCorrection {
-  std::size_t number = 0;
-  std::string date;  ///< of the fitting
-  int toile = 0;
-  Correction correction;
-};
-
-/// All that one run knows of one client, for the reports and the paper.
+/// All that one run knows of one client.
 struct BlockRun {
   std::string file;  ///< the client file
   Client client;
@@ -37,8 +30,6 @@ struct BlockRun {
   std::vector<BlendedEdge> blended;
   Problems problems;  ///< of all passes, errors first
   Unit unit = Unit::Cm;
-  std::vector<std::string> files;  ///< written
-  int pages = 0;                   ///< of the PDF
 };
 
 }  // namespace blockwright

@@ -4,7 +4,6 @@
 #include "blockwright/base/version.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "output_stem.hpp"
-#include "problems_as_json.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -38,8 +37,8 @@ std::string options_text(const Job& job) {
   for (const auto& list : {job.dart, job.to, job.split, job.write}) add_list(list, same);
   for (const auto& list : {job.part, job.angle}) add_list(list, exact);
   for (const auto& value : {job.session, job.paper, job.cut, job.unit, job.stem}) add(value);
-  add(job.hold_back ? exact(*job.hold_back) : "");
-  for (const double value : {job.allowance, job.margin, job.overlap}) add(exact(value));
+  for (const auto& value : {job.hold_back, job.allowance}) add(value ? exact(*value) : "");
+  for (const double value : {job.margin, job.overlap}) add(exact(value));
   add(std::to_string(job.toile));
   for (const bool flag : {job.overlay, job.anonymous}) add(flag ? "yes" : "no");
   return text;
@@ -51,7 +50,8 @@ Problems problems_in(const Json& list) {
     const std::string severity = item.at("severity");
     problems.push_back(
         {severity == severity_name(Severity::Note) ? Severity::Note : Severity::Warning,
-         item.at("code"), item.at("where"), item.at("message"), item.at("hint")});
+         item.at("code"), item.at("where"), item.at("message").get<std::string>(),
+         item.at("hint").get<std::string>()});
   }
   return problems;
 }
@@ -108,7 +108,8 @@ std::optional<DoneRecord> read_record(const std::string& text) {
     }
     record.line.client = record.client;
     record.line.summary = {line.at("client"), line.at("darts"), line.at("residual_mm"),
-                           line.at("pages")};
+                           line.at("pages"),
+                           line.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
     record.line.problems = problems_in(line.at("problems"));
     record.line.files = line.at("files").get<std::vector<std::string>>();
     return record;

@@ -2,7 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
-#include "report_json.hpp"
+#include "blockwright/report/report.hpp"
 
 #include <string>
 
@@ -13,7 +13,7 @@ inline JobResult failed(const std::string& file, bool json, const Problem& probl
   JobResult result;
   result.exit_code = exit_code;
   result.problems = {problem};
-  if (json) result.output = problems_json(file, result.problems);
+  if (json) result.output = failure_json(file, result.problems);
   return result;
 }
 

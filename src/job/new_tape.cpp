@@ -4,7 +4,7 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "notes.hpp"
+#include "blockwright/report/words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -69,7 +69,7 @@ std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbe
           ": the new tape already has what this correction asked for, and both are "
           "applied",
       "withdraw it with `blockwright fit FILE --undo " + number +
-          "`, or write \"new_tape\": \"keep\" beside it if the next toile shows the "
+          "`, or write \"new_tape\": \"keep\" next to it if the next toile shows the "
           "same again"};
 }
 
@@ -137,7 +137,7 @@ Problems told_by_new_tape(const BlockRun& run) {
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const FittingRow& row = fitting_row(effect.row);
   if (!row.doubts || !run.body.measurements[*row.doubts]) return std::nullopt;
-  Doubt doubt{*row.doubts, run.body[*row.doubts], 0.0, ""};
+  Doubt doubt{*row.doubts, run.body[*row.doubts], 0.0, true};
   const double asked = row.doubt_per_mm * effect.by;
   doubt.would_do = doubt.taped + asked;
   const MovedLength* length = telling_length(run, effect);
@@ -150,7 +150,7 @@ std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const double low = doubt.taped + kLeastShare * asked, high = doubt.taped + kMostShare * asked;
   if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
   doubt.would_do = solve_between(off, low, high, 0.05);
-  doubt.by_length = length->name;
+  doubt.roughly = false;
   return doubt;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "block_run.hpp"
+#include "blockwright/report/fitting_report.hpp"
 
 #include <optional>
 #include <string>
@@ -21,16 +22,6 @@ std::optional<std::string> tapes_of(const Client& client, const Session& session
 /// correction asked of it. They are applied still, unless the file says to drop them; the maker
 /// decides (code "fit.explained").
 Problems told_by_new_tape(const BlockRun& run);
-
-/// What a correction says of a measurement.
-struct Doubt {
-  MeasurementName name;
-  double taped = 0.0;  ///< or estimated, in the session drafted; mm or degrees
-  double would_do =
-      0.0;  ///< drafted with it, the length named below is that of the corrected block
-  std::string by_length;  ///< the length that was solved for, near the row's rule; empty: from that
-                          ///< rule alone
-};
 
 /// The measurement that an applied correction calls into doubt, and the value that would have made
 /// it unnecessary, found by drafting anew; nothing where its row names no measurement. Requires:

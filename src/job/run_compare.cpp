@@ -1,10 +1,10 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/safe_name.hpp"
-#include "compare_report.hpp"
+#include "blockwright/report/comparison.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
-#include "notes.hpp"
+#include "run_report.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>
@@ -33,8 +33,8 @@ Wishes wishes_of(const CompareJob& job) {
   return wishes_of(common);
 }
 
-/// One of the two versions: a client, a session, a toile.
-struct Version {
+/// Which versions: a client, a session, a toile.
+struct Asked {
   Client client;
   std::string file;
   Session session;
@@ -62,9 +62,9 @@ std::string session_date(const CompareJob& job, const Client& client, std::size_
   return client.sessions.back().date;
 }
 
-std::vector<Version> versions_of(const CompareJob& job, FileStore& files) {
+std::vector<Asked> versions_of(const CompareJob& job, FileStore& files) {
   require_at_most_two(job);
-  std::vector<Version> versions;
+  std::vector<Asked> versions;
   for (std::size_t i = 0; i < 2; ++i) {
     const std::string& file = i == 1 && !job.other.empty() ? job.other : job.client;
     const Client client = client_in(file, files);
@@ -89,14 +89,46 @@ std::string stem_of(const CompareJob& job) {
   return joined_path(job.out, stem + "-compare");
 }
 
+std::string version_name(const BlockRun& run) {
+  const std::size_t count = run.corrections.size();
+  return run.client.name + ", session " + run.session.date + ", " +
+         (count == 0 ? "no" : std::to_string(count)) +
+         (count == 1 ? " correction" : " corrections");
+}
+
+Version version_of(const BlockRun& run) {
+  return {run.client.name, version_name(run), run.session, stage_of("", run.fitted.pattern)};
+}
+
+std::vector<LandmarkMove> moved_points(const Pattern& before, const Pattern& after,
+                                       Alignment alignment) {
+  std::vector<LandmarkMove> moves;
+  for (const Piece& piece : after.pieces) {
+    for (const Piece& old : before.pieces) {
+      if (old.name != piece.name) continue;
+      const auto here = alignment_level(piece, alignment);
+      const auto there = alignment_level(old, alignment);
+      const Vec shift{0.0, here && there ? *here - *there : 0.0};
+      for (const Landmark& landmark : piece.landmarks) {
+        for (const Landmark& was : old.landmarks) {
+          if (was.name != landmark.name) continue;
+          const Vec by = landmark.at - (was.at + shift);
+          moves.push_back({piece.name + "." + landmark.name, Length::mm(by.x), Length::mm(by.y)});
+        }
+      }
+    }
+  }
+  return moves;
+}
+
 JobResult compared(const CompareJob& job, FileStore& files) {
   const Wishes wishes = wishes_of(job);
   const Alignment alignment = alignment_named(job.align);
-  const std::vector<Version> versions = versions_of(job, files);
+  const std::vector<Asked> versions = versions_of(job, files);
   const Unit unit = wishes.unit.value_or(versions[0].client.unit);
   std::vector<BlockRun> runs;
   runs.reserve(versions.size());
-  for (const Version& v : versions) {
+  for (const Asked& v : versions) {
     runs.push_back(fitted_block(v.client, v.file, v.session, unit, v.toile));
   }
   JobResult result;
@@ -105,21 +137,27 @@ JobResult compared(const CompareJob& job, FileStore& files) {
       if (problem.severity == Severity::Error) result.problems.push_back(problem);
     }
   }
-  const Comparison comparison{runs[0], runs[1], alignment};
+  result.problems = worded(result.problems, unit);
+  Comparison comparison{version_of(runs[0]),
+                        version_of(runs[1]),
+                        moved_points(runs[0].fitted.pattern, runs[1].fitted.pattern, alignment),
+                        unit,
+                        {}};
   if (!result.problems.empty()) {
     result.exit_code = 1;
   } else {
     std::vector<OutputFile> outputs;
-    SheetNotes notes = notes_of(runs[1], wishes.print);
-    notes.made = {"grey and dotted: " + version_name(runs[0]), "black: " + version_name(runs[1])};
+    SheetNotes notes = notes_of(report_of(runs[1], wishes.print.cut));
+    notes.versions = {"grey and dotted: " + comparison.before.name,
+                      "black: " + comparison.after.name};
     const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, alignment, true};
     const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
     add_drawings(stem_of(job), wishes, title_of(comparison),
                  lay_out(trued, wishes.print, notes, &previous), outputs);
-    result.files = write_outputs(std::move(outputs), files);
+    comparison.files = write_outputs(std::move(outputs), files);
   }
-  result.output = wishes.report_json ? compare_json(comparison, result.files)
-                                     : compare_text(comparison, result.files);
+  result.files = comparison.files;
+  result.output = wishes.report_json ? comparison_json(comparison) : comparison_text(comparison);
   return result;
 }
 

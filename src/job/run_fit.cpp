@@ -4,8 +4,8 @@
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "fit_report.hpp"
 #include "guarded.hpp"
+#include "run_report.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>
@@ -146,14 +146,15 @@ JobResult fit(const FitJob& job, FileStore& files) {
   const std::string after = edited(job, before);
   const BlockRun run = fitted_text(job, after);
   JobResult result;
-  result.problems = run.problems;
+  const FittingReport report = fitting_report_of(run);
+  result.problems = report.problems;
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else if (after != before) {
     files.write_all({{job.client + ".bak", before}, {job.client, after}});
     result.files = {job.client, job.client + ".bak"};
   }
-  result.output = job.report == "json" ? fit_json(run) : fit_text(run);
+  result.output = job.report == "json" ? fitting_json(report) : fitting_text(report);
   return result;
 }
 

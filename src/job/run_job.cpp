@@ -3,14 +3,12 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/job.hpp"
+#include "blockwright/report/words.hpp"
 #include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
-#include "notes.hpp"
 #include "output_stem.hpp"
-#include "report_json.hpp"
-#include "report_text.hpp"
-#include "steps_text.hpp"
+#include "run_report.hpp"
 #include "wishes.hpp"
 
 #include <algorithm>
@@ -36,6 +34,16 @@ Problems lasting(const Problems& remarks, const Pattern& pattern) {
 
 bool moves_darts(const Job& job) { return job.command != Command::Draft; }
 
+/// A refusal of a step is in the person's unit.
+StyledPattern styled(const Job& job, const Style& style, const BlockRun& run) {
+  try {
+    return apply_style(run.fitted.pattern, style, cup_of(run.body),
+                       job.command == Command::Adapt ? job.style : "");
+  } catch (const InputError& error) {
+    throw InputError(worded(error.problem(), run.unit));
+  }
+}
+
 /// The style steps on the block, and what must hold of the pieces after them; then the last step
 /// before printing, trueing the darts.
 void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
@@ -45,10 +53,9 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
                             ? style_of_moves(job)
                             : read_style(files.read(job.style), job.style);
     run.garment = style.name;
-    StyledPattern styled = apply_style(run.fitted.pattern, style, cup_of(run.body),
-                                       job.command == Command::Adapt ? job.style : "");
-    run.made = std::move(styled.pattern);
-    run.steps = std::move(styled.steps);
+    StyledPattern pieces = styled(job, style, run);
+    run.made = std::move(pieces.pattern);
+    run.steps = std::move(pieces.steps);
     for (const StepDone& step : run.steps) add(run.problems, lasting(step.remarks, run.made));
     add(run.problems, check_pattern(run.made));
     errors_first(run.problems);
@@ -62,23 +69,24 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
 
 /// The pieces, and with an overlay the net pieces over the block.
 void add_all_drawings(const Job& job, const Wishes& wishes, const BlockRun& run,
-                      std::vector<OutputFile>& outputs) {
-  const SheetNotes notes = notes_of(run, wishes.print);
-  add_drawings(output_stem(job) + "-" + job.cut, wishes, title_of(run, wishes.print),
+                      const Report& report, std::vector<OutputFile>& outputs) {
+  const SheetNotes notes = notes_of(report);
+  add_drawings(output_stem(job) + "-" + job.cut, wishes, title_of(report),
                lay_out(run.printed, wishes.print, notes), outputs);
   if (job.overlay) {
     Wishes over = wishes;
     over.print.cut = CutStyle::Net;
     const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
-    add_drawings(output_stem(job) + "-overlay", over, title_of(run, over.print),
+    add_drawings(output_stem(job) + "-overlay", over, title_of(report_of(run, over.print.cut)),
                  lay_out(run.printed, over.print, notes, &before), outputs);
   }
 }
 
 /// The finished files, complete in memory.
-std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run) {
+std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run,
+                                    const Report& report) {
   std::vector<OutputFile> outputs;
-  if (wishes.svg || wishes.pdf) add_all_drawings(job, wishes, run, outputs);
+  if (wishes.svg || wishes.pdf) add_all_drawings(job, wishes, run, report, outputs);
   if (wishes.json) {
     std::ostringstream json;
     write_pattern_json(json, run.printed);
@@ -90,10 +98,10 @@ std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const 
 RunSummary summary_of(const BlockRun& run) {
   RunSummary summary;
   summary.name = run.client.name;
-  summary.pages = run.pages;
+  summary.unit = run.unit;
   for (const DartMeasure& dart : run.checks.darts) {
-    summary.darts += (summary.darts.empty() ? "" : ", ") + dart.piece + " " + dart.name + " " +
-                     fixed(dart.angle.degrees(), 1) + "°";
+    summary.darts += (summary.darts.empty() ? "" : ", ") + name_text(dart.piece + "." + dart.name) +
+                     " " + angle_text(dart.angle);
   }
   for (const MeasureBack& row : run.checks.measure_back) {
     summary.residual = std::max(summary.residual, std::abs(row.residual() - row.adjustment));
@@ -101,28 +109,37 @@ RunSummary summary_of(const BlockRun& run) {
   return summary;
 }
 
+/// What a person who works in inches leaves round a toile where she asked for nothing: a round
+/// fraction near 20 mm. Ours.
+constexpr Length kInchAllowance = Length::inches(0.75);
+
+/// Writes the drawings; gives the pages of the PDF.
+int write_drawings(const Job& job, const Wishes& wishes, const BlockRun& run, FileStore& files,
+                   Report& report) {
+  std::vector<OutputFile> outputs = drawn_files(job, wishes, run, report);
+  int pages = 0;
+  for (const OutputFile& output : outputs) pages = pages == 0 ? output.pages : pages;
+  report.files = write_outputs(std::move(outputs), files);
+  return pages;
+}
+
 JobResult done(const Job& job, FileStore& files) {
-  const Wishes wishes = wishes_of(job);
+  Wishes wishes = wishes_of(job);
   BlockRun run = fitted_block(job, wishes, files);
+  if (!job.allowance && run.unit == Unit::Inch) wishes.print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);
+  Report report = report_of(run, wishes.print.cut);
   JobResult result;
+  result.summary = summary_of(run);
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else {
-    std::vector<OutputFile> outputs = drawn_files(job, wishes, run);
-    for (const OutputFile& output : outputs) {
-      if (run.pages == 0) run.pages = output.pages;
-    }
-    run.files = write_outputs(std::move(outputs), files);
+    result.summary.pages = write_drawings(job, wishes, run, files, report);
   }
-  if (wishes.report_json) {
-    result.output = report_json(run);
-  } else {
-    result.output = (job.steps ? steps_text(run) : "") + report_text(run, wishes.print);
-  }
-  result.problems = run.problems;
-  result.files = run.files;
-  result.summary = summary_of(run);
+  result.output = wishes.report_json ? report_json(report)
+                                     : (job.steps ? draft_steps_of(run) : "") + report_text(report);
+  result.problems = report.problems;
+  result.files = report.files;
   return result;
 }
 

@@ -52,7 +52,7 @@ constexpr const char* kJobSchema = R"({
     "cut": { "enum": ["toile", "card", "net"] },
     "unit": { "enum": ["", "cm", "in"] },
     "report": { "enum": ["text", "json"] },
-    "allowance": { "type": "number", "minimum": 0, "maximum": 60, "description": "mm" },
+    "allowance": { "type": "number", "minimum": 0, "maximum": 60, "description": "mm; left out: 20, or 3/4 in for a person who works in inches" },
     "margin": { "type": "number", "minimum": 7, "maximum": 40, "description": "mm" },
     "overlap": { "type": "number", "minimum": 0, "maximum": 40, "description": "mm" },
     "anonymous": { "type": "boolean", "description": "Leave the client's name off the paper and out of the report." },

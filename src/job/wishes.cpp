@@ -99,7 +99,7 @@ Wishes wishes_of(const Job& job) {
   Wishes w;
   w.print.cut = cut_named(job.cut);
   w.print.paper = paper_named(job.paper);
-  w.print.allowance = in_range("allowance", job.allowance, 0.0, 60.0);
+  if (job.allowance) w.print.allowance = in_range("allowance", *job.allowance, 0.0, 60.0);
   w.print.margin = in_range("margin", job.margin, 7.0, 40.0);
   w.print.overlap = in_range("overlap", job.overlap, 0.0, 40.0);
   if (job.write.empty()) refuse_word("write", "", "svg, pdf, json, or several with commas between");

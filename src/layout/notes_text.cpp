@@ -73,6 +73,7 @@ std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {
   add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
               notes.corrections);
   add_section(text, "Made from the block", notes.made);
+  add_section(text, "The two versions", notes.versions);
   if (pages == NotesFor::JoinedPages) add_section(text, "Joining the pages", joining_lines());
   add_section(text, "Ease", notes.ease);
   add_section(text, "Estimated, not taped", notes.estimated);

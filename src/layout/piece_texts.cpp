@@ -124,7 +124,7 @@ void set_line_texts(const Piece& piece, const PrintOptions& options, TextPlacer&
 }
 
 // "gather 12.5 cm to 8 cm" along the stretch between its notches, else as near as there is room.
-void set_fullness_texts(const Piece& piece, PaperUnit unit, TextPlacer& placer) {
+void set_fullness_texts(const Piece& piece, Unit unit, TextPlacer& placer) {
   for (const Fullness& f : piece.fullness) {
     const std::string word = f.kind == Fullness::Kind::Gathers ? "gather " : "ease ";
     const std::string text = word + length_text(Length::mm(f.to - f.from), unit) + " to " +
@@ -141,7 +141,7 @@ void set_marked_point_text(const Piece& piece, TextPlacer& placer) {
   }
 }
 
-void set_moves(const LaidPiece& laid, PaperUnit unit, TextPlacer& placer) {
+void set_moves(const LaidPiece& laid, Unit unit, TextPlacer& placer) {
   for (const MovedPoint& point : laid.moved) {
     const Length move = Length::mm(distance(point.was, point.is));
     placer.block({{length_text(move, unit), kAlongLine}}, point.is, 1.0);
@@ -229,7 +229,7 @@ class PieceNames {
 void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBorders& borders,
                      TextFonts& fonts, Sheet& drawing) {
   const Piece& piece = laid.piece;
-  const PaperUnit unit = layout.notes.unit;
+  const Unit unit = layout.notes.unit;
   const Path outline = flat_outline(piece);
   FreeSpace space = space_inside(outline, drawing, borders);
   TextDrawing texts(drawing, fonts, piece.name);

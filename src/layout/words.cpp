@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 
 #include <algorithm>
@@ -58,11 +57,6 @@ std::string_view cut_instruction(CutOn cut_on) {
   return {};
 }
 
-std::string length_text(Length length, PaperUnit unit) {
-  if (unit == PaperUnit::Inch) return inch_fraction(length.inches()) + " in";
-  return trimmed(length.cm(), 2) + " cm";
-}
-
 std::string listed(const std::vector<std::string>& items) {
   std::string text;
   for (std::size_t i = 0; i < items.size(); ++i) {
@@ -72,7 +66,7 @@ std::string listed(const std::vector<std::string>& items) {
   return text;
 }
 
-std::string allowance_text(const Piece& piece, const PrintOptions& options, PaperUnit unit) {
+std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit unit) {
   const auto with = edges_with(Allowance::Some, piece, options);
   if (with.empty()) return "no seam allowance";
   const auto without = edges_with(Allowance::None, piece, options);
@@ -82,7 +76,7 @@ std::string allowance_text(const Piece& piece, const PrintOptions& options, Pape
   return text;
 }
 
-std::string allowance_text(const PrintOptions& options, PaperUnit unit) {
+std::string allowance_text(const PrintOptions& options, Unit unit) {
   if (options.cut != CutStyle::Toile || options.allowance <= Length()) return "no seam allowance";
   return "seam allowance " + length_text(options.allowance, unit) +
          " at seams and opening; none elsewhere";

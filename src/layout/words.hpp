@@ -16,12 +16,10 @@ std::string plain_name(std::string_view name);
 std::string title_of(std::string_view name);
 /// "cut 1 on the fold", "cut 2, a pair".
 std::string_view cut_instruction(CutOn cut_on);
-/// A length as the person reads it: "2 cm", "13/16 in".
-std::string length_text(Length length, PaperUnit unit);
 /// What the cut line adds on this piece: "seam allowance 2 cm at shoulder, side; none at ..."
-std::string allowance_text(const Piece& piece, const PrintOptions& options, PaperUnit unit);
+std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit unit);
 /// The same without naming edges, for the whole pattern.
-std::string allowance_text(const PrintOptions& options, PaperUnit unit);
+std::string allowance_text(const PrintOptions& options, Unit unit);
 /// "a, b and c".
 std::string listed(const std::vector<std::string>& items);
 

@@ -18,7 +18,7 @@ constexpr double kFlatteningForCrossings = 0.05;
 // dart's point.
 constexpr double kTouchesLeg = 0.1;
 
-Problem broken(const Piece& piece, const std::string& where, std::string message) {
+Problem broken(const Piece& piece, const std::string& where, Wording message) {
   return {Severity::Error, "pattern.broken", piece.name + (where.empty() ? "" : "." + where),
           std::move(message), "do not cut this pattern; please report it with the client file"};
 }
@@ -68,14 +68,14 @@ std::optional<Problem> find_outline_problem(const Piece& piece) {
     const Edge& next = piece.edges[(i + 1) % piece.edges.size()];
     const double gap = distance(here.path.end(), next.path.start());
     if (gap > kJointTolerance) {
-      return broken(piece, here.name, "the outline is open by " + fixed(gap, 9) + " mm");
+      return broken(piece, here.name, "the outline is open by " + Length::mm(gap));
     }
   }
   const Path outline = flat_outline(piece);
   if (const auto crossing = find_crossing(outline, kFlatteningForCrossings)) {
     return broken(piece, "",
-                  "the outline crosses itself at x " + fixed(crossing->x, 1) + " y " +
-                      fixed(crossing->y, 1) + " mm");
+                  "the outline crosses itself at x " + Length::mm(crossing->x) + ", y " +
+                      Length::mm(crossing->y));
   }
   if (signed_area(outline) <= 0.0) return broken(piece, "", "the outline runs clockwise");
   return std::nullopt;
@@ -95,7 +95,7 @@ std::optional<Problem> find_leg_problem(const Piece& piece, const Dart& dart) {
   const double a = distance(dart.apex, dart.legs[0]);
   const double b = distance(dart.apex, dart.legs[1]);
   if (std::abs(a - b) <= kLegTolerance) return std::nullopt;
-  return broken(piece, dart.name, "the legs differ by " + fixed(std::abs(a - b), 9) + " mm");
+  return broken(piece, dart.name, "the legs differ by " + Length::mm(std::abs(a - b)));
 }
 
 std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) {
@@ -106,7 +106,7 @@ std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) 
     const NearestOnPath on = nearest(edge->path, p);
     if (on.distance > kOnEdgeTolerance) {
       return broken(piece, dart.name,
-                    "the mouth lies " + fixed(on.distance, 6) + " mm off its edge");
+                    "the mouth lies " + Length::mm(on.distance) + " off its edge");
     }
     if (on.along < along - kOnEdgeTolerance) {
       return broken(piece, dart.name, "leg, peak and leg do not follow each other along the edge");
@@ -152,8 +152,8 @@ std::optional<Problem> find_fullness_problem(const Piece& piece, const Fullness&
                      fullness.taken_up() >= -kOnEdgeTolerance;
   if (sound) return std::nullopt;
   return broken(piece, fullness.name,
-                "it takes " + fixed(fullness.to - fullness.from, 3) + " mm up to " +
-                    fixed(fullness.sewn, 3) + " mm");
+                "it takes " + Length::mm(fullness.to - fullness.from) + " up to " +
+                    Length::mm(fullness.sewn));
 }
 
 std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch) {
@@ -162,9 +162,9 @@ std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch
   if (!std::isfinite(notch.along)) return broken(piece, notch.name, "its place is not a number");
   const double whole = length(edge->path);
   if (notch.along >= 0.0 && notch.along <= whole + kOnEdgeTolerance) return std::nullopt;
-  return broken(piece, notch.name,
-                "the notch stands at " + fixed(notch.along, 3) + " mm on an edge of " +
-                    fixed(whole, 3) + " mm");
+  return broken(
+      piece, notch.name,
+      "the notch is " + Length::mm(notch.along) + " along an edge of " + Length::mm(whole));
 }
 
 // `legs` are the dart's, as they are stitched.

@@ -36,7 +36,7 @@ std::string step_name(const StyleStep& step) {
   return std::string(row_of(copy).name);
 }
 
-std::string words_of(const StyleStep& step) {
+Wording words_of(const StyleStep& step) {
   StyleStep copy = step;
   return row_of(copy).words;
 }

@@ -12,13 +12,6 @@
 namespace blockwright {
 namespace {
 
-std::string cm(double mm) {
-  if (!std::isfinite(mm)) return told_number(mm, 0);
-  const std::string in_cm = told_number(mm / 10.0, 2) + " cm";
-  constexpr double most = 1e6;  // mm: longer steps cannot be meant
-  return std::abs(mm) < most ? in_cm + " (" + inch_fraction(mm / 25.4) + " in)" : in_cm;
-}
-
 // --- keys ---------------------------------------------------------------------------------------
 
 StepKey text_key(std::string_view name, std::string& text, std::string_view holds) {
@@ -101,8 +94,9 @@ StepRow row(SplitMove& m) {
   return {"split",
           {dart("dart", m.dart), plain("shares", m.shares), length("spacing", m.spacing),
            one_of("group", m.group, {"fanned", "parallel"})},
-          fmt::format("split {} into {}, {}, {} apart", m.dart, m.shares.size(),
-                      m.group == DartGroup::Fanned ? "fanned" : "parallel", cm(m.spacing)),
+          fmt::format("split {} into {}, {}, ", m.dart, m.shares.size(),
+                      m.group == DartGroup::Fanned ? "fanned" : "parallel") +
+              Length::mm(m.spacing) + " apart",
           [&m](const Pattern& pattern, double) { return split(pattern, m); }};
 }
 
@@ -116,7 +110,7 @@ StepRow row(MergeMove& m) {
 StepRow row(PointMove& m) {
   return {"dart_point",
           {dart("dart", m.dart), required(length("hold_back", m.hold_back))},
-          "end " + m.dart + " " + cm(m.hold_back) + " short of its apex",
+          "end " + m.dart + " " + Length::mm(m.hold_back) + " short of its apex",
           [&m](const Pattern& pattern, double) { return set_dart_point(pattern, m); }};
 }
 
@@ -142,7 +136,7 @@ StepRow row(SpreadMove& m) {
           {place("from", m.from), place("to", m.to), length("by", m.by), plain("lines", m.lines),
            length("apart", m.apart), plain("hinged", m.hinged), plain("gathered", m.gathered),
            length("over", m.over)},
-          "slash from " + m.from + " to " + m.to + " and spread by " + cm(m.by),
+          "slash from " + m.from + " to " + m.to + " and spread by " + Length::mm(m.by),
           [&m](const Pattern& pattern, double) { return slash_and_spread(pattern, m); }};
 }
 

@@ -26,7 +26,7 @@ struct StepKey {
 struct StepRow {
   std::string_view name;  ///< its key in a style file
   std::vector<StepKey> keys;
-  std::string words;  ///< what it does, for the report
+  Wording words;  ///< what it does, for the report
   std::function<MovedDarts(const Pattern& pattern, double cup)> move;
 };
 

@@ -7,9 +7,9 @@ if(NOT BLOCKWRIGHT_FONT)
                       "give the file with -DBLOCKWRIGHT_FONT=/path/DejaVuSans.ttf.")
 endif()
 add_layer(text
-  HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp
+  HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp units.hpp
     json_document.hpp json_members.hpp json_values.hpp json_writing.hpp json_edit.hpp clean_text.hpp typeface.hpp text_fonts.hpp
-  SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp calendar.cpp
+  SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp units.cpp calendar.cpp
     json_tokens.cpp json_builder.cpp json_document.cpp json_reason.cpp json_words.cpp
     separator_reason.cpp text_reason.cpp json_members.cpp json_values.cpp json_writing.cpp json_edit.cpp
     clean_text.cpp typeface.cpp typeface_subset.cpp text_runs.cpp text_fonts.cpp builtin_font.cpp

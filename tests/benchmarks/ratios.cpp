@@ -7,7 +7,7 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
-#include "notes.hpp"
+#include "run_report.hpp"
 #include "support/memory_files.hpp"
 #include "wishes.hpp"
 
@@ -119,7 +119,7 @@ void job_against_writers(const std::string& text) {
   const Wishes wishes = wishes_of(job);
   const BlockRun run = fitted_block(job, wishes, files);
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
-  const SheetNotes notes = notes_of(run, wishes.print);
+  const SheetNotes notes = notes_of(report_of(run, wishes.print.cut));
   const Layout layout = lay_out(printed, wishes.print, notes);
   TextFonts fonts;
   const Sheet sheet = sheet_of(layout, fonts);

@@ -151,8 +151,9 @@ TEST_CASE("A split that cannot be is refused with what can be") {
         std::string::npos);
   CHECK(refusal(split_of("front.waist", {1.5, -0.5}, DartGroup::Fanned)).find("dart.part") !=
         std::string::npos);
-  CHECK(refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0))
-            .find("1.0 cm (3/8 in) to 8.0 cm") != std::string::npos);
+  CHECK(
+      refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0)).find("10 mm to 80 mm") !=
+      std::string::npos);
   const std::string room =
       refusal(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
   CHECK(room.find("no room") != std::string::npos);

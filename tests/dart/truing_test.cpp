@@ -183,6 +183,6 @@ TEST_CASE("A piece is judged as it stands and as it is printed") {
   CHECK_FALSE(find_problem(dart_over_slit(3.0)));
   const auto problem = find_problem_on_paper(dart_over_slit(3.0));
   REQUIRE(problem);
-  CHECK_THAT(problem->message, Catch::Contains("crosses itself"));
+  CHECK_THAT(problem->message.plain(), Catch::Contains("crosses itself"));
   CHECK(find_problem_on_paper(dart_over_slit(-1.0)));  // crosses before it is trued
 }

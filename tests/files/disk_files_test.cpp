@@ -31,7 +31,7 @@ Problem refusal_of(const Work& work) {
 }
 
 bool tells(const Problem& problem, const std::string& text) {
-  return problem.message.find(text) != std::string::npos;
+  return problem.message.plain().find(text) != std::string::npos;
 }
 
 unsigned mode_of(const std::string& path) {
@@ -178,7 +178,7 @@ TEST_CASE("A path that names no file, or holds a NUL, is refused; a name too lon
   CHECK(files.read(folder.path(std::string(255, 'a'))) == "y");
   const Problem longer = refusal_of([&] { files.write(folder.path(std::string(256, 'a')), "x"); });
   CHECK(tells(longer, "File name too long"));
-  CHECK(longer.hint.find("a shorter name") != std::string::npos);
+  CHECK(longer.hint.plain().find("a shorter name") != std::string::npos);
   CHECK(contents_of(folder.path("")).size() == 1);
 }
 

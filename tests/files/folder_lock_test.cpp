@@ -47,7 +47,7 @@ TEST_CASE("A folder that is held is refused with its name and a cure, and is fre
       } catch (const FileError& error) {
         CHECK(error.problem().code == "file.busy");
         CHECK(error.problem().where == folder.path("out"));
-        CHECK(error.problem().hint.find("--out") != std::string::npos);
+        CHECK(error.problem().hint.plain().find("--out") != std::string::npos);
       }
     }
     (void)files.lock(folder.path("other"));

@@ -15,7 +15,7 @@ FittedPattern one_sided(const Pattern& block, int row, double by, BodySide side,
 
 std::string first_error(const Pattern& pattern) {
   for (const Problem& problem : check_pattern(pattern)) {
-    if (problem.severity == Severity::Error) return problem.where + ": " + problem.message;
+    if (problem.severity == Severity::Error) return problem.where + ": " + problem.message.plain();
   }
   return "";
 }

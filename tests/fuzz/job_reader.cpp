@@ -21,7 +21,7 @@ void must_hold_numbers(const std::string& text, const Job& job) {
     must(!json.contains(key) || json[key].get<double>() == value, "numbers are as written", key);
   };
   same("toile", job.toile);
-  same("allowance", job.allowance);
+  if (job.allowance) same("allowance", *job.allowance);
   same("margin", job.margin);
   same("overlap", job.overlap);
   if (job.hold_back) same("hold_back", *job.hold_back);

@@ -75,14 +75,17 @@ TEST_CASE("pivot writes the pieces under a name of their own and tells darts bef
   CHECK(result.exit_code == 0);
   CHECK(result.files == std::vector<std::string>{"out/odile-pivot-toile.svg"});
   const Json report = Json::parse(result.output);
-  REQUIRE(report["steps"].size() == 1);
-  const double before = angle_of_dart(report["darts"], "front", "shoulder");
-  const Json& after = report["steps"][0]["darts"];
+  REQUIRE(report["stages"].size() == 2);
+  const Json &drafted = report["stages"][0], &styled = report["stages"][1];
+  CHECK(styled["name"] == "styled");
+  REQUIRE(styled["moved"].size() == 1);
+  CHECK(styled["moved"][0]["darts"].size() == 2);
+  const double before = angle_of_dart(drafted["darts"], "front", "shoulder");
+  const Json& after = styled["darts"];
   CHECK(angle_of_dart(after, "front", "shoulder") == Approx(0.5 * before).margin(1e-3));
   CHECK(angle_of_dart(after, "front", "side") == Approx(0.5 * before).margin(1e-3));
-  const Json& lengths = report["steps"][0]["lengths"];
-  CHECK(lengths["front.side"].get<double>() ==
-        Approx(report["lengths"]["front.side"].get<double>()).margin(1e-3));
+  CHECK(styled["lengths"]["front.side"].get<double>() ==
+        Approx(drafted["lengths"]["front.side"].get<double>()).margin(1e-3));
 }
 
 TEST_CASE("Several moves and splits are done in order") {
@@ -93,9 +96,10 @@ TEST_CASE("Several moves and splits are done in order") {
   job.part = {0.4, 0.5};
   job.split = {"front.waist:3"};
   const Json report = Json::parse(run_job(job, files).output);
-  REQUIRE(report["steps"].size() == 3);
-  CHECK(report["steps"][2]["did"] == "split front.waist into 3, fanned, 2.5 cm (1 in) apart");
-  CHECK(angle_of_dart(report["steps"][2]["darts"], "front", "waist_2") > 0.0);
+  const Json& styled = report["stages"].back();
+  REQUIRE(styled["moved"].size() == 3);
+  CHECK(styled["moved"][2]["did"] == "split front.waist into 3, fanned, 2.5 cm apart");
+  CHECK(angle_of_dart(styled["darts"], "front", "waist_2") > 0.0);
 }
 
 TEST_CASE("A part may be given in degrees, but not twice") {
@@ -103,7 +107,7 @@ TEST_CASE("A part may be given in degrees, but not twice") {
   Job job = pivot_job();
   job.angle = {5.0};
   const Json report = Json::parse(run_job(job, files).output);
-  CHECK(angle_of_dart(report["steps"][0]["darts"], "front", "side") == Approx(5.0).margin(1e-3));
+  CHECK(angle_of_dart(report["stages"][1]["darts"], "front", "side") == Approx(5.0).margin(1e-3));
   job.part = {0.5};
   CHECK(message_of(job).find("--angle") != std::string::npos);
 }

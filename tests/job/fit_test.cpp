@@ -150,8 +150,14 @@ TEST_CASE("draft applies corrections and tells them; --toile draws an older vers
   job.write = {"svg"};
   const Json report = Json::parse(run_job(job, files).output);
   CHECK(report["corrections"].size() == 1);
-  CHECK(report["fitted_lengths"]["front.centre_front"].get<double>() ==
-        Approx(report["lengths"]["front.centre_front"].get<double>() - 10.0).margin(0.01));
+  REQUIRE(report["stages"].size() == 2);
+  const Json &drafted = report["stages"][0], &fitted = report["stages"][1];
+  CHECK(fitted["name"] == "fitted");
+  CHECK(fitted["lengths"]["front.centre_front"].get<double>() ==
+        Approx(drafted["lengths"]["front.centre_front"].get<double>() - 10.0).margin(0.01));
+  REQUIRE(fitted["moved"].size() == 1);
+  CHECK(fitted["moved"][0]["did"] == "lower front neck 1.0 cm");
+  CHECK_FALSE(fitted["moved"][0]["lengths"].empty());
   const std::string& card = files.files["out/verity-card.svg"];
   CHECK(card.find("version 2, toile 1 of 2026-01-20") != std::string::npos);
   CHECK(card.find("corrected: lower front neck 1.0 cm") != std::string::npos);
@@ -243,5 +249,5 @@ TEST_CASE("compare aligns on the neck or the bust line when asked, and refuses o
   one.client = "verity.json";
   const JobResult alone = run_compare(one, files);
   CHECK(alone.exit_code == 2);
-  CHECK(alone.problems.front().message.find("only one version") != std::string::npos);
+  CHECK(alone.problems.front().message.plain().find("only one version") != std::string::npos);
 }

@@ -108,7 +108,7 @@ TEST_CASE("A key of another command is refused, and the message lists those of t
       read();
     } catch (const Error& error) {
       CHECK(error.problem().code == "job.key");
-      return error.problem().hint;
+      return error.problem().hint.plain();
     }
     return "";
   };

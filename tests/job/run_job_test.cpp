@@ -56,7 +56,7 @@ TEST_CASE("The JSON report has the agreed keys and says what was taped and what 
   MemoryFiles files = with_client();
   const auto report = nlohmann::json::parse(run_job(job_of(), files).output);
   for (const char* key :
-       each({"client", "session", "problems", "measure_back", "darts", "lengths", "files"})) {
+       each({"client", "session", "problems", "measure_back", "stages", "blended", "files"})) {
     CHECK(report.contains(key));
   }
   bool bust_seen = false, neck_seen = false;

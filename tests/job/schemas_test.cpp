@@ -144,7 +144,7 @@ std::set<std::string> known_keys(const Read& read) {
     read(R"({"format": "blockwright-job-1", "colour": 1})");
   } catch (const InputError& error) {
     CHECK(error.problem().code == "job.key");
-    hint = error.problem().hint;
+    hint = error.problem().hint.plain();
   }
   const std::string begin = "known are: ";
   REQUIRE(hint.starts_with(begin));
@@ -184,7 +184,7 @@ TEST_CASE("the report and the pattern of the demo client have what their schemas
   REQUIRE(result.exit_code == 0);
   const Json report = Json::parse(result.output);
   REQUIRE_FALSE(report["measure_back"].empty());
-  REQUIRE_FALSE(report["darts"].empty());
+  REQUIRE_FALSE(report["stages"].empty());
   CHECK(faults_against("report", report) == "");
   REQUIRE(files.written.size() == 1);
   const Json pattern = Json::parse(files.written.begin()->second);

@@ -80,7 +80,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // The first toile is the draft itself. Waist 740 + ease 25 = 765, half of it 382.5 on both
   // pieces. Shoulder 124 on both. Centre front 345 + ease 0. Centre back 400 + ease 2 = 402.
   const Json first = drafted(files);
-  const Json& l0 = first["lengths"];
+  const Json& l0 = first["stages"][0]["lengths"];
   CHECK(edge(l0, "front.waist") + edge(l0, "back.waist") == Approx(382.5).margin(0.1));
   CHECK(edge(l0, "front.shoulder") == Approx(124.0).margin(0.1));
   CHECK(edge(l0, "back.shoulder") == Approx(124.0).margin(0.1));
@@ -93,7 +93,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // Centre front 345 - 10 = 335. Waist 765 - 20 = 745, half 372.5.
   correct(files, 1, "2026-01-20", "lower front_neck 1.0");
   correct(files, 1, "2026-01-20", "take_in waist 2.0", "whole_girth");
-  const Json l1 = drafted(files)["fitted_lengths"];
+  const Json l1 = drafted(files)["stages"][1]["lengths"];
   CHECK(edge(l1, "front.centre_front") == Approx(335.0).margin(0.1));
   CHECK(edge(l1, "front.waist") + edge(l1, "back.waist") == Approx(372.5).margin(0.2));
   CHECK(edge(l1, "back.centre_back") == Approx(402.0).margin(0.1));
@@ -103,7 +103,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // Shoulder 124 - 6 = 118 on both. Sides both 6 shorter.
   correct(files, 2, "2026-02-02", "shorten shoulder 0.6");
   correct(files, 2, "2026-02-02", "lower underarm 0.6");
-  const Json l2 = drafted(files)["fitted_lengths"];
+  const Json l2 = drafted(files)["stages"][1]["lengths"];
   CHECK(edge(l2, "front.shoulder") == Approx(118.0).margin(0.2));
   CHECK(edge(l2, "back.shoulder") == Approx(118.0).margin(0.2));
   CHECK(edge(l2, "front.side") == Approx(side - 6.0).margin(0.5));
@@ -114,7 +114,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // drafted.
   correct(files, 3, "2026-02-10", "shorten below_bust 1.0", "length");
   const Json third = drafted(files);
-  const Json& l3 = third["fitted_lengths"];
+  const Json& l3 = third["stages"][1]["lengths"];
   CHECK(third["corrections"].size() == 5);
   CHECK(edge(l3, "front.centre_front") == Approx(325.0).margin(0.2));
   CHECK(edge(l3, "back.centre_back") == Approx(392.0).margin(0.2));
@@ -142,7 +142,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   undo.undo = {2, 3};
   REQUIRE(run_fit(undo, files).exit_code == 0);
   const Json last = drafted(files);
-  const Json& l4 = last["fitted_lengths"];
+  const Json& l4 = last["stages"][1]["lengths"];
   CHECK(explained(last).empty());
   CHECK(last["corrections"].size() == 3);
   CHECK(edge(l4, "front.waist") + edge(l4, "back.waist") == Approx(372.5).margin(0.2));

@@ -245,7 +245,7 @@ TEST_CASE("every piece says what it is, whose, of when, and how to cut it") {
 
 TEST_CASE("lengths are printed in the person's unit") {
   SheetNotes notes = sample_notes();
-  notes.unit = PaperUnit::Inch;
+  notes.unit = Unit::Inch;
   PrintOptions options = options_for(CutStyle::Toile);
   options.allowance = Length::inches(0.75);
   CHECK(all_text(sheet_for(sample_pattern(), options, notes)).find("seam allowance 3/4 in") !=

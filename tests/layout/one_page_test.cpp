@@ -100,8 +100,8 @@ TEST_CASE("pieces that do not fit are refused with what they need") {
       FAIL(paper << " was accepted");
     } catch (const UsageError& error) {
       CHECK(error.problem().code == "paper.too_small");
-      CHECK(error.problem().message.find(paper) != std::string::npos);
-      CHECK(error.problem().message.find("mm") != std::string::npos);
+      CHECK(error.problem().message.plain().find(paper) != std::string::npos);
+      CHECK(error.problem().message.plain().find("mm") != std::string::npos);
       CHECK(!error.problem().hint.empty());
     }
   }

@@ -60,7 +60,7 @@ TEST_CASE("anything else is a usage error that says what is possible") {
       FAIL("read as a paper");
     } catch (const UsageError& error) {
       CHECK(error.problem().code == "paper.unknown");
-      CHECK(error.problem().hint.find("letter") != std::string::npos);
+      CHECK(error.problem().hint.plain().find("letter") != std::string::npos);
     }
   }
 }

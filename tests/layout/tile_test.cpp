@@ -402,7 +402,7 @@ TEST_CASE("a paper too small for the test squares is refused with its size") {
       FAIL(paper << " was accepted");
     } catch (const UsageError& error) {
       CHECK(error.problem().code == "paper.too_small");
-      CHECK(error.problem().message.find(paper) != std::string::npos);
+      CHECK(error.problem().message.plain().find(paper) != std::string::npos);
     }
   }
 }
@@ -431,4 +431,12 @@ TEST_CASE("the same pattern gives the same plan") {
     }
     CHECK(all_text(a) == all_text(b));
   }
+}
+
+TEST_CASE("the map of a comparison says which lines are whose, and not that they were made") {
+  SheetNotes notes = sample_notes();
+  notes.versions = {"grey and dotted: the older", "black: the newer"};
+  const std::string text = all_text(plan_for(options_for("a4"), notes).pages.front().furniture);
+  CHECK(text.find("The two versions\ngrey and dotted: the older") != std::string::npos);
+  CHECK(text.find("Made from the block") == std::string::npos);
 }

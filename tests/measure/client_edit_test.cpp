@@ -389,7 +389,7 @@ std::string code_of(const std::function<std::string()>& edit, const std::string&
   } catch (const InputError& error) {
     INFO(to_text(error.problem()));
     CHECK(error.problem().where.starts_with("f.json"));
-    CHECK(error.problem().message.find(message) != std::string::npos);
+    CHECK(error.problem().message.plain().find(message) != std::string::npos);
     CHECK_FALSE(error.problem().hint.empty());
     return error.problem().code;
   }

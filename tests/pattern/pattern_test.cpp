@@ -22,7 +22,7 @@ void check_broken(const Piece& piece, const std::string& where, const std::strin
   CHECK(problem->severity == Severity::Error);
   CHECK(problem->code == "pattern.broken");
   CHECK(problem->where == where);
-  CHECK_THAT(problem->message, Catch::Contains(words));
+  CHECK_THAT(problem->message.plain(), Catch::Contains(words));
   CHECK_FALSE(problem->hint.empty());
 }
 
@@ -69,10 +69,10 @@ TEST_CASE("a piece needs edges, and edges need strokes") {
 TEST_CASE("an open outline is named by the edge that it is open after") {
   Piece piece = sample_piece();
   edge_of(piece, "centre_back").path = Path::through({{0.0, 425.0}, {0.0, 0.5}});
-  check_broken(piece, "back.centre_back", "open by 0.500000000 mm");
+  check_broken(piece, "back.centre_back", "open by 0.5 mm");
   piece = sample_piece();
   edge_of(piece, "waist").path = without_the_last_stroke(piece.edge("waist").path);
-  check_broken(piece, "back.waist", "open by 64.000000000 mm");
+  check_broken(piece, "back.waist", "open by 64 mm");
   piece = sample_piece();
   std::swap(piece.edges[1], piece.edges[2]);
   check_broken(piece, "back.waist", "open by");
@@ -103,7 +103,7 @@ TEST_CASE("an outline that crosses itself is refused, with the place") {
   eight.name = "eight";
   eight.edges = {
       {"rim", EdgeRole::Seam, Path::through({{0, 0}, {10, 10}, {10, 0}, {0, 10}, {0, 0}})}};
-  check_broken(eight, "eight", "crosses itself at x 5.0 y 5.0 mm");
+  check_broken(eight, "eight", "crosses itself at x 5 mm, y 5 mm");
 }
 
 TEST_CASE("curves that cross by a third of a millimetre are refused") {
@@ -170,7 +170,7 @@ TEST_CASE("a notch must stand on its edge") {
   for (const double along : {-0.1, 1000.0}) {
     Piece piece = sample_piece();
     piece.notches[0].along = along;
-    check_broken(piece, "back.side", "on an edge of 200.562 mm");
+    check_broken(piece, "back.side", "along an edge of 200.56");
   }
 }
 

@@ -50,7 +50,7 @@ void count(Tally& tally, const SurveyWoman& woman) {
     if (std::abs(row.residual() - row.adjustment) > kMeasureBackTolerance) ++tally.off_measure;
   }
   for (const Adjustment& a : checked.block.adjustments) {
-    tally.limited[fmt::format("{}: {}", info(a.name).key, a.why)].push_back(a.by);
+    tally.limited[fmt::format("{}: {}", info(a.name).key, a.why.plain())].push_back(a.by);
   }
   const Piece& front = checked.block.pattern.piece("front");
   double darts = 0.0;

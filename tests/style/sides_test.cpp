@@ -268,6 +268,6 @@ TEST_CASE("A piece that there is not is refused, and the pieces of both sides ar
     FAIL("a step was done on no piece");
   } catch (const InputError& error) {
     CHECK(error.problem().code == "dart.unknown");
-    CHECK(error.problem().hint.find("front_right, front_left") != std::string::npos);
+    CHECK(error.problem().hint.plain().find("front_right, front_left") != std::string::npos);
   }
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "blockwright/base/wording.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,8 +24,8 @@ struct Problem {
   Severity severity = Severity::Note;
   std::string code;
   std::string where;                           ///< the measurement, piece, edge or point concerned
-  std::string message;                         ///< what is so, with value, limit and unit
-  std::string hint;                            ///< what to do about it; may be empty
+  Wording message;                             ///< what is so, with value and limit
+  Wording hint;                                ///< what to do about it; may be empty
   std::vector<std::string> measurements = {};  ///< keys of those concerned: "bust_girth"
   std::vector<std::string> options = {};       ///< keys or options that the hint speaks of: "side"
 
@@ -35,7 +37,8 @@ using Problems = std::vector<Problem>;
 /// True if any problem is an Error.
 bool has_errors(const Problems& problems);
 
-/// One line for a person: "warning [code] where: message (hint)". Control characters become "?".
+/// One line for a person: "warning [code] where: message (hint)". Control characters become "?",
+/// lengths are in mm: word the problem first (text/units.hpp) where a unit is known.
 std::string to_text(const Problem& problem);
 
 }  // namespace blockwright

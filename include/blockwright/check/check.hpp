@@ -54,7 +54,6 @@ struct CheckInput {
   const Body& body;
   const Ease& ease;  ///< as drawn
   const Adjustments& adjustments;
-  Unit unit = Unit::Cm;  ///< of the messages
 };
 
 /// One check: reads, judges, changes nothing.

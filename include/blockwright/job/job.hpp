@@ -2,6 +2,7 @@
 
 #include "blockwright/base/problem.hpp"
 #include "blockwright/files/file_store.hpp"
+#include "blockwright/text/units.hpp"
 
 #include <functional>
 #include <iosfwd>
@@ -73,15 +74,15 @@ struct Job {
   std::string out = ".";                            ///< folder for the output
   std::vector<std::string> write = {"svg", "pdf"};  ///< svg, pdf, json
   std::string paper = "a4";
-  std::string cut = "toile";    ///< toile, card or net
-  std::string unit;             ///< cm or in; empty: as the client file
-  std::string report = "text";  ///< text or json
-  double allowance = 20.0;      ///< mm at shoulder, side, opening and panel seams
-  double margin = 10.0;         ///< mm at the paper's edge
-  double overlap = 10.0;        ///< mm shared by neighbouring tiles
-  bool steps = false;           ///< print the draft as instructions
-  bool anonymous = false;       ///< leave the client's name off the paper and the report
-  std::string stem;             ///< of the output's names; empty: as the client file. No option
+  std::string cut = "toile";        ///< toile, card or net
+  std::string unit;                 ///< cm or in; empty: as the client file
+  std::string report = "text";      ///< text or json
+  std::optional<double> allowance;  ///< mm at the seams of a toile; none: 20, in inches 3/4 in
+  double margin = 10.0;             ///< mm at the paper's edge
+  double overlap = 10.0;            ///< mm shared by neighbouring tiles
+  bool steps = false;               ///< print the draft as instructions
+  bool anonymous = false;           ///< leave the client's name off the paper and the report
+  std::string stem;                 ///< of the output's names; empty: as the client file. No option
 };
 
 /// One run in a line.
@@ -90,6 +91,7 @@ struct RunSummary {
   std::string darts;      ///< "front waist 16.2°, front shoulder 18.4°", of the block
   double residual = 0.0;  ///< largest of measuring back, mm or degrees, less what gave way
   int pages = 0;          ///< of the PDF
+  Unit unit = Unit::Cm;   ///< of the person
 };
 
 /// What a job did.

@@ -3,6 +3,7 @@
 #include "blockwright/layout/paper.hpp"
 #include "blockwright/layout/sheet.hpp"
 #include "blockwright/pattern/pattern.hpp"
+#include "blockwright/text/units.hpp"
 
 #include <optional>
 #include <string>
@@ -30,9 +31,6 @@ struct PrintOptions {
   Length overlap = Length::mm(10.0);  ///< that neighbouring tiles share
 };
 
-/// The unit of lengths printed on the paper.
-enum class PaperUnit { Cm, Inch };
-
 /// Words that go on the paper besides the pieces.
 struct SheetNotes {
   std::string client;                    ///< name as the client file has it; UTF-8
@@ -44,8 +42,9 @@ struct SheetNotes {
   std::string fitted;                    ///< "version 2, toile 1 of 2026-03-21"; empty: not fitted
   std::vector<std::string> corrections;  ///< of fittings, one line each
   std::vector<std::string> made;         ///< how the pieces were made from the block, one line each
+  std::vector<std::string> versions;     ///< of a comparison: which lines are whose
   std::vector<std::string> cautions;     ///< shown on the first page
-  PaperUnit unit = PaperUnit::Cm;
+  Unit unit = Unit::Cm;                  ///< of lengths on the paper
 };
 
 /// What lies on what when two versions are laid over each other; always centre line on centre line.

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "blockwright/base/wording.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 
-#include <string>
 #include <vector>
 
 namespace blockwright {
@@ -12,7 +12,7 @@ namespace blockwright {
 struct Adjustment {
   MeasurementName name;
   double by = 0.0;
-  std::string why;  ///< the bound that was met, in the words of the trade
+  Wording why;  ///< the bound that was met, in the words of the trade
 };
 
 using Adjustments = std::vector<Adjustment>;

@@ -3,6 +3,7 @@
 #include "blockwright/base/problem.hpp"
 #include "blockwright/measure/fitting.hpp"
 #include "blockwright/measure/measurement_name.hpp"
+#include "blockwright/text/units.hpp"
 
 #include <array>
 #include <iosfwd>
@@ -12,9 +13,6 @@
 #include <vector>
 
 namespace blockwright {
-
-/// The unit a client file is written in.
-enum class Unit { Cm, Inch };
 
 /// One measurement of one session: the readings in the order taken, in mm (degrees for an angle).
 struct Readings {

@@ -19,7 +19,7 @@ using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, PointMove, Press
 /// the key of the step in a style file.
 std::string step_name(const StyleStep& step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
-std::string words_of(const StyleStep& step);
+Wording words_of(const StyleStep& step);
 
 /// Ordered steps that make a garment's pieces from a block.
 struct Style {
@@ -35,7 +35,7 @@ Style read_style(const std::string& text, std::string_view file);
 
 /// What one step did.
 struct StepDone {
-  std::string words;
+  Wording words;
   Pattern after;
   Problems remarks;
 };

@@ -2,14 +2,14 @@
 
 #include "blockwright/base/problem.hpp"
 
-#include <nlohmann/json.hpp>
+#include <string>
 
 namespace blockwright {
 
-/// Problems as every report has them: severity, code, where, message, hint.
-nlohmann::ordered_json problems_as_json(const Problems& problems);
-
 /// Far below what is drawn and far above what compilers differ by: to 0.0001, and never -0.
 double rounded(double value);
+
+/// A JSON list of problems as every report has them: severity, code, where, message, hint.
+std::string problems_json(const Problems& problems);
 
 }  // namespace blockwright

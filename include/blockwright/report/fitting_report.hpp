@@ -1,0 +1,47 @@
+#pragma once
+
+#include "blockwright/measure/correction_table.hpp"
+#include "blockwright/report/report.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// What a correction says of a measurement.
+struct Doubt {
+  MeasurementName name;
+  double taped = 0.0;     ///< or estimated, in the session drafted; mm or degrees
+  double would_do = 0.0;  ///< drafted with it, the correction would not have been necessary
+  bool roughly = false;   ///< `would_do` comes from the correction's rule, not from a draft
+};
+
+/// A correction and what came of it.
+struct FittingLine {
+  NumberedCorrection correction;
+  CorrectionRow row{};  ///< of the fitting catalogue
+  int stage = 0;        ///< of the order of work
+  std::string title, stage_name;
+  std::optional<Change> change;
+  std::size_t counted_with = 0;  ///< number of the correction that it was added to; 0: none
+  std::optional<Doubt> doubt;
+  std::vector<NumberedCorrection> voids;  ///< those that it makes void
+  std::vector<CorrectionRow> look_at;     ///< rows to look for on the next toile
+};
+
+/// The corrections of a client, in the order of work.
+struct FittingReport {
+  std::string client, session;
+  Unit unit = Unit::Cm;
+  std::vector<FittingLine> lines;
+  std::vector<std::string> next_toile;  ///< what to look for
+  std::vector<NumberedCorrection> withdrawn;
+  Problems problems;
+};
+
+std::string fitting_text(const FittingReport& report);
+/// The same as JSON (docs/formats.md).
+std::string fitting_json(const FittingReport& report);
+
+}  // namespace blockwright

@@ -1,0 +1,91 @@
+#pragma once
+
+#include "blockwright/base/angle.hpp"
+#include "blockwright/base/length.hpp"
+#include "blockwright/base/wording.hpp"
+#include "blockwright/check/check.hpp"
+#include "blockwright/measure/body.hpp"
+#include "blockwright/measure/fitting.hpp"
+#include "blockwright/text/units.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// A correction of a client file with its number there, counted from 1 over all fittings.
+struct NumberedCorrection {
+  std::size_t number = 0;
+  std::string date;  ///< of the fitting
+  int toile = 0;
+  Correction correction;
+};
+
+/// A length before and after; what is new has no length before, what is gone none after.
+struct LengthChange {
+  std::string name;                             ///< "front.side", "waist"
+  std::optional<Length> before, after;          ///< as sewn: darts closed, gathers drawn up
+  std::optional<Length> cut_before, cut_after;  ///< of an edge: along its open darts
+  std::optional<Length>
+      predicted;         ///< the change that the rule of a correction leads one to expect
+  bool roughly = false;  ///< the rule is right to about 30 %
+};
+
+/// A dart before and after; a new one has none before, a closed one none after.
+struct DartChange {
+  std::optional<DartMeasure> before, after;
+};
+
+/// What one correction or one step of a style did.
+struct Change {
+  Wording did;  ///< "lower front neck 1 cm"
+  std::vector<LengthChange> lengths;
+  std::vector<DartChange> darts;
+  Problems remarks;
+};
+
+/// The pieces at one point of the run, and how they came there from the stage before.
+struct Stage {
+  std::string name;  ///< "drafted", "fitted", "styled"
+  std::vector<NamedLength> lengths;
+  std::vector<DartMeasure> darts;
+  std::vector<Change> moved;
+};
+
+/// The stage of these pieces, with nothing moved yet.
+Stage stage_of(std::string name, const Pattern& pattern);
+/// What differs between two versions of a pattern.
+Change change_between(const Pattern& before, const Pattern& after);
+
+/// A seam that was blended across a closed dart before printing.
+struct BlendedSeam {
+  std::string piece, edge, dart;
+  Angle turn;    ///< that the seam would have had
+  Length moved;  ///< of the line, at most
+};
+
+/// What one run did and found.
+struct Report {
+  std::string client;   ///< her name
+  std::string session;  ///< its date
+  std::string garment;  ///< "bodice block", or the name of the style
+  std::string cut;      ///< "toile", "card" or "net"
+  Unit unit = Unit::Cm;
+  Body body;
+  std::vector<MeasureBack> measure_back;
+  std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
+  std::vector<Stage> stages;                    ///< in running order; the last is on the paper
+  std::vector<BlendedSeam> blended;
+  Problems problems;               ///< errors first, in the person's unit
+  std::vector<std::string> files;  ///< written
+};
+
+/// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.
+std::string report_text(const Report& report);
+/// The report as JSON (docs/formats.md); numbers in mm and degrees, rounded to 0.0001.
+std::string report_json(const Report& report);
+/// The same for a client that could not be drafted: problems only.
+std::string failure_json(const std::string& file, const Problems& problems);
+
+}  // namespace blockwright

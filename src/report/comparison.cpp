@@ -1,0 +1,168 @@
+#include "blockwright/report/comparison.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/report/words.hpp"
+#include "json_values.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace blockwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Smaller differences are not shown, in mm or degrees.
+constexpr double kDiffers = 0.05;
+// Points that moved by less are left out of the text.
+constexpr Length kFar = Length::mm(2.0);
+
+/// A value of both versions, or of one; in mm, or degrees.
+struct Row {
+  std::string name;
+  bool angle = false;
+  std::optional<double> before, after;
+};
+
+bool differs(const Row& row) {
+  return !row.before || !row.after || std::abs(*row.after - *row.before) > kDiffers;
+}
+
+std::vector<Row> rows_of(const std::vector<Row>& before, const std::vector<Row>& after) {
+  std::vector<Row> rows = before;
+  for (const Row& row : after) {
+    const auto same = std::find_if(rows.begin(), rows.end(),
+                                   [&](const Row& one) { return one.name == row.name; });
+    if (same == rows.end()) {
+      rows.push_back({row.name, row.angle, std::nullopt, row.before});
+    } else {
+      same->after = row.before;
+    }
+  }
+  return rows;
+}
+
+std::vector<Row> tape_of(const Version& version) {
+  std::vector<Row> rows;
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    const auto& readings = version.session.tape[entry.name];
+    if (!readings) continue;
+    const bool angle = entry.kind == MeasurementKind::Angle;
+    rows.push_back({std::string(entry.key), angle, readings->median(), {}});
+  }
+  return rows;
+}
+
+std::vector<Row> lengths_of(const Version& version) {
+  std::vector<Row> rows;
+  for (const NamedLength& l : version.stage.lengths) rows.push_back({l.name, false, l.mm, {}});
+  return rows;
+}
+
+std::vector<Row> darts_of(const Version& version) {
+  std::vector<Row> rows;
+  for (const DartMeasure& d : version.stage.darts) {
+    rows.push_back({d.piece + "." + d.name, true, d.angle.degrees(), {}});
+  }
+  return rows;
+}
+
+using RowsOf = std::vector<Row> (*)(const Version&);
+
+std::vector<Row> rows_of(const Comparison& c, RowsOf of) {
+  return rows_of(of(c.before), of(c.after));
+}
+
+std::string shown(const Row& row, double value, Unit unit) {
+  return row.angle ? angle_text(Angle::degrees(value)) : number_text(Length::mm(value), unit);
+}
+
+std::string difference(const Row& row, Unit unit) {
+  if (!row.before) return "new";
+  if (!row.after) return "gone";
+  if (!row.angle) {
+    return change_text(
+        as_printed(Length::mm(*row.after), unit) - as_printed(Length::mm(*row.before), unit), unit);
+  }
+  const double change = *row.after - *row.before;
+  return (change < 0.0 ? "-" : "+") + shown(row, std::abs(change), unit);
+}
+
+std::string row_text(const Row& row, Unit unit) {
+  const auto value = [&](const std::optional<double>& v) {
+    return v ? shown(row, *v, unit) : std::string("-");
+  };
+  return fmt::format("  {:<28}{:>10}{:>10}{:>10}\n", name_text(row.name), value(row.before),
+                     value(row.after), difference(row, unit));
+}
+
+std::string table(const char* title, const std::vector<Row>& rows, Unit unit) {
+  std::string text;
+  for (const Row& row : rows) {
+    if (differs(row)) text += row_text(row, unit);
+  }
+  return fmt::format("\n{}\n{}", title, text.empty() ? "  none differ\n" : text);
+}
+
+std::string points_text(const Comparison& c) {
+  const auto size = [&](Length l) { return number_text(l < Length() ? -l : l, c.unit); };
+  std::string text;
+  for (const LandmarkMove& point : c.points) {
+    if (std::hypot(point.x.mm(), point.y.mm()) <= kFar.mm()) continue;
+    text += fmt::format("  {:<28}{:>10} {}, {:>6} {}\n", name_text(point.name), size(point.x),
+                        point.x < Length() ? "in" : "out", size(point.y),
+                        point.y < Length() ? "down" : "up");
+  }
+  return fmt::format("\nPoints that moved by more than {}\n{}", length_text(kFar, c.unit),
+                     text.empty() ? "  none\n" : text);
+}
+
+Json rows_json(const std::vector<Row>& rows) {
+  const auto value = [](const std::optional<double>& v) {
+    return v ? Json(rounded(*v)) : Json(nullptr);
+  };
+  Json list = Json::array();
+  for (const Row& row : rows) {
+    list.push_back(
+        {{"name", row.name}, {"before", value(row.before)}, {"after", value(row.after)}});
+  }
+  return list;
+}
+
+}  // namespace
+
+std::string title_of(const Comparison& c) {
+  return c.before.client == c.after.client
+             ? c.after.client + ", two versions compared"
+             : c.before.client + " and " + c.after.client + ", compared";
+}
+
+std::string comparison_text(const Comparison& c) {
+  std::string text = fmt::format("{}, {}\n  before: {}\n  after:  {}\n", title_of(c),
+                                 unit_name(c.unit), c.before.name, c.after.name) +
+                     table("Measurements, as taped", rows_of(c, tape_of), c.unit) +
+                     table("Lengths, darts closed", rows_of(c, lengths_of), c.unit) +
+                     table("Darts", rows_of(c, darts_of), c.unit) + points_text(c);
+  if (c.files.empty()) return text + "\nNothing was written.\n";
+  return text + fmt::format("\nWritten\n  {}\n", fmt::join(c.files, "\n  "));
+}
+
+std::string comparison_json(const Comparison& c) {
+  Json points = Json::array();
+  for (const LandmarkMove& point : c.points) {
+    points.push_back(
+        {{"name", point.name}, {"x_mm", rounded(point.x.mm())}, {"y_mm", rounded(point.y.mm())}});
+  }
+  return text_of(Json{{"before", c.before.name},
+                      {"after", c.after.name},
+                      {"measurements", rows_json(rows_of(c, tape_of))},
+                      {"lengths", rows_json(rows_of(c, lengths_of))},
+                      {"dart_angles", rows_json(rows_of(c, darts_of))},
+                      {"points", points},
+                      {"files", c.files}});
+}
+
+}  // namespace blockwright

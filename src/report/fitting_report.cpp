@@ -1,0 +1,123 @@
+#include "blockwright/report/fitting_report.hpp"
+
+#include "blockwright/report/words.hpp"
+#include "json_values.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Changes below this are not shown.
+constexpr Length kSeen = Length::mm(0.05);
+
+std::string prediction(const LengthChange& moved, Unit unit) {
+  if (!moved.predicted) return "";
+  return (moved.roughly ? "; about " : "; expected ") + change_text(*moved.predicted, unit);
+}
+
+std::string lengths_text(const Change& change, Unit unit) {
+  std::string text;
+  for (const LengthChange& moved : change.lengths) {
+    const Length by = *moved.after - *moved.before;
+    if (by < kSeen && -by < kSeen && !moved.predicted) continue;
+    const Length printed = as_printed(*moved.after, unit) - as_printed(*moved.before, unit);
+    text += fmt::format("       {:<24}{:>8} -> {:<8} ({}{})\n", name_text(moved.name),
+                        number_text(*moved.before, unit), number_text(*moved.after, unit),
+                        change_text(printed, unit), prediction(moved, unit));
+  }
+  return text;
+}
+
+std::string doubt_text(const FittingLine& line, Unit unit) {
+  if (!line.doubt) return "";
+  const auto value = [&](double v) { return value_text(line.doubt->name, v, unit); };
+  return fmt::format(
+      "       calls into doubt: {}, now {}; {}{} would have made this correction unnecessary\n",
+      words_of(line.doubt->name), value(line.doubt->taped), line.doubt->roughly ? "about " : "",
+      value(line.doubt->would_do));
+}
+
+std::string voids_text(const FittingLine& line) {
+  std::string text;
+  for (const NumberedCorrection& other : line.voids) {
+    text += fmt::format(
+        "       makes void what was judged for {} ({} {}): judge it again on the next toile\n",
+        other.number, name_text(other.correction.action), name_text(other.correction.place));
+  }
+  return text;
+}
+
+std::string line_text(const FittingLine& line, Unit unit) {
+  std::string text = fmt::format("  {}: {}\n", numbered_text(line.correction, unit), line.title);
+  if (line.counted_with != 0) {
+    text += fmt::format("       counted together with {}\n", line.counted_with);
+  } else if (line.change) {
+    text += lengths_text(*line.change, unit) + doubt_text(line, unit);
+  }
+  return text + voids_text(line);
+}
+
+std::string list_text(const char* title, const std::vector<std::string>& lines) {
+  return lines.empty() ? "" : fmt::format("\n{}\n  {}\n", title, fmt::join(lines, "\n  "));
+}
+
+Json line_json(const FittingLine& line) {
+  const NumberedCorrection& numbered = line.correction;
+  Json voids = Json::array();
+  for (const NumberedCorrection& other : line.voids) voids.push_back(other.number);
+  Json row = {
+      {"number", numbered.number},
+      {"date", numbered.date},
+      {"toile", numbered.toile},
+      {"correction", name_text(numbered.correction.action + " " + numbered.correction.place)},
+      {"by_mm", numbered.correction.by.mm()},
+      {"row", number_of(line.row)},
+      {"stage", line.stage},
+      {"voids", voids},
+      {"look_at_rows", line.look_at}};
+  if (!line.change) return row;
+  row["moved"] = Json::array();
+  for (const LengthChange& moved : line.change->lengths) row["moved"].push_back(change_json(moved));
+  if (line.doubt) {
+    row["doubts"] = {{"name", info(line.doubt->name).key},
+                     {"value", line.doubt->taped},
+                     {"would_do", std::round(line.doubt->would_do * 10.0) / 10.0}};
+  }
+  return row;
+}
+
+}  // namespace
+
+std::string fitting_text(const FittingReport& report) {
+  std::string text = fmt::format("{}, corrections in the order of work, session {}, {}\n",
+                                 report.client, report.session, unit_name(report.unit));
+  if (report.lines.empty()) text += "\nNo corrections.\n";
+  int stage = -1;
+  for (const FittingLine& line : report.lines) {
+    if (line.stage != stage) text += "\n" + line.stage_name + "\n";
+    stage = line.stage;
+    text += line_text(line, report.unit);
+  }
+  std::vector<std::string> withdrawn;
+  for (const auto& one : report.withdrawn) withdrawn.push_back(numbered_text(one, report.unit));
+  return text + list_text("Look for these on the next toile", report.next_toile) +
+         list_text("Withdrawn, not applied", withdrawn) + problem_list(report.problems) +
+         "\nSew the next toile before good cloth; where the eye on the body disagrees, the eye is "
+         "right.\n";
+}
+
+std::string fitting_json(const FittingReport& report) {
+  Json list = Json::array();
+  for (const FittingLine& line : report.lines) list.push_back(line_json(line));
+  return text_of(Json{{"client", report.client},
+                      {"session", report.session},
+                      {"corrections", list},
+                      {"problems", problems_as_json(report.problems)}});
+}
+
+}  // namespace blockwright

@@ -1,0 +1,51 @@
+#include "json_values.hpp"
+
+#include <cmath>
+
+namespace blockwright {
+
+using Json = nlohmann::ordered_json;
+
+Json problems_as_json(const Problems& problems) {
+  Json list = Json::array();
+  for (const Problem& p : problems) {
+    list.push_back({{"severity", severity_name(p.severity)},
+                    {"code", p.code},
+                    {"where", p.where},
+                    {"message", p.message.plain()},
+                    {"hint", p.hint.plain()}});
+  }
+  return list;
+}
+
+std::string problems_json(const Problems& problems) {
+  return problems_as_json(problems).dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+double rounded(double value) {
+  constexpr double steps_per_unit = 1e4;
+  const double r = std::round(value * steps_per_unit) / steps_per_unit;
+  return r == 0.0 ? 0.0 : r;
+}
+
+Json length_json(const std::optional<Length>& length) {
+  return length ? Json(rounded(length->mm())) : Json(nullptr);
+}
+
+Json change_json(const LengthChange& change) {
+  Json json = {{"name", change.name},
+               {"before_mm", length_json(change.before)},
+               {"after_mm", length_json(change.after)}};
+  if (change.cut_after) {
+    json["cut_before_mm"] = length_json(change.cut_before);
+    json["cut_after_mm"] = length_json(change.cut_after);
+  }
+  if (change.predicted) json["predicted_mm"] = length_json(change.predicted);
+  return json;
+}
+
+std::string text_of(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace blockwright

@@ -1,0 +1,109 @@
+#include "json_values.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json measure_back_list(const Report& report) {
+  Json list = Json::array();
+  for (const MeasureBack& m : report.measure_back) {
+    const bool angle = info(m.name).kind == MeasurementKind::Angle;
+    const std::string unit = angle ? "_deg" : "_mm";
+    Json row = {{"name", info(m.name).key},
+                {"source", m.source == Source::Taped ? "taped" : "estimated"},
+                {"body" + unit, rounded(m.body)},
+                {"ease" + unit, rounded(m.ease)},
+                {"pattern" + unit, rounded(m.pattern)},
+                {"residual" + unit, rounded(m.residual())}};
+    if (m.adjustment != 0.0) row["adjusted" + unit] = rounded(m.adjustment);
+    if (m.source == Source::Estimated) {
+      row["doubt" + unit] = rounded(report.body.measurements[m.name]->doubt);
+    }
+    list.push_back(std::move(row));
+  }
+  return list;
+}
+
+Json dart_json(const DartMeasure& d) {
+  return {{"piece", d.piece},
+          {"name", d.name},
+          {"angle_deg", rounded(d.angle.degrees())},
+          {"intake_mm", rounded(d.intake)},
+          {"leg_mm", rounded(d.leg)}};
+}
+
+template <class Items, class ToJson>
+Json list_of(const Items& items, const ToJson& to_json) {
+  Json list = Json::array();
+  for (const auto& item : items) list.push_back(to_json(item));
+  return list;
+}
+
+Json dart_change_json(const DartChange& change) {
+  return {{"before", change.before ? dart_json(*change.before) : Json(nullptr)},
+          {"after", change.after ? dart_json(*change.after) : Json(nullptr)}};
+}
+
+Json stage_json(const Stage& stage, Unit unit) {
+  Json lengths = Json::object();
+  for (const NamedLength& l : stage.lengths) lengths[l.name] = rounded(l.mm);
+  const Json moved = list_of(stage.moved, [&](const Change& change) -> Json {
+    return {{"did", worded(change.did, unit)},
+            {"lengths", list_of(change.lengths, change_json)},
+            {"darts", list_of(change.darts, dart_change_json)},
+            {"remarks", problems_as_json(worded(change.remarks, unit))}};
+  });
+  return {{"name", stage.name},
+          {"lengths", lengths},
+          {"darts", list_of(stage.darts, dart_json)},
+          {"moved", moved}};
+}
+
+Json correction_json(const NumberedCorrection& numbered) {
+  return {{"number", numbered.number},
+          {"date", numbered.date},
+          {"toile", numbered.toile},
+          {"action", numbered.correction.action},
+          {"place", numbered.correction.place},
+          {"by_mm", rounded(numbered.correction.by.mm())}};
+}
+
+Json blended_json(const BlendedSeam& seam) {
+  return {{"edge", seam.piece + "." + seam.edge},
+          {"dart", seam.piece + "." + seam.dart},
+          {"kink_deg", rounded(seam.turn.degrees())},
+          {"moved_mm", length_json(seam.moved)}};
+}
+
+}  // namespace
+
+std::string report_json(const Report& report) {
+  Json json = {{"client", report.client},
+               {"session", report.session},
+               {"problems", problems_as_json(report.problems)},
+               {"measure_back", measure_back_list(report)}};
+  if (!report.corrections.empty()) {
+    json["corrections"] = list_of(report.corrections, correction_json);
+  }
+  json["stages"] =
+      list_of(report.stages, [&](const Stage& stage) { return stage_json(stage, report.unit); });
+  json["blended"] = list_of(report.blended, blended_json);
+  json["files"] = report.files;
+  return text_of(json);
+}
+
+std::string failure_json(const std::string& file, const Problems& problems) {
+  return text_of(Json{{"client", nullptr},
+                      {"session", nullptr},
+                      {"file", file},
+                      {"problems", problems_as_json(problems)},
+                      {"measure_back", Json::array()},
+                      {"stages", Json::array()},
+                      {"files", Json::array()}});
+}
+
+}  // namespace blockwright

@@ -1,0 +1,168 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/report/report.hpp"
+#include "blockwright/report/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+// An adjustment of less is not worth a remark, in mm or degrees.
+constexpr double kGaveWay = 0.5;
+
+std::string cell(MeasurementName name, double value, Unit unit) {
+  if (info(name).kind == MeasurementKind::Angle) return angle_text(Angle::degrees(value));
+  return number_text(Length::mm(value), unit);
+}
+
+double printed(MeasurementName name, double value, Unit unit) {
+  constexpr double tenths = 10.0;
+  if (info(name).kind == MeasurementKind::Angle) return std::round(value * tenths) / tenths;
+  return as_printed(Length::mm(value), unit).mm();
+}
+
+std::string remark_of(const Report& report, const MeasureBack& m) {
+  std::vector<std::string> remarks;
+  if (m.source == Source::Estimated) {
+    const double doubt = report.body.measurements[m.name]->doubt;
+    remarks.push_back("estimated ± " + cell(m.name, doubt, report.unit));
+  }
+  if (m.name == MeasurementName::SideLength) remarks.emplace_back("its ease is the underarm drop");
+  if (std::abs(m.adjustment) >= kGaveWay) remarks.emplace_back("gave way, see below");
+  return remarks.empty() ? "" : fmt::format("  {}", fmt::join(remarks, "; "));
+}
+
+std::string measure_back_table(const Report& report) {
+  std::string text = fmt::format("  {:<26}{:>10}{:>10}{:>10}{:>12}\n",
+                                 fmt::format("in {}", unit_word(report.unit)), "body", "ease",
+                                 "pattern", "difference");
+  for (const MeasureBack& m : report.measure_back) {
+    const auto number = [&](double value) { return cell(m.name, value, report.unit); };
+    double pattern = 0.0;  // as the columns before it add up
+    for (const double part : {m.body, m.ease, m.residual()}) {
+      pattern += printed(m.name, part, report.unit);
+    }
+    text +=
+        fmt::format("  {:<26}{:>10}{:>10}{:>10}{:>12}{}\n", words_of(m.name), number(m.body),
+                    number(m.ease), number(pattern), number(m.residual()), remark_of(report, m));
+  }
+  return text;
+}
+
+std::string dart_name(const DartMeasure& dart) { return name_text(dart.piece + "." + dart.name); }
+
+std::string dart_table(const Report& report, const Stage& stage) {
+  std::string text = "\nDarts\n";
+  for (const DartMeasure& dart : stage.darts) {
+    text += fmt::format("  {:<26}{:>10} degrees{:>10} {} wide\n", dart_name(dart),
+                        fixed(dart.angle.degrees(), 1),
+                        number_text(Length::mm(dart.intake), report.unit), unit_name(report.unit));
+  }
+  return text;
+}
+
+/// A whole length that two pieces make is what their printed lengths add up to: "armhole" of
+/// "front.armhole" and "back.armhole", "neckline" of both halves of the body.
+Length printed_length(const std::vector<NamedLength>& lengths, const NamedLength& whole,
+                      Unit unit) {
+  double sum = 0.0;
+  Length shown;
+  for (const NamedLength& part : lengths) {
+    if (!part.name.ends_with("." + whole.name)) continue;
+    sum += part.mm;
+    shown += as_printed(Length::mm(part.mm), unit);
+  }
+  return sum > 0.0 ? std::round(whole.mm / sum) * shown : Length::mm(whole.mm);
+}
+
+std::string length_table(const Report& report, const Stage& stage, const std::string& title) {
+  std::string text = fmt::format("\n{}, darts closed, {}\n", title, unit_name(report.unit));
+  for (const NamedLength& length : stage.lengths) {
+    const Length shown = printed_length(stage.lengths, length, report.unit);
+    text +=
+        fmt::format("  {:<26}{:>10}\n", name_text(length.name), number_text(shown, report.unit));
+  }
+  return text;
+}
+
+/// "16.8°, 4.4 wide, leg 15.0".
+std::string dart_line(const DartMeasure& dart, Unit unit) {
+  return fmt::format("{}, {} wide, leg {}", angle_text(dart.angle, 2),
+                     number_text(Length::mm(dart.intake), unit),
+                     number_text(Length::mm(dart.leg), unit));
+}
+
+std::string change_line(const DartChange& change, Unit unit) {
+  return fmt::format("    {:<28}{} -> {}\n",
+                     dart_name(change.before ? *change.before : *change.after),
+                     change.before ? dart_line(*change.before, unit) : "none",
+                     change.after ? dart_line(*change.after, unit) : "closed");
+}
+
+std::string change_line(const LengthChange& change, Unit unit) {
+  const auto number = [&](Length length) { return number_text(length, unit); };
+  const std::string name = name_text(change.name);
+  if (!change.before) {
+    return fmt::format("    {:<28}new, cut {}, sewn {}\n", name, number(*change.cut_after),
+                       number(*change.after));
+  }
+  return fmt::format("    {:<28}cut {} -> {}, sewn {} -> {}\n", name, number(*change.cut_before),
+                     number(*change.cut_after), number(*change.before), number(*change.after));
+}
+
+std::string step_list(const Report& report, const Stage& styled) {
+  std::string text;
+  for (const Change& step : styled.moved) {
+    text += fmt::format("\n{} ({})\n", worded(step.did, report.unit), unit_name(report.unit));
+    for (const DartChange& change : step.darts) text += change_line(change, report.unit);
+    for (const LengthChange& change : step.lengths) text += change_line(change, report.unit);
+  }
+  return text;
+}
+
+std::string correction_list(const Report& report, const Stage& fitted) {
+  std::string text = "\nCorrections applied (`blockwright fit` shows what each does)\n";
+  for (const NumberedCorrection& numbered : report.corrections) {
+    text += "  " + numbered_text(numbered, report.unit) + "\n";
+  }
+  return text + length_table(report, fitted, "Lengths after them");
+}
+
+/// The pieces as drafted and fitted, or where a style was made of them, what its steps did.
+std::string stage_texts(const Report& report) {
+  if (report.stages.back().name == "styled") return step_list(report, report.stages.back());
+  const Stage& drafted = report.stages.front();
+  std::string text = "\n" + measure_back_table(report) + dart_table(report, drafted) +
+                     length_table(report, drafted, "Lengths on the pieces");
+  if (report.stages.size() > 1) text += correction_list(report, report.stages.back());
+  return text;
+}
+
+std::string blended_list(const Report& report) {
+  std::string text = report.blended.empty() ? "" : "\nBlended across the closed darts\n";
+  for (const BlendedSeam& seam : report.blended) {
+    text += fmt::format("  {:<26}a turn of {} smoothed, the line moved {} at most\n",
+                        name_text(seam.piece + "." + seam.edge),
+                        angle_text(seam.turn < Angle() ? -seam.turn : seam.turn),
+                        length_text(seam.moved, report.unit));
+  }
+  return text;
+}
+
+std::string closing(const Report& report) {
+  if (report.files.empty()) return "\nNothing was written.\n";
+  return fmt::format("\nWritten\n  {}\n\nBefore cutting\n  {}\n", fmt::join(report.files, "\n  "),
+                     fmt::join(caution_lines(report), "\n  "));
+}
+
+}  // namespace
+
+std::string report_text(const Report& report) {
+  return title_of(report) + "\n" + stage_texts(report) + blended_list(report) +
+         problem_list(report.problems) + closing(report);
+}
+
+}  // namespace blockwright

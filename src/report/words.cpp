@@ -1,0 +1,57 @@
+#include "blockwright/report/words.hpp"
+
+#include "blockwright/base/number_text.hpp"
+
+#include <fmt/format.h>
+
+namespace blockwright {
+namespace {
+
+/// A place among the pieces is read as words; a file's place keeps its letters.
+std::string place_text(const std::string& where) {
+  const bool is_name =
+      where.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_.") == std::string::npos;
+  return is_name ? name_text(where) : where;
+}
+
+}  // namespace
+
+std::string title_of(const Report& report) {
+  return report.client + ", " + report.garment + ", " + report.cut + ", " + report.session;
+}
+
+std::string words_of(MeasurementName name) { return name_text(info(name).key); }
+
+std::string value_text(MeasurementName name, double value, Unit unit) {
+  if (info(name).kind == MeasurementKind::Angle) return angle_text(Angle::degrees(value));
+  return fmt::format("{} {}", number_text(Length::mm(value), unit), unit_name(unit));
+}
+
+std::string correction_text(const Correction& correction, Unit unit) {
+  std::string text =
+      fmt::format("{} {} {} {}", name_text(correction.action), name_text(correction.place),
+                  number_text(correction.by, unit), unit_name(unit));
+  if (correction.as != AmountAs::Length) {
+    text += " (" + name_text(amount_word(correction.as)) + ")";
+  }
+  if (correction.side != BodySide::Both) {
+    text += fmt::format(", {} side", side_word(correction.side));
+  }
+  return text;
+}
+
+std::string numbered_text(const NumberedCorrection& numbered, Unit unit) {
+  return fmt::format("{:>2}. {} ({}, toile {})", numbered.number,
+                     correction_text(numbered.correction, unit), numbered.date, numbered.toile);
+}
+
+std::string problem_list(const Problems& problems) {
+  std::string text = problems.empty() ? "" : "\nWhat to look at\n";
+  for (Problem problem : problems) {
+    problem.where = place_text(problem.where);
+    text += "  " + to_text(problem) + "\n";
+  }
+  return text;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,99 @@
+#include "blockwright/text/units.hpp"
+
+#include "blockwright/base/number_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <sstream>
+#include <utility>
+
+namespace blockwright {
+namespace {
+
+constexpr Length kSixteenth = Length::inches(1.0 / 16.0);
+constexpr double kHuge = 1e6;  // mm: nobody means as much, and it may be no number at all
+
+std::string metric_text(Length length) {
+  const double mm = std::abs(length.mm());
+  if (mm >= 10.0) return told_number(length.cm(), 1) + " cm";
+  return told_number(length.mm(), mm < 1.0 ? 2 : 1) + " mm";
+}
+
+std::string inch_text(Length length) {
+  const bool on_a_tape = length == Length() || std::abs(length / kSixteenth) >= 1.0;
+  const bool plain = on_a_tape && std::abs(length.mm()) < kHuge;
+  return (plain ? inch_fraction(length.inches()) : told_number(length.inches(), 3)) + " in";
+}
+
+std::string spaced(std::string_view key) {
+  std::string text(key);
+  std::replace(text.begin(), text.end(), '_', ' ');
+  return text;
+}
+
+bool has_word(const std::string& text, const std::string& word) {
+  return (" " + text + " ").find(" " + word + " ") != std::string::npos;
+}
+
+}  // namespace
+
+std::string_view unit_name(Unit unit) { return unit == Unit::Cm ? "cm" : "in"; }
+
+std::string_view unit_word(Unit unit) { return unit == Unit::Cm ? "cm" : "inches"; }
+
+Length as_printed(Length length, Unit unit) {
+  const Length step = unit == Unit::Cm ? Length::mm(1.0) : kSixteenth;
+  return std::round(length / step) * step;
+}
+
+std::string number_text(Length length, Unit unit) {
+  const Length printed = as_printed(length, unit);
+  return unit == Unit::Cm ? fixed(printed.cm(), 1) : inch_fraction(printed.inches());
+}
+
+std::string change_text(Length change, Unit unit) {
+  const bool less = change < Length();
+  return (less ? "-" : "+") + number_text(less ? -change : change, unit);
+}
+
+std::string length_text(Length length, Unit unit) {
+  if (!std::isfinite(length.mm())) return told_number(length.mm(), 0);
+  return unit == Unit::Cm ? metric_text(length) : inch_text(length);
+}
+
+std::string angle_text(Angle angle, int decimals) { return fixed(angle.degrees(), decimals) + "°"; }
+
+std::string worded(const Wording& wording, Unit unit) {
+  std::string text;
+  for (const Wording::Part& part : wording.parts()) {
+    const auto* length = std::get_if<Length>(&part);
+    text += length ? length_text(*length, unit) : std::get<std::string>(part);
+  }
+  return text;
+}
+
+Problem worded(Problem problem, Unit unit) {
+  problem.message = worded(problem.message, unit);
+  problem.hint = worded(problem.hint, unit);
+  return problem;
+}
+
+Problems worded(Problems problems, Unit unit) {
+  for (Problem& problem : problems) problem = worded(std::move(problem), unit);
+  return problems;
+}
+
+std::string name_text(std::string_view name) {
+  const std::size_t dot = name.find('.');
+  if (dot == std::string_view::npos) return spaced(name);
+  const std::string rest = spaced(name.substr(dot + 1));
+  std::istringstream piece(spaced(name.substr(0, dot)));
+  std::string text;
+  for (std::string word; piece >> word;) {
+    const bool said_again = (word == "front" || word == "back") && has_word(rest, word);
+    if (!said_again) text += word + " ";
+  }
+  return text + rest;
+}
+
+}  // namespace blockwright

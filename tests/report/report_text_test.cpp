@@ -1,0 +1,116 @@
+// A report of plain values, in tables and as JSON.
+#include "blockwright/report/fitting_report.hpp"
+#include "blockwright/report/report.hpp"
+#include "blockwright/report/words.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+using namespace blockwright;
+
+namespace {
+
+using Json = nlohmann::json;
+using enum MeasurementName;
+
+DartMeasure dart(const char* name, double intake) {
+  return {"back", name, Angle::degrees(10.0), intake, 150.0};
+}
+
+Report one(Unit unit) {
+  Report report;
+  report.client = "Odile";
+  report.session = "2026-03-14";
+  report.garment = "bodice block";
+  report.cut = "toile";
+  report.unit = unit;
+  report.measure_back = {{ArmscyeGirth, Source::Taped, 401.0, 35.9, 0.0, 436.9}};
+  report.stages = {{"drafted",
+                    {{"front.armhole", 217.1},
+                     {"back.armhole", 218.6},
+                     {"armhole", 435.7},
+                     {"front.neckline", 120.6},
+                     {"back.neckline", 80.6},
+                     {"neckline", 402.4}},
+                    {dart("waist_outer", 20.0)},
+                    {}}};
+  report.blended = {{"back", "waist", "waist_outer", Angle::degrees(-1.5), Length::mm(0.4)}};
+  report.problems = {{Severity::Warning, "draft.limited", "back.waist_outer", "so it is", ""}};
+  return report;
+}
+
+}  // namespace
+
+TEST_CASE("Body, ease and difference add up to the pattern, and the halves to the whole") {
+  const std::string inches = report_text(one(Unit::Inch));
+  // 401 mm = 15.787 in, 35.9 mm = 1.413 in: 15 13/16 + 1 7/16; 436.9 mm alone would be 17 3/16.
+  CHECK_THAT(inches, Catch::Contains(
+                         "armscye girth               15 13/16    1 7/16    17 1/4           0\n"));
+  // 217.1 mm = 8.547 in, 218.6 mm = 8.606 in: 8 9/16 + 8 5/8; 435.7 mm alone would be 17 1/8.
+  CHECK_THAT(inches, Catch::Contains("armhole                      17 3/16\n"));
+  const std::string cm = report_text(one(Unit::Cm));
+  // 12.1 + 8.1, twice for both halves of the body; 402.4 mm alone would be 40.2.
+  CHECK_THAT(cm, Catch::Contains("  neckline                        40.4\n"));
+}
+
+TEST_CASE("Names are words, seams are blended, and small lengths are in the person's unit") {
+  const std::string text = report_text(one(Unit::Inch));
+  CHECK_THAT(text, Catch::Contains("Blended across the closed darts\n  back waist"));
+  CHECK_THAT(text, Catch::Contains("a turn of 1.5° smoothed, the line moved 0.016 in at most"));
+  CHECK_THAT(text, Catch::Contains("  back waist outer"));
+  CHECK_THAT(text, Catch::Contains("warning [draft.limited] back waist outer: so it is"));
+  CHECK(text.find('_') == std::string::npos);
+  CHECK_THAT(report_text(one(Unit::Cm)), Catch::Contains("the line moved 0.4 mm at most"));
+}
+
+TEST_CASE("The stages are in running order, the last with what it moved") {
+  Report report = one(Unit::Inch);
+  Stage styled{"styled", {{"back.waist", 200.0}}, {dart("waist", 20.0)}, {}};
+  styled.moved = {
+      {"spread by " + Length::inches(0.5),
+       {{"back.waist", Length::mm(180), Length::mm(200), Length::mm(210), Length::mm(230), {}},
+        {"back.yoke", {}, Length::mm(300), {}, Length::mm(300), {}}},
+       {{dart("waist_outer", 20.0), {}}, {{}, dart("waist", 20.0)}},
+       {{Severity::Note, "dart.fullness", "back.waist", "it is " + Length::cm(2.54), ""}}}};
+  report.stages.push_back(styled);
+  const Json json = Json::parse(report_json(report));
+  REQUIRE(json["stages"].size() == 2);
+  CHECK(json["stages"][0]["name"] == "drafted");
+  CHECK(json["stages"][0]["moved"].empty());
+  const Json& moved = json["stages"][1]["moved"][0];
+  CHECK(moved["did"] == "spread by 1/2 in");
+  CHECK(moved["lengths"][0]["cut_after_mm"] == 230.0);
+  CHECK(moved["lengths"][1]["before_mm"].is_null());
+  CHECK(moved["darts"][0]["after"].is_null());
+  CHECK(moved["darts"][1]["after"]["name"] == "waist");
+  CHECK(moved["remarks"][0]["message"] == "it is 1 in");
+  CHECK(json["blended"][0]["dart"] == "back.waist_outer");
+  const std::string text = report_text(report);
+  CHECK_THAT(text, Catch::Contains("\nspread by 1/2 in (in)\n"));
+  CHECK_THAT(text, Catch::Contains("-> closed"));
+  CHECK_THAT(text, Catch::Contains("new, cut 11 13/16, sewn 11 13/16"));
+  CHECK_THAT(made_lines(report)[2], Catch::Contains("  back waist: it is 1 in"));
+}
+
+TEST_CASE("What a correction changed adds up as printed") {
+  FittingReport report;
+  report.unit = Unit::Inch;
+  FittingLine line;
+  line.correction = {
+      1,
+      "2026-03-21",
+      1,
+      {"lower", "front_neck", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false}};
+  // 100.6 mm = 3.961 in and 102.4 mm = 4.031 in: 3 15/16 and 4 1/16 as printed, 1/8 between them;
+  // 1.8 mm alone would be 1/16.
+  line.change = Change{
+      {},
+      {{"front.centre_front", Length::mm(100.6), Length::mm(102.5), {}, {}, Length::mm(1.8)}},
+      {},
+      {}};
+  report.lines = {line};
+  const std::string text = fitting_text(report);
+  CHECK_THAT(text, Catch::Contains("lower front neck 1/4 in (2026-03-21, toile 1)"));
+  CHECK_THAT(text, Catch::Contains("  centre front   "));
+  CHECK_THAT(text, Catch::Contains("3 15/16 -> 4 1/16   (+1/8; expected +1/16)"));
+}
