@@ -1,3 +1,4 @@
+#include "block_pass.hpp"
 #include "blockwright/fit/order.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "new_tape.hpp"

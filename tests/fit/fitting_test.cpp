@@ -117,7 +117,7 @@ TEST_CASE("A refusal carries the measurements that are to be taken again, and na
   CHECK(keys(row(28, 60)) == Keys{"bust_girth"});    // what the row calls into doubt
   CHECK(keys(row(17, 20, BodySide::Both, -1)).empty());
   const Problem waist = outcome(usual_block(), {row(44, 200)}).refusal;
-  CHECK(waist.hint.find("again") == waist.hint.rfind("again"));
+  CHECK(waist.hint.plain().find("again") == waist.hint.plain().rfind("again"));
 }
 
 TEST_CASE(

@@ -177,7 +177,7 @@ std::string hint_for(std::string_view code) {
   } catch (const UsageError& error) {
     CHECK(error.problem().code == "explain.unknown");
     CHECK(error.problem().where == code);
-    return error.problem().hint;
+    return error.problem().hint.plain();
   }
   FAIL("an unknown code was explained: " << code);
   return {};

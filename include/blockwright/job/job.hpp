@@ -147,7 +147,7 @@ struct BatchWatch {
 /// the summary has a line for each, the exit code is 1 if any failed. Two clients whose output
 /// would have the same name are refused, the later one ("batch.collision"). Those of whom nothing
 /// has changed (client file, style, options, program) and whose output is still there are left as
-/// they are. Output of clients whose file is gone is told, never deleted. The same summary and
+/// they are. Output of clients whose file is gone is listed, never deleted. The same summary and
 /// bytes for any number of jobs. The output folder is held while it runs ("file.busy"). Throws
 /// nothing but std::logic_error.
 JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch);
