@@ -65,40 +65,41 @@ std::optional<std::size_t> chosen_answer(std::istream& in, std::ostream& out, co
   return choice(in, out, "Which correction?", seen.answers.size());
 }
 
-/// How the amount was read, where that must be said; nothing if the fitter leaves.
-std::optional<std::string> chosen_way(std::istream& in, std::ostream& out,
-                                      const Symptom::Answer& correction) {
-  if (correction.as.empty()) return "";
-  for (std::size_t i = 0; i < correction.as.size(); ++i) {
-    out << "  " << i + 1 << ". " << correction.means[i] << "\n";
-  }
-  const auto way = choice(in, out, "How was it read?", correction.as.size());
-  if (!way) return std::nullopt;
-  return correction.as[*way];
-}
-
 struct Answered {
-  std::string words, as, side;
+  std::string words;
+  std::optional<AmountAs> as = {};
+  std::optional<BodySide> side = {};
 };
 
+/// Asks how the amount was read, where that must be said; false if the fitter leaves.
+bool ask_way(std::istream& in, std::ostream& out, const Symptom::Answer& correction,
+             Answered& answered) {
+  if (correction.as.empty()) return true;
+  for (std::size_t i = 0; i < correction.as.size(); ++i) {
+    out << "  " << i + 1 << ". " << amount_meaning(correction.as[i]) << "\n";
+  }
+  const auto way = choice(in, out, "How was it read?", correction.as.size());
+  if (way) answered.as = correction.as[*way];
+  return way.has_value();
+}
+
 std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
-                                       const std::vector<Symptom>& symptoms,
-                                       const std::string& unit) {
+                                       const std::vector<Symptom>& symptoms, Unit unit) {
   show_symptoms(out, symptoms);
   const Symptom* seen = chosen_symptom(in, out, symptoms);
   if (seen == nullptr) return std::nullopt;
   const auto which = chosen_answer(in, out, *seen);
   if (!which) return std::nullopt;
   const Symptom::Answer& correction = seen->answers[*which];
-  const auto amount = answer(in, out, correction.words + " by how much, in " + unit + "?");
+  const auto amount = answer(
+      in, out, correction.words + " by how much, in " + (unit == Unit::Cm ? "cm" : "in") + "?");
   if (!amount || amount->empty()) return std::nullopt;
-  const auto way = chosen_way(in, out, correction);
-  if (!way) return std::nullopt;
-  Answered answered{correction.words + " " + *amount, *way, ""};
+  Answered answered{correction.words + " " + *amount};
+  if (!ask_way(in, out, correction, answered)) return std::nullopt;
   if (correction.one_sided) {
     const auto side = choice(in, out, "On which side? 1 left, 2 right", 2);
     if (!side) return std::nullopt;
-    answered.side = *side == 0 ? "left" : "right";
+    answered.side = *side == 0 ? BodySide::Left : BodySide::Right;
   }
   return answered;
 }
@@ -136,7 +137,7 @@ void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::o
   drafted.session = job.session;
   drafted.unit = job.unit;
   ask_of_explained(drafted, files, in, out);
-  const std::string unit = unit_of_client(job.client, files);
+  const Unit unit = unit_of_client(job.client, files);
   const std::vector<Symptom> symptoms = fitting_symptoms(unit);
   while (const auto answered = one_correction(in, out, symptoms, unit)) {
     FitJob one = job;
@@ -144,7 +145,7 @@ void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::o
     one.undo = one.redo = {};
     one.as = answered->as;
     one.side = answered->side;
-    one.report = "text";
+    one.report = ReportKind::Text;
     const JobResult result = run_fit(one, files);
     if (result.exit_code == 0) {
       out << "Added: " << answered->words << "\n";

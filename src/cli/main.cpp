@@ -23,14 +23,7 @@ int run(int argc, char** argv) {
       "Exit codes: 0 all done; 1 a client failed or a check found an error; 2 could not "
       "start.");
   int exit_code = 0;
-  blockwright::add_draft(app, exit_code);
-  blockwright::add_fit(app, exit_code);
-  blockwright::add_compare(app, exit_code);
-  blockwright::add_pivot(app, exit_code);
-  blockwright::add_adapt(app, exit_code);
-  blockwright::add_batch(app, exit_code);
-  blockwright::add_schema(app, exit_code);
-  blockwright::add_explain(app, exit_code);
+  blockwright::add_commands(app, exit_code);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

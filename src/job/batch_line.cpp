@@ -24,6 +24,18 @@ std::string accuracy_text(const RunSummary& summary) {
                                   : fixed(Length::mm(summary.residual).inches(), 3) + " in";
 }
 
+Problems problems_in(const nlohmann::ordered_json& list) {
+  Problems problems;
+  for (const auto& item : list) {
+    const std::string severity = item.at("severity");
+    problems.push_back(
+        {severity == severity_name(Severity::Note) ? Severity::Note : Severity::Warning,
+         item.at("code"), item.at("where"), item.at("message").get<std::string>(),
+         item.at("hint").get<std::string>()});
+  }
+  return problems;
+}
+
 }  // namespace
 
 BatchLine line_of(const std::string& client, JobResult result) {
@@ -64,6 +76,22 @@ nlohmann::ordered_json line_json(const BatchLine& line) {
           {"unit", unit_name(line.summary.unit)},
           {"files", line.files},
           {"problems", nlohmann::ordered_json::parse(problems_json(line.problems))}};
+}
+
+std::optional<BatchLine> read_line(const std::string& json) {
+  try {
+    const auto object = nlohmann::ordered_json::parse(json);
+    BatchLine line;
+    line.client = object.at("file");
+    line.summary = {object.at("client"), object.at("darts"), object.at("residual_mm"),
+                    object.at("pages"),
+                    object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
+    line.problems = problems_in(object.at("problems"));
+    line.files = object.at("files").get<std::vector<std::string>>();
+    return line;
+  } catch (const nlohmann::json::exception&) {
+    return std::nullopt;
+  }
 }
 
 }  // namespace blockwright

@@ -5,6 +5,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,5 +33,7 @@ std::string line_text(const BatchLine& line);
 
 /// The same with all problems.
 nlohmann::ordered_json line_json(const BatchLine& line);
+/// The line from that JSON, as text. Nothing if it is none.
+std::optional<BatchLine> read_line(const std::string& json);
 
 }  // namespace blockwright

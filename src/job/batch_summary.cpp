@@ -14,9 +14,9 @@ std::string on_one_line(const Json& json) {
 
 }  // namespace
 
-BatchSummary::BatchSummary(const BatchWatch& watch, bool json, std::size_t total)
-    : watch_(watch), json_(json), total_(total) {
-  if (json_) say("{\"clients\": [");
+BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total)
+    : watch_(watch), batch_(batch), total_(total) {
+  if (is_json()) say("{\"clients\": [");
 }
 
 void BatchSummary::say(const std::string& text) const {
@@ -25,36 +25,33 @@ void BatchSummary::say(const std::string& text) const {
 
 void BatchSummary::tell(const BatchLine& line) {
   ++counts_[state_of(line)];
-  if (json_) {
+  if (is_json()) {
     say((done_ == 0 ? "\n " : ",\n ") + on_one_line(line_json(line)));
-  } else if (!watch_.quiet || line.failed) {
+  } else if (!batch_.quiet || line.failed) {
     say(line_text(line));
   }
   ++done_;
   if (watch_.progress) watch_.progress(done_, total_, counts_["failed"]);
 }
 
-void BatchSummary::end(const std::vector<DoneRecord>& gone) {
-  json_ ? end_json(gone) : end_text(gone);
+void BatchSummary::end(const std::vector<GoneClient>& gone) {
+  is_json() ? end_json(gone) : end_text(gone);
 }
 
-void BatchSummary::end_text(const std::vector<DoneRecord>& gone) {
-  for (const DoneRecord& record : gone) {
-    std::string names;
-    for (const auto& output : record.outputs) names += " " + output.name;
-    say("gone      " + record.client + "; its output stays:" + names + "\n");
+void BatchSummary::end_text(const std::vector<GoneClient>& gone) {
+  for (const GoneClient& client : gone) {
+    say(fmt::format("gone      {}; its output stays: {}\n", client.client,
+                    fmt::join(client.outputs, " ")));
   }
   say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed\n", done_,
                   done_ == 1 ? "client" : "clients", counts_["done"], counts_["warned"],
                   counts_["unchanged"], counts_["failed"]));
 }
 
-void BatchSummary::end_json(const std::vector<DoneRecord>& gone) {
+void BatchSummary::end_json(const std::vector<GoneClient>& gone) {
   Json list = Json::array();
-  for (const DoneRecord& record : gone) {
-    Json names = Json::array();
-    for (const auto& output : record.outputs) names.push_back(output.name);
-    list.push_back({{"file", record.client}, {"outputs", names}});
+  for (const GoneClient& client : gone) {
+    list.push_back({{"file", client.client}, {"outputs", client.outputs}});
   }
   Json counts;
   for (const char* state : {"done", "warned", "unchanged", "failed"}) {

@@ -1,12 +1,17 @@
 #include "batch_work.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/version.hpp"
 #include "blockwright/files/held_files.hpp"
 #include "blockwright/files/safe_name.hpp"
-#include "done_record.hpp"
+#include "blockwright/files/stamp.hpp"
+#include "blockwright/job/options.hpp"
+#include "output_stem.hpp"
+#include "sources_hash.hpp"
 #include "wishes.hpp"
 
-#include <algorithm>
+#include <nlohmann/json.hpp>
+
 #include <exception>
 #include <optional>
 #include <sstream>
@@ -14,8 +19,6 @@
 
 namespace blockwright {
 namespace {
-
-constexpr int kMostJobs = 64;
 
 Problem bug(const std::string& client, const char* what) {
   return {Severity::Error, "program.bug", client, what, "please report it with the client file"};
@@ -33,33 +36,16 @@ BatchLine contained(const std::string& client, const Work& work) {
   }
 }
 
-std::optional<std::string> text_if_there(FileStore& files, const std::string& path) {
-  try {
-    return files.read(path);
-  } catch (const FileError&) {
-    return std::nullopt;
-  }
-}
-
-bool is_still_there(const DoneRecord& record, const std::string& folder, FileStore& files) {
-  return std::all_of(record.outputs.begin(), record.outputs.end(),
-                     [&](const DoneRecord::Output& output) {
-                       const auto bytes = text_if_there(files, joined_path(folder, output.name));
-                       return bytes && content_hash(*bytes) == output.hash;
-                     });
-}
-
 /// What was made of the same contents before, if it is still there.
 std::optional<BatchLine> done_before(const Job& job, const std::string& key, FileStore& files) {
-  const auto text = text_if_there(files, record_path(job));
-  if (!text) return std::nullopt;
-  std::optional<DoneRecord> record = read_record(*text);
-  if (!record || record->key != key || !is_still_there(*record, job.out, files)) {
-    return std::nullopt;
-  }
-  record->line.client = job.client;
-  record->line.unchanged = true;
-  return record->line;
+  const auto text = text_if_there(stamp_path(cut_stem(job)), files);
+  const auto stamp = text ? read_stamp(*text) : std::nullopt;
+  if (!stamp || stamp->key != key || !is_still_there(*stamp, job.out, files)) return std::nullopt;
+  std::optional<BatchLine> line = read_line(stamp->line);
+  if (!line) return std::nullopt;
+  line->client = job.client;
+  line->unchanged = true;
+  return line;
 }
 
 /// "12-ondine-marsh" of line 12: names may come twice in a stream.
@@ -70,6 +56,11 @@ std::string numbered_stem(const std::string& place, const std::string& name, boo
 
 }  // namespace
 
+std::string output_key(Job job, const MadeOf& parts) {
+  const std::string options = output_key(JobOptions(job)) + "\n" + job.stem;
+  return stamp_key({version(), parts.sources, options, parts.style, parts.client});
+}
+
 BatchLine refused(const std::string& client, Problem problem) {
   BatchLine line;
   line.client = client;
@@ -78,26 +69,22 @@ BatchLine refused(const std::string& client, Problem problem) {
   return line;
 }
 
-BatchWork::BatchWork(const Job& each, int jobs, FileStore& files) : each_(each), files_(files) {
-  (void)wishes_of(each);
-  if (each.command == Command::Adapt) {
-    style_ = files.read(each.style);
-    (void)read_style(style_, each.style);
-  }
-  if (jobs < 1 || jobs > kMostJobs) {
-    refuse_option("jobs", std::to_string(jobs) + " is out of range",
-                  "use 1 to " + std::to_string(kMostJobs));
-  }
+BatchWork::BatchWork(const BatchJob& batch, FileStore& files) : batch_(batch), files_(files) {
+  judge(batch);
+  (void)print_of(batch.each);
+  if (batch.each.command != Command::Adapt) return;
+  style_ = files.read(batch.each.style);
+  (void)read_style(style_, batch.each.style);
 }
 
-BatchLine BatchWork::client(const std::string& path, bool again) const {
+BatchLine BatchWork::client(const std::string& path) const {
   return contained(path, [&] {
-    Job job = each_;
+    Job job = batch_.each;
     job.client = path;
-    job.report = "text";
+    job.report = ReportKind::Text;
     const std::string text = files_.read(path);
-    const std::string key = content_key(job, style_, text);
-    if (!again) {
+    const std::string key = output_key(job, {sources_hash(), style_, text});
+    if (!batch_.again) {
       if (auto before = done_before(job, key, files_)) return *before;
     }
     return made(job, text, key);
@@ -109,20 +96,21 @@ BatchLine BatchWork::made(const Job& job, const std::string& text, const std::st
   BatchLine line = line_of(job.client, run_job(job, held));
   if (line.failed) return line;
   std::vector<NewFile> set = std::move(held.held);
-  set.push_back({record_path(job), record_text(record_of(key, line, set))});
+  set.push_back(
+      {stamp_path(cut_stem(job)), stamp_text(stamp_of(key, set, line_json(line).dump()))});
   files_.write_all(set);
   return line;
 }
 
-BatchLine BatchWork::of_stream(const std::string& place, const std::string& text,
-                               bool writes) const {
+BatchLine BatchWork::of_stream(const std::string& place, const std::string& text) const {
+  const bool writes = !batch_.each.out.empty();
   return contained(place, [&] {
     std::istringstream in(text);
-    Job job = each_;
+    Job job = batch_.each;
     job.client = place;
-    job.report = "json";
+    job.report = ReportKind::Json;
     job.stem = numbered_stem(place, read_client(in, place).name, job.anonymous);
-    if (!writes) job.write = {"json"};
+    if (!writes) job.write = {OutputKind::Json};
     HeldFiles held(files_, place, text);
     JobResult result = run_job(job, held);
     std::string report = std::move(result.output);

@@ -5,6 +5,7 @@
 #include "blockwright/job/job.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace blockwright {
 
@@ -12,27 +13,34 @@ namespace blockwright {
 class BatchWork {
  public:
   /// Throws what is wrong for everybody, before anybody is worked on: UsageError of an option,
-  /// InputError of the style file. `files` must outlive it.
-  BatchWork(const Job& each, int jobs, FileStore& files);
+  /// InputError of the style file. `batch` and `files` must outlive it.
+  BatchWork(const BatchJob& batch, FileStore& files);
 
-  /// One client file to its output and its record; where the record says that nothing has changed
-  /// and the output is still there, nothing is made, unless `again`. Throws nothing: a bug in one
-  /// client's run must not stop the others.
-  [[nodiscard]] BatchLine client(const std::string& path, bool again) const;
+  /// One client file to its output and its stamp; where the stamp says that nothing has changed
+  /// and the output is still there, nothing is made, unless it is asked for. Throws nothing: a bug
+  /// in one client's run must not stop the others.
+  [[nodiscard]] BatchLine client(const std::string& path) const;
 
-  /// The client of a stream's line to a report; its output is written if `writes`, else the line
-  /// carries the pattern.
-  [[nodiscard]] BatchLine of_stream(const std::string& place, const std::string& text,
-                                    bool writes) const;
+  /// The client of a stream's line to a report; its output is written if `out` names a folder, else
+  /// the line carries the pattern.
+  [[nodiscard]] BatchLine of_stream(const std::string& place, const std::string& text) const;
 
  private:
   [[nodiscard]] BatchLine made(const Job& job, const std::string& text,
                                const std::string& key) const;
 
-  Job each_;
+  const BatchJob& batch_;
   std::string style_;  ///< text of the style file
   FileStore& files_;
 };
+
+/// What a client's output is made of besides the options: the hash of the program's sources, and
+/// the texts of style and client file.
+struct MadeOf {
+  std::string_view sources, style, client;
+};
+/// The key of the output's stamp.
+std::string output_key(Job job, const MadeOf& parts);
 
 /// The line of a client that was not worked on.
 BatchLine refused(const std::string& client, Problem problem);

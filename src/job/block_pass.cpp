@@ -86,9 +86,11 @@ Problems faults_on_paper(const Pattern& block) {
   return faults;
 }
 
-Client client_in(const std::string& path, FileStore& files) {
-  std::istringstream text(files.read(path));
-  return read_client(text, path);
+Client client_in(const std::string& text, const std::string& path, const ClientJob& job) {
+  std::istringstream in(text);
+  Client client = read_client(in, path);
+  if (job.anonymous) client.name = kNoName;
+  return client;
 }
 
 std::vector<NumberedCorrection> numbered_corrections(const Client& client) {
@@ -141,11 +143,10 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
   return run;
 }
 
-BlockRun fitted_block(const Job& job, const Wishes& wishes, FileStore& files) {
-  Client client = client_in(job.client, files);
-  if (job.anonymous) client.name = kNoName;
+BlockRun fitted_block(const Job& job, FileStore& files) {
+  const Client client = client_in(files.read(job.client), job.client, job);
   const Session& session = session_of(client, job.session, job.client);
-  return fitted_block(client, job.client, session, wishes.unit.value_or(client.unit), job.toile);
+  return fitted_block(client, job.client, session, job.unit.value_or(client.unit), job.toile);
 }
 
 }  // namespace blockwright

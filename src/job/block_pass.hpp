@@ -2,7 +2,6 @@
 
 #include "block_run.hpp"
 #include "blockwright/job/job.hpp"
-#include "wishes.hpp"
 
 #include <string_view>
 
@@ -25,8 +24,9 @@ double cup_of(const Body& body);
 /// contradictions may show there alone.
 Problems faults_on_paper(const Pattern& block);
 
-/// A client read from her file. Throws FileError and InputError.
-Client client_in(const std::string& path, FileStore& files);
+/// A client read from the text of her file; without her name where the job wants none. Throws
+/// InputError.
+Client client_in(const std::string& text, const std::string& path, const ClientJob& job);
 
 /// All corrections, numbered from 1 over all fittings of the file.
 std::vector<NumberedCorrection> numbered_corrections(const Client& client);
@@ -40,6 +40,6 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
                       Unit unit, int before_toile = 0);
 
 /// The same of a job.
-BlockRun fitted_block(const Job& job, const Wishes& wishes, FileStore& files);
+BlockRun fitted_block(const Job& job, FileStore& files);
 
 }  // namespace blockwright

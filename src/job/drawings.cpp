@@ -1,8 +1,8 @@
 #include "drawings.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/write/writers.hpp"
 
+#include <algorithm>
 #include <sstream>
 #include <string_view>
 #include <utility>
@@ -31,25 +31,24 @@ void spare_client_files(const std::vector<OutputFile>& outputs, FileStore& files
   }
 }
 
-bool on_one_page(const Paper& paper) { return paper.is_roll() || paper.name == "a0"; }
+bool is_wanted(const DrawingJob& job, const OutputRow& row) {
+  return std::ranges::find(job.write, row.kind) != job.write.end();
+}
 
 }  // namespace
 
-void add_drawings(const std::string& stem, const Wishes& wishes, const std::string& title,
-                  const Layout& layout, std::vector<OutputFile>& outputs) {
-  TextFonts fonts;
-  if (wishes.svg) {
-    std::ostringstream svg;
-    write_svg(svg, sheet_of(layout, fonts), title, fonts);
-    outputs.push_back({stem + ".svg", std::move(svg).str(), 0});
-  }
-  if (wishes.pdf) {
-    PrintPlan plan =
-        on_one_page(layout.options.paper) ? one_page(layout, fonts) : tile(layout, fonts);
-    plan.title = title;
-    std::ostringstream pdf;
-    write_pdf(pdf, plan, fonts);
-    outputs.push_back({stem + ".pdf", std::move(pdf).str(), static_cast<int>(plan.pages.size())});
+bool writes(const DrawingJob& job, OutputOf of) {
+  return std::ranges::any_of(
+      output_kinds(), [&](const OutputRow& row) { return row.of == of && is_wanted(job, row); });
+}
+
+void add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
+                 const Drawing& drawing, std::vector<OutputFile>& outputs) {
+  for (const OutputRow& row : output_kinds()) {
+    if (row.of != of || !is_wanted(job, row)) continue;
+    std::ostringstream bytes;
+    const int pages = row.write(bytes, drawing);
+    outputs.push_back({stem + "." + std::string(row.word), std::move(bytes).str(), pages});
   }
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "blockwright/files/file_store.hpp"
-#include "blockwright/layout/print_plan.hpp"
-#include "wishes.hpp"
+#include "blockwright/job/job.hpp"
+#include "output_kinds.hpp"
 
 #include <string>
 #include <vector>
@@ -16,9 +16,13 @@ struct OutputFile {
   int pages = 0;  ///< of a PDF
 };
 
-/// Adds the layout as the SVG and PDF that are wished for, under `stem` with their endings.
-void add_drawings(const std::string& stem, const Wishes& wishes, const std::string& title,
-                  const Layout& layout, std::vector<OutputFile>& outputs);
+/// Whether the job wants anything that is made of it.
+bool writes(const DrawingJob& job, OutputOf of);
+
+/// Adds the kinds of output that the job wants and that are made of the sheet, or of the pattern
+/// alone, under `stem` with their endings.
+void add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
+                 const Drawing& drawing, std::vector<OutputFile>& outputs);
 
 /// Writes the files as one set and gives their paths in order. A client file that has an output's
 /// name is never written over. Throws FileError "file.write".

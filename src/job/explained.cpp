@@ -9,7 +9,7 @@ namespace blockwright {
 namespace {
 
 std::vector<Explained> explained_in(const Client& client, const Session& session, const Job& job) {
-  const Unit unit = job.unit.empty() ? client.unit : job.unit == "in" ? Unit::Inch : Unit::Cm;
+  const Unit unit = job.unit.value_or(client.unit);
   std::vector<Explained> explained;
   for (const NumberedCorrection& numbered : active_corrections(client, job.toile)) {
     const Correction& correction = numbered.correction;
@@ -26,7 +26,7 @@ std::vector<Explained> explained_in(const Client& client, const Session& session
 
 std::vector<Explained> explained_corrections(const Job& job, FileStore& files) {
   try {
-    const Client client = client_in(job.client, files);
+    const Client client = client_in(files.read(job.client), job.client, job);
     return explained_in(client, session_of(client, job.session, job.client), job);
   } catch (const Error&) {
     return {};

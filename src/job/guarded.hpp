@@ -9,26 +9,27 @@
 namespace blockwright {
 
 /// What a run that broke off gives back.
-inline JobResult failed(const std::string& file, bool json, const Problem& problem, int exit_code) {
+inline JobResult failed(const std::string& file, ReportKind report, const Problem& problem,
+                        int exit_code) {
   JobResult result;
   result.exit_code = exit_code;
   result.problems = {problem};
-  if (json) result.output = failure_json(file, result.problems);
+  if (report == ReportKind::Json) result.output = failure_json(file, result.problems);
   return result;
 }
 
 /// Runs `work`; whatever it throws about the run becomes its result: 2 where it could not start, 1
 /// where this client failed.
 template <class Work>
-JobResult guarded(const std::string& file, bool json, Work&& work) {
+JobResult guarded(const std::string& file, ReportKind report, Work&& work) {
   try {
     return work();
   } catch (const UsageError& error) {
-    return failed(file, json, error.problem(), 2);
+    return failed(file, report, error.problem(), 2);
   } catch (const FileError& error) {
-    return failed(file, json, error.problem(), error.problem().code == "file.write" ? 1 : 2);
+    return failed(file, report, error.problem(), error.problem().code == "file.write" ? 1 : 2);
   } catch (const Error& error) {
-    return failed(file, json, error.problem(), 1);
+    return failed(file, report, error.problem(), 1);
   }
 }
 

@@ -1,9 +1,10 @@
 add_layer(job
-  HEADERS explained.hpp job.hpp
-  SOURCES read_job.cpp run_job.cpp run_fit.cpp run_batch.cpp run_stream.cpp run_compare.cpp wishes.cpp
+  HEADERS explained.hpp job.hpp options.hpp
+  SOURCES options.cpp option.cpp option_words.cpp read_job.cpp job_schema.cpp output_kinds.cpp
+          run_job.cpp run_fit.cpp run_batch.cpp run_stream.cpp run_compare.cpp wishes.cpp
           block_pass.cpp new_tape.cpp explained.cpp drawings.cpp run_report.cpp fitting_report.cpp
           schemas.cpp embedded_docs.cpp explain.cpp
-          batch_line.cpp batch_summary.cpp batch_work.cpp done_record.cpp output_stem.cpp shard.cpp work_in_order.cpp
+          batch_line.cpp batch_summary.cpp batch_work.cpp output_stem.cpp shard.cpp sources_hash.cpp work_in_order.cpp
   USES base text geometry measure pattern block draft dart fit style check layout write report files
   LINKS fmt::fmt nlohmann_json::nlohmann_json Threads::Threads PkgConfig::XXHASH)
 # The pages that are built into the program.
@@ -13,3 +14,15 @@ list(TRANSFORM embedded_docs PREPEND ${PROJECT_SOURCE_DIR}/docs/)
 set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/job/embedded_docs.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_DOCS="${PROJECT_SOURCE_DIR}/docs"
   OBJECT_DEPENDS "${embedded_docs}")
+
+# What the batch's stamps name of the program. Only the layer that needs it is built anew.
+file(GLOB_RECURSE blockwright_sources CONFIGURE_DEPENDS LIST_DIRECTORIES false
+     ${PROJECT_SOURCE_DIR}/src/* ${PROJECT_SOURCE_DIR}/include/*)
+add_custom_command(
+  OUTPUT ${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp
+  COMMAND ${CMAKE_COMMAND} -D SOURCE=${PROJECT_SOURCE_DIR}
+          -D OUT=${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp
+          -P ${CMAKE_CURRENT_LIST_DIR}/sources_hash.cmake
+  DEPENDS ${blockwright_sources} VERBATIM)
+target_sources(blockwright_job PRIVATE ${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp)
+target_include_directories(blockwright_job PRIVATE ${PROJECT_BINARY_DIR}/generated)

@@ -12,4 +12,8 @@ std::string output_stem(const Job& job) {
   return stem;
 }
 
+std::string cut_stem(const Job& job) {
+  return output_stem(job) + "-" + std::string(cut_style_name(job.cut));
+}
+
 }  // namespace blockwright

@@ -10,4 +10,7 @@ namespace blockwright {
 /// "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".
 std::string output_stem(const Job& job);
 
+/// The same with the job's cut: "out/ondine-marsh-toile".
+std::string cut_stem(const Job& job);
+
 }  // namespace blockwright

@@ -2,12 +2,12 @@
 #include "batch_summary.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/files/stamp.hpp"
 #include "blockwright/job/job.hpp"
-#include "done_record.hpp"
 #include "guarded.hpp"
+#include "option_words.hpp"
 #include "output_stem.hpp"
 #include "shard.hpp"
-#include "wishes.hpp"
 #include "work_in_order.hpp"
 
 #include <algorithm>
@@ -64,20 +64,18 @@ Problem collision(const std::string& client, const std::string& other) {
           "rename one of the two client files"};
 }
 
-/// Records of client files that are not there any more.
-std::vector<DoneRecord> gone_clients(const BatchJob& batch, const std::vector<std::string>& clients,
+/// Whose stamps are there, but not their files.
+std::vector<GoneClient> gone_clients(const BatchJob& batch, const std::vector<std::string>& clients,
                                      FileStore& files) {
   const std::set<std::string> present(clients.begin(), clients.end());
-  std::vector<DoneRecord> gone;
+  std::vector<GoneClient> gone;
   for (const std::string& path :
-       files.list(batch.each.out, std::string(kRecordEnding), Listing::Hidden)) {
-    auto record = read_record(files.read(path));
-    if (!record || present.count(record->client) > 0) continue;
-    try {
-      (void)files.read(record->client);
-    } catch (const FileError&) {
-      gone.push_back(std::move(*record));
-    }
+       files.list(batch.each.out, std::string(kStampEnding), Listing::Hidden)) {
+    const auto stamp = read_stamp(files.read(path));
+    const auto line = stamp ? read_line(stamp->line) : std::nullopt;
+    if (!line || present.contains(line->client) || text_if_there(line->client, files)) continue;
+    gone.push_back({line->client, {}});
+    for (const Stamp::Output& output : stamp->outputs) gone.back().outputs.push_back(output.name);
   }
   return gone;
 }
@@ -90,16 +88,16 @@ std::string as_folder(const std::string& path) {
 /// Pattern files among the clients would be taken for clients the next time.
 void require_own_folder(const BatchJob& batch) {
   const auto& kinds = batch.each.write;
-  if (batch.folder.empty() || std::find(kinds.begin(), kinds.end(), "json") == kinds.end()) return;
+  if (batch.folder.empty() || std::ranges::find(kinds, OutputKind::Json) == kinds.end()) return;
   const std::string from = as_folder(batch.folder), to = as_folder(batch.each.out);
   if (batch.subfolders ? to.starts_with(from) : to == from) {
-    refuse_option("out", "pattern files would lie among the client files",
+    refuse_option("--out", "pattern files would lie among the client files",
                   "name another folder for the output");
   }
 }
 
 JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {
-  const BatchWork work(batch.each, batch.jobs, files);
+  const BatchWork work(batch, files);
   const Shard shard = shard_named(batch.shard);
   require_own_folder(batch);
   const std::vector<std::string> all = clients_of(batch, files);
@@ -108,7 +106,7 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   std::vector<std::string> clients;
   std::copy_if(all.begin(), all.end(), std::back_inserter(clients),
                [&](const std::string& path) { return shard.holds(below(batch.folder, path)); });
-  BatchSummary summary(watch, batch.each.report == "json", clients.size());
+  BatchSummary summary(watch, batch, clients.size());
   JobResult result;
   std::size_t at = 0;
   work_in_order(
@@ -121,7 +119,7 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
         if (other != taken.end()) {
           return refused(task.client, collision(task.client, other->second));
         }
-        return work.client(task.client, batch.again);
+        return work.client(task.client);
       },
       [&](BatchLine line) {
         if (line.failed) result.exit_code = 1;
@@ -135,8 +133,7 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
 }  // namespace
 
 JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {
-  return guarded(batch.folder, batch.each.report == "json",
-                 [&] { return batched(batch, files, watch); });
+  return guarded(batch.folder, batch.each.report, [&] { return batched(batch, files, watch); });
 }
 
 }  // namespace blockwright

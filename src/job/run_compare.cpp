@@ -4,6 +4,7 @@
 #include "blockwright/report/comparison.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
+#include "option_words.hpp"
 #include "run_report.hpp"
 #include "wishes.hpp"
 
@@ -13,26 +14,6 @@
 namespace blockwright {
 namespace {
 
-Alignment alignment_named(const std::string& name) {
-  if (name == "waist") return Alignment::Waist;
-  if (name == "bust") return Alignment::Bust;
-  if (name == "neck") return Alignment::Neck;
-  refuse_option("align", "'" + name + "' is not known", "use waist, bust or neck");
-}
-
-/// The options that a comparison shares with a draft are judged by the same rules.
-Wishes wishes_of(const CompareJob& job) {
-  Job common;
-  common.cut = "net";
-  common.write = job.write;
-  common.paper = job.paper;
-  common.unit = job.unit;
-  common.report = job.report;
-  common.margin = job.margin;
-  common.overlap = job.overlap;
-  return wishes_of(common);
-}
-
 /// Which versions: a client, a session, a toile.
 struct Asked {
   Client client;
@@ -40,15 +21,6 @@ struct Asked {
   Session session;
   int toile = 0;
 };
-
-void require_at_most_two(const CompareJob& job) {
-  if (job.sessions.size() > 2)
-    refuse_option("session", "more than two sessions were named", "name two");
-  if (job.toiles.size() > 2) refuse_option("toile", "more than two toiles were named", "name two");
-  for (const int toile : job.toiles) {
-    if (toile < 0) refuse_option("toile", std::to_string(toile) + " is no toile", "use 1, 2 ...");
-  }
-}
 
 /// The date at `i` of the list; of two sessions of one client the older and the newest where none
 /// is named.
@@ -63,11 +35,10 @@ std::string session_date(const CompareJob& job, const Client& client, std::size_
 }
 
 std::vector<Asked> versions_of(const CompareJob& job, FileStore& files) {
-  require_at_most_two(job);
   std::vector<Asked> versions;
   for (std::size_t i = 0; i < 2; ++i) {
     const std::string& file = i == 1 && !job.other.empty() ? job.other : job.client;
-    const Client client = client_in(file, files);
+    const Client client = client_in(files.read(file), file, job);
     const Session session = session_of(client, session_date(job, client, i), file);
     versions.push_back({client, file, session, i < job.toiles.size() ? job.toiles[i] : 0});
   }
@@ -76,7 +47,7 @@ std::vector<Asked> versions_of(const CompareJob& job, FileStore& files) {
                     versions[0].session.date == versions[1].session.date;
   if (same) {
     refuse_option(
-        "session", "there is only one version to look at",
+        "--session", "there is only one version to look at",
         "name two sessions (--session A --session B), two toiles (--toile 1 --toile 2) or two "
         "client files");
   }
@@ -122,10 +93,10 @@ std::vector<LandmarkMove> moved_points(const Pattern& before, const Pattern& aft
 }
 
 JobResult compared(const CompareJob& job, FileStore& files) {
-  const Wishes wishes = wishes_of(job);
-  const Alignment alignment = alignment_named(job.align);
+  judge(job);
+  const PrintOptions print = print_of(job);
   const std::vector<Asked> versions = versions_of(job, files);
-  const Unit unit = wishes.unit.value_or(versions[0].client.unit);
+  const Unit unit = job.unit.value_or(versions[0].client.unit);
   std::vector<BlockRun> runs;
   runs.reserve(versions.size());
   for (const Asked& v : versions) {
@@ -140,31 +111,34 @@ JobResult compared(const CompareJob& job, FileStore& files) {
   result.problems = worded(result.problems, unit);
   Comparison comparison{version_of(runs[0]),
                         version_of(runs[1]),
-                        moved_points(runs[0].fitted.pattern, runs[1].fitted.pattern, alignment),
+                        moved_points(runs[0].fitted.pattern, runs[1].fitted.pattern, job.align),
                         unit,
                         {}};
   if (!result.problems.empty()) {
     result.exit_code = 1;
   } else {
     std::vector<OutputFile> outputs;
-    SheetNotes notes = notes_of(report_of(runs[1], wishes.print.cut));
+    SheetNotes notes = notes_of(report_of(runs[1], print.cut));
     notes.versions = {"grey and dotted: " + comparison.before.name,
                       "black: " + comparison.after.name};
-    const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, alignment, true};
+    const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, job.align, true};
     const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
-    add_drawings(stem_of(job), wishes, title_of(comparison),
-                 lay_out(trued, wishes.print, notes, &previous), outputs);
+    TextFonts fonts;
+    add_outputs(stem_of(job), OutputOf::Sheet, job,
+                {title_of(comparison), lay_out(trued, print, notes, &previous), trued, fonts},
+                outputs);
     comparison.files = write_outputs(std::move(outputs), files);
   }
   result.files = comparison.files;
-  result.output = wishes.report_json ? comparison_json(comparison) : comparison_text(comparison);
+  result.output =
+      job.report == ReportKind::Json ? comparison_json(comparison) : comparison_text(comparison);
   return result;
 }
 
 }  // namespace
 
 JobResult run_compare(const CompareJob& job, FileStore& files) {
-  return guarded(job.client, job.report == "json", [&] { return compared(job, files); });
+  return guarded(job.client, job.report, [&] { return compared(job, files); });
 }
 
 }  // namespace blockwright

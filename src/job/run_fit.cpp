@@ -5,8 +5,8 @@
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "guarded.hpp"
+#include "option_words.hpp"
 #include "run_report.hpp"
-#include "wishes.hpp"
 
 #include <algorithm>
 #include <memory>
@@ -15,21 +15,6 @@
 
 namespace blockwright {
 namespace {
-
-AmountAs amount_as(const std::string& word) {
-  if (const auto as = amount_named(word)) return *as;
-  std::string words;
-  for (const AmountAs as : kAmountWays) {
-    words += (words.empty() ? "" : ", ") + std::string(amount_word(as));
-  }
-  refuse_option("as", "'" + word + "' is no way of reading an amount", "use " + words);
-}
-
-BodySide body_side(const std::string& word) {
-  if (word.empty()) return BodySide::Both;
-  if (const auto side = side_named(word)) return *side;
-  refuse_option("side", "'" + word + "' is no side of the body", "use both, left or right");
-}
 
 /// "lower front_neck 1.0", or with spaces for underscores: "take in centre back 1 1/2".
 NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
@@ -49,7 +34,7 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   }
   const auto number = std::find_if(parts.begin(), parts.end(), is_number);
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    refuse_option("add", "'" + words + "' is not an action, a place and an amount",
+    refuse_option("--add", "'" + words + "' is not an action, a place and an amount",
                   "write for example \"lower front_neck 1.0\"");
   }
   NewCorrection correction;
@@ -60,8 +45,8 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   for (auto part = number; part != parts.end(); ++part) {
     correction.by += (correction.by.empty() ? "" : " ") + *part;
   }
-  if (!job.as.empty()) correction.as = amount_as(job.as);
-  correction.side = body_side(job.side);
+  correction.as = job.as;
+  correction.side = job.side.value_or(BodySide::Both);
   correction.seen = job.seen;
   return correction;
 }
@@ -74,7 +59,7 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
     if (fitting.toile == 0) fitting.toile = newest.toile;
   }
   if (fitting.date.empty()) {
-    refuse_option("date", "the file has no fitting yet, and none was named",
+    refuse_option("--date", "the file has no fitting yet, and none was named",
                   "give its date and toile: --date 2026-03-21 --toile 1");
   }
   if (fitting.toile == 0) fitting.toile = 1;
@@ -89,8 +74,7 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
 }
 
 std::string with_one_more(const FitJob& job, const std::string& text, const std::string& words) {
-  std::istringstream in(text);
-  const Client client = read_client(in, job.client);
+  const Client client = client_in(text, job.client, job);
   const NewCorrection correction = correction_in_words(words, job);
   try {
     return with_correction(text, job.client, fitting_of(job, client), correction);
@@ -103,11 +87,6 @@ std::string edited(const FitJob& job, std::string text) {
   for (const std::string& words : job.add) text = with_one_more(job, text, words);
   const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
     for (const int number : numbers) {
-      if (number < 1) {
-        refuse_option(withdrawn ? "undo" : "redo",
-                      std::to_string(number) + " is no correction's number",
-                      "`blockwright fit FILE` lists them");
-      }
       text = with_withdrawn(text, job.client, static_cast<std::size_t>(number), withdrawn);
     }
   };
@@ -119,11 +98,9 @@ std::string edited(const FitJob& job, std::string text) {
 /// Draws the block with the new corrections before the file is touched: a correction that cannot be
 /// applied is not written.
 BlockRun fitted_text(const FitJob& job, const std::string& text) {
-  std::istringstream in(text);
-  const Client client = read_client(in, job.client);
+  const Client client = client_in(text, job.client, job);
   const Session& session = session_of(client, job.session, job.client);
-  const Unit unit = job.unit.empty() ? client.unit : job.unit == "in" ? Unit::Inch : Unit::Cm;
-  return fitted_block(client, job.client, session, unit);
+  return fitted_block(client, job.client, session, job.unit.value_or(client.unit));
 }
 
 /// Of two who change one file at the same time, one would lose what she wrote. The file is read
@@ -135,12 +112,7 @@ std::unique_ptr<FolderLock> held_for_change(const FitJob& job, FileStore& files)
 }
 
 JobResult fit(const FitJob& job, FileStore& files) {
-  if (!job.unit.empty() && job.unit != "cm" && job.unit != "in") {
-    refuse_option("unit", "'" + job.unit + "' is not known", "use cm or in");
-  }
-  if (job.report != "text" && job.report != "json") {
-    refuse_option("report", "'" + job.report + "' is not known", "use text or json");
-  }
+  judge(job);
   const auto held = held_for_change(job, files);
   const std::string before = files.read(job.client);
   const std::string after = edited(job, before);
@@ -154,11 +126,12 @@ JobResult fit(const FitJob& job, FileStore& files) {
     files.write_all({{job.client + ".bak", before}, {job.client, after}});
     result.files = {job.client, job.client + ".bak"};
   }
-  result.output = job.report == "json" ? fitting_json(report) : fitting_text(report);
+  result.output = job.report == ReportKind::Json ? fitting_json(report) : fitting_text(report);
   return result;
 }
 
-std::string usual_text(const FittingRow& row, bool inches) {
+std::string usual_text(const FittingRow& row, Unit unit) {
+  const bool inches = unit == Unit::Inch;
   const auto told = [&](double mm) {
     return inches ? inch_fraction(mm / 25.4) : trimmed(mm / 10.0, 2);
   };
@@ -169,10 +142,10 @@ std::string usual_text(const FittingRow& row, bool inches) {
 }  // namespace
 
 JobResult run_fit(const FitJob& job, FileStore& files) {
-  return guarded(job.client, job.report == "json", [&] { return fit(job, files); });
+  return guarded(job.client, job.report, [&] { return fit(job, files); });
 }
 
-std::vector<Symptom> fitting_symptoms(const std::string& unit) {
+std::vector<Symptom> fitting_symptoms(Unit unit) {
   std::vector<Symptom> symptoms;
   for (int stage = 0; stage <= kOneSideStage; ++stage) {
     for (const FittingRow& row : fitting_catalogue()) {
@@ -182,15 +155,12 @@ std::vector<Symptom> fitting_symptoms(const std::string& unit) {
                       std::string(row.seen),
                       std::string(row.cause),
                       {},
-                      usual_text(row, unit == "in")};
+                      usual_text(row, unit)};
       for (const CorrectionWords& words : correction_words()) {
         if (words.row != row.row) continue;
         Symptom::Answer answer{
-            std::string(words.action) + " " + std::string(words.place), {}, {}, words.one_sided};
-        for (const AmountAs as : words.must_say ? words.readings : std::vector<AmountAs>{}) {
-          answer.as.emplace_back(amount_word(as));
-          answer.means.emplace_back(amount_meaning(as));
-        }
+            std::string(words.action) + " " + std::string(words.place), {}, words.one_sided};
+        if (words.must_say) answer.as = words.readings;
         symptom.answers.push_back(answer);
       }
       symptoms.push_back(symptom);
@@ -199,8 +169,8 @@ std::vector<Symptom> fitting_symptoms(const std::string& unit) {
   return symptoms;
 }
 
-std::string unit_of_client(const std::string& path, FileStore& files) {
-  return client_in(path, files).unit == Unit::Cm ? "cm" : "in";
+Unit unit_of_client(const std::string& path, FileStore& files) {
+  return client_in(files.read(path), path, {}).unit;
 }
 
 }  // namespace blockwright

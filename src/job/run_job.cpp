@@ -2,9 +2,8 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/files/safe_name.hpp"
-#include "blockwright/job/job.hpp"
+#include "blockwright/job/options.hpp"
 #include "blockwright/report/words.hpp"
-#include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "output_stem.hpp"
@@ -13,7 +12,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 #include <utility>
 
 namespace blockwright {
@@ -68,30 +66,30 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
 }
 
 /// The pieces, and with an overlay the net pieces over the block.
-void add_all_drawings(const Job& job, const Wishes& wishes, const BlockRun& run,
-                      const Report& report, std::vector<OutputFile>& outputs) {
+void add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run,
+                const Report& report, std::vector<OutputFile>& outputs) {
   const SheetNotes notes = notes_of(report);
-  add_drawings(output_stem(job) + "-" + job.cut, wishes, title_of(report),
-               lay_out(run.printed, wishes.print, notes), outputs);
-  if (job.overlay) {
-    Wishes over = wishes;
-    over.print.cut = CutStyle::Net;
-    const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
-    add_drawings(output_stem(job) + "-overlay", over, title_of(report_of(run, over.print.cut)),
-                 lay_out(run.printed, over.print, notes, &before), outputs);
-  }
+  TextFonts fonts;
+  add_outputs(cut_stem(job), OutputOf::Sheet, job,
+              {title_of(report), lay_out(run.printed, print, notes), run.printed, fonts}, outputs);
+  if (!job.overlay) return;
+  PrintOptions net = print;
+  net.cut = CutStyle::Net;
+  const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
+  add_outputs(output_stem(job) + "-overlay", OutputOf::Sheet, job,
+              {title_of(report_of(run, net.cut)), lay_out(run.printed, net, notes, &before),
+               run.printed, fonts},
+              outputs);
 }
 
 /// The finished files, complete in memory.
-std::vector<OutputFile> drawn_files(const Job& job, const Wishes& wishes, const BlockRun& run,
+std::vector<OutputFile> drawn_files(const Job& job, const PrintOptions& print, const BlockRun& run,
                                     const Report& report) {
   std::vector<OutputFile> outputs;
-  if (wishes.svg || wishes.pdf) add_all_drawings(job, wishes, run, report, outputs);
-  if (wishes.json) {
-    std::ostringstream json;
-    write_pattern_json(json, run.printed);
-    outputs.push_back({output_stem(job) + "-pattern.json", std::move(json).str(), 0});
-  }
+  if (writes(job, OutputOf::Sheet)) add_sheets(job, print, run, report, outputs);
+  TextFonts fonts;
+  add_outputs(output_stem(job) + "-pattern", OutputOf::Pattern, job, {"", {}, run.printed, fonts},
+              outputs);
   return outputs;
 }
 
@@ -114,9 +112,9 @@ RunSummary summary_of(const BlockRun& run) {
 constexpr Length kInchAllowance = Length::inches(0.75);
 
 /// Writes the drawings; gives the pages of the PDF.
-int write_drawings(const Job& job, const Wishes& wishes, const BlockRun& run, FileStore& files,
+int write_drawings(const Job& job, const PrintOptions& print, const BlockRun& run, FileStore& files,
                    Report& report) {
-  std::vector<OutputFile> outputs = drawn_files(job, wishes, run, report);
+  std::vector<OutputFile> outputs = drawn_files(job, print, run, report);
   int pages = 0;
   for (const OutputFile& output : outputs) pages = pages == 0 ? output.pages : pages;
   report.files = write_outputs(std::move(outputs), files);
@@ -124,20 +122,22 @@ int write_drawings(const Job& job, const Wishes& wishes, const BlockRun& run, Fi
 }
 
 JobResult done(const Job& job, FileStore& files) {
-  Wishes wishes = wishes_of(job);
-  BlockRun run = fitted_block(job, wishes, files);
-  if (!job.allowance && run.unit == Unit::Inch) wishes.print.allowance = kInchAllowance;
+  judge(job);
+  PrintOptions print = print_of(job);
+  BlockRun run = fitted_block(job, files);
+  if (!job.allowance && run.unit == Unit::Inch) print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);
-  Report report = report_of(run, wishes.print.cut);
+  Report report = report_of(run, print.cut);
   JobResult result;
   result.summary = summary_of(run);
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else {
-    result.summary.pages = write_drawings(job, wishes, run, files, report);
+    result.summary.pages = write_drawings(job, print, run, files, report);
   }
-  result.output = wishes.report_json ? report_json(report)
-                                     : (job.steps ? draft_steps_of(run) : "") + report_text(report);
+  result.output = job.report == ReportKind::Json
+                      ? report_json(report)
+                      : (job.steps ? draft_steps_of(run) : "") + report_text(report);
   result.problems = report.problems;
   result.files = report.files;
   return result;
@@ -146,7 +146,7 @@ JobResult done(const Job& job, FileStore& files) {
 }  // namespace
 
 JobResult run_job(const Job& job, FileStore& files) {
-  return guarded(job.client, job.report == "json", [&] { return done(job, files); });
+  return guarded(job.client, job.report, [&] { return done(job, files); });
 }
 
 }  // namespace blockwright

@@ -66,15 +66,15 @@ class Lines {
   std::size_t number_ = 0;
 };
 
-JobResult streamed(const StreamJob& stream, std::istream& in, FileStore& files,
+JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
                    const BatchWatch& watch) {
-  const BatchWork work(stream.each, stream.jobs, files);
-  const auto held = stream.writes ? files.lock(stream.each.out) : nullptr;
+  const BatchWork work(batch, files);
+  const auto held = batch.each.out.empty() ? nullptr : files.lock(batch.each.out);
   Lines lines(in);
   JobResult result;
   work_in_order(
-      stream.jobs, [&] { return lines.next(); },
-      [&](const BatchTask& task) { return work.of_stream(task.client, task.text, stream.writes); },
+      batch.jobs, [&] { return lines.next(); },
+      [&](const BatchTask& task) { return work.of_stream(task.client, task.text); },
       [&](const BatchLine& line) {
         if (line.failed) result.exit_code = 1;
         result.files.insert(result.files.end(), line.files.begin(), line.files.end());
@@ -85,9 +85,10 @@ JobResult streamed(const StreamJob& stream, std::istream& in, FileStore& files,
 
 }  // namespace
 
-JobResult run_stream(const StreamJob& stream, std::istream& in, FileStore& files,
+JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
                      const BatchWatch& watch) {
-  return guarded("standard input", true, [&] { return streamed(stream, in, files, watch); });
+  return guarded("standard input", ReportKind::Json,
+                 [&] { return streamed(batch, in, files, watch); });
 }
 
 }  // namespace blockwright

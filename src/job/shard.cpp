@@ -1,6 +1,6 @@
 #include "shard.hpp"
 
-#include "wishes.hpp"
+#include "option_words.hpp"
 
 #include <charconv>
 #include <optional>
@@ -33,7 +33,7 @@ Shard shard_named(const std::string& words) {
                       ? std::nullopt
                       : whole_number(std::string_view(words).substr(slash + 1));
   if (!part || !of || *of < 1 || *of > kMostShards || *part < 1 || *part > *of) {
-    refuse_option("shard", "'" + words + "' is no part of a folder",
+    refuse_option("--shard", "'" + words + "' is no part of a folder",
                   "write which part of how many, 1/8 to 8/8");
   }
   return {*part, *of};

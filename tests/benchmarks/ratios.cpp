@@ -116,11 +116,11 @@ void job_against_writers(const std::string& text) {
   job.paper = "150x160";
   MemoryFiles files;
   files.files[job.client] = text;
-  const Wishes wishes = wishes_of(job);
-  const BlockRun run = fitted_block(job, wishes, files);
+  const PrintOptions print = print_of(job);
+  const BlockRun run = fitted_block(job, files);
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
-  const SheetNotes notes = notes_of(report_of(run, wishes.print.cut));
-  const Layout layout = lay_out(printed, wishes.print, notes);
+  const SheetNotes notes = notes_of(report_of(run, print.cut));
+  const Layout layout = lay_out(printed, print, notes);
   TextFonts fonts;
   const Sheet sheet = sheet_of(layout, fonts);
   const PrintPlan plan = tile(layout, fonts);

@@ -36,7 +36,7 @@ Job draft_job() {
   Job job;
   job.client = "verity.json";
   job.out = "out";
-  job.write = {"svg"};
+  job.write = {OutputKind::Svg};
   return job;
 }
 

@@ -101,9 +101,14 @@ TEST_CASE("fit and compare take a job file too, and the command line wins") {
   CHECK(report["corrections"][0]["row"] == 2);
   const std::string compare = folder.write(
       "compare.json", R"({"format": "blockwright-job-1", "client": ")" + file +
-                          R"(", "toile": [1, 2], "write": ["svg"], "align": "hem", "out": ")" +
+                          R"(", "toile": [1, 2], "write": ["svg"], "align": "bust", "out": ")" +
                           folder.path("o") + R"("})");
-  CHECK(call("compare --job " + compare).exit_code == 2);
+  const std::string wrong =
+      folder.write("wrong.json", R"({"format": "blockwright-job-1", "client": ")" + file +
+                                     R"(", "align": "hem"})");
+  CHECK(complaint("compare --job " + wrong).output.find("wrong.json:1:") != std::string::npos);
+  CHECK(call("compare --job " + wrong).exit_code == 2);
+  CHECK(call("compare --align hem --job " + compare).exit_code == 2);
   CHECK(call("compare --job " + compare + " --align neck").exit_code == 0);
   CHECK(fs::exists(folder.path("o") + "/me-compare.svg"));
   CHECK(call("fit " + file + " --job " + compare).exit_code == 2);

@@ -1,8 +1,10 @@
 add_layer_tests(cli
   SOURCES program_test.cpp bad_input_test.cpp docs_test.cpp fit_prompt_test.cpp ../../src/cli/fit_prompt.cpp
+          options_test.cpp ../../src/cli/command_options.cpp
           progress_bar_test.cpp ../../src/cli/progress_bar.cpp
           files_test.cpp killed_batch_test.cpp
-  LINKS blockwright::job blockwright_test_tools nlohmann_json::nlohmann_json)
+  LINKS blockwright::job blockwright_test_tools nlohmann_json::nlohmann_json CLI11::CLI11)
+target_include_directories(cli_tests PRIVATE ${PROJECT_SOURCE_DIR}/src/job)
 add_dependencies(cli_tests blockwright)
 set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/cli/docs_test.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}")

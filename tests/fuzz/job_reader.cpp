@@ -1,7 +1,7 @@
 // Any bytes as a job file: read, or refused by name. What was read holds the numbers of the file,
 // and runs to an exit code: without a client on the disk never to 0, and writes nothing.
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/job.hpp"
+#include "blockwright/job/options.hpp"
 #include "must.hpp"
 #include "support/memory_files.hpp"
 
@@ -21,10 +21,10 @@ void must_hold_numbers(const std::string& text, const Job& job) {
     must(!json.contains(key) || json[key].get<double>() == value, "numbers are as written", key);
   };
   same("toile", job.toile);
-  if (job.allowance) same("allowance", *job.allowance);
-  same("margin", job.margin);
-  same("overlap", job.overlap);
-  if (job.hold_back) same("hold_back", *job.hold_back);
+  if (job.allowance) same("allowance", job.allowance->mm());
+  same("margin", job.margin.mm());
+  same("overlap", job.overlap.mm());
+  if (job.hold_back) same("hold_back", job.hold_back->mm());
 }
 
 void must_end(const Job& job) {

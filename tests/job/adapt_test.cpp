@@ -35,8 +35,8 @@ Job pivot_job() {
   job.command = Command::Pivot;
   job.client = "odile.json";
   job.out = "out";
-  job.report = "json";
-  job.write = {"svg"};
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Svg};
   job.dart = {"front.shoulder"};
   job.to = {"front.side:0.3"};
   return job;
@@ -105,7 +105,7 @@ TEST_CASE("Several moves and splits are done in order") {
 TEST_CASE("A part may be given in degrees, but not twice") {
   MemoryFiles files = files_here();
   Job job = pivot_job();
-  job.angle = {5.0};
+  job.angle = {Angle::degrees(5.0)};
   const Json report = Json::parse(run_job(job, files).output);
   CHECK(angle_of_dart(report["stages"][1]["darts"], "front", "side") == Approx(5.0).margin(1e-3));
   job.part = {0.5};
@@ -116,7 +116,7 @@ TEST_CASE("The overlay is a file of its own and shows the block under the pieces
   MemoryFiles files = files_here();
   Job job = pivot_job();
   job.overlay = true;
-  job.write = {"svg", "pdf"};
+  job.write = {OutputKind::Svg, OutputKind::Pdf};
   const JobResult result = run_job(job, files);
   CHECK(result.files.size() == 4);
   const std::string& overlay = files.files["out/odile-pivot-overlay.svg"];
@@ -128,7 +128,7 @@ TEST_CASE("The overlay is a file of its own and shows the block under the pieces
 TEST_CASE("adapt makes the garment's pieces and names them after client and style") {
   MemoryFiles files = files_here();
   Job job = adapt_job();
-  job.write = {"svg", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Json};
   const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 0);
   REQUIRE(result.files.size() == 2);
@@ -145,8 +145,8 @@ TEST_CASE(
     "The text report tells each step in the maker's unit, and the block's table is left out") {
   MemoryFiles files = files_here();
   Job job = pivot_job();
-  job.report = "text";
-  job.unit = "in";
+  job.report = ReportKind::Text;
+  job.unit = Unit::Inch;
   const std::string text = run_job(job, files).output;
   CHECK(text.find("pivot front.shoulder to front.side:0.3 (in)") != std::string::npos);
   CHECK(text.find("front shoulder") != std::string::npos);
@@ -158,7 +158,7 @@ TEST_CASE(
 TEST_CASE("The same job gives the same bytes") {
   MemoryFiles first = files_here(), second = files_here();
   Job job = adapt_job();
-  job.write = {"svg", "pdf", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
   CHECK(run_job(job, first).output == run_job(job, second).output);
   CHECK(first.files == second.files);
 }

@@ -1,6 +1,9 @@
 // A folder of clients at once.
+#include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
-#include "blockwright/job/job.hpp"
+#include "blockwright/files/stamp.hpp"
+#include "blockwright/job/options.hpp"
+#include "sources_hash.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 #include "support/run_tool.hpp"
@@ -38,8 +41,8 @@ BatchJob batch_of(const std::string& folder) {
   BatchJob batch;
   batch.folder = folder;
   batch.each.out = "out";
-  batch.each.write = {"svg"};
-  batch.each.report = "json";
+  batch.each.write = {OutputKind::Svg};
+  batch.each.report = ReportKind::Json;
   return batch;
 }
 
@@ -49,10 +52,9 @@ struct Told {
   std::size_t told = 0;  ///< times that progress was told
 };
 
-Told told_by(const BatchJob& batch, FileStore& files, bool quiet = false) {
+Told told_by(const BatchJob& batch, FileStore& files) {
   Told told;
   BatchWatch watch;
-  watch.quiet = quiet;
   watch.say = [&](std::string_view text) { told.text += text; };
   watch.progress = [&](std::size_t done, std::size_t total, std::size_t) {
     CHECK(done == ++told.told);
@@ -72,11 +74,10 @@ std::vector<std::string> states(const std::string& summary) {
 
 Told stream_of(const std::string& lines, bool writes, FileStore& files, int jobs = 1) {
   Told told;
-  StreamJob stream;
-  stream.each.out = "out";
-  stream.each.write = {"svg"};
+  BatchJob stream;
+  stream.each.out = writes ? "out" : "";
+  stream.each.write = {OutputKind::Svg};
   stream.jobs = jobs;
-  stream.writes = writes;
   BatchWatch watch;
   watch.say = [&](std::string_view text) { told.text += text; };
   std::istringstream in(lines);
@@ -156,7 +157,7 @@ TEST_CASE("Any number of jobs gives the same summary and the same bytes") {
   for (const int jobs : each({1, 4})) {
     BatchJob batch = batch_of(std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe");
     batch.jobs = jobs;
-    batch.each.write = {"svg", "pdf", "json"};
+    batch.each.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
     batch.each.out = folder.path(std::to_string(jobs));
     const JobResult result = told_by(batch, disk).result;
     CHECK(result.exit_code == 0);
@@ -199,7 +200,7 @@ TEST_CASE("Who has not changed is left as she is; what is gone or changed is mad
   }
   SECTION("another option changes everybody") {
     BatchJob batch = batch_of("people");
-    batch.each.allowance = 15.0;
+    batch.each.allowance = Length::mm(15.0);
     CHECK(states(told_by(batch, files).text)[0] == "done");
     CHECK(states(told_by(batch, files).text)[0] == "unchanged");
   }
@@ -219,6 +220,25 @@ TEST_CASE("Who has not changed is left as she is; what is gone or changed is mad
     CHECK(states(told_by(batch_of("people"), files).text)[0] == "failed");
     CHECK(files.files["out/a-toile.svg"] == first.at("out/a-toile.svg"));
   }
+}
+
+TEST_CASE("What other sources drew is made again, though the version is the same") {
+  MemoryFiles files = folder_of_people();
+  told_by(batch_of("people"), files);
+  const auto first = files.files;
+  std::string& stamp = files.files["out/.a-toile.blockwright-done"];
+  Job job = batch_of("people").each;
+  job.client = "people/a.json";
+  const auto key_of = [&](std::string_view sources) {
+    return output_key(job, {sources, "", files.files["people/a.json"]});
+  };
+  REQUIRE(read_stamp(stamp)->key == key_of(sources_hash()));
+  CHECK(sources_hash().size() == 64);
+  Stamp older = *read_stamp(stamp);
+  older.key = key_of("of another rule");
+  stamp = stamp_text(older);
+  CHECK(states(told_by(batch_of("people"), files).text)[0] == "done");
+  CHECK(files.files == first);
 }
 
 TEST_CASE("The output of people whose file is gone is told and stays") {
@@ -268,7 +288,7 @@ TEST_CASE("The parts of a folder hold everybody once, and who comes later moves 
 
 TEST_CASE("Clients that a job file lists are taken before those of the folder") {
   MemoryFiles files = folder_of_people();
-  const BatchJob batch = read_batch_job(
+  const BatchJob batch = read_job<BatchJob>(
       R"({"format": "blockwright-job-1", "clients": ["people/deep/d.json"], "folder": "people",
           "out": "out", "write": ["svg"], "report": "json", "again": true, "jobs": 2})",
       "job.json", {});
@@ -276,14 +296,14 @@ TEST_CASE("Clients that a job file lists are taken before those of the folder") 
   REQUIRE(lines.size() == 4);
   CHECK(lines[0]["client"] == "D");
   CHECK_THROWS_AS(
-      read_batch_job(R"({"format": "blockwright-job-1", "client": "a.json"})", "job.json", {}),
+      read_job<BatchJob>(R"({"format": "blockwright-job-1", "client": "a.json"})", "job.json", {}),
       InputError);
 }
 
 TEST_CASE("Pattern files may not lie among the client files, where the next run would take them") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");
-  batch.each.write = {"json"};
+  batch.each.write = {OutputKind::Json};
   for (const char* out : {"people", "people/", "./people"}) {
     batch.each.out = out;
     INFO(out);
@@ -299,12 +319,13 @@ TEST_CASE("Pattern files may not lie among the client files, where the next run 
 TEST_CASE("The text says a line for each and the counts; quiet, only who failed") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");
-  batch.each.report = "text";
+  batch.each.report = ReportKind::Text;
   const std::string all = told_by(batch, files).text;
   CHECK(all.find("done      people/a.json: A; front shoulder ") == 0);
   CHECK(all.find("failed    people/c.json\n") != std::string::npos);
   CHECK(all.find("3 clients: 2 done, 0 warned, 0 unchanged, 1 failed\n") != std::string::npos);
-  const std::string quiet = told_by(batch, files, true).text;
+  batch.quiet = true;
+  const std::string quiet = told_by(batch, files).text;
   CHECK(quiet.find("failed    people/c.json\n") == 0);
   CHECK(quiet.find("people/a.json") == std::string::npos);
 }
@@ -348,7 +369,7 @@ TEST_CASE("Without names, neither paper, file names of a stream, summary nor rec
       std::map<std::string, std::string>{{"people/7.json", client("Zephyrine", "92")}});
   BatchJob batch = batch_of("people");
   batch.each.anonymous = true;
-  batch.each.write = {"svg", "json"};
+  batch.each.write = {OutputKind::Svg, OutputKind::Json};
   const Told told = told_by(batch, files);
   CHECK(told.text.find("Zephyrine") == std::string::npos);
   files.files.erase("people/7.json");

@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <clocale>
+#include <cmath>
 
 using namespace blockwright;
 
@@ -26,7 +27,7 @@ MemoryFiles with_client(const std::string& text = kClient) {
   return MemoryFiles({{"people/odile.json", text}});
 }
 
-Job job_of(const std::string& report = "json") {
+Job job_of(ReportKind report = ReportKind::Json) {
   Job job;
   job.client = "people/odile.json";
   job.out = "out";
@@ -39,7 +40,7 @@ Job job_of(const std::string& report = "json") {
 TEST_CASE("A draft writes the files it is asked for and names them in the report") {
   MemoryFiles files = with_client();
   Job job = job_of();
-  job.write = {"svg", "pdf", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
   const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 0);
   const std::vector<std::string> expected = {"out/odile-toile.svg", "out/odile-toile.pdf",
@@ -92,7 +93,7 @@ TEST_CASE("The session is chosen by date; a date that is not there is told with 
 TEST_CASE("A name with markup or a path in it harms nothing") {
   MemoryFiles files = with_client();
   Job job = job_of();
-  job.write = {"svg"};
+  job.write = {OutputKind::Svg};
   REQUIRE(run_job(job, files).exit_code == 0);
   const std::string& svg = files.files.at("out/odile-toile.svg");
   CHECK(svg.find("<script") == std::string::npos);
@@ -102,7 +103,7 @@ TEST_CASE("A name with markup or a path in it harms nothing") {
 
 TEST_CASE("Same input, same bytes, also under a locale with decimal commas") {
   Job job = job_of();
-  job.write = {"svg", "pdf", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
   MemoryFiles first = with_client();
   const JobResult a = run_job(job, first);
   const bool comma = std::setlocale(LC_ALL, "pl_PL.UTF-8") != nullptr;
@@ -121,10 +122,11 @@ TEST_CASE("A client that cannot be read ends in exit 1, a missing file or option
   Job missing = job_of();
   missing.client = "nobody.json";
   CHECK(run_job(missing, files).exit_code == 2);
-  for (auto change : each({+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.cut = "lace"; },
-                           +[](Job& j) { j.unit = "m"; }, +[](Job& j) { j.write = {"doc"}; },
-                           +[](Job& j) { j.report = "html"; }, +[](Job& j) { j.allowance = -1.0; },
-                           +[](Job& j) { j.margin = 2.0; }})) {
+  for (auto change : each({+[](Job& j) { j.paper = "b5"; }, +[](Job& j) { j.write = {}; },
+                           +[](Job& j) { j.allowance = Length::mm(-1.0); },
+                           +[](Job& j) { j.margin = Length::mm(2.0); },
+                           +[](Job& j) { j.overlap = Length::mm(std::nan("")); },
+                           +[](Job& j) { j.client = ""; }})) {
     MemoryFiles sound = with_client();
     Job job = job_of();
     change(job);
@@ -158,7 +160,7 @@ TEST_CASE("An output that has the name of a client file does not take its place"
   files.files["people/odile-pattern.json"] = kClient;
   Job job = job_of();
   job.out = "people";
-  job.write = {"svg", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Json};
   const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 1);
   REQUIRE(result.problems.size() == 1);
@@ -177,24 +179,25 @@ TEST_CASE("A disk that refuses is told as exit 1 with the file's name") {
 }
 
 TEST_CASE("Every cut and every paper draws") {
-  for (const char* cut : {"toile", "card", "net"}) {
+  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
     for (const char* paper :
          {"a4", "letter", "a3", "legal", "tabloid", "a2", "a1", "a0", "roll:914", "500x700"}) {
-      INFO(cut << " on " << paper);
+      const std::string name(cut_style_name(cut));
+      INFO(name << " on " << paper);
       MemoryFiles files = with_client();
       Job job = job_of();
       job.cut = cut;
       job.paper = paper;
       CHECK(run_job(job, files).exit_code == 0);
-      CHECK(files.files.at(std::string("out/odile-") + cut + ".pdf").substr(0, 5) == "%PDF-");
+      CHECK(files.files.at("out/odile-" + name + ".pdf").substr(0, 5) == "%PDF-");
     }
   }
 }
 
 TEST_CASE("The text report is in the person's unit and --steps tells the draft first") {
   MemoryFiles files = with_client();
-  Job job = job_of("text");
-  job.unit = "in";
+  Job job = job_of(ReportKind::Text);
+  job.unit = Unit::Inch;
   job.steps = true;
   const std::string text = run_job(job, files).output;
   CHECK(text.find("The draft with pencil") == 0);

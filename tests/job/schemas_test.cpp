@@ -105,8 +105,8 @@ Job demo_job() {
   Job job;
   job.client = kRoot + "/examples/wardrobe/ondine-marsh.json";
   job.out = "out";
-  job.write = {"json"};
-  job.report = "json";
+  job.write = {OutputKind::Json};
+  job.report = ReportKind::Json;
   return job;
 }
 
@@ -134,40 +134,6 @@ TEST_CASE("an unknown schema is refused with the names there are") {
     CHECK(error.problem().code == "schema.unknown");
     CHECK(error.problem().hint == "use client, job, pattern, report or style");
   }
-}
-
-/// The keys that reading names where it refuses another.
-template <class Read>
-std::set<std::string> known_keys(const Read& read) {
-  std::string hint;
-  try {
-    read(R"({"format": "blockwright-job-1", "colour": 1})");
-  } catch (const InputError& error) {
-    CHECK(error.problem().code == "job.key");
-    hint = error.problem().hint.plain();
-  }
-  const std::string begin = "known are: ";
-  REQUIRE(hint.starts_with(begin));
-  std::set<std::string> known;
-  std::istringstream keys(hint.substr(begin.size()));
-  for (std::string key; std::getline(keys >> std::ws, key, ',');) known.insert(key);
-  return known;
-}
-
-TEST_CASE("the job schema has the keys that the commands' job files may have, and no others") {
-  std::set<std::string> known;
-  for (const Command command : {Command::Draft, Command::Pivot, Command::Adapt}) {
-    Job job;
-    job.command = command;
-    known.merge(known_keys([&](const char* text) { (void)read_job(text, "job.json", job); }));
-  }
-  known.merge(known_keys([](const char* text) { (void)read_fit_job(text, "job.json", {}); }));
-  known.merge(known_keys([](const char* text) { (void)read_compare_job(text, "job.json", {}); }));
-  known.merge(known_keys([](const char* text) { (void)read_batch_job(text, "job.json", {}); }));
-  const Json schema = Json::parse(schema_named("job"));
-  std::set<std::string> published;
-  for (const auto& [key, rule] : schema["properties"].items()) published.insert(key);
-  CHECK(published == known);
 }
 
 TEST_CASE("the comparison sees a missing key and a wrong value") {

@@ -41,8 +41,8 @@ const char* const kSecondSession = R"(
 Json drafted(MemoryFiles& files) {
   Job job;
   job.client = "sabine.json";
-  job.report = "json";
-  job.write = {"svg"};
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Svg};
   const JobResult result = run_job(job, files);
   for (const Problem& problem : result.problems) UNSCOPED_INFO(to_text(problem));
   REQUIRE(result.exit_code == 0);
@@ -50,7 +50,7 @@ Json drafted(MemoryFiles& files) {
 }
 
 void correct(MemoryFiles& files, int toile, const std::string& date, const std::string& words,
-             const std::string& as = "") {
+             std::optional<AmountAs> as = std::nullopt) {
   FitJob job;
   job.client = "sabine.json";
   job.add = {words};
@@ -92,7 +92,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // Toile 1, seen: the neck presses on the throat; the waist is loose, 20 mm pinned out all round.
   // Centre front 345 - 10 = 335. Waist 765 - 20 = 745, half 372.5.
   correct(files, 1, "2026-01-20", "lower front_neck 1.0");
-  correct(files, 1, "2026-01-20", "take_in waist 2.0", "whole_girth");
+  correct(files, 1, "2026-01-20", "take_in waist 2.0", AmountAs::WholeGirth);
   const Json l1 = drafted(files)["stages"][1]["lengths"];
   CHECK(edge(l1, "front.centre_front") == Approx(335.0).margin(0.1));
   CHECK(edge(l1, "front.waist") + edge(l1, "back.waist") == Approx(372.5).margin(0.2));
@@ -112,7 +112,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   // Toile 3, seen: the waist seam lies 10 mm under the waist all round: folded out below the bust.
   // Centre front 335 - 10 = 325, centre back 402 - 10 = 392, sides 6 + 10 = 16 shorter than
   // drafted.
-  correct(files, 3, "2026-02-10", "shorten below_bust 1.0", "length");
+  correct(files, 3, "2026-02-10", "shorten below_bust 1.0", AmountAs::Length);
   const Json third = drafted(files);
   const Json& l3 = third["stages"][1]["lengths"];
   CHECK(third["corrections"].size() == 5);

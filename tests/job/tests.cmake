@@ -3,3 +3,7 @@ add_layer_tests(job
           security_doc_test.cpp wardrobe_test.cpp ../layout/sheet_reading.cpp
   LINKS blockwright::job blockwright_test_blocks blockwright_test_tools nlohmann_json::nlohmann_json)
 target_include_directories(job_tests PRIVATE ${PROJECT_SOURCE_DIR}/src/job)
+add_test(NAME job.sources_hash
+  COMMAND ${CMAKE_COMMAND} -D SCRIPT=${PROJECT_SOURCE_DIR}/src/job/sources_hash.cmake
+          -D WORK=${CMAKE_CURRENT_BINARY_DIR}/sources_hash
+          -P ${CMAKE_CURRENT_LIST_DIR}/sources_hash.cmake)

@@ -45,8 +45,8 @@ Json report_of(const fs::path& path) {
   MemoryFiles files;
   Job job;
   job.client = path.filename().string();
-  job.report = "json";
-  job.write = {"json"};
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Json};
   files.files[job.client] = bytes_of(path);
   const JobResult result = run_job(job, files);
   INFO(result.output);
@@ -98,7 +98,7 @@ struct Adapted {
   }
 };
 
-Adapted adapted(const fs::path& person, const std::string& style, const std::string& cut) {
+Adapted adapted(const fs::path& person, const std::string& style, CutStyle cut) {
   MemoryFiles files({{"she.json", bytes_of(person)}, {"style.json", style}});
   Job job;
   job.command = Command::Adapt;
@@ -106,7 +106,7 @@ Adapted adapted(const fs::path& person, const std::string& style, const std::str
   job.style = "style.json";
   job.out = "out";
   job.cut = cut;
-  job.write = {"svg", "json"};
+  job.write = {OutputKind::Svg, OutputKind::Json};
   const JobResult result = run_job(job, files);
   if (result.exit_code != 0) return {};
   REQUIRE(result.files.size() == 2);
@@ -146,7 +146,7 @@ TEST_CASE("Whatever is gathered or eased says on the paper from what to what") {
   for (const fs::path& person : wardrobe()) {
     for (const fs::path& style : json_files("examples/styles")) {
       INFO(person.filename() << ", " << style.filename());
-      const Adapted garment = adapted(person, bytes_of(style), "net");
+      const Adapted garment = adapted(person, bytes_of(style), CutStyle::Net);
       if (garment.pattern.empty()) continue;
       CHECK(garment.told() == garment.places());
       gathered += garment.places();
@@ -163,7 +163,7 @@ TEST_CASE("Gathers too short for their words have them near by") {
   })";
   for (const fs::path& person : wardrobe()) {
     INFO(person.filename());
-    const Adapted garment = adapted(person, style, "toile");
+    const Adapted garment = adapted(person, style, CutStyle::Toile);
     REQUIRE(!garment.pattern.empty());
     CHECK(garment.places() == 1);
     CHECK(garment.told() == 1);

@@ -1,0 +1,107 @@
+#include "commands.hpp"
+
+#include "command_options.hpp"
+#include "fit_prompt.hpp"
+
+#include <iostream>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unistd.h>
+
+namespace blockwright {
+namespace {
+
+/// A person reads and answers; no pipe, no file.
+bool is_at_terminal() { return isatty(STDIN_FILENO) != 0 && isatty(STDOUT_FILENO) != 0; }
+
+/// Prints the report, and the errors to standard error; gives back the exit code.
+int print_result(const JobResult& result) {
+  std::cout << result.output;
+  if (result.exit_code != 0) {
+    for (const Problem& problem : result.problems) {
+      if (problem.severity == Severity::Error) std::cerr << to_text(problem) << '\n';
+    }
+  }
+  return result.exit_code;
+}
+
+/// A command whose options are those of its job.
+template <class AnyJob>
+void add_job_command(CLI::App& app, int& exit_code, const AnyJob& defaults, const char* about,
+                     JobResult (*run)(AnyJob&, FileStore&)) {
+  auto job = std::make_shared<AnyJob>(defaults);
+  const JobOptions options(*job);
+  CLI::App* command = app.add_subcommand(std::string(command_name(options.command)), about);
+  auto called = std::make_shared<CommandOptions>(*command, options);
+  command->callback([job, called, run, &exit_code] {
+    DiskFiles files;
+    called->take(files);
+    exit_code = print_result(run(*job, files));
+  });
+}
+
+JobResult run_pieces(Job& job, FileStore& files) {
+  if (is_at_terminal() && job.report == ReportKind::Text) {
+    ask_of_explained(job, files, std::cin, std::cout);
+  }
+  return run_job(job, files);
+}
+
+JobResult run_fitting(FitJob& job, FileStore& files) {
+  if (job.ask) {
+    judge(JobOptions(job));
+    ask_for_corrections(job, files, std::cin, std::cout);
+  }
+  return run_fit(job, files);
+}
+
+JobResult run_comparison(CompareJob& job, FileStore& files) { return run_compare(job, files); }
+
+/// A command that prints a text of the program by its name.
+void add_text_command(CLI::App& app, int& exit_code, const char* name, const char* about,
+                      const std::pair<const char*, const char*>& argument,
+                      std::string (*text_of)(std::string_view)) {
+  auto named = std::make_shared<std::string>();
+  CLI::App* command = app.add_subcommand(name, about);
+  command->add_option(argument.first, *named, argument.second)->required();
+  command->callback([named, text_of, &exit_code] {
+    std::cout << text_of(*named);
+    exit_code = 0;
+  });
+}
+
+Job job_of(Command command) {
+  Job job;
+  job.command = command;
+  return job;
+}
+
+}  // namespace
+
+void add_commands(CLI::App& app, int& exit_code) {
+  BatchJob batch;
+  batch.each.out.clear();  // a stream is written only where one is named
+  add_job_command(app, exit_code, job_of(Command::Draft),
+                  "Draft the front and back block from a client's newest tape session", run_pieces);
+  add_job_command(app, exit_code, FitJob{},
+                  "Show, add or withdraw the corrections of a toile fitting, in the order of work",
+                  run_fitting);
+  add_job_command(app, exit_code, CompareJob{},
+                  "Lay two versions of a block over each other: sessions, toiles or clients",
+                  run_comparison);
+  add_job_command(app, exit_code, job_of(Command::Pivot),
+                  "Move, split or merge the darts of a client's block and see the result",
+                  run_pieces);
+  add_job_command(app, exit_code, job_of(Command::Adapt),
+                  "Make a garment's pieces from a client's block by the steps of a style file",
+                  run_pieces);
+  add_job_command(app, exit_code, batch,
+                  "Draft (or with --style adapt) every client file of a folder", run_batch_command);
+  add_text_command(app, exit_code, "schema", "Print the JSON Schema of a file kind",
+                   {"NAME", "client, job, pattern, report or style"}, schema_named);
+  add_text_command(app, exit_code, "explain", "Tell cause and cure of a problem code",
+                   {"CODE", "for example draft.adjusted"}, explanation_of);
+}
+
+}  // namespace blockwright

@@ -1,0 +1,135 @@
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/job/options.hpp"
+#include "option_words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <iterator>
+
+namespace blockwright {
+namespace {
+
+/// A plain decimal number; nothing for all else: an unset variable must not become 0.
+std::optional<double> plain_number(const std::string& text) {
+  double number = 0.0;
+  const auto [end, error] =
+      std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
+  const bool plain = text.find_first_not_of("0123456789.-") == std::string::npos;
+  if (!plain || error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
+  return number;
+}
+
+[[noreturn]] void refuse_typed(const Option& option, const std::string& text) {
+  refuse_option(command_line_name(option), "'" + text + "' is not " + kind_words(option),
+                "use " + values_words(option));
+}
+
+OptionItem typed_item(const Option& option, const std::string& text) {
+  if (option.shape.kind == OptionShape::Kind::Flag) return text == "true";
+  if (!is_number(option)) return text;
+  const auto number = plain_number(text);
+  if (!number) refuse_typed(option, text);
+  return *number;
+}
+
+/// A list of words may know fewer than its type.
+bool is_known(const Option& option, const OptionItem& item) {
+  const auto& words = option.shape.words;
+  return words.empty() ||
+         std::ranges::find(words, item_text(item), &OptionWord::word) != words.end();
+}
+
+bool is_missing(const OptionItems& items) {
+  return items.empty() || items.front() == OptionItem(std::string());
+}
+
+void judge_number(const Option& option, double number) {
+  const OptionLimits& limits = option.rules.limits;
+  const bool enough = limits.above ? number > limits.least : number >= limits.least;
+  if (std::isfinite(number) && enough && number <= limits.most) return;
+  const std::string unit = option.shape.unit.empty() ? "" : " " + std::string(option.shape.unit);
+  refuse_option(command_line_name(option), told_number(number, 3) + unit + " is out of range",
+                "use " + values_words(option));
+}
+
+void judge_one(const Option& option, const JobOptions& options) {
+  const OptionItems items = option.get(options.parts);
+  if (!option.rules.required.empty() && is_missing(items)) {
+    refuse_option(command_line_name(option),
+                  "no " + std::string(option.rules.required) + " was named",
+                  "`blockwright " + std::string(command_name(options.command)) +
+                      " --help` shows how it is called");
+  }
+  if (items.empty() && option.shape.count == OptionShape::Count::List &&
+      !option.shape.words.empty()) {
+    refuse_option(command_line_name(option), "the list is empty", "use " + values_words(option));
+  }
+  if (option.rules.most_items > 0 && items.size() > option.rules.most_items) {
+    const std::string most = std::to_string(option.rules.most_items);
+    refuse_option(command_line_name(option),
+                  std::to_string(items.size()) + " are more than " + most, "name at most " + most);
+  }
+  for (const OptionItem& item : items) {
+    if (const double* number = std::get_if<double>(&item)) judge_number(option, *number);
+    if (!is_known(option, item)) refuse_typed(option, item_text(item));
+  }
+}
+
+}  // namespace
+
+std::string_view command_name(Command command) {
+  constexpr std::array<std::string_view, 6> names = {"draft", "pivot", "adapt",
+                                                     "batch", "fit",   "compare"};
+  return names[static_cast<std::size_t>(command)];
+}
+
+JobOptions::JobOptions(Command of, JobParts into, const std::vector<Option>& table)
+    : command(of), parts(std::move(into)) {
+  std::ranges::copy_if(table, std::back_inserter(options), [of](const Option& option) {
+    return std::ranges::find(option.commands, of) != option.commands.end();
+  });
+}
+
+JobOptions::JobOptions(Job& job, const std::vector<Option>& table)
+    : JobOptions(job.command, {&job, &job, &job, nullptr, nullptr, nullptr}, table) {}
+
+JobOptions::JobOptions(BatchJob& job, const std::vector<Option>& table)
+    : JobOptions(Command::Batch, {&job.each, &job.each, &job.each, nullptr, nullptr, &job}, table) {
+}
+
+JobOptions::JobOptions(FitJob& job, const std::vector<Option>& table)
+    : JobOptions(Command::Fit, {&job, nullptr, nullptr, &job, nullptr, nullptr}, table) {}
+
+JobOptions::JobOptions(CompareJob& job, const std::vector<Option>& table)
+    : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr}, table) {}
+
+void put_typed(const Option& option, const std::vector<std::string>& typed, const JobParts& parts) {
+  OptionItems items;
+  for (const std::string& text : typed) {
+    items.push_back(typed_item(option, text));
+    if (!option.put(parts, {items.back()})) refuse_typed(option, text);
+  }
+  option.put(parts, items);
+}
+
+void judge(const JobOptions& options) {
+  for (const Option& option : options.options) judge_one(option, options);
+}
+
+std::string output_key(const JobOptions& options) {
+  std::string key(command_name(options.command));
+  for (const Option& option : options.options) {
+    if (option.changes == Changes::Nothing) continue;
+    key += "\n" + std::string(option.name);
+    for (const OptionItem& item : option.get(options.parts)) {
+      const std::string text = item_text(item);
+      key += " " + std::to_string(text.size()) + ":" + text;
+    }
+  }
+  return key;
+}
+
+}  // namespace blockwright
