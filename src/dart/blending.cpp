@@ -92,10 +92,7 @@ void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch) {
     const bool here = mark.edge == edge && mark.stretch == stretch;
     if (here) mark.along = std::fmin(mark.along, whole);
   };
-  for (Anchor& notch : open.notches) keep(notch);
-  for (auto& ends : open.fullness) {
-    for (Anchor& end : ends) keep(end);
-  }
+  change_anchors(open, keep);
 }
 
 }  // namespace blockwright

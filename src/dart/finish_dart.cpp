@@ -6,19 +6,11 @@ namespace {
 
 constexpr double kMostHeldBack = 0.5;  // of the leg
 
+// In the order of Towards: how much further there the second leg lies.
 Leg leg_towards(const Dart& dart, PressMove::Towards towards) {
   const Vec across = dart.legs[1] - dart.legs[0];
-  switch (towards) {
-    case PressMove::Towards::Centre:
-      return across.x < 0.0 ? Leg::Second : Leg::First;
-    case PressMove::Towards::Side:
-      return across.x > 0.0 ? Leg::Second : Leg::First;
-    case PressMove::Towards::Down:
-      return across.y < 0.0 ? Leg::Second : Leg::First;
-    case PressMove::Towards::Up:
-      return across.y > 0.0 ? Leg::Second : Leg::First;
-  }
-  return Leg::First;
+  const double further[] = {-across.x, across.x, -across.y, across.y};
+  return further[static_cast<std::size_t>(towards)] > 0.0 ? Leg::Second : Leg::First;
 }
 
 // Changes one dart and sets its peak anew.

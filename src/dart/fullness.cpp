@@ -41,20 +41,14 @@ struct FullnessNames {
   std::string fullness, notches;
 };
 
-template <class Items>
-std::string free_among(const Items& items, const std::string& wish, const char* ending) {
-  std::string name = wish;
-  const auto is_taken = [&] {
-    return std::any_of(items.begin(), items.end(),
-                       [&](const auto& item) { return item.name == name + ending; });
-  };
-  for (int number = 2; is_taken(); ++number) name = wish + "_" + std::to_string(number);
-  return name;
+bool has_notch(const Piece& piece, const std::string& name) {
+  return has_name(piece.notches, name + kEnds[0]);
 }
 
 FullnessNames free_fullness_names(const Piece& piece, const std::string& wish) {
-  const std::string name = free_among(piece.fullness, wish, "");
-  return {name, free_among(piece.notches, name, kEnds[0])};
+  const auto is_taken = [&](const std::string& name) { return has_name(piece.fullness, name); };
+  const std::string name = first_free(wish, is_taken);
+  return {name, first_free(name, [&](const std::string& one) { return has_notch(piece, one); })};
 }
 
 // What a bridged mouth added to its edge.
@@ -172,10 +166,7 @@ Span redrawn(Opened& open, const Span& span) {
     if (off <= 0.0 || off >= was || sewn <= 0.0) return;
     anchor.along = from.along + is * sewn_until(span, span.from + off) / sewn;
   };
-  for (Anchor& anchor : open.notches) shift(anchor);
-  for (auto& ends : open.fullness) {
-    for (Anchor& anchor : ends) shift(anchor);
-  }
+  change_anchors(open, shift);
   return {span.edge, span.from, span.to + is - was, {}};
 }
 
@@ -225,11 +216,6 @@ std::vector<MateEdge> mates_of(Pattern& pattern, const Piece& piece, const Fulln
   return mates;
 }
 
-bool has_notch(const Piece& piece, const std::string& name) {
-  return std::any_of(piece.notches.begin(), piece.notches.end(),
-                     [&](const Notch& notch) { return notch.name == name; });
-}
-
 // A piece on the fold meets the right and the left of the body: what the one has marked on it may
 // be what the other would mark.
 bool is_marked(const MateEdge& mate, const std::string& name) {
@@ -246,14 +232,12 @@ bool is_marked(const MateEdge& mate, const std::string& name) {
 std::string shared_notch_name(const Piece& piece, const std::vector<MateEdge>& mates,
                               const std::string& wish) {
   const auto is_free = [&](const std::string& name) {
-    return (name == wish || !has_notch(piece, name + kEnds[0])) &&
+    return (name == wish || !has_notch(piece, name)) &&
            std::all_of(mates.begin(), mates.end(), [&](const MateEdge& mate) {
-             return is_marked(mate, name) || !has_notch(*mate.piece, name + kEnds[0]);
+             return is_marked(mate, name) || !has_notch(*mate.piece, name);
            });
   };
-  std::string name = wish;
-  for (int number = 2; !is_free(name); ++number) name = wish + "_" + std::to_string(number);
-  return name;
+  return first_free(wish, [&](const std::string& name) { return !is_free(name); });
 }
 
 Problem two_sets_note(const MateEdge& mate, const Piece& piece, const Fullness& fullness) {

@@ -105,10 +105,7 @@ void renew_anchors(Opened& open, DartSpot one, const std::vector<Planned>& group
     anchor.stretch = stretch;
     anchor.along = along;
   };
-  for (Anchor& anchor : open.notches) renew(anchor);
-  for (auto& ends : open.fullness) {
-    for (Anchor& anchor : ends) renew(anchor);
-  }
+  change_anchors(open, renew);
 }
 
 }  // namespace

@@ -149,9 +149,8 @@ void require_some_width(const Opened& open, const std::string& name) {
 }
 
 std::string free_name(const Opened& open, const std::string& wish) {
-  std::string name = wish;
-  for (int number = 2; find_dart(open, name); ++number) name = wish + "_" + std::to_string(number);
-  return name;
+  return first_free(wish,
+                    [&](const std::string& name) { return find_dart(open, name).has_value(); });
 }
 
 Piece finished(const Opened& open, const std::string& where, Problems& remarks) {

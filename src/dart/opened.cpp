@@ -46,14 +46,6 @@ double along_of(const Opened& open, const Anchor& anchor) {
   return along;
 }
 
-template <class Change>
-void change_anchors(Opened& open, Change&& change) {
-  for (Anchor& anchor : open.notches) change(anchor);
-  for (auto& ends : open.fullness) {
-    for (Anchor& anchor : ends) change(anchor);
-  }
-}
-
 Path whole_path(const OpenEdge& edge) {
   Path path = edge.stretches.front();
   for (std::size_t i = 0; i < edge.darts.size(); ++i) {

@@ -96,16 +96,6 @@ std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, 
   return corners;
 }
 
-std::string unused_edge_name(const Piece& piece, const std::string& wish) {
-  std::string name = wish;
-  const auto taken = [&] {
-    return std::any_of(piece.edges.begin(), piece.edges.end(),
-                       [&](const Edge& e) { return e.name == name; });
-  };
-  for (int number = 2; taken(); ++number) name = wish + "_" + std::to_string(number);
-  return name;
-}
-
 // The stretches from `from` to before `to` of an edge, with the darts between them.
 OpenEdge part_of(const OpenEdge& edge, std::size_t from, std::size_t to) {
   const auto at = [](const auto& items, std::size_t i) {
@@ -143,10 +133,7 @@ std::vector<OpenEdge> side_edges(const Opened& open, const Cut& cut, const SeamL
   return edges;
 }
 
-bool has_edge(const Piece& piece, std::string_view name) {
-  return std::any_of(piece.edges.begin(), piece.edges.end(),
-                     [&](const Edge& edge) { return edge.name == name; });
-}
+bool has_edge(const Piece& piece, std::string_view name) { return has_name(piece.edges, name); }
 
 // Marks of the old piece that are on the panel, with their places there.
 void take_marks(const Opened& open, const Cut& cut, bool side, Opened& panel) {
@@ -345,7 +332,7 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   const Piece& old = pattern.pieces[from.piece];
   Opened open = opened(old);
   Cut cut = planned_cut(open, seam, from.name, to.name);
-  cut.edge = unused_edge_name(old, cut.edge);
+  cut.edge = first_free(cut.edge, [&](const std::string& name) { return has_edge(old, name); });
   refuse_cut_gathers(open, cut, seam);
 
   Panels panels{pattern, {}, {}};

@@ -5,6 +5,7 @@
 #include "blockwright/dart/opened.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,6 +15,21 @@ namespace blockwright {
 /// Throws InputError.
 [[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
                          const Wording& hint);
+
+/// Whether one of the items has this name.
+template <class Items>
+bool has_name(const Items& items, std::string_view name) {
+  return std::any_of(items.begin(), items.end(),
+                     [&](const auto& item) { return item.name == name; });
+}
+
+/// `wish`, or with the first number behind it under which it is not taken.
+template <class IsTaken>
+std::string first_free(const std::string& wish, IsTaken&& is_taken) {
+  std::string name = wish;
+  for (int number = 2; is_taken(name); ++number) name = wish + "_" + std::to_string(number);
+  return name;
+}
 
 /// "front.shoulder" taken apart; throws "dart.unknown" if there is no dot or no such piece.
 struct PieceWords {

@@ -49,6 +49,15 @@ struct Opened {
   [[nodiscard]] const Dart& at(DartSpot spot) const { return edges[spot.edge].darts[spot.dart]; }
 };
 
+/// Does `change` to every anchor of a mark.
+template <class Change>
+void change_anchors(Opened& open, Change&& change) {
+  for (Anchor& anchor : open.notches) change(anchor);
+  for (auto& ends : open.fullness) {
+    for (Anchor& anchor : ends) change(anchor);
+  }
+}
+
 /// Takes a piece apart and puts it together again; darts are then in the order of the outline.
 /// Peaks are taken over as they are.
 Opened opened(const Piece& piece);
