@@ -155,7 +155,7 @@ double sum_of_angles(const Pattern& pattern) {
 
 // Whether it was done.
 bool take_step(Pattern& pattern, const StyleStep& step, double cup) {
-  const std::string words = words_of(step);
+  const std::string words = words_of(step).plain();
   try {
     const Pattern after = apply_style(pattern, {"garment", {step}}, cup, "style.json").pattern;
     const double lost = sum_of_angles(pattern) - sum_of_angles(after);

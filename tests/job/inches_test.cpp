@@ -53,12 +53,12 @@ std::string said(const JobResult& result) {
   return text;
 }
 
-Job job_of(const std::string& unit) {
+Job job_of(Unit unit) {
   Job job;
   job.client = "she.json";
   job.unit = unit;
   job.out = "out";
-  job.write = {"json"};
+  job.write = {OutputKind::Json};
   return job;
 }
 
@@ -86,7 +86,7 @@ TEST_CASE("No report of the wardrobe in inches speaks of millimetres, drafted or
   for (const fs::path& person : json_files("examples/wardrobe")) {
     CAPTURE(person.filename());
     MemoryFiles files({{"she.json", bytes_of(person)}});
-    Job job = job_of("in");
+    Job job = job_of(Unit::Inch);
     job.steps = true;
     CHECK(lines_in_mm(said(run_job(job, files))).empty());
     job.command = Command::Adapt;
@@ -94,7 +94,7 @@ TEST_CASE("No report of the wardrobe in inches speaks of millimetres, drafted or
     for (const fs::path& style : json_files("examples/styles")) {
       CAPTURE(style.filename());
       files.files["style.json"] = bytes_of(style);
-      for (const char* report : {"text", "json"}) {
+      for (const ReportKind report : {ReportKind::Text, ReportKind::Json}) {
         job.report = report;
         CHECK(lines_in_mm(said(run_job(job, files))).empty());
       }
@@ -118,16 +118,16 @@ TEST_CASE("No correction, applied or refused, speaks of millimetres to a person 
         job.client = "she.json";
         job.date = "2027-09-01";
         job.toile = 90;
-        job.unit = "in";
-        job.as = word->must_say ? std::string(amount_word(word->readings.front())) : "";
-        job.side = word->one_sided ? "left" : "";
+        job.unit = Unit::Inch;
+        if (word->must_say) job.as = word->readings.front();
+        if (word->one_sided) job.side = BodySide::Left;
         job.add = {std::string(word->action) + " " + std::string(word->place) + cm};
         const JobResult result = run_fit(job, files);
         CHECK(lines_in_mm(said(result)).empty());
         refused += result.exit_code == 0 ? 0 : 1;
         warned += result.exit_code == 0 && !result.problems.empty() ? 1 : 0;
       }
-      CHECK(lines_in_mm(said(run_job(job_of("in"), files))).empty());
+      CHECK(lines_in_mm(said(run_job(job_of(Unit::Inch), files))).empty());
     }
   }
   CHECK(warned > 50);
@@ -139,7 +139,7 @@ TEST_CASE("The measurements of a report in inches add up as printed") {
   for (const fs::path& person : json_files("examples/wardrobe")) {
     CAPTURE(person.filename());
     MemoryFiles files({{"she.json", bytes_of(person)}});
-    std::istringstream lines(run_job(job_of("in"), files).output);
+    std::istringstream lines(run_job(job_of(Unit::Inch), files).output);
     for (std::string line; std::getline(lines, line) && line != "Darts";) {
       const bool is_row = line.size() >= 70 && line[69] >= '0' && line[69] <= '9';
       if (!is_row || line.find("°") != std::string::npos) continue;
@@ -154,23 +154,23 @@ TEST_CASE("The measurements of a report in inches add up as printed") {
 TEST_CASE("A toile in inches has 3/4 in of allowance where nothing else is asked for") {
   const fs::path person = json_files("examples/wardrobe").front();
   MemoryFiles files({{"she.json", bytes_of(person)}});
-  Job job = job_of("in");
-  job.write = {"svg"};
+  Job job = job_of(Unit::Inch);
+  job.write = {OutputKind::Svg};
   const auto drawn = [&] {
     REQUIRE(run_job(job, files).exit_code == 0);
     return files.files.at("out/she-toile.svg");
   };
   const std::string usual = drawn();
   CHECK(usual.find("seam allowance 3/4 in") != std::string::npos);
-  job.allowance = 19.05;
+  job.allowance = Length::mm(19.05);
   CHECK(drawn() == usual);
-  job.allowance = 20.0;
+  job.allowance = Length::mm(20.0);
   CHECK(drawn() != usual);
   job.allowance = std::nullopt;
-  job.unit = "cm";
+  job.unit = Unit::Cm;
   const std::string metric = drawn();
   CHECK(metric.find("seam allowance 2 cm") != std::string::npos);
-  job.allowance = 20.0;
+  job.allowance = Length::mm(20.0);
   CHECK(drawn() == metric);
 }
 
@@ -183,7 +183,7 @@ TEST_CASE("A comparison in inches speaks of no millimetres, and says front once"
   CompareJob job;
   job.client = "she.json";
   job.paper = "a0";
-  job.write = {"svg", "pdf"};
+  job.write = {OutputKind::Svg, OutputKind::Pdf};
   const JobResult result = run_compare(job, files);
   REQUIRE(result.exit_code == 0);
   CHECK(lines_in_mm(said(result)).empty());

@@ -120,8 +120,8 @@ TEST_CASE("A step with lengths beyond all sense can be told, and is refused by n
   constexpr double infinity = std::numeric_limits<double>::infinity();
   SplitMove split{"front.waist"};
   split.spacing = 1e20;
-  CHECK(words_of(split) == "split front.waist into 2, fanned, 1e+19 cm apart");
-  CHECK(words_of(PointMove{"front.waist", infinity}) ==
+  CHECK(words_of(split).plain() == "split front.waist into 2, fanned, 1e+20 mm apart");
+  CHECK(words_of(PointMove{"front.waist", infinity}).plain() ==
         "end front.waist no number short of its apex");
   CHECK(words_of(PivotMove{"front.waist", "front.side", 1e300, {}, {}}) ==
         "pivot front.waist to front.side, 1e+302 % of it");
