@@ -139,6 +139,13 @@ TEST_CASE("A correction says which measurement it doubts and what value would ha
   CHECK(doubts["would_do"].get<double>() == Approx(118.0).margin(0.2));
 }
 
+TEST_CASE("A correction so large that no tape would do in its place is applied all the same") {
+  MemoryFiles files = files_here();
+  // 12.4 cm and one and a half times 9 cm more: longer than any shoulder that is drafted.
+  const Json report = done(adding("lengthen shoulder 9.0"), files);
+  CHECK(report["corrections"][0]["doubts"]["would_do"] == 214.0);
+}
+
 TEST_CASE("draft applies corrections and tells them; --toile draws an older version") {
   MemoryFiles files = files_here();
   done(adding("lower front_neck 1.0"), files);

@@ -88,7 +88,7 @@ TEST_CASE("No report of the wardrobe in inches speaks of millimetres, drafted or
     MemoryFiles files({{"she.json", bytes_of(person)}});
     Job job = job_of(Unit::Inch);
     job.steps = true;
-    CHECK(lines_in_mm(said(run_job(job, files))).empty());
+    CHECK(lines_in_mm(said(run_job(job, files))) == "");
     job.command = Command::Adapt;
     job.style = "style.json";
     for (const fs::path& style : json_files("examples/styles")) {
@@ -96,7 +96,7 @@ TEST_CASE("No report of the wardrobe in inches speaks of millimetres, drafted or
       files.files["style.json"] = bytes_of(style);
       for (const ReportKind report : {ReportKind::Text, ReportKind::Json}) {
         job.report = report;
-        CHECK(lines_in_mm(said(run_job(job, files))).empty());
+        CHECK(lines_in_mm(said(run_job(job, files))) == "");
       }
     }
   }
@@ -123,11 +123,11 @@ TEST_CASE("No correction, applied or refused, speaks of millimetres to a person 
         if (word->one_sided) job.side = BodySide::Left;
         job.add = {std::string(word->action) + " " + std::string(word->place) + cm};
         const JobResult result = run_fit(job, files);
-        CHECK(lines_in_mm(said(result)).empty());
+        CHECK(lines_in_mm(said(result)) == "");
         refused += result.exit_code == 0 ? 0 : 1;
         warned += result.exit_code == 0 && !result.problems.empty() ? 1 : 0;
       }
-      CHECK(lines_in_mm(said(run_job(job_of(Unit::Inch), files))).empty());
+      CHECK(lines_in_mm(said(run_job(job_of(Unit::Inch), files))) == "");
     }
   }
   CHECK(warned > 50);
@@ -144,7 +144,7 @@ TEST_CASE("The measurements of a report in inches add up as printed") {
       const bool is_row = line.size() >= 70 && line[69] >= '0' && line[69] <= '9';
       if (!is_row || line.find("°") != std::string::npos) continue;
       CAPTURE(line);
-      CHECK(cell(line, 28, 10) + cell(line, 38, 10) + cell(line, 58, 10) == cell(line, 48, 10));
+      CHECK(cell(line, 28, 10) + cell(line, 38, 10) + cell(line, 58, 12) == cell(line, 48, 10));
       ++rows;
     }
   }
@@ -186,6 +186,6 @@ TEST_CASE("A comparison in inches speaks of no millimetres, and says front once"
   job.write = {OutputKind::Svg, OutputKind::Pdf};
   const JobResult result = run_compare(job, files);
   REQUIRE(result.exit_code == 0);
-  CHECK(lines_in_mm(said(result)).empty());
+  CHECK(lines_in_mm(said(result)) == "");
   CHECK(result.output.find("front front") == std::string::npos);
 }
