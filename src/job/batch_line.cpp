@@ -94,4 +94,8 @@ std::optional<BatchLine> read_line(const std::string& json) {
   }
 }
 
+std::string on_one_line(const nlohmann::ordered_json& json) {
+  return json.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace);
+}
+
 }  // namespace blockwright

@@ -8,10 +8,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string on_one_line(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
-}
-
 }  // namespace
 
 BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total)

@@ -97,7 +97,7 @@ BatchLine BatchWork::made(const Job& job, const std::string& text, const std::st
   if (line.failed) return line;
   std::vector<NewFile> set = std::move(held.held);
   set.push_back(
-      {stamp_path(cut_stem(job)), stamp_text(stamp_of(key, set, line_json(line).dump()))});
+      {stamp_path(cut_stem(job)), stamp_text(stamp_of(key, set, on_one_line(line_json(line))))});
   files_.write_all(set);
   return line;
 }

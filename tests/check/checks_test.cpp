@@ -176,7 +176,7 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
   });
   REQUIRE(it != report.problems.end());
   CHECK(it->severity == Severity::Warning);
-  CHECK(it->message.plain().find("2.2 cm") != std::string::npos);
+  CHECK(it->message.plain().find("22 mm") != std::string::npos);
   CHECK_FALSE(it->hint.empty());
 }
 

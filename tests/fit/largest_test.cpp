@@ -40,7 +40,7 @@ std::string faults_of(const FittedPattern& fitted) {
 void check_refusal(const FittingRow& row, const Problem& refusal) {
   CHECK(refusal.code.rfind("fit.", 0) == 0);
   CHECK(refusal.where.rfind("row " + std::to_string(row.number()) + ", ", 0) == 0);
-  CHECK(refusal.where.find(" mm") != std::string::npos);
+  CHECK(refusal.message.plain().find(" mm") != std::string::npos);
   CHECK_FALSE(refusal.message.empty());
   CHECK_FALSE(refusal.hint.empty());
   CHECK(refusal.measurements.empty() == (refusal.hint.plain().find(" again") == std::string::npos));
