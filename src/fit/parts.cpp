@@ -61,8 +61,8 @@ double times_for(const std::function<Opened(double)>& turned, BlockEdge edge, do
 }
 
 double side_notch(const Opened& open) {
-  for (std::size_t i = 0; i < open.notches.size(); ++i) {
-    if (open.notches[i].edge == index_of(BlockEdge::Side)) return open.notches[i].along;
+  for (const auto& notch : open.notches) {
+    if (notch.edge == index_of(BlockEdge::Side)) return notch.along;
   }
   return 0.0;
 }

@@ -1,10 +1,12 @@
 add_layer(job
   HEADERS explained.hpp job.hpp options.hpp
-  SOURCES options.cpp option.cpp option_words.cpp read_job.cpp job_schema.cpp output_kinds.cpp
-          run_job.cpp run_fit.cpp run_batch.cpp run_stream.cpp run_compare.cpp wishes.cpp
-          block_pass.cpp new_tape.cpp explained.cpp drawings.cpp run_report.cpp fitting_report.cpp
-          schemas.cpp embedded_docs.cpp explain.cpp
-          batch_line.cpp batch_summary.cpp batch_work.cpp output_stem.cpp shard.cpp sources_hash.cpp work_in_order.cpp
+  SOURCES run_job.cpp run_fit.cpp run_compare.cpp block_pass.cpp new_tape.cpp explained.cpp
+          drawings.cpp run_report.cpp fitting_report.cpp schemas.cpp embedded_docs.cpp
+          explain.cpp output_stem.cpp
+          batch/run_batch.cpp batch/run_stream.cpp batch/batch_line.cpp batch/batch_summary.cpp
+          batch/batch_work.cpp batch/shard.cpp batch/sources_hash.cpp batch/work_in_order.cpp
+          options/options.cpp options/option.cpp options/option_words.cpp options/read_job.cpp
+          options/job_schema.cpp options/output_kinds.cpp options/wishes.cpp
   USES base text geometry measure pattern block draft dart fit style check layout write report files
   LINKS fmt::fmt nlohmann_json::nlohmann_json Threads::Threads PkgConfig::XXHASH)
 # The pages that are built into the program.
@@ -22,7 +24,7 @@ add_custom_command(
   OUTPUT ${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp
   COMMAND ${CMAKE_COMMAND} -D SOURCE=${PROJECT_SOURCE_DIR}
           -D OUT=${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp
-          -P ${CMAKE_CURRENT_LIST_DIR}/sources_hash.cmake
+          -P ${CMAKE_CURRENT_LIST_DIR}/batch/sources_hash.cmake
   DEPENDS ${blockwright_sources} VERBATIM)
 target_sources(blockwright_job PRIVATE ${PROJECT_BINARY_DIR}/generated/generated_sources_hash.hpp)
 target_include_directories(blockwright_job PRIVATE ${PROJECT_BINARY_DIR}/generated)

@@ -1,9 +1,10 @@
 add_layer(measure
   HEADERS adjustment.hpp measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp ease.hpp
-  SOURCES measurement_name.cpp measure_text.cpp slip.cpp tape_value.cpp client_file.cpp
-    correction_table.cpp correction_words.cpp fitting.cpp amount_value.cpp correction_value.cpp fitting_value.cpp
-    client.cpp session.cpp
-    withdrawn_mark.cpp added_parts.cpp client_edit.cpp
-    survey.cpp regression.cpp orderings.cpp body.cpp judge.cpp ease.cpp
+  SOURCES measurement_name.cpp measure_text.cpp correction_table.cpp correction_words.cpp
+          fitting.cpp survey.cpp regression.cpp orderings.cpp body.cpp judge.cpp ease.cpp
+          client/slip.cpp client/tape_value.cpp client/client_file.cpp client/amount_value.cpp
+          client/correction_value.cpp client/fitting_value.cpp client/client.cpp
+          client/session.cpp client/withdrawn_mark.cpp client/added_parts.cpp
+          client/client_edit.cpp
   USES base text
   LINKS fmt::fmt)

@@ -9,12 +9,15 @@ endif()
 add_layer(text
   HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp units.hpp
     json_document.hpp json_members.hpp json_values.hpp json_writing.hpp json_edit.hpp clean_text.hpp typeface.hpp text_fonts.hpp
-  SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp units.cpp calendar.cpp
-    json_tokens.cpp json_builder.cpp json_document.cpp json_reason.cpp json_words.cpp
-    separator_reason.cpp text_reason.cpp json_members.cpp json_values.cpp json_writing.cpp json_edit.cpp
-    clean_text.cpp typeface.cpp typeface_subset.cpp text_runs.cpp text_fonts.cpp builtin_font.cpp
+  SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp
+          units.cpp calendar.cpp
+          json/json_tokens.cpp json/json_builder.cpp json/json_document.cpp json/json_reason.cpp
+          json/json_words.cpp json/separator_reason.cpp json/text_reason.cpp
+          json/json_members.cpp json/json_values.cpp json/json_writing.cpp json/json_edit.cpp
+          fonts/clean_text.cpp fonts/typeface.cpp fonts/typeface_subset.cpp fonts/text_runs.cpp
+          fonts/text_fonts.cpp fonts/builtin_font.cpp
   USES base
   LINKS fmt::fmt nlohmann_json::nlohmann_json PkgConfig::HARFBUZZ)
-set_source_files_properties(text/builtin_font.cpp PROPERTIES
+set_source_files_properties(text/fonts/builtin_font.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}"
   OBJECT_DEPENDS "${BLOCKWRIGHT_FONT}")

@@ -1,9 +1,9 @@
 // The table of options: one row more is seen on the command line, in job files, in their schema, in
 // the help and in the key of a batch's stamps.
 #include "../../src/cli/command_options.hpp"
-#include "../../src/job/batch_work.hpp"
-#include "../../src/job/option_values.hpp"
+#include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
+#include "option_values.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>

@@ -4,7 +4,7 @@ add_layer_tests(cli
           progress_bar_test.cpp ../../src/cli/progress_bar.cpp
           files_test.cpp killed_batch_test.cpp
   LINKS blockwright::job blockwright_test_tools nlohmann_json::nlohmann_json CLI11::CLI11)
-target_include_directories(cli_tests PRIVATE ${PROJECT_SOURCE_DIR}/src/job)
+target_include_directories(cli_tests PRIVATE $<TARGET_PROPERTY:blockwright_job,INCLUDE_DIRECTORIES>)
 add_dependencies(cli_tests blockwright)
 set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/cli/docs_test.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}")

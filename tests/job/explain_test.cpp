@@ -133,8 +133,8 @@ TEST_CASE("every problem code that the program raises is explained, and no other
 }
 
 TEST_CASE("what any JSON file may be refused for is explained for every kind of file") {
-  const auto endings = reader_endings(text_of(kRoot / "src/text/json_builder.cpp") +
-                                      text_of(kRoot / "src/text/json_document.cpp"));
+  const auto endings = reader_endings(text_of(kRoot / "src/text/json/json_builder.cpp") +
+                                      text_of(kRoot / "src/text/json/json_document.cpp"));
   const std::set<std::string> codes = codes_of_reader(endings);
   CHECK(codes.contains("client.syntax"));
   CHECK(codes.contains("style.duplicate"));

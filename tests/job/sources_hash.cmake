@@ -1,6 +1,6 @@
 # The hash over the program's sources: the same for two copies in different folders, another one
 # once a byte of a source, or a source's name, differs.
-#   cmake -D SCRIPT=src/job/sources_hash.cmake -D WORK=<scratch> -P sources_hash.cmake
+#   cmake -D SCRIPT=src/job/batch/sources_hash.cmake -D WORK=<scratch> -P sources_hash.cmake
 function(hash_of folder result)
   execute_process(COMMAND ${CMAKE_COMMAND} -D SOURCE=${folder} -D OUT=${WORK}/hash.hpp -P ${SCRIPT}
                   COMMAND_ERROR_IS_FATAL ANY)

@@ -1,7 +1,7 @@
 # Keeps the layers honest. Reads every file in src/ and include/ of ROOT and fails if
 #   - a file includes a layer that src/layers.cmake does not allow its own layer to use;
 #   - a third-party header is included outside its home, or in a public header at all;
-#   - an include goes through "..", or names a file that is neither ours nor beside the includer;
+#   - an include goes through "..", or names a file that is neither public nor in the includer's layer;
 #   - code outside src/cli prints or ends the program, or code outside src/files opens a file.
 #
 #   cmake -D ROOT=<checkout> -P tests/layers/look_down_only.cmake
@@ -56,12 +56,13 @@ function(check_third_party file layer kind header)
   endif()
 endfunction()
 
-function(check_plain_include file kind header)
-  get_filename_component(folder "${ROOT}/${file}" DIRECTORY)
+function(check_plain_include file layer kind header)
+  file(GLOB found "${ROOT}/src/${layer}/${header}" "${ROOT}/src/${layer}/*/${header}"
+       "${ROOT}/src/${layer}/${header}.in" "${ROOT}/src/${layer}/*/${header}.in")
   if(kind STREQUAL "public")
     fault(${file} "a public header includes \"${header}\"; write \"blockwright/<layer>/...\"")
-  elseif(NOT EXISTS "${folder}/${header}" AND NOT EXISTS "${folder}/${header}.in")
-    fault(${file} "includes \"${header}\", which is not beside it")
+  elseif(NOT found)
+    fault(${file} "includes \"${header}\", which is not in its layer")
   endif()
 endfunction()
 
@@ -74,7 +75,7 @@ function(check_include file layer kind spelling)
   elseif(spelling MATCHES "^<")
     check_third_party(${file} ${layer} ${kind} "${header}")
   else()
-    check_plain_include(${file} ${kind} "${header}")
+    check_plain_include(${file} ${layer} ${kind} "${header}")
   endif()
 endfunction()
 

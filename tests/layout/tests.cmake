@@ -3,4 +3,4 @@ add_layer_tests(layout
           lay_out_test.cpp tile_test.cpp one_page_test.cpp geos_area.cpp sheet_reading.cpp
   LINKS blockwright::layout PkgConfig::HARFBUZZ GEOS::geos_c)
 # Text measuring and free space are the layer's own, but worth testing by themselves.
-target_include_directories(layout_tests PRIVATE ${PROJECT_SOURCE_DIR}/src/layout)
+target_include_directories(layout_tests PRIVATE $<TARGET_PROPERTY:blockwright_layout,INCLUDE_DIRECTORIES>)

@@ -3,4 +3,4 @@ add_layer_tests(measure
     correction_words_test.cpp fitting_test.cpp fitting_error_test.cpp client_edit_test.cpp
     body_test.cpp judge_test.cpp ease_test.cpp people_test.cpp
   LINKS blockwright_measure blockwright_test_people nlohmann_json::nlohmann_json)
-target_include_directories(measure_tests PRIVATE ${PROJECT_SOURCE_DIR}/src/measure)
+target_include_directories(measure_tests PRIVATE $<TARGET_PROPERTY:blockwright_measure,INCLUDE_DIRECTORIES>)

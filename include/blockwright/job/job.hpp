@@ -29,11 +29,11 @@ enum class Command {
 /// How a run tells what it found.
 enum class ReportKind { Text, Json };
 
-/// What a run writes. Each kind has a row and a writer in src/job/output_kinds.cpp.
+/// What a run writes. Each kind has a row and a writer in src/job/options/output_kinds.cpp.
 enum class OutputKind { Svg, Pdf, Json };
 
-// The members of a job are options: src/job/options.cpp has a row for each, from which the command
-// line, job files, their schema, the help and the batch's stamp derive.
+// The members of a job are options: src/job/options/options.cpp has a row for each, from which the
+// command line, job files, their schema, the help and the batch's stamp derive.
 
 /// What every run about a client takes.
 struct ClientJob {

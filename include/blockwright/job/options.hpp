@@ -55,7 +55,7 @@ struct OptionRules {
   std::string_view required = {};  ///< "client file": what is missing where it is not given
 };
 
-/// One option: declared once in src/job/options.cpp.
+/// One option: declared once in src/job/options/options.cpp.
 struct Option {
   std::string_view name;  ///< in job files: "hold_back"; at the command line "--hold-back"
   std::vector<Command> commands;

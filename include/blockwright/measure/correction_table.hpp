@@ -31,7 +31,7 @@ enum class CorrectionRow : int {
 inline constexpr std::size_t kCorrectionCount = static_cast<std::size_t>(CorrectionRow::NoRow) - 1;
 constexpr int number_of(CorrectionRow row) { return static_cast<int>(row); }
 
-/// Where the moves of a row are: src/fit/rows_neck.cpp and so on.
+/// Where the moves of a row are: src/fit/rows/rows_neck.cpp and so on.
 enum class RowPart { Neck, Shoulder, Armhole, Bust, Back, Lengths, Waist };
 
 /// How the amount of a pair of words can be read. A chalk mark, or a line that is to lie elsewhere,
@@ -116,11 +116,13 @@ struct FittingRow {
 /// The last stage is for faults of one side of the body: its rows must be given a side.
 inline constexpr int kOneSideStage = 8;
 
-/// The table. What moves for each row: src/fit/rows_*.cpp.
+/// The table. What moves for each row: src/fit/rows/rows_*.cpp.
 //
 // Laid out by hand: row, part, stage, name, its reverse, what is seen, cause; usual, least and most
 // amount, measurement in doubt and its change for each mm, source, voids; words.
 // clang-format off
+// A table, as long as it has rows; its constants are those of a namespace in all but place.
+// NOLINTBEGIN(readability-function-size,readability-identifier-naming)
 consteval std::array<FittingRow, kCorrectionCount> correction_table() {
   using enum MeasurementName;
   using enum CorrectionRow;
@@ -392,6 +394,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {.usual_place = "side_at_bust"}},
   }};
 }
+// NOLINTEND(readability-function-size,readability-identifier-naming)
 // clang-format on
 
 inline constexpr std::array<FittingRow, kCorrectionCount> kCorrections = correction_table();

@@ -95,6 +95,8 @@ struct MeasurementInfo {
 // waist larger than the bust). Kept narrow enough that ten times too much or too little, and a
 // common reading in the wrong unit, fall outside. The widening is our judgement.
 // clang-format off
+// A table, as long as it has rows; its constants are those of a namespace in all but place.
+// NOLINTBEGIN(readability-function-size,readability-identifier-naming)
 consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
   using enum MeasurementName;
   using enum MeasurementKind;
@@ -214,6 +216,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      kEstimatesOnly, Length, 1200, 2200},  // survey 1428 to 1870
   }};
 }
+// NOLINTEND(readability-function-size,readability-identifier-naming)
 // clang-format on
 
 inline constexpr std::array<MeasurementInfo, kMeasurementCount> kMeasurements = measurement_table();

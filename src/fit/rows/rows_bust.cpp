@@ -52,9 +52,9 @@ constexpr double kFromCorner = 5.0;
 
 void shift_side_notch(Opened& open, double by) {
   const double whole = closed_length(open, BlockEdge::Side);
-  for (std::size_t i = 0; i < open.notches.size(); ++i) {
-    if (open.notches[i].edge != index_of(BlockEdge::Side)) continue;
-    double& along = open.notches[i].along;
+  for (auto& notch : open.notches) {
+    if (notch.edge != index_of(BlockEdge::Side)) continue;
+    double& along = notch.along;
     along = std::clamp(along + by, std::fmin(along, kFromCorner),
                        std::fmax(along, whole - kFromCorner));
   }
