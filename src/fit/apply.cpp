@@ -78,7 +78,7 @@ bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
 
 void require_moderate(const Effect& effect) {
   if (std::abs(effect.by) <= kMostAmount) return;
-  refuse("fit.amount", where_of(effect.row),
+  refuse("fit.amount", words_of(effect),
          Length::mm(effect.by) + ": over " + Length::mm(kMostAmount) + " cannot be meant",
          "look at the amount and its unit, or draft anew");
 }
