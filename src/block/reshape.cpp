@@ -51,7 +51,8 @@ std::optional<Ways> fullness_of(const CubicCurve& curve) {
   return full;
 }
 
-// A share below 1 whose odds change as a power of how much shorter the way has become.
+// Scales the odds s / (1 - s) of a handle's share s by shorter^power, so that it stays between 0
+// and 1.
 double share_for(double share, double shorter, double power) {
   const double odds = share / (1.0 - share) * std::pow(shorter, power);
   return odds / (1.0 + odds);

@@ -13,7 +13,7 @@ namespace {
 
 using enum MeasurementName;
 
-/// A bound that changed a measurement by less, in mm, was not met: rounding.
+/// A smaller change of a measurement, in mm, is rounding: the bound was not reached.
 constexpr double kWorthTelling = 1e-3;
 
 /// What stays the same while the underarm drops.

@@ -140,6 +140,7 @@ StepRow row(SpreadMove& m) {
           [&m](const Pattern& pattern, double) { return slash_and_spread(pattern, m); }};
 }
 
+// Princess seams and yokes.
 StepRow row(PanelSeam& m) {
   return {"panel_seam",
           {place("from", m.from), place("to", m.to), panel("centre_panel", m.centre_panel),

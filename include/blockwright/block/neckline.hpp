@@ -8,11 +8,12 @@ namespace blockwright {
 /// The necklines of a block: the rise of the back neck, the curve, and where the front gives up its
 /// right angle at the shoulder.
 
-/// Rise of the side neck point above the nape, of the neck width: why the back neck is as deep as
-/// it is. 3/4 in at a width of 65 mm (seen: Baldt 1916), as a share (ours).
+/// Rise of the side neck point above the nape as a fraction of the neck width: why the back neck is
+/// as deep as it is. Baldt 1916 (seen) has 3/4 in at a width of 65 mm; that it grows with the width
+/// is ours.
 inline constexpr double kBackNeckRise = 0.3;
-/// How far the handles reach to the corner of the end tangents: a quarter circle has 0.5523;
-/// slightly fuller looks fair on the deeper than wide front. Ours, by eye.
+/// Length of a handle as a fraction of the way to where the end tangents meet: a quarter circle has
+/// 0.5523; slightly fuller looks fair on the deeper than wide front. Ours, by eye.
 inline constexpr double kNecklineFullness = 0.60;
 /// A front neckline turns one way only while the corner of its end tangents lies at least this far
 /// from the centre front, of the width. Ours.

@@ -80,7 +80,7 @@ struct FittedPattern {
 /// the centre on one side only, that is told ("fit.seam"); a fuller bust of one side keeps it.
 ///
 /// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where`
-/// names row and amount: "fit.unknown" (no such row), "fit.amount" (not more than 0, not a number,
+/// names row and amount: "fit.unknown" (no such row), "fit.amount" (below 0, not a number,
 /// or more than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts
 /// would cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder
 /// of less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than

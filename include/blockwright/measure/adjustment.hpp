@@ -7,12 +7,12 @@
 
 namespace blockwright {
 
-/// What reconciling did to one measurement so that the set closes: the pattern carries the
+/// What reconciling did to one measurement so that the set is consistent: the pattern carries the
 /// measurement plus its ease plus `by` (mm, or degrees for the shoulder slope).
 struct Adjustment {
   MeasurementName name;
   double by = 0.0;
-  Wording why;  ///< the bound that was met, in the words of the trade
+  Wording why;  ///< the bound that was reached, in the words of the trade
 };
 
 using Adjustments = std::vector<Adjustment>;

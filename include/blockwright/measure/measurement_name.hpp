@@ -74,7 +74,7 @@ struct MeasurementInfo {
   std::string_view key;       ///< "bust_girth"
   std::string_view iso_term;  ///< the ISO 8559-1 name, or the trade's where ISO has none
   std::string_view how;       ///< how to take it, one or two sentences
-  std::string_view closes;    ///< the unknown of the draft that it closes
+  std::string_view closes;    ///< the unknown of the draft that it determines
   MeasurementKind kind;
   /// Readings outside are refused as slips: in mm, or degrees for an angle.
   double least;

@@ -115,6 +115,7 @@ void JsonBuilder::refuse_second(const std::string& key) const {
   const JsonValue* first = document_.member(object, key);
   if (first == nullptr) return;
   const std::string path = document_.path_of(*first);
+  // "client.duplicate", "job.duplicate", "style.duplicate"
   const auto hint_of = document_.kind().second_key_hint;
   const std::string hint = hint_of == nullptr ? "" : hint_of(object.key, key);
   refuse(document_.code("duplicate"), document_.where_at(key_begin_, path),
