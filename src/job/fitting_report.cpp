@@ -44,6 +44,7 @@ std::vector<std::string> next_toile(const std::vector<FittingLine>& lines) {
   std::set<CorrectionRow> rows;
   for (const FittingLine& line : lines) rows.insert(line.look_at.begin(), line.look_at.end());
   std::vector<std::string> texts;
+  texts.reserve(rows.size());
   for (const CorrectionRow row : rows) {
     texts.push_back(std::string(fitting_row(row).name) + ": " + std::string(fitting_row(row).seen));
   }

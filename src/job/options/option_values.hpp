@@ -128,11 +128,11 @@ bool put_items(const OptionItems& items, T& into) {
 
 /// An option bound to a member of a job's part.
 template <class Part, class T>
-Option option(std::string_view name, std::vector<Command> commands, T Part::*member,
+Option option(std::string_view name, const std::vector<Command>& commands, T Part::*member,
               Changes changes, std::string_view help, OptionRules rules = {}) {
   return {
       .name = name,
-      .commands = std::move(commands),
+      .commands = commands,
       .changes = changes,
       .help = help,
       .rules = rules,
