@@ -38,15 +38,19 @@ struct Law {
   LawKind kind = LawKind::Exact;
 };
 
-using RowApply = void (*)(HalfBlock&, const RowAsk&);
-using RowLaws = std::vector<Law> (*)(const HalfBlock& before, const RowAsk&);
+using RowApply = void(HalfBlock&, const RowAsk&);
+using RowLaws = std::vector<Law>(const HalfBlock& before, const RowAsk&);
 
 /// What a row does. Rows that are another's reverse, or the same on one side, share its moves.
+/// Without its moves or its laws a row does not compile.
 struct RowMoves {
+  constexpr RowMoves(CorrectionRow of, int sign, RowApply& move, RowLaws& promise)
+      : row(of), times(sign), apply(&move), laws(&promise) {}
+
   CorrectionRow row;
-  int times = 1;  ///< -1: the moves are those of its reverse
-  RowApply apply = nullptr;
-  RowLaws laws = nullptr;
+  int times;  ///< -1: the moves are those of its reverse
+  RowApply* apply;
+  RowLaws* laws;
 };
 
 /// The moves of a row that does the same to both pieces, or something to one of them.
@@ -70,8 +74,7 @@ constexpr bool are_all_moves_of(RowPart part, std::span<const RowMoves> moves) {
   const auto has_one = [&](const FittingRow& row) {
     return row.part != part || std::ranges::count(moves, row.row, &RowMoves::row) == 1;
   };
-  return std::ssize(moves) == rows && std::ranges::all_of(kCorrections, has_one) &&
-         std::ranges::all_of(moves, [](const RowMoves& row) { return row.apply && row.laws; });
+  return std::ssize(moves) == rows && std::ranges::all_of(kCorrections, has_one);
 }
 
 /// Requires: a row of the fitting catalogue.
