@@ -1,6 +1,6 @@
 #include "blockwright/block/armhole.hpp"
 
-#include "bent_one_way.hpp"
+#include "blockwright/block/reshape.hpp"
 #include "blockwright/geometry/construct.hpp"
 
 #include <algorithm>
@@ -24,8 +24,8 @@ double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
 
 // A fair curve whose upper handle stops short of the corner of the end tangents, so that it bends
 // one way wherever it can. `along` is `arriving` as a unit vector.
-CubicCurve fair_upper_armhole(Point across, Vec heading, Point shoulder_point, Vec arriving,
-                              Vec along) {
+CubicCurve fair_upper_armhole(Vec along, Point across, Vec heading, Point shoulder_point,
+                              Vec arriving) {
   CubicCurve curve = fair_curve(across, heading, shoulder_point, arriving);
   const Vec chord = shoulder_point - across;
   const double out = right_turn(heading, chord);
@@ -45,8 +45,9 @@ CubicCurve lower_armhole(const ArmholeLine& line, Vec heading) {
   const double up = corner ? distance(*corner, line.across) : 1.0;
   const double share = up / (level + up);
   const double more = kMostScyeFullness - kLeastScyeFullness;
-  return corner_curve(line.underarm, line.along_underarm, line.across, heading,
-                      kLeastScyeFullness + more * share, kLeastScyeFullness + more * (1.0 - share));
+  return corner_curve(
+      line.underarm, line.along_underarm, line.across, heading,
+      {kLeastScyeFullness + more * share, kLeastScyeFullness + more * (1.0 - share)});
 }
 
 }  // namespace
@@ -63,7 +64,7 @@ Path armhole(const ArmholeLine& line) {
   const Vec heading = rotated(line.up, Angle::radians(lean_at_across(line)));
   Path path;
   path.add(lower_armhole(line, heading));
-  path.add(fair_upper_armhole(line.across, heading, line.shoulder_point, line.into_shoulder,
+  path.add(fair_upper_armhole(line.into_shoulder, line.across, heading, line.shoulder_point,
                               line.into_shoulder));
   return path;
 }
@@ -76,8 +77,8 @@ CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving
 CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
                                   Vec arriving) {
   const Vec ended = old.p3 - old.p2;
-  const CubicCurve was = fair_upper_armhole(old.p0, old.p1 - old.p0, old.p3, ended, unit(ended));
-  const CubicCurve is = fair_upper_armhole(from, leaving, to, arriving, unit(arriving));
+  const CubicCurve was = fair_upper_armhole(unit(ended), old.p0, old.p1 - old.p0, old.p3, ended);
+  const CubicCurve is = fair_upper_armhole(unit(arriving), from, leaving, to, arriving);
   const double first = distance(old.p0, old.p1) / distance(was.p0, was.p1);
   const double last = distance(old.p2, old.p3) / distance(was.p2, was.p3);
   return {from, from + first * (is.p1 - is.p0), to - last * (is.p3 - is.p2), to};

@@ -45,10 +45,8 @@ void add_square_corners(const Piece& piece, std::vector<BlockCorner>& corners) {
 // The corner at the start or at the end of a seam's edge.
 Meeting seam_end(const Pattern& pattern, const EdgeOf& side, bool at_start) {
   const Piece& piece = pattern.piece(side.piece);
-  const auto edge = std::find_if(piece.edges.begin(), piece.edges.end(),
-                                 [&](const Edge& e) { return e.name == side.edge; });
-  return corner_before(piece,
-                       static_cast<std::size_t>(edge - piece.edges.begin()) + (at_start ? 0 : 1));
+  const auto edge = static_cast<std::size_t>(&piece.edge(side.edge) - piece.edges.data());
+  return corner_before(piece, at_start ? edge : edge + 1);
 }
 
 void add_joined_corners(const Pattern& pattern, const Seam& seam,

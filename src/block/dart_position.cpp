@@ -22,6 +22,19 @@ double hold_back(const DartPosition& position, double cup) {
          more * (position.full_hold_back - usual);
 }
 
+Dart drafted_dart(const DartPosition& position, Point apex, const std::array<Point, 2>& legs,
+                  double hold_back, Vec seam) {
+  Dart dart;
+  dart.name = position.name;
+  dart.edge = position.edge;
+  dart.apex = apex;
+  dart.legs = legs;
+  dart.pressed_to = position.pressed_to;
+  dart = held_back(dart, hold_back);
+  dart.peak = dart_peak(dart.point, dart.inner_leg(), dart.outer_leg(), seam);
+  return dart;
+}
+
 Dart held_back(Dart dart, double by) {
   const Vec centre = unit(unit(dart.legs[0] - dart.apex) + unit(dart.legs[1] - dart.apex));
   dart.point = dart.apex + std::min(by, (1.0 - kLeastStitched) * dart.leg()) * centre;

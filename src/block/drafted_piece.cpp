@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 
-#include <algorithm>
 #include <string>
 
 namespace blockwright {
@@ -17,20 +16,9 @@ Point place_of(const Piece& piece, const KindLandmark& landmark) {
   const Edge& edge = piece.edges[landmark.edge];
   if (landmark.on == PointOn::Corner) return edge.path.start();
   if (landmark.on == PointOn::Joint) return end_of(edge.path.curves().front());
-  const auto dart = std::find_if(piece.darts.begin(), piece.darts.end(),
-                                 [&](const Dart& d) { return d.edge == edge.name; });
-  require(dart != piece.darts.end(), "no dart has the apex that the kind names");
+  const auto* dart = first_where(piece.darts, [&](const Dart& d) { return d.edge == edge.name; });
+  require(dart != nullptr, "no dart has the apex that the kind names");
   return dart->apex;
-}
-
-void set_landmark(Piece& piece, const KindLandmark& row) {
-  const Point at = place_of(piece, row);
-  for (Landmark& landmark : piece.landmarks) {
-    if (landmark.name != row.name) continue;
-    landmark.at = at;
-    return;
-  }
-  piece.landmarks.push_back({std::string(row.name), at});
 }
 
 Notch notch_of(const PieceKind& kind, const KindNotch& row, double along) {
@@ -40,10 +28,6 @@ Notch notch_of(const PieceKind& kind, const KindNotch& row, double along) {
           row.count,
           std::string(row.mate_piece),
           std::string(row.mate_edge)};
-}
-
-bool has_piece(const std::vector<Piece>& pieces, std::string_view name) {
-  return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.name == name; });
 }
 
 }  // namespace
@@ -73,14 +57,21 @@ Piece drafted_piece(const PieceKind& kind, const DraftedLines& lines) {
 }
 
 void set_landmarks(Piece& piece) {
-  for (const KindLandmark& row : piece.kind->landmarks) set_landmark(piece, row);
+  for (const KindLandmark& row : piece.kind->landmarks) {
+    const Point at = place_of(piece, row);
+    if (Landmark* known = find_named(piece.landmarks, row.name)) {
+      known->at = at;
+    } else {
+      piece.landmarks.push_back({std::string(row.name), at});
+    }
+  }
 }
 
 std::vector<Seam> seams_between(const std::vector<Piece>& pieces) {
   std::vector<Seam> seams;
   for (const Piece& piece : pieces) {
     for (const KindSeam& row : piece.kind->seams) {
-      if (!has_piece(pieces, row.mate_piece)) continue;
+      if (find_named(pieces, row.mate_piece) == nullptr) continue;
       seams.push_back({std::string(row.name),
                        {{piece.name, std::string(piece.kind->edges[row.edge].name)}},
                        {{std::string(row.mate_piece), std::string(row.mate_edge)}},

@@ -2,23 +2,10 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/pattern/sides.hpp"
 
-#include <algorithm>
-
 namespace blockwright {
 namespace {
 
 constexpr PieceKind kNoKind = {};
-
-template <class Items, class Is>
-auto first_where(const Items& items, Is&& is) -> decltype(&*std::begin(items)) {
-  const auto it = std::find_if(std::begin(items), std::end(items), is);
-  return it == std::end(items) ? nullptr : &*it;
-}
-
-template <class Items>
-auto named(const Items& items, std::string_view name) {
-  return first_where(items, [&](const auto& item) { return item.name == name; });
-}
 
 template <class Item>
 const Item& required(const Item* item, const char* otherwise) {
@@ -46,7 +33,7 @@ const Piece& piece_of(const Pattern& pattern, const PieceKind& kind) {
 }
 
 const KindEdge* kind_edge(const Piece& piece, std::string_view edge) {
-  return named(kind_of(piece).edges, edge);
+  return find_named(kind_of(piece).edges, edge);
 }
 
 bool is_part(const Piece& piece, std::string_view edge, BlockEdge part) {
@@ -87,7 +74,7 @@ Point apex_point(const Piece& piece) {
 
 const Landmark* find_landmark(const Piece& piece, PointUse use) {
   return first_where(piece.landmarks, [&](const Landmark& landmark) {
-    const KindLandmark* row = named(kind_of(piece).landmarks, landmark.name);
+    const KindLandmark* row = find_named(kind_of(piece).landmarks, landmark.name);
     return row != nullptr && row->use == use;
   });
 }
@@ -98,14 +85,14 @@ const BalanceLine* find_line(const Piece& piece, LineUse use) {
 }
 
 LineUse line_use(const Piece& piece, std::string_view line) {
-  const KindLine* row = named(kind_of(piece).balance_lines, line);
+  const KindLine* row = find_named(kind_of(piece).balance_lines, line);
   return row == nullptr ? LineUse::Plain : row->use;
 }
 
 const DartPosition* find_position(const Piece& piece, std::string_view name) {
   if (!is_whole(piece)) return nullptr;
   const auto& all = kind_of(piece).dart_positions;
-  if (const DartPosition* found = named(all, name)) return found;
+  if (const DartPosition* found = find_named(all, name)) return found;
   return first_where(all, [&](const DartPosition& p) { return p.edge == name; });
 }
 

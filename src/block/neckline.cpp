@@ -1,6 +1,6 @@
 #include "blockwright/block/neckline.hpp"
 
-#include "bent_one_way.hpp"
+#include "blockwright/block/reshape.hpp"
 #include "blockwright/geometry/construct.hpp"
 
 #include <cmath>
@@ -13,8 +13,8 @@ constexpr double kNecklineFollows = 0.0;
 
 }  // namespace
 
-Angle steepest_neckline(double width, double depth) {
-  return Angle::radians(std::atan((1.0 - kNeckCornerRoom) * width / depth));
+Angle steepest_neckline(NeckSize size) {
+  return Angle::radians(std::atan((1.0 - kNeckCornerRoom) * size.width / size.depth));
 }
 
 double neckline_room(Point from, Vec leaving, Point to, Vec arriving) {

@@ -1,6 +1,5 @@
 #include "blockwright/block/reshape.hpp"
 
-#include "bent_one_way.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 
@@ -18,15 +17,11 @@ constexpr double kMostFullness = 0.999;
 constexpr double kLeastHandles = 0.75;
 constexpr double kMostHandles = 1.33;
 
-// Ways from both ends to where the end tangents meet.
-struct Ways {
-  double from, to;
-};
-
-std::optional<Ways> ways_to_corner(Point from, Vec leaving, Point to, Vec arriving) {
+// The ways from both ends to where the end tangents meet. Requires: directions of length 1.
+std::optional<Ends> ways_to_corner(Point from, Vec leaving, Point to, Vec arriving) {
   const auto corner = lines_meet(from, leaving, to, arriving);
   if (!corner) return std::nullopt;
-  return Ways{dot(*corner - from, leaving), dot(to - *corner, arriving)};
+  return Ends{dot(*corner - from, leaving), dot(to - *corner, arriving)};
 }
 
 bool is_fullness(double share) { return share >= kLeastFullness && share <= kMostFullness; }
@@ -41,21 +36,14 @@ CubicCurve with_kept_handles(const CubicCurve& old, Point from, Vec out, Point t
 
 // How far each handle reaches on the way to the corner of the end tangents; empty if they do not
 // meet ahead, or if a handle reaches beyond.
-std::optional<Ways> fullness_of(const CubicCurve& curve) {
+std::optional<Ends> fullness_of(const CubicCurve& curve) {
   const Vec out = unit(curve.p1 - curve.p0), in = unit(curve.p3 - curve.p2);
   const auto ways = ways_to_corner(curve.p0, out, curve.p3, in);
   if (!ways) return std::nullopt;
-  const Ways full{distance(curve.p0, curve.p1) / ways->from,
+  const Ends full{distance(curve.p0, curve.p1) / ways->from,
                   distance(curve.p2, curve.p3) / ways->to};
   if (!is_fullness(full.from) || !is_fullness(full.to)) return std::nullopt;
   return full;
-}
-
-// Scales the odds s / (1 - s) of a handle's share s by shorter^power, so that it stays between 0
-// and 1.
-double share_for(double share, double shorter, double power) {
-  const double odds = share / (1.0 - share) * std::pow(shorter, power);
-  return odds / (1.0 + odds);
 }
 
 }  // namespace
@@ -68,8 +56,13 @@ CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Ve
   if (!full || !is || is->from <= 0.0 || is->to <= 0.0) {
     return with_kept_handles(old, from, out, to, in);
   }
-  return with_handles(from, share_for(full->from, was->from / is->from, follows) * is->from * out,
-                      to, share_for(full->to, was->to / is->to, follows) * is->to * in);
+  // The odds s / (1 - s) of a handle's share s of the way are scaled, so that it stays below 1.
+  const auto handle = [&](double Ends::*end) {
+    const double share = *full.*end, way = *is.*end;
+    const double odds = share / (1.0 - share) * std::pow(*was.*end / way, follows);
+    return odds / (1.0 + odds) * way;
+  };
+  return with_handles(from, handle(&Ends::from) * out, to, handle(&Ends::to) * in);
 }
 
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving) {
@@ -84,7 +77,7 @@ CubicCurve with_length(const CubicCurve& curve, double wanted) {
   while (fullness_of(curve) && !fullness_of(scaled(most)) && most > 1.0 + 1e-6)
     most = 0.5 * (1.0 + most);
   const auto too_long = [&](double by) { return length(Curve(scaled(by))) - wanted; };
-  return scaled(solve_between(too_long, kLeastHandles, most, 1e-12));
+  return scaled(solve_between(too_long, {kLeastHandles, most}, 1e-12));
 }
 
 }  // namespace blockwright

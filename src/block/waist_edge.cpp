@@ -51,16 +51,10 @@ WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& e
   waist.path = edge.stretches.front();
   for (std::size_t i = 0; i < edge.darts.size(); ++i) {
     const WaistDart& d = edge.darts[i];
-    Dart dart;
-    dart.name = std::string(position.name) + (i == 0 ? "" : "_outer");
-    dart.edge = position.edge;
-    dart.apex = d.apex;
-    dart.legs = {d.inner_leg, d.outer_leg};
-    dart.pressed_to = position.pressed_to;
-    dart = held_back(dart, hold_back);
-    dart.peak = dart_peak(dart.point, d.inner_leg, d.outer_leg, end_tangent(edge.stretches[i]));
-    waist.path.add(Segment{d.inner_leg, dart.peak});
-    waist.path.add(Segment{dart.peak, d.outer_leg});
+    Dart dart = drafted_dart(position, d.apex, {d.inner_leg, d.outer_leg}, hold_back,
+                             end_tangent(edge.stretches[i]));
+    if (i > 0) dart.name += "_outer";
+    waist.path.add(Path::through({d.inner_leg, dart.peak, d.outer_leg}));
     waist.path.add(edge.stretches[i + 1]);
     waist.darts.push_back(dart);
   }

@@ -1,9 +1,6 @@
 #include "aim.hpp"
 
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/dart/pivot.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "reach.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -43,30 +40,22 @@ double straight_from(const Opened& open, Point apex, std::size_t edge, Vec along
   return kMiddle * closed_length(open.edges[edge]);
 }
 
-double usual_from_trade_end(const DartPosition& position, double whole) {
-  if (position.usual == UsualPlace::UnderUnderarm) {
-    return std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
-  }
-  if (position.usual == UsualPlace::OverWaist) {
-    return std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
-  }
-  return kMiddle * whole;
-}
-
 double usual_along(const Opened& open, Point apex, const Aim& aim) {
   const UsualPlace usual = aim.position->usual;
   if (usual == UsualPlace::AtNotch) return notch_along(open, aim.edge);
   if (usual == UsualPlace::UnderApex) return straight_from(open, apex, aim.edge, {0.0, 1.0});
   if (usual == UsualPlace::LevelWithApex) return straight_from(open, apex, aim.edge, {1.0, 0.0});
   const double whole = closed_length(open.edges[aim.edge]);
-  return from_trade_end(*aim.position, whole, usual_from_trade_end(*aim.position, whole));
+  double place = kMiddle * whole;
+  if (usual == UsualPlace::UnderUnderarm) {
+    place = std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
+  } else if (usual == UsualPlace::OverWaist) {
+    place = std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
+  }
+  return from_trade_end(*aim.position, whole, place);
 }
 
 bool same_apex(const Dart& a, const Dart& b) { return distance(a.apex, b.apex) <= kSameApex; }
-
-double mouth_along(const Opened& open, DartSpot spot) {
-  return closed_along(open.edges[spot.edge], spot.dart + 1, 0.0);
-}
 
 [[noreturn]] void refuse_short_edge(double whole, const std::string& to) {
   refuse("dart.place", to,
@@ -85,7 +74,7 @@ double asked_along(const Opened& open, const PlaceWords& words, const Aim& aim,
            "write a fraction between, or a distance such as \":60mm\"");
   }
   const double from_end = words.distance.value_or(words.fraction.value_or(0.0) * whole);
-  if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
+  if (!is_off_corners(open.edges[aim.edge], from_end)) {
     const double first = std::ceil(100.0 * kFromCorner / whole) / 100.0;
     if (first > 0.5) refuse_short_edge(whole, to);
     const double nearest_fraction = std::clamp(from_end / whole, first, 1.0 - first);
@@ -107,7 +96,8 @@ void look_for_dart(const Opened& open, DartSpot from, bool place_asked, Aim& aim
     const DartSpot spot{aim.edge, d};
     const Dart& there = open.at(spot);
     if (spot == from) continue;
-    const bool at_place = std::abs(mouth_along(open, spot) - aim.along) <= kSamePlace;
+    const double along = mouth_along(open.edges[aim.edge], d);
+    const bool at_place = std::abs(along - aim.along) <= kSamePlace;
     if (at_place && !same_apex(moved, there)) {
       refuse("dart.blocked", open.piece.name + "." + moved.name,
              "the dart " + open.piece.name + "." + there.name +
@@ -116,13 +106,13 @@ void look_for_dart(const Opened& open, DartSpot from, bool place_asked, Aim& aim
     }
     if (!same_apex(moved, there) || (place_asked && !at_place)) continue;
     aim.onto = there.name;
-    aim.along = mouth_along(open, spot);
+    aim.along = along;
   }
 }
 
 void refuse_own_place(const Opened& open, DartSpot from, const Aim& aim) {
   if (aim.edge != from.edge || aim.onto) return;
-  if (std::abs(mouth_along(open, from) - aim.along) > kSamePlace) return;
+  if (std::abs(mouth_along(open.edges[from.edge], from.dart) - aim.along) > kSamePlace) return;
   refuse("dart.place", open.piece.name + "." + open.at(from).name, "the dart is there already",
          "name another edge, or a fraction of this one");
 }
@@ -130,7 +120,8 @@ void refuse_own_place(const Opened& open, DartSpot from, const Aim& aim) {
 std::optional<Aim> aim_at_dart(const Opened& open, DartSpot from, const std::string& name) {
   const auto spot = find_dart(open, name);
   if (!spot || *spot == from || !same_apex(open.at(from), open.at(*spot))) return std::nullopt;
-  return Aim{&position_of(open, *spot), spot->edge, mouth_along(open, *spot), name};
+  return Aim{&position_of(open, *spot), spot->edge, mouth_along(open.edges[spot->edge], spot->dart),
+             name};
 }
 
 }  // namespace
@@ -154,16 +145,14 @@ Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
 void require_reachable(const Opened& open, DartSpot from, const Aim& aim) {
   if (aim.onto) return;
   const Dart& dart = open.at(from);
-  const auto bar = barrier(open, dart.apex, spot_at(open, aim.edge, aim.along).point);
+  const auto bar = barrier(open, dart.apex, point_at(open, anchor_at(open, aim.edge, aim.along)));
   if (!bar) return;
-  const OpenEdge& edge = open.edges[aim.edge];
-  const double whole = closed_length(edge);
-  const auto instead = nearest_reachable(open, dart.apex, aim.edge, *aim.position,
-                                         from_trade_end(*aim.position, whole, aim.along) / whole);
+  const double whole = closed_length(open.edges[aim.edge]);
+  const double fraction = from_trade_end(*aim.position, whole, aim.along) / whole;
+  const auto instead = nearest_reachable(open, dart.apex, aim, fraction);
   const std::string place = open.piece.name + "." + std::string(aim.position->name);
   refuse("dart.blocked", open.piece.name + "." + dart.name,
-         "the way from its apex to " + place + ":" + fraction_text(edge, *aim.position, aim.along) +
-             " is blocked by " + *bar,
+         "the way from its apex to " + place + ":" + fixed(fraction, 2) + " is blocked by " + *bar,
          instead ? "the nearest place that it reaches is " + place + ":" + fixed(*instead, 2)
                  : "it reaches no place on this edge; choose another");
 }

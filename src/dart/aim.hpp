@@ -2,9 +2,6 @@
 
 #include "words.hpp"
 
-#include <optional>
-#include <string>
-
 namespace blockwright {
 
 /// Where a dart is to go: onto another dart of its apex, or to a free place of an edge.
@@ -20,6 +17,17 @@ struct Aim {
 /// (french), straight under the apex (waist), level with it (centre); or the dart that the edge
 /// already has about the apex. Throws "dart.unknown", "dart.place".
 Aim aim_of(const Opened& open, DartSpot from, const std::string& to);
+
+/// True if a straight way meets another path further than 1e-6 mm from both of its own ends.
+bool meets(const Path& way, const Path& other);
+/// What bars the straight way from an apex to a point of the outline, in words ("dart waist", "the
+/// outline"), or nothing. Darts of the same apex bar nothing but their mouths.
+std::optional<std::string> barrier(const Opened& open, Point apex, Point to);
+/// The place on the aim's edge, in whole hundredths of it, that can be reached from the apex and
+/// lies nearest to the fraction `wanted` (both from the trade's end), off the corners and off the
+/// mouths of darts; nothing if there is none.
+std::optional<double> nearest_reachable(const Opened& open, Point apex, const Aim& aim,
+                                        double wanted);
 
 /// Throws "dart.blocked" if the way from the apex to the aim is barred.
 void require_reachable(const Opened& open, DartSpot from, const Aim& aim);

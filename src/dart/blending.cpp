@@ -1,5 +1,6 @@
 #include "blending.hpp"
 
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/geometry/solve.hpp"
 
@@ -19,12 +20,6 @@ constexpr double kLengthKept = 0.01;
 // A cubic's handle carries its points by 3 (1 - t) t^2 of its own way, most at t = 2/3.
 constexpr double kMostByHandle = 4.0 / 9.0;
 
-CubicCurve as_cubic(const Curve& curve) {
-  if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
-  const auto& s = std::get<Segment>(curve);
-  return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
-}
-
 // One cubic in place of several strokes: the same ends, directions and length. Nothing where they
 // bow so far that no such cubic follows them.
 std::optional<CubicCurve> one_stroke(const Path& path) {
@@ -35,15 +30,21 @@ std::optional<CubicCurve> one_stroke(const Path& path) {
   };
   const double whole = length(path);
   const auto too_long = [&](double handle) { return length(Curve(with_handles(handle))) - whole; };
-  const double handle = solve_between(too_long, 0.2 * whole, 0.5 * whole, 1e-9);
+  const double handle = solve_between(too_long, {0.2 * whole, 0.5 * whole}, 1e-9);
   if (std::abs(too_long(handle)) > kLengthKept) return std::nullopt;
   return with_handles(handle);
 }
 
-std::optional<Blended> turned_within(const Path& path, Angle by, double reach) {
+// A path that was turned, and how far its points moved at most, in mm.
+struct Turned {
+  Path path;
+  double moved = 0.0;
+};
+
+std::optional<Turned> turned_within(const Path& path, Angle by, double reach) {
   const double whole = length(path);
-  Path turned = reach < whole ? sub_path(path, 0.0, whole - reach) : Path();
-  const Path tail = reach < whole ? sub_path(path, whole - reach, whole) : path;
+  Path turned = reach < whole ? sub_path(path, {0.0, whole - reach}) : Path();
+  const Path tail = reach < whole ? sub_path(path, {whole - reach, whole}) : path;
   const bool whole_tail = tail.curves().size() > 1 && length(tail.curves().back()) < kShortestTurn;
   const auto stroke = whole_tail ? one_stroke(tail) : as_cubic(tail.curves().back());
   if (!stroke) return std::nullopt;
@@ -55,16 +56,23 @@ std::optional<Blended> turned_within(const Path& path, Angle by, double reach) {
   }
   append(turned, Path({last}), kSnap);
   const double moved =
-      whole_tail ? largest_distance(Path({last}), tail) : kMostByHandle * distance(handle, last.p2);
-  return Blended{std::move(turned), moved};
+      whole_tail ? largest_distance({last}, tail) : kMostByHandle * distance(handle, last.p2);
+  return Turned{std::move(turned), moved};
+}
+
+Turned with_end_turned(const Path& path, Angle by) {
+  for (double within = kBlendingReach; within >= kShortestTurn; within *= 0.5) {
+    if (auto turned = turned_within(path, by, within)) return std::move(*turned);
+  }
+  return {path, 0.0};
 }
 
 }  // namespace
 
-double largest_distance(const Path& of, const Path& from) {
+double largest_distance(const std::vector<Curve>& of, const Path& from) {
   constexpr int samples = 32;
   double most = 0.0;
-  for (const Curve& curve : of.curves()) {
+  for (const Curve& curve : of) {
     for (int i = 0; i <= samples; ++i) {
       const Point p = point_at(curve, static_cast<double>(i) / samples);
       most = std::fmax(most, nearest(from, p).distance);
@@ -73,26 +81,22 @@ double largest_distance(const Path& of, const Path& from) {
   return most;
 }
 
-Blended with_end_turned(const Path& path, Angle by, double reach) {
-  for (double within = reach; within >= kShortestTurn; within *= 0.5) {
-    if (auto blended = turned_within(path, by, within)) return std::move(*blended);
-  }
-  return {path, 0.0};
+Blended blended(const OpenEdge& edge, std::size_t dart, Angle kink) {
+  Turned in = with_end_turned(edge.stretches[dart], 0.5 * kink);
+  const Turned out = with_end_turned(reversed(edge.stretches[dart + 1]), -(0.5 * kink));
+  return {std::move(in.path), reversed(out.path), std::fmax(in.moved, out.moved)};
 }
 
-Blended with_start_turned(const Path& path, Angle by, double reach) {
-  Blended blended = with_end_turned(reversed(path), by, reach);
-  blended.path = reversed(blended.path);
-  return blended;
-}
-
-void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch) {
-  const double whole = length(open.edges[edge].stretches[stretch]);
-  const auto keep = [&](Anchor& mark) {
-    const bool here = mark.edge == edge && mark.stretch == stretch;
-    if (here) mark.along = std::fmin(mark.along, whole);
-  };
-  change_anchors(open, keep);
+void lay_in(Opened& open, DartSpot spot, const Blended& stretches) {
+  auto& all = open.edges[spot.edge].stretches;
+  all[spot.dart] = stretches.before;
+  all[spot.dart + 1] = stretches.after;
+  const double before = length(stretches.before), after = length(stretches.after);
+  change_anchors(open, [&](Anchor& mark) {
+    if (mark.edge != spot.edge) return;
+    if (mark.stretch == spot.dart) mark.along = std::fmin(mark.along, before);
+    if (mark.stretch == spot.dart + 1) mark.along = std::fmin(mark.along, after);
+  });
 }
 
 }  // namespace blockwright

@@ -1,28 +1,28 @@
 #pragma once
 
 #include "blockwright/dart/opened.hpp"
-#include "blockwright/geometry/path.hpp"
+
+#include <vector>
 
 namespace blockwright {
 
-/// A path that was blended, and how far its points moved at most, in mm.
+/// The stretches before and after a dart, and how far their points moved at most, in mm.
 struct Blended {
-  Path path;
+  Path before, after;
   double moved = 0.0;
 };
 
-/// The path with its end (or start) direction turned, anticlockwise positive. Both ends of the path
-/// stay, and so does everything further than `reach` mm from the turned end; the change fades out
+/// Both stretches at a dart, each turned there by half of the kink between them. Their other ends
+/// stay, and so does everything further than kBlendingReach from the dart; the change fades out
 /// smoothly. For small turns: about 20 degrees. A path whose end bows too far to be turned so is
 /// left as it is.
-Blended with_end_turned(const Path& path, Angle by, double reach);
-Blended with_start_turned(const Path& path, Angle by, double reach);
+Blended blended(const OpenEdge& edge, std::size_t dart, Angle kink);
 
-/// Blending makes a stretch a trifle longer or shorter: a mark at its end stays on it.
-void keep_marks_on(Opened& open, std::size_t edge, std::size_t stretch);
+/// Lays blended stretches in. They are a trifle longer or shorter: a mark at an end stays on them.
+void lay_in(Opened& open, DartSpot spot, const Blended& stretches);
 
-/// Largest distance of points of one path from another, in mm, found from 32 samples of each
+/// Largest distance of points of strokes from a path, in mm, found from 32 samples of each
 /// stroke.
-double largest_distance(const Path& of, const Path& from);
+double largest_distance(const std::vector<Curve>& of, const Path& from);
 
 }  // namespace blockwright

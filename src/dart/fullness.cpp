@@ -1,14 +1,10 @@
 #include "blockwright/dart/fullness.hpp"
 
-#include "aim.hpp"
 #include "blending.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 #include "moving.hpp"
-#include "reach.hpp"
-#include "turning.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,23 +13,14 @@
 namespace blockwright {
 namespace {
 
-constexpr double kLeastOver = 10.0, kMostOver = 400.0;
+constexpr Limits kOver = {10.0, 400.0}, kSpread = {1.0, 300.0}, kApart = {5.0, 100.0};  // mm
 // A narrower mouth is nothing to draw up: trueing alone may change a hem by 0.6 mm. Ours.
 constexpr double kLeastGathered = 1.0;
-constexpr double kLeastSpread = 1.0, kMostSpread = 300.0;
 constexpr int kMostLines = 12;
 // Blending at the hinges of one step makes a seam's edge longer by this at most, in mm.
 constexpr double kMostLonger = 0.03;
 constexpr std::array<const char*, 2> kEnds = {"_from", "_to"};  // of a fullness: its notches
 constexpr double kSameMark = 0.05;  // mm: notches nearer to each other are one on paper
-constexpr double kLeastApart = 5.0, kMostApart = 100.0;
-
-void require_length(const std::string& where, const char* what, double mm, double least,
-                    double most) {
-  if (mm >= least && mm <= most) return;
-  refuse("dart.place", where, std::string(what) + " of " + Length::mm(mm) + " is out of range",
-         "use " + Length::mm(least) + " to " + Length::mm(most));
-}
 
 // A fullness goes by two names: its own, and that of its notches, which may have to differ because
 // the edge has the notches of the other piece's gathers.
@@ -42,13 +29,7 @@ struct FullnessNames {
 };
 
 bool has_notch(const Piece& piece, const std::string& name) {
-  return has_name(piece.notches, name + kEnds[0]);
-}
-
-FullnessNames free_fullness_names(const Piece& piece, const std::string& wish) {
-  const auto is_taken = [&](const std::string& name) { return has_name(piece.fullness, name); };
-  const std::string name = first_free(wish, is_taken);
-  return {name, first_free(name, [&](const std::string& one) { return has_notch(piece, one); })};
+  return find_named(piece.notches, name + kEnds[0]) != nullptr;
 }
 
 // What a bridged mouth added to its edge.
@@ -57,31 +38,9 @@ struct Bridge {
   double added = 0.0;
 };
 
-// Leaves a mouth open: the edge runs across it in a smooth curve. Marks behind it move on.
-Bridge bridge(Opened& open, DartSpot spot) {
-  OpenEdge& edge = open.edges[spot.edge];
-  const Dart dart = open.at(spot);
-  Path& before = edge.stretches[spot.dart];
-  const Path& after = edge.stretches[spot.dart + 1];
-  const Vec leaving = before.empty() ? dart.legs[1] - dart.legs[0] : end_tangent(before);
-  const Vec arriving = after.empty() ? dart.legs[1] - dart.legs[0] : start_tangent(after);
-  const CubicCurve curve = fair_curve(dart.legs[0], leaving, dart.legs[1], arriving);
-  const Bridge made{closed_along(edge, spot.dart + 1, 0.0), length(curve)};
-  append(before, Path({curve}));
-  open.at(spot).legs = {dart.legs[1], dart.legs[1]};
-  join(open, spot);
-  return made;
-}
-
 // Just off a mouth, so that a mark is next to it and not in it, in mm.
 constexpr double kOffMouth = 0.01;
 constexpr double kTouching = 1e-6;  // mm
-
-// The place `along` of an edge's closed length, as an anchor.
-Anchor anchor_at(const Opened& open, std::size_t edge, double along) {
-  const EdgeSpot spot = spot_at(open, edge, along);
-  return {spot.edge, spot.stretch, spot.along};
-}
 
 // What is drawn up along an edge.
 struct Span {
@@ -99,17 +58,26 @@ double sewn_until(const Span& span, double along) {
 
 double sewn_length(const Span& span) { return sewn_until(span, span.to); }
 
-// One more mouth left open; what was bridged beyond it has moved on.
-void add_bridge(Span& span, const Bridge& made) {
+// Leaves a mouth open: the edge runs across it in a smooth curve. Marks and bridges behind it move
+// on.
+void bridge(Opened& open, DartSpot spot, Span& span) {
+  OpenEdge& edge = open.edges[spot.edge];
+  const Dart dart = open.at(spot);
+  Path& before = edge.stretches[spot.dart];
+  const Path& after = edge.stretches[spot.dart + 1];
+  const Vec leaving = before.empty() ? dart.legs[1] - dart.legs[0] : end_tangent(before);
+  const Vec arriving = after.empty() ? dart.legs[1] - dart.legs[0] : start_tangent(after);
+  const CubicCurve curve = fair_curve(dart.legs[0], leaving, dart.legs[1], arriving);
+  const Bridge made{mouth_along(edge, spot.dart), length(curve)};
+  append(before, Path({curve}));
+  open.at(spot).legs = {dart.legs[1], dart.legs[1]};
+  join(open, spot);
   for (Bridge& earlier : span.bridges) {
     if (earlier.from > made.from) earlier.from += made.added;
   }
   span.bridges.push_back(made);
-  span.from = 1e300, span.to = -1e300;
-  for (const Bridge& one : span.bridges) {
-    span.from = std::fmin(span.from, one.from);
-    span.to = std::fmax(span.to, one.from + one.added);
-  }
+  const auto [first, last] = std::ranges::minmax(span.bridges, {}, &Bridge::from);
+  span = {spot.edge, first.from, last.from + last.added, span.bridges};
 }
 
 // The span with half of `over` to either side, as far as the edge goes and neither a mouth nor
@@ -118,7 +86,7 @@ Span widened(const Opened& open, Span span, double over, const std::string& wher
   const OpenEdge& edge = open.edges[span.edge];
   double least = 0.0, most = closed_length(edge);
   for (std::size_t d = 0; d < edge.darts.size(); ++d) {
-    const double mouth = closed_along(edge, d + 1, 0.0);
+    const double mouth = mouth_along(edge, d);
     if (mouth > span.from && mouth < span.to) {
       refuse("dart.blocked", where, "the dart " + edge.darts[d].name + " opens between the slashes",
              "move the dart first, or set the slashes to one side of it");
@@ -170,17 +138,25 @@ Span redrawn(Opened& open, const Span& span) {
   return {span.edge, span.from, span.to + is - was, {}};
 }
 
-void add_fullness(Opened& open, const FullnessNames& names, Fullness::Kind kind, const Span& span,
-                  double sewn) {
+// Redraws the span, which becomes a fullness of the wished name with a notch at each end.
+FullnessNames draw_up(Opened& open, const Span& span, Fullness::Kind kind,
+                      const std::string& wish) {
+  const auto is_taken = [&](const std::string& name) {
+    return find_named(open.piece.fullness, name) != nullptr;
+  };
+  const auto is_notched = [&](const std::string& name) { return has_notch(open.piece, name); };
+  const std::string name = first_free(wish, is_taken);
+  const FullnessNames names{name, first_free(name, is_notched)};
   const std::string& edge = open.edges[span.edge].name;
-  const Anchor from = anchor_at(open, span.edge, span.from);
-  const Anchor to = anchor_at(open, span.edge, span.to);
-  open.piece.fullness.push_back({names.fullness, edge, kind, 0.0, 0.0, sewn});
-  open.fullness.push_back({from, to});
-  for (const auto& [suffix, anchor] : {std::pair{kEnds[0], from}, std::pair{kEnds[1], to}}) {
-    open.piece.notches.push_back({names.notches + suffix, edge, 0.0, 1, "", ""});
-    open.notches.push_back(anchor);
+  const Span now = redrawn(open, span);
+  open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, sewn_length(span)});
+  open.fullness.push_back(
+      {anchor_at(open, span.edge, now.from), anchor_at(open, span.edge, now.to)});
+  for (const std::size_t end : {0U, 1U}) {
+    open.piece.notches.push_back({names.notches + kEnds[end], edge, 0.0, 1, "", ""});
+    open.notches.push_back(open.fullness.back()[end]);
   }
+  return names;
 }
 
 // Where the notches of a fullness come on an edge that is sewn to its own.
@@ -205,8 +181,7 @@ std::vector<MateEdge> mates_of(Pattern& pattern, const Piece& piece, const Fulln
     if (seam.a[0] != own && seam.b[0] != own) continue;
     const EdgeOf mate = seam.a[0] == own ? seam.b[0] : seam.a[0];
     if (mate == own) continue;
-    Piece& other = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
-                                 [&](const Piece& p) { return p.name == mate.piece; });
+    Piece& other = *find_named(pattern.pieces, mate.piece);
     const Edge& edge = other.edge(mate.edge);
     mates.push_back({&other,
                      mate.edge,
@@ -220,10 +195,9 @@ std::vector<MateEdge> mates_of(Pattern& pattern, const Piece& piece, const Fulln
 // be what the other would mark.
 bool is_marked(const MateEdge& mate, const std::string& name) {
   const auto is_there = [&](std::size_t end) {
-    return std::any_of(mate.piece->notches.begin(), mate.piece->notches.end(), [&](const Notch& n) {
-      return n.name == name + kEnds[end] && n.edge == mate.edge &&
-             std::abs(n.along - mate.along[end]) < kSameMark;
-    });
+    const Notch* notch = find_named(mate.piece->notches, name + kEnds[end]);
+    return notch != nullptr && notch->edge == mate.edge &&
+           std::abs(notch->along - mate.along[end]) < kSameMark;
   };
   return is_there(0) && is_there(1);
 }
@@ -246,33 +220,36 @@ Problem two_sets_note(const MateEdge& mate, const Piece& piece, const Fullness& 
           "of the two sets, snip on each side of the body its own"};
 }
 
+Problem fullness_note(const Piece& piece, const Fullness& fullness) {
+  return {Severity::Note, "dart.fullness", piece.name + "." + fullness.name,
+          Length::mm(fullness.to - fullness.from) + " of the edge are " +
+              (fullness.kind == Fullness::Kind::Gathers ? "gathered" : "eased") + " to " +
+              Length::mm(fullness.sewn) + ", " + fixed(fullness.ratio(), 2) + " to 1",
+          "between the two notches"};
+}
+
 // The edges that are sewn to the fullness get its notches.
-void mark_mates(Pattern& pattern, const std::string& piece_name, const FullnessNames& names,
-                Problems& remarks) {
-  Piece& piece = *std::find_if(pattern.pieces.begin(), pattern.pieces.end(),
-                               [&](const Piece& p) { return p.name == piece_name; });
-  const Fullness fullness =
-      *std::find_if(piece.fullness.begin(), piece.fullness.end(),
-                    [&](const Fullness& f) { return f.name == names.fullness; });
-  const std::vector<MateEdge> mates = mates_of(pattern, piece, fullness);
+void mark_mates(MovedDarts& moved, std::size_t on, const FullnessNames& names) {
+  Piece& piece = moved.pattern.pieces[on];
+  const Fullness& fullness = *find_named(piece.fullness, names.fullness);
+  const std::vector<MateEdge> mates = mates_of(moved.pattern, piece, fullness);
   const std::string shared = shared_notch_name(piece, mates, names.notches);
   for (const MateEdge& mate : mates) {
     if (is_marked(mate, shared)) continue;
-    if (shared != names.notches) remarks.push_back(two_sets_note(mate, piece, fullness));
+    if (shared != names.notches) moved.remarks.push_back(two_sets_note(mate, piece, fullness));
     for (const std::size_t end : {0U, 1U}) {
       mate.piece->notches.push_back(
           {shared + kEnds[end], mate.edge, mate.along[end], 1, piece.name, fullness.edge});
     }
   }
-  for (Notch& notch : piece.notches) {
-    for (const char* end : kEnds) {
-      if (notch.edge != fullness.edge || notch.name != names.notches + end) continue;
-      notch.name = shared + end;
-      if (mates.empty()) continue;
-      notch.mate_piece = mates.back().piece->name;
-      notch.mate_edge = mates.back().edge;
-    }
+  for (const char* end : kEnds) {
+    Notch& notch = *find_named(piece.notches, names.notches + end);
+    notch.name = shared + end;
+    if (mates.empty()) continue;
+    notch.mate_piece = mates.back().piece->name;
+    notch.mate_edge = mates.back().edge;
   }
+  moved.remarks.push_back(fullness_note(piece, fullness));
 }
 
 void refuse_too_little(const GatherMove& move, const Dart& dart) {
@@ -292,22 +269,12 @@ void refuse_too_much_ease(const Piece& piece, const GatherMove& move, const Dart
          "gather it, or keep a dart of " + Length::mm(dart.intake() - most));
 }
 
-Problem fullness_note(const Piece& piece, const std::string& name) {
-  const auto f = std::find_if(piece.fullness.begin(), piece.fullness.end(),
-                              [&](const Fullness& one) { return one.name == name; });
-  return {Severity::Note, "dart.fullness", piece.name + "." + name,
-          Length::mm(f->to - f->from) + " of the edge are " +
-              (f->kind == Fullness::Kind::Gathers ? "gathered" : "eased") + " to " +
-              Length::mm(f->sewn) + ", " + fixed(f->ratio(), 2) + " to 1",
-          "between the two notches"};
-}
-
 // --- slash and spread -------------------------------------------------------------------------
 
 void require_sound(const SpreadMove& move) {
-  require_length(move.from, "a spread", move.by, kLeastSpread, kMostSpread);
-  require_length(move.from, "a distance between slashes", move.apart, kLeastApart, kMostApart);
-  require_length(move.from, "a length to redraw", move.over, kLeastOver, kMostOver);
+  require_within(kSpread, move.by, move.from, "a spread");
+  require_within(kApart, move.apart, move.from, "a distance between slashes");
+  require_within(kOver, move.over, move.from, "a length to redraw");
   if (move.lines >= 1 && move.lines <= kMostLines) return;
   refuse("dart.place", move.from, std::to_string(move.lines) + " slashes are out of range",
          "use 1 to " + std::to_string(kMostLines));
@@ -318,15 +285,15 @@ struct Slash {
   std::string from, to;
 };
 
-Aim place_on(const Opened& open, const std::string& words, const std::string& full) {
-  const PlaceWords place = place_words(words);
+Aim place_on(const Opened& open, const PieceWords& words) {
+  const PlaceWords place = place_words(words.name);
   Aim aim;
   aim.position = &position_named(open, place.name);
   aim.edge = *find_edge(open, aim.position->edge);
   const double whole = closed_length(open.edges[aim.edge]);
   const double from_end = place.distance.value_or(place.fraction.value_or(0.5) * whole);
-  if (!(from_end >= kFromCorner && from_end <= whole - kFromCorner)) {
-    refuse("dart.place", full,
+  if (!is_off_corners(open.edges[aim.edge], from_end)) {
+    refuse("dart.place", words.words,
            "the place " + Length::mm(from_end) + " along an edge of " + Length::mm(whole) +
                " is off it or in its corner",
            "use a fraction between 0 and 1");
@@ -337,11 +304,8 @@ Aim place_on(const Opened& open, const std::string& words, const std::string& fu
 
 // A flare is sewn as it is cut: a seam's other edge would be too short for it.
 void refuse_flared_seam(const Pattern& pattern, const EdgeOf& own, const std::string& where) {
-  const auto has_it = [&](const std::vector<EdgeOf>& side) {
-    return std::find(side.begin(), side.end(), own) != side.end();
-  };
   for (const Seam& seam : pattern.seams) {
-    if (!has_it(seam.a) && !has_it(seam.b)) continue;
+    if (!std::ranges::count(seam.a, own) && !std::ranges::count(seam.b, own)) continue;
     refuse("dart.place", where,
            "the " + own.edge + " would be longer than the edge that it is sewn to",
            "gather it, or spread an edge that is sewn to no other");
@@ -354,25 +318,23 @@ std::vector<Slash> slashes(Opened& open, const SpreadMove& move, const Aim& from
   const double middle = 0.5 * (move.lines - 1);
   for (int i = 0; i < move.lines; ++i) {
     const double off = (i - middle) * move.apart;
-    const double whole_from = closed_length(open.edges[from.edge]);
-    const double whole_to = closed_length(open.edges[to.edge]);
     const double a = from.along + off, b = to.along - off;
-    if (a < kFromCorner || a > whole_from - kFromCorner || b < kFromCorner ||
-        b > whole_to - kFromCorner) {
+    if (!is_off_corners(open.edges[from.edge], a) || !is_off_corners(open.edges[to.edge], b)) {
       refuse("dart.place", move.from,
              std::to_string(move.lines) + " slashes " + Length::mm(move.apart) +
                  " apart have no room on the edges",
              "set them closer, or use fewer");
     }
-    const Point at = spot_at(open, from.edge, a).point, hinge = spot_at(open, to.edge, b).point;
+    const Anchor from_here = anchor_at(open, from.edge, a), to_there = anchor_at(open, to.edge, b);
+    const Point at = point_at(open, from_here), hinge = point_at(open, to_there);
     if (const auto bar = barrier(open, hinge, at)) {
       refuse("dart.blocked", move.from, "a slash from here to " + move.to + " would cut " + *bar,
              "choose ends with a clear way between, or move the dart first");
     }
     const Point apex = move.hinged ? hinge : midpoint(at, hinge);
     const Slash slash{free_name(open, "slash_from"), free_name(open, "slash_to")};
-    slit(open, spot_at(open, from.edge, a), apex, slash.from);
-    slit(open, spot_at(open, to.edge, b), apex, slash.to);
+    slit(open, from_here, apex, slash.from);
+    slit(open, to_there, apex, slash.to);
     made.push_back(slash);
   }
   return made;
@@ -400,19 +362,16 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
 // A hinge leaves the edge with a slight turn, which is blended; not on a seam if that would make it
 // longer than its other edge by more than `most` mm. Returns by how much it did.
 double blend_hinge(Opened& open, DartSpot spot, double most) {
-  OpenEdge& edge = open.edges[spot.edge];
-  Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
+  const OpenEdge& edge = open.edges[spot.edge];
+  const Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
   if (before.empty() || after.empty()) return 0.0;
   const Angle kink = turn_between(end_tangent(before), start_tangent(after));
   if (std::abs(kink.radians()) >= kMostKink.radians()) return 0.0;
-  Path in = with_end_turned(before, 0.5 * kink, kBlendingReach).path;
-  Path out = with_start_turned(after, -(0.5 * kink), kBlendingReach).path;
-  const double longer = std::abs(length(in) + length(out) - length(before) - length(after));
+  const Blended fair = blended(edge, spot.dart, kink);
+  const double longer =
+      std::abs(length(fair.before) + length(fair.after) - length(before) - length(after));
   if (edge.role == EdgeRole::Seam && longer > most) return 0.0;
-  before = std::move(in);
-  after = std::move(out);
-  keep_marks_on(open, spot.edge, spot.dart);
-  keep_marks_on(open, spot.edge, spot.dart + 1);
+  lay_in(open, spot, fair);
   return longer;
 }
 
@@ -422,12 +381,11 @@ Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
   double most = kMostLonger;
   for (const Slash& slash : made) {
     const DartSpot spot = dart_named(open, from_end ? slash.from : slash.to);
-    span.edge = spot.edge;
     if (open.at(spot).intake() < 1e-9) {
       most -= blend_hinge(open, spot, most);
       join(open, spot);
     } else {
-      add_bridge(span, bridge(open, spot));
+      bridge(open, spot, span);
     }
   }
   return span;
@@ -436,22 +394,18 @@ Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
 }  // namespace
 
 MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
-  require_length(move.dart, "a length to gather over", move.over, kLeastOver, kMostOver);
+  require_within(kOver, move.over, move.dart, "a length to gather over");
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);
   refuse_too_little(move, open.at(spot));
   refuse_too_much_ease(open.piece, move, open.at(spot));
-  const FullnessNames names = free_fullness_names(open.piece, words.name);
   Span mouth;
-  mouth.edge = spot.edge;
-  add_bridge(mouth, bridge(open, spot));
+  bridge(open, spot, mouth);
   const Span span = widened(open, mouth, move.over, move.dart);
-  add_fullness(open, names, move.kind, redrawn(open, span), sewn_length(span));
-  MovedDarts moved{pattern, {}};
-  moved.pattern.pieces[words.piece] = finished(open, move.dart, moved.remarks);
-  mark_mates(moved.pattern, open.piece.name, names, moved.remarks);
-  moved.remarks.push_back(fullness_note(moved.pattern.pieces[words.piece], names.fullness));
+  const FullnessNames names = draw_up(open, span, move.kind, words.name);
+  MovedDarts moved = finished(pattern, words, open);
+  mark_mates(moved, words.piece, names);
   return moved;
 }
 
@@ -463,7 +417,7 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
     refuse("dart.blocked", move.from, "the slash would leave its piece", "name one piece");
   }
   Opened open = opened(pattern.pieces[from.piece]);
-  const Aim a = place_on(open, from.name, move.from), b = place_on(open, to.name, move.to);
+  const Aim a = place_on(open, from), b = place_on(open, to);
   if (a.edge == b.edge) {
     refuse("dart.place", move.from, "both ends of the slash lie on one edge", "name two edges");
   }
@@ -474,26 +428,21 @@ MovedDarts slash_and_spread(const Pattern& pattern, const SpreadMove& move) {
   if (!move.gathered && !move.hinged) refuse_flared_seam(pattern, edge_of(b), move.to);
   const std::vector<Slash> made = slashes(open, move, a, b);
   for (const Slash& slash : made) spread(open, slash, move.by / move.lines, move.hinged);
-  MovedDarts moved{pattern, {}};
-  std::vector<FullnessNames> named;
+  std::vector<FullnessNames> drawn_up;
   for (const bool from_end : {true, false}) {
     const Span opening = close_up(open, made, from_end);
     if (opening.bridges.empty()) continue;
     Span span = widened(open, opening, move.over, move.from);
-    if (!move.gathered) {
+    if (move.gathered) {
+      drawn_up.push_back(
+          draw_up(open, span, Fullness::Kind::Gathers, open.edges[span.edge].name + "_gathers"));
+    } else {
       span.bridges.clear();  // nothing is drawn up
       redrawn(open, span);
-      continue;
     }
-    named.push_back(free_fullness_names(open.piece, open.edges[span.edge].name + "_gathers"));
-    add_fullness(open, named.back(), Fullness::Kind::Gathers, redrawn(open, span),
-                 sewn_length(span));
   }
-  moved.pattern.pieces[from.piece] = finished(open, move.from, moved.remarks);
-  for (const FullnessNames& names : named) {
-    mark_mates(moved.pattern, open.piece.name, names, moved.remarks);
-    moved.remarks.push_back(fullness_note(moved.pattern.pieces[from.piece], names.fullness));
-  }
+  MovedDarts moved = finished(pattern, from, open);
+  for (const FullnessNames& names : drawn_up) mark_mates(moved, from.piece, names);
   return moved;
 }
 

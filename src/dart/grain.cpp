@@ -1,8 +1,7 @@
-#include "grain.hpp"
-
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
+#include "moving.hpp"
 
 #include <algorithm>
 #include <array>
@@ -100,17 +99,14 @@ Segment longest_grain(const Piece& piece, const std::vector<Point>& points) {
 
 }  // namespace
 
-Piece with_clear_grain(Piece piece) {
-  if (!is_clear(piece)) piece.grainline = longest_grain(piece, points_along(piece));
-  return piece;
-}
-
-Piece with_grain_off_edges(Piece panel) {
-  const std::vector<Point> points = points_along(panel);
-  if (!is_clear(panel) || !keeps_off(panel.grainline, points, kGrainOffEdges)) {
-    panel.grainline = longest_grain(panel, points);
+Piece with_clear_grain(Piece piece, double least) {
+  const bool clear = is_clear(piece);
+  if (clear && least == 0.0) return piece;
+  const std::vector<Point> points = points_along(piece);
+  if (!clear || !keeps_off(piece.grainline, points, least)) {
+    piece.grainline = longest_grain(piece, points);
   }
-  return panel;
+  return piece;
 }
 
 }  // namespace blockwright

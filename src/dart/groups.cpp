@@ -1,12 +1,8 @@
-#include "groups.hpp"
-
-#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "moving.hpp"
 
-#include <algorithm>
 #include <cmath>
-#include <optional>
 
 namespace blockwright {
 namespace {
@@ -44,15 +40,16 @@ std::vector<Placement> openings(const std::vector<Planned>& group) {
   return opened;
 }
 
-std::vector<Planned> apexes_side_by_side(const Dart& one, const std::vector<Angle>& angles,
+std::vector<Planned> apexes_side_by_side(const Dart& one, const std::vector<DartShare>& shares,
                                          double spacing) {
   // Cloth between parallel darts tapers towards the edge by half of both their mouths.
   const Vec aside = left_of(axis_of(one));
   std::vector<Planned> group;
   double off = 0.0;
-  for (std::size_t i = 0; i < angles.size(); ++i) {
-    if (i > 0) off += spacing + 0.5 * one.leg() * (angles[i - 1] + angles[i]).radians();
-    group.push_back({one.apex + off * aside, angles[i], {}, 0.0});
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    const Angle angle = shares[i].angle;
+    if (i > 0) off += spacing + 0.5 * one.leg() * (shares[i - 1].angle + angle).radians();
+    group.push_back({one.apex + off * aside, angle, {}, 0.0});
   }
   const Vec shift = one.apex - fixed_point(openings(group).back(), one.angle());
   for (Planned& dart : group) dart.apex = dart.apex + shift;
@@ -65,14 +62,12 @@ bool find_cuts(const Path& edge, const Dart& one, std::vector<Planned>& group) {
   double last = 0.0;
   for (Planned& dart : group) {
     const Vec along = rotated(axis_of(one), -(opened + 0.5 * dart.angle));
-    std::optional<PathPlace> cut;
-    for (const LineCrossing& hit : intersections(edge, dart.apex, along)) {
-      if (hit.along_line > 0.0 && !cut) cut = hit.place;
-    }
-    if (!cut) return false;
-    dart.cut = *cut;
-    const Path before = part_before(edge, *cut);
-    dart.along = before.empty() ? 0.0 : length(before);
+    const auto hits = intersections(edge, dart.apex, along);
+    const auto* cut =
+        first_where(hits, [](const LineCrossing& hit) { return hit.along_line > 0.0; });
+    if (cut == nullptr) return false;
+    dart.cut = cut->place;
+    dart.along = length(part_before(edge, dart.cut));
     if (dart.along <= last) return false;
     last = dart.along;
     opened = opened + dart.angle;
@@ -98,26 +93,27 @@ void renew_anchors(Opened& open, DartSpot one, const std::vector<Planned>& group
       anchor.stretch += group.size() - 1;
       return;
     }
-    double along = anchor.along + (anchor.stretch == one.dart ? 0.0 : before);
-    std::size_t stretch = one.dart;
-    for (std::size_t i = 0; i < group.size() && along > group[i].along; ++i) ++stretch;
-    if (stretch > one.dart) along -= group[stretch - one.dart - 1].along;
-    anchor.stretch = stretch;
+    const double along = anchor.along + (anchor.stretch == one.dart ? 0.0 : before);
+    anchor.stretch = one.dart;
     anchor.along = along;
+    for (std::size_t i = 0; i < group.size() && along > group[i].along; ++i) {
+      anchor.stretch = one.dart + i + 1;
+      anchor.along = along - group[i].along;
+    }
   };
   change_anchors(open, renew);
 }
 
 }  // namespace
 
-bool part_parallel(Opened& open, DartSpot one, const std::vector<Angle>& angles, double spacing,
-                   bool count_from_end) {
+bool part_parallel(Opened& open, DartSpot one, const std::vector<DartShare>& shares,
+                   double spacing) {
   OpenEdge& edge = open.edges[one.edge];
   const Dart dart = open.at(one);
   Path closed = edge.stretches[one.dart];
   append(closed, placed(edge.stretches[one.dart + 1], Placement::turn(-dart.angle(), dart.apex)),
          kLegSnap);
-  std::vector<Planned> group = apexes_side_by_side(dart, angles, spacing);
+  std::vector<Planned> group = apexes_side_by_side(dart, shares, spacing);
   if (!find_cuts(closed, dart, group)) return false;
   renew_anchors(open, one, group);
 
@@ -129,8 +125,7 @@ bool part_parallel(Opened& open, DartSpot one, const std::vector<Angle>& angles,
     const Path strip = i + 1 < group.size() ? part_between(closed, group[i].cut, group[i + 1].cut)
                                             : part_after(closed, group[i].cut);
     darts.push_back(opened_dart(group[i], dart, before, behind[i], point_at(closed, group[i].cut)));
-    const std::size_t number = count_from_end ? group.size() - i : i + 1;
-    darts.back().name = dart.name + "_" + std::to_string(number);
+    darts.back().name = shares[i].name;
     stretches.push_back(placed(strip, behind[i]));
   }
   const auto here = static_cast<std::ptrdiff_t>(one.dart);

@@ -1,12 +1,8 @@
 #include "moving.hpp"
 
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/intersections.hpp"
-#include "grain.hpp"
-#include "turning.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -31,53 +27,34 @@ constexpr double kTouch = 1e-6;     // mm
 
 std::string of(const Opened& open, const std::string& dart) { return open.piece.name + "." + dart; }
 
-bool is_straight_fold(const OpenEdge& edge) {
-  if (!edge.darts.empty()) return false;
-  for (const Curve& curve : edge.stretches.front().curves()) {
-    if (!std::holds_alternative<Segment>(curve)) return false;
-    if (std::abs(start_of(curve).x) > kOnCentre || std::abs(end_of(curve).x) > kOnCentre) {
-      return false;
-    }
-  }
-  return true;
-}
-
-// The edge that the kind is drafted on the fold with.
-std::optional<std::size_t> fold_edge(const Opened& open) {
-  for (std::size_t e = 0; e < open.edges.size(); ++e) {
-    const KindEdge* edge = kind_edge(open.piece, open.edges[e].name);
-    if (edge != nullptr && edge->role == EdgeRole::Fold) return e;
-  }
-  return std::nullopt;
+bool is_straight_fold(const Path& edge) {
+  return std::ranges::all_of(edge.curves(), [](const Curve& curve) {
+    return std::holds_alternative<Segment>(curve) && std::abs(start_of(curve).x) <= kOnCentre &&
+           std::abs(end_of(curve).x) <= kOnCentre;
+  });
 }
 
 // A fold can only lie on a straight line. The grain stays parallel to the centre waist's part,
 // which never turns.
-void settle_fold(Piece& piece, const Opened& open, Problems& remarks) {
-  const auto e = fold_edge(open);
-  if (!e) return;
-  const bool straight = is_straight_fold(open.edges[*e]);
-  if (piece.cut_on == CutOn::One || straight == (piece.cut_on == CutOn::Fold)) return;
+void settle_fold(Piece& piece, Problems& remarks) {
+  Edge* fold = first_where(piece.edges, [&](const Edge& edge) {
+    const KindEdge* drafted = kind_edge(piece, edge.name);
+    return drafted != nullptr && drafted->role == EdgeRole::Fold;
+  });
+  if (fold == nullptr || piece.cut_on == CutOn::One) return;
+  const bool straight = is_straight_fold(fold->path);
+  if (straight == (piece.cut_on == CutOn::Fold)) return;
   piece.cut_on = straight ? CutOn::Fold : CutOn::Pair;
-  piece.edges[*e].role = straight ? EdgeRole::Fold : EdgeRole::Seam;
-  const std::string where = piece.name + "." + piece.edges[*e].name;
-  remarks.push_back(straight ? Problem{Severity::Note, "dart.fold", where,
-                                       "it is straight again: cut 1 on the fold", ""}
-                             : Problem{Severity::Note, "dart.fold", where,
-                                       "it is no longer straight and becomes a seam: cut 2, a pair",
-                                       "the grain keeps to its lower part"});
+  fold->role = straight ? EdgeRole::Fold : EdgeRole::Seam;
+  remarks.push_back({Severity::Note, "dart.fold", piece.name + "." + fold->name,
+                     straight ? "it is straight again: cut 1 on the fold"
+                              : "it is no longer straight and becomes a seam: cut 2, a pair",
+                     straight ? "" : "the grain keeps to its lower part"});
 }
 
 bool darts_cross(const Dart& a, const Dart& b) {
-  if (distance(a.apex, b.apex) <= kTouch) return false;
-  const Path in_a = Path::through({a.legs[0], a.apex, a.legs[1]});
-  const Path in_b = Path::through({b.legs[0], b.apex, b.legs[1]});
-  for (const PathCrossing& hit : intersections(in_a, in_b)) {
-    if (distance(hit.point, a.legs[0]) > kTouch && distance(hit.point, a.legs[1]) > kTouch) {
-      return true;
-    }
-  }
-  return false;
+  return distance(a.apex, b.apex) > kTouch && meets(Path::through({a.legs[0], a.apex, a.legs[1]}),
+                                                    Path::through({b.legs[0], b.apex, b.legs[1]}));
 }
 
 // Gathers are drawn up as one; a dart in the midst of them could not be sewn.
@@ -116,9 +93,8 @@ void refuse_crossings(const Piece& piece, const std::string& where) {
 // Darts of two apexes side by side look like one that is sewn wrongly.
 void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
   const OpenEdge& edge = open.edges[spot.edge];
-  const auto place = [&](std::size_t d) { return closed_along(edge, d + 1, 0.0); };
   for (std::size_t d = 0; d < edge.darts.size(); ++d) {
-    const double off = std::abs(place(d) - place(spot.dart));
+    const double off = std::abs(mouth_along(edge, d) - mouth_along(edge, spot.dart));
     const bool one_group = distance(edge.darts[d].apex, open.at(spot).apex) < kOneGroup;
     if (d == spot.dart || off > kNeighbours || one_group) continue;
     remarks.push_back({Severity::Warning, "dart.beside", of(open, open.at(spot).name),
@@ -132,11 +108,8 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
 
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by) {
   const DartSpot closing = dart_named(open, from), opening = dart_named(open, to);
-  if (closing < opening) {
-    turn_between(open, closing, opening, -by);
-  } else {
-    turn_between(open, opening, closing, by);
-  }
+  turn_between(open, std::min(closing, opening), std::max(closing, opening),
+               closing < opening ? -by : by);
   if (std::abs(open.at(closing).angle().radians()) <= kNothing.radians()) join(open, closing);
 }
 
@@ -153,15 +126,20 @@ std::string free_name(const Opened& open, const std::string& wish) {
                     [&](const std::string& name) { return find_dart(open, name).has_value(); });
 }
 
-Piece finished(const Opened& open, const std::string& where, Problems& remarks) {
-  Piece piece = put_together(open);
-  settle_fold(piece, open, remarks);
-  refuse_darts_in_gathers(piece, where);
-  refuse_crossings(piece, where);
-  return with_clear_grain(std::move(piece));
+MovedDarts finished(const Pattern& pattern, const PieceWords& moved, const Opened& open,
+                    Problems remarks) {
+  MovedDarts result{pattern, std::move(remarks)};
+  Piece& piece = result.pattern.pieces[moved.piece];
+  piece = put_together(open);
+  settle_fold(piece, result.remarks);
+  refuse_darts_in_gathers(piece, moved.words);
+  refuse_crossings(piece, moved.words);
+  piece = with_clear_grain(std::move(piece));
+  return result;
 }
 
-void judge_width(const Opened& open, const std::string& name, Angle had, Problems& remarks) {
+Problems judged_width(const Opened& open, const std::string& name, Angle had) {
+  Problems remarks;
   const DartSpot spot = dart_named(open, name);
   const Dart& dart = open.at(spot);
   const double angle = dart.angle().degrees();
@@ -192,6 +170,7 @@ void judge_width(const Opened& open, const std::string& name, Angle had, Problem
     remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
                        "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
   }
+  return remarks;
 }
 
 }  // namespace blockwright

@@ -12,17 +12,6 @@ namespace {
 // A mark this near to the end of a stretch belongs to it, in mm.
 constexpr double kOnStretch = 1e-6;
 
-std::vector<Dart> darts_along(const Piece& piece, const Edge& edge) {
-  std::vector<Dart> darts;
-  for (const Dart& dart : piece.darts) {
-    if (dart.edge == edge.name) darts.push_back(dart);
-  }
-  const auto along = [&](const Dart& dart) { return nearest(edge.path, dart.legs[0]).along; };
-  std::stable_sort(darts.begin(), darts.end(),
-                   [&](const Dart& a, const Dart& b) { return along(a) < along(b); });
-  return darts;
-}
-
 // Marks lie on stretches; one in a mouth goes to its first leg.
 Anchor anchor_of(const Opened& open, const Edge& edge, double along) {
   const std::size_t e = *find_edge(open, edge.name);
@@ -55,20 +44,6 @@ Path whole_path(const OpenEdge& edge) {
   return without_straight_joints(std::move(path));
 }
 
-// What is left of a piece whose edges and darts are taken out.
-Piece rest_of(const Piece& piece) {
-  return {piece.name,
-          {},
-          {},
-          piece.notches,
-          piece.balance_lines,
-          piece.landmarks,
-          piece.grainline,
-          piece.cut_on,
-          piece.fullness,
-          piece.kind};
-}
-
 Vec into_mouth(const OpenEdge& edge, std::size_t d) {
   const bool first = edge.darts[d].pressed_to == Leg::First;
   const Path& stretch = edge.stretches[first ? d : d + 1];
@@ -82,11 +57,14 @@ Path mouth_path(const Dart& dart) { return Path::through({dart.legs[0], dart.pea
 
 Opened opened(const Piece& piece) {
   Opened open;
-  open.piece = rest_of(piece);
+  open.piece = piece;
+  open.piece.edges.clear();
+  open.piece.darts.clear();
   open.edges.reserve(piece.edges.size());
   for (const Edge& edge : piece.edges) {
-    open.edges.push_back(
-        {edge.name, edge.role, sewn_stretches(piece, edge), darts_along(piece, edge)});
+    const std::vector<Mouth> mouths = mouths_along(piece, edge);
+    open.edges.push_back({edge.name, edge.role, sewn_stretches(mouths, edge.path), {}});
+    for (const Mouth& mouth : mouths) open.edges.back().darts.push_back(*mouth.dart);
   }
   for (const Notch& notch : piece.notches) {
     open.notches.push_back(anchor_of(open, piece.edge(notch.edge), notch.along));
@@ -117,18 +95,18 @@ Piece put_together(const Opened& open) {
 
 std::optional<DartSpot> find_dart(const Opened& open, std::string_view name) {
   for (std::size_t e = 0; e < open.edges.size(); ++e) {
-    for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
-      if (open.edges[e].darts[d].name == name) return DartSpot{e, d};
+    const auto& darts = open.edges[e].darts;
+    if (const Dart* dart = find_named(darts, name)) {
+      return DartSpot{e, static_cast<std::size_t>(dart - darts.data())};
     }
   }
   return std::nullopt;
 }
 
 std::optional<std::size_t> find_edge(const Opened& open, std::string_view name) {
-  for (std::size_t e = 0; e < open.edges.size(); ++e) {
-    if (open.edges[e].name == name) return e;
-  }
-  return std::nullopt;
+  const OpenEdge* edge = find_named(open.edges, name);
+  if (edge == nullptr) return std::nullopt;
+  return static_cast<std::size_t>(edge - open.edges.data());
 }
 
 double closed_length(const OpenEdge& edge) {
@@ -137,18 +115,21 @@ double closed_length(const OpenEdge& edge) {
   return sum;
 }
 
-EdgeSpot spot_at(const Opened& open, std::size_t edge, double along) {
+Anchor anchor_at(const Opened& open, std::size_t edge, double along) {
   const auto& stretches = open.edges[edge].stretches;
   double from = 0.0;
   for (std::size_t i = 0; i < stretches.size(); ++i) {
     const double here = length(stretches[i]);
     if (here > 0.0 && (along <= from + here + kOnStretch || i + 1 == stretches.size())) {
-      const double within = std::clamp(along - from, 0.0, here);
-      return {edge, i, within, point_at_length(stretches[i], within)};
+      return {edge, i, std::clamp(along - from, 0.0, here)};
     }
     from += here;
   }
   return {};
+}
+
+Point point_at(const Opened& open, const Anchor& place) {
+  return point_at_length(open.edges[place.edge].stretches[place.stretch], place.along);
 }
 
 double closed_along(const OpenEdge& edge, std::size_t stretch, double along) {
@@ -156,7 +137,11 @@ double closed_along(const OpenEdge& edge, std::size_t stretch, double along) {
   return along;
 }
 
-DartSpot slit(Opened& open, const EdgeSpot& place, Point apex, const std::string& name) {
+double mouth_along(const OpenEdge& edge, std::size_t dart) {
+  return closed_along(edge, dart + 1, 0.0);
+}
+
+DartSpot slit(Opened& open, const Anchor& place, Point apex, const std::string& name) {
   OpenEdge& edge = open.edges[place.edge];
   const Path whole = edge.stretches[place.stretch];
   const PathPlace cut = place_at_length(whole, place.along);

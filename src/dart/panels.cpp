@@ -1,18 +1,16 @@
 #include "blockwright/dart/panels.hpp"
 
-#include "aim.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/pattern/sides.hpp"
-#include "grain.hpp"
 #include "moving.hpp"
 #include "part.hpp"
-#include "reach.hpp"
 #include "rounding.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
 
 namespace blockwright {
 namespace {
@@ -28,33 +26,57 @@ struct Cut {
   std::string edge;  // the new edges' name
 };
 
-// Which of the two panels a stretch of the outline belongs to.
-bool on_side(const Cut& cut, std::size_t edge, std::size_t stretch) {
-  const bool after_first =
-      edge > cut.first.edge || (edge == cut.first.edge && stretch > cut.first.dart);
-  const bool before_second =
-      edge < cut.second.edge || (edge == cut.second.edge && stretch <= cut.second.dart);
-  return after_first && before_second;
+// Cuts an edge in two at a dart, which goes; both halves have its name.
+void cut_edge(Opened& open, DartSpot at) {
+  OpenEdge& edge = open.edges[at.edge];
+  const auto cut = static_cast<std::ptrdiff_t>(at.dart) + 1;
+  const OpenEdge rest{edge.name,
+                      edge.role,
+                      {edge.stretches.begin() + cut, edge.stretches.end()},
+                      {edge.darts.begin() + cut, edge.darts.end()}};
+  edge.stretches.resize(at.dart + 1);
+  edge.darts.resize(at.dart);
+  open.edges.insert(open.edges.begin() + static_cast<std::ptrdiff_t>(at.edge) + 1, rest);
+  change_anchors(open, [&](Anchor& mark) {
+    const bool behind = mark.edge == at.edge && mark.stretch > at.dart;
+    if (behind) mark.stretch -= at.dart + 1;
+    if (behind || mark.edge > at.edge) ++mark.edge;
+  });
+}
+
+// Both ends of the seam cut; the side panel's edges are then those from `first` to before `last`.
+struct CutUp {
+  Opened open;
+  std::size_t first, last;
+
+  [[nodiscard]] bool on_side(const Anchor& mark) const {
+    return mark.edge >= first && mark.edge < last;
+  }
+};
+
+CutUp cut_up(Opened open, const Cut& cut) {
+  cut_edge(open, cut.second);
+  cut_edge(open, cut.first);
+  return {std::move(open), cut.first.edge + 1, cut.second.edge + 2};
 }
 
 // A place becomes a dart of no width about the apex of the seam's other end.
-std::string slit_at_place(Opened& open, const std::string& other, const std::string& place) {
-  const DartSpot from = dart_named(open, other);
-  const Aim aim = aim_of(open, from, place);
+std::string slit_at_place(Opened& open, DartSpot other_end, const std::string& place) {
+  const Aim aim = aim_of(open, other_end, place);
   if (aim.onto) return *aim.onto;
-  require_reachable(open, from, aim);
-  const Point apex = open.at(from).apex;
+  require_reachable(open, other_end, aim);
+  const Point apex = open.at(other_end).apex;
   std::string name = free_name(open, "seam_end");
-  slit(open, spot_at(open, aim.edge, aim.along), apex, name);
+  slit(open, anchor_at(open, aim.edge, aim.along), apex, name);
   return name;
 }
 
-void refuse_cut_gathers(const Opened& open, const Cut& cut, const PanelSeam& seam) {
-  for (std::size_t i = 0; i < open.fullness.size(); ++i) {
-    const auto& [from, to] = open.fullness[i];
-    if (on_side(cut, from.edge, from.stretch) == on_side(cut, to.edge, to.stretch)) continue;
+void refuse_cut_gathers(const CutUp& halves, const PanelSeam& seam) {
+  for (std::size_t i = 0; i < halves.open.fullness.size(); ++i) {
+    const auto& [from, to] = halves.open.fullness[i];
+    if (halves.on_side(from) == halves.on_side(to)) continue;
     refuse("dart.blocked", seam.from,
-           "the seam would cut through the gathers " + open.piece.fullness[i].name,
+           "the seam would cut through the gathers " + halves.open.piece.fullness[i].name,
            "end it to one side of them, or make the gathers on the panels");
   }
 }
@@ -68,25 +90,23 @@ void require_way_between(const Opened& open, const PanelSeam& seam, Point a, Poi
          "run the seam through other darts");
 }
 
-Cut planned_cut(Opened& open, const PanelSeam& seam, const std::string& from,
-                const std::string& to) {
-  std::string a = from, b = to;
-  const bool a_is_dart = find_dart(open, a).has_value();
-  const bool b_is_dart = find_dart(open, b).has_value();
-  if (!a_is_dart && !b_is_dart) {
+Cut planned_cut(Opened& open, const PanelSeam& seam, std::array<std::string, 2> ends) {
+  const std::array is_place = {!find_dart(open, ends[0]), !find_dart(open, ends[1])};
+  if (is_place[0] && is_place[1]) {
     refuse("dart.panel", seam.from, "neither end of the seam is a dart",
            "move a dart to one of its ends first, and name that dart");
   }
-  if (!a_is_dart) a = slit_at_place(open, b, a);
-  if (!b_is_dart) b = slit_at_place(open, a, b);
-  const DartSpot one = dart_named(open, a), other = dart_named(open, b);
-  if (one.edge == other.edge) {
+  for (const std::size_t end : {0U, 1U}) {
+    if (!is_place[end]) continue;
+    ends[end] = slit_at_place(open, dart_named(open, ends[1 - end]), ends[end]);
+  }
+  const auto [first, second] = std::minmax({dart_named(open, ends[0]), dart_named(open, ends[1])});
+  if (first.edge == second.edge) {
     refuse("dart.panel", seam.from, "both ends of the seam lie on one edge", "end it on two edges");
   }
-  Cut cut{std::min(one, other), std::max(one, other), "yoke"};
-  if (is_part(open.piece, open.edges[cut.first.edge].name, BlockEdge::Waist)) cut.edge = "princess";
-  require_way_between(open, seam, open.at(cut.first).apex, open.at(cut.second).apex);
-  return cut;
+  require_way_between(open, seam, open.at(first).apex, open.at(second).apex);
+  const bool princess = is_part(open.piece, open.edges[first.edge].name, BlockEdge::Waist);
+  return {first, second, princess ? "princess" : "yoke"};
 }
 
 std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, Point end) {
@@ -96,71 +116,36 @@ std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, 
   return corners;
 }
 
-// The stretches from `from` to before `to` of an edge, with the darts between them.
-OpenEdge part_of(const OpenEdge& edge, std::size_t from, std::size_t to) {
-  const auto at = [](const auto& items, std::size_t i) {
-    return items.begin() + static_cast<std::ptrdiff_t>(i);
-  };
-  OpenEdge part{edge.name, edge.role, {}, {}};
-  part.stretches.assign(at(edge.stretches, from), at(edge.stretches, to));
-  part.darts.assign(at(edge.darts, from), at(edge.darts, to - 1));
-  return part;
-}
-
-OpenEdge seam_edge(const std::string& name, const Path& path) {
-  return {name, EdgeRole::Seam, {path}, {}};
-}
-
-std::vector<OpenEdge> centre_edges(const Opened& open, const Cut& cut, const SeamLines& lines) {
-  std::vector<OpenEdge> edges(open.edges.begin(),
-                              open.edges.begin() + static_cast<std::ptrdiff_t>(cut.first.edge));
-  edges.push_back(part_of(open.edges[cut.first.edge], 0, cut.first.dart + 1));
-  edges.push_back(seam_edge(cut.edge, lines.centre));
-  const OpenEdge& last = open.edges[cut.second.edge];
-  edges.push_back(part_of(last, cut.second.dart + 1, last.stretches.size()));
-  edges.insert(edges.end(), open.edges.begin() + static_cast<std::ptrdiff_t>(cut.second.edge) + 1,
-               open.edges.end());
-  return edges;
-}
-
-std::vector<OpenEdge> side_edges(const Opened& open, const Cut& cut, const SeamLines& lines) {
-  const OpenEdge& first = open.edges[cut.first.edge];
-  std::vector<OpenEdge> edges = {part_of(first, cut.first.dart + 1, first.stretches.size())};
-  edges.insert(edges.end(), open.edges.begin() + static_cast<std::ptrdiff_t>(cut.first.edge) + 1,
-               open.edges.begin() + static_cast<std::ptrdiff_t>(cut.second.edge));
-  edges.push_back(part_of(open.edges[cut.second.edge], 0, cut.second.dart + 1));
-  edges.push_back(seam_edge(cut.edge, reversed(lines.side)));
-  return edges;
-}
-
-bool has_edge(const Piece& piece, std::string_view name) { return has_name(piece.edges, name); }
-
-// Marks of the old piece that are on the panel, with their places there.
-void take_marks(const Opened& open, const Cut& cut, bool side, Opened& panel) {
-  const auto moved = [&](Anchor anchor) {
-    const std::string& name = open.edges[anchor.edge].name;
-    if (side && anchor.edge == cut.first.edge) anchor.stretch -= cut.first.dart + 1;
-    if (!side && anchor.edge == cut.second.edge) anchor.stretch -= cut.second.dart + 1;
-    anchor.edge = *find_edge(panel, name);
-    return anchor;
+// The panel's edges, and the marks of the old piece that are on them.
+Opened edges_of(const CutUp& halves, bool side, const OpenEdge& seam) {
+  const auto& edges = halves.open.edges;
+  const auto first = edges.begin() + static_cast<std::ptrdiff_t>(halves.first);
+  const auto last = edges.begin() + static_cast<std::ptrdiff_t>(halves.last);
+  Opened panel{halves.open.piece, {side ? first : edges.begin(), side ? last : first}, {}, {}};
+  panel.edges.push_back(seam);
+  if (!side) panel.edges.insert(panel.edges.end(), last, edges.end());
+  const auto moved = [&](Anchor mark) {
+    if (side) mark.edge -= halves.first;
+    if (!side && mark.edge >= halves.last) mark.edge -= halves.last - halves.first - 1;
+    return mark;
   };
   panel.piece.notches.clear();
-  panel.notches.clear();
-  for (std::size_t i = 0; i < open.notches.size(); ++i) {
-    if (on_side(cut, open.notches[i].edge, open.notches[i].stretch) != side) continue;
-    panel.piece.notches.push_back(open.piece.notches[i]);
-    panel.notches.push_back(moved(open.notches[i]));
-  }
   panel.piece.fullness.clear();
-  panel.fullness.clear();
-  for (std::size_t i = 0; i < open.fullness.size(); ++i) {
-    const auto& [from, to] = open.fullness[i];
-    if (on_side(cut, from.edge, from.stretch) != side) continue;
-    panel.piece.fullness.push_back(open.piece.fullness[i]);
+  for (std::size_t i = 0; i < halves.open.notches.size(); ++i) {
+    if (halves.on_side(halves.open.notches[i]) != side) continue;
+    panel.piece.notches.push_back(halves.open.piece.notches[i]);
+    panel.notches.push_back(moved(halves.open.notches[i]));
+  }
+  for (std::size_t i = 0; i < halves.open.fullness.size(); ++i) {
+    const auto& [from, to] = halves.open.fullness[i];
+    if (halves.on_side(from) != side) continue;
+    panel.piece.fullness.push_back(halves.open.piece.fullness[i]);
     panel.fullness.push_back({moved(from), moved(to)});
   }
+  return panel;
 }
 
+// The landmarks and balance lines of the old piece that are on the panel.
 void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& panel) {
   panel.landmarks.clear();
   for (const Landmark& landmark : piece.landmarks) {
@@ -178,13 +163,13 @@ void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& pan
   }
 }
 
-void name_panels(const Piece& piece, const PanelSeam& seam, const Cut& cut, PanelWalk& walk) {
-  const bool princess = cut.edge.substr(0, 8) == "princess";
+void name_panels(const Piece& piece, const PanelSeam& seam, PanelWalk& walk) {
+  const bool princess = walk.edge.starts_with("princess");
+  const SidedName name = sided_name(piece.name);
   walk.centre_panel = seam.centre_panel;
   walk.side_panel = seam.side_panel;
   if (walk.centre_panel.empty()) walk.centre_panel = princess ? "centre_" + piece.name : piece.name;
   if (walk.side_panel.empty()) {
-    const SidedName name = sided_name(piece.name);
     walk.side_panel = princess ? "side_" + piece.name
                                : std::string(name.whole) + "_yoke" + std::string(name.side);
   }
@@ -209,15 +194,6 @@ void require_free_names(const Pattern& pattern, const std::string& old, const Pa
   }
 }
 
-Opened panel_of(const Opened& open, const Cut& cut, const SeamLines& lines, bool side) {
-  Opened panel;
-  panel.piece = open.piece;
-  panel.edges = side ? side_edges(open, cut, lines) : centre_edges(open, cut, lines);
-  take_marks(open, cut, side, panel);
-  take_lines(open.piece, Part(open, cut.first, cut.second), side, panel.piece);
-  return panel;
-}
-
 CutOn cut_of(const Piece& panel, const Piece& old) {
   if (old.cut_on == CutOn::One) return CutOn::One;
   return old.cut_on == CutOn::Fold && find_part(panel, BlockEdge::Centre) ? CutOn::Fold
@@ -228,69 +204,58 @@ CutOn cut_of(const Piece& panel, const Piece& old) {
 // part of the zone is longer on the side panel and another shorter, mates would miss each other by
 // more than is eased in: the side's is a trifle off its apex then. On the side panel the edge
 // runs the other way.
-void set_seam_notches(const SeamLines& lines, PanelWalk& walk, Piece& centre, Piece& side) {
+void set_seam_notches(const SeamLines& lines, const std::string& edge, Piece& centre, Piece& side) {
   const double c = length(lines.centre), s = length(lines.side);
   const double low = std::clamp(lines.centre_apexes.front() - kNotchFromApex,
                                 std::fmin(kNotchFromEnd, lines.zone_from), lines.zone_from);
   const double high = std::clamp(c - lines.centre_apexes.back() - kNotchFromApex,
                                  std::fmin(kNotchFromEnd, lines.zone_to), lines.zone_to);
   const int count = find_part(centre, BlockEdge::Centre) ? centre.kind->notch_count : 1;
-  const auto add = [&](const std::string& name, double on_centre, double on_side) {
-    centre.notches.push_back({name, walk.edge, on_centre, count, side.name, walk.edge});
-    side.notches.push_back({name, walk.edge, s - on_side, count, centre.name, walk.edge});
+  struct Along {
+    double centre, side;
   };
-  add(walk.edge + "_below", low, low);
+  const auto add = [&](const std::string& name, Along along) {
+    centre.notches.push_back({edge + name, edge, along.centre, count, side.name, edge});
+    side.notches.push_back({edge + name, edge, s - along.side, count, centre.name, edge});
+  };
+  add("_below", {low, low});
   for (std::size_t i = 0; i < lines.centre_apexes.size(); ++i) {
-    const std::string number = i == 0 ? "" : "_" + std::to_string(i + 1);
     const double apex = lines.centre_apexes[i], shifted = apex + s - c;
-    add(walk.edge + "_apex" + number, apex,
-        std::clamp(lines.side_apexes[i], std::fmin(apex, shifted), std::fmax(apex, shifted)));
+    add("_apex" + (i == 0 ? "" : "_" + std::to_string(i + 1)),
+        {apex,
+         std::clamp(lines.side_apexes[i], std::fmin(apex, shifted), std::fmax(apex, shifted))});
   }
-  add(walk.edge + "_above", c - high, s - high);
-  walk.ease_from = low;
-  walk.ease_to = c - high;
-  walk.centre_length = c;
-  walk.side_length = s;
-  walk.ease = s - c;
-  walk.bulge = lines.bulge;
+  add("_above", {c - high, s - high});
 }
 
 // Every seam and notch that named the old piece now names the panel that has the edge; an edge that
-// was cut is sewn in two parts, in the order of the old one. Notches of the new seam name their
-// mates already, one of which may have the old piece's name.
-void rename_in(Pattern& pattern, const std::string& old, const Cut& cut, const Opened& open,
-               const Piece& centre, const Piece& side) {
-  const auto parts_of = [&](const EdgeOf& edge) -> std::vector<EdgeOf> {
-    if (edge.piece != old) return {edge};
-    const bool in_centre = has_edge(centre, edge.edge), in_side = has_edge(side, edge.edge);
-    if (!in_side) return {{centre.name, edge.edge}};
-    if (!in_centre) return {{side.name, edge.edge}};
-    const bool centre_first = edge.edge == open.edges[cut.first.edge].name;
-    const EdgeOf c{centre.name, edge.edge}, s{side.name, edge.edge};
-    return centre_first ? std::vector{c, s} : std::vector{s, c};
+// was cut is sewn in two parts, in the order of the old one.
+void rename_in(Pattern& pattern, const Piece& old, const std::string& first_cut,
+               const std::array<Piece, 2>& panels) {
+  const auto parts_of = [&](const EdgeOf& edge) {
+    if (edge.piece != old.name) return std::vector{edge};
+    std::vector<EdgeOf> parts;
+    for (const Piece& panel : panels) {
+      if (find_named(panel.edges, edge.edge)) parts.push_back({panel.name, edge.edge});
+    }
+    if (edge.edge != first_cut) std::ranges::reverse(parts);
+    return parts;
   };
   for (Seam& seam : pattern.seams) {
     for (auto* edges : {&seam.a, &seam.b}) {
       std::vector<EdgeOf> renamed;
-      for (const EdgeOf& edge : *edges) {
-        const auto parts = parts_of(edge);
-        renamed.insert(renamed.end(), parts.begin(), parts.end());
-      }
+      for (const EdgeOf& edge : *edges)
+        std::ranges::copy(parts_of(edge), std::back_inserter(renamed));
       *edges = renamed;
     }
   }
-  const auto has_notch = [](const Piece& piece, const Notch& notch) {
-    return std::any_of(piece.notches.begin(), piece.notches.end(), [&](const Notch& mate) {
-      return mate.name == notch.name && mate.edge == notch.mate_edge;
-    });
-  };
+  const auto& [centre, side] = panels;
   for (Piece& piece : pattern.pieces) {
-    const bool panel = piece.name == centre.name || piece.name == side.name;
     for (Notch& notch : piece.notches) {
-      const bool on_new_seam = panel && notch.edge == cut.edge;
-      if (notch.mate_piece == old && !on_new_seam) {
-        notch.mate_piece = has_notch(side, notch) ? side.name : centre.name;
-      }
+      if (notch.mate_piece != old.name) continue;
+      const Notch* on_side = find_named(side.notches, notch.name);
+      const bool is_mate = on_side != nullptr && on_side->edge == notch.mate_edge;
+      notch.mate_piece = is_mate ? side.name : centre.name;
     }
   }
 }
@@ -305,11 +270,6 @@ void require_whole(const Piece& panel, const PanelSeam& seam) {
     refuse("dart.blocked", seam.from, "the panels would not hold together: " + problem->message,
            "run the seam elsewhere");
   }
-}
-
-void replace_piece(Pattern& pattern, std::size_t old, const Piece& centre, const Piece& side) {
-  pattern.pieces[old] = centre;
-  pattern.pieces.insert(pattern.pieces.begin() + static_cast<std::ptrdiff_t>(old) + 1, side);
 }
 
 Problem walk_remark(const PanelWalk& walk) {
@@ -331,41 +291,50 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   }
   const Piece& old = pattern.pieces[from.piece];
   Opened open = opened(old);
-  Cut cut = planned_cut(open, seam, from.name, to.name);
-  cut.edge = first_free(cut.edge, [&](const std::string& name) { return has_edge(old, name); });
-  refuse_cut_gathers(open, cut, seam);
+  const Cut cut = planned_cut(open, seam, {from.name, to.name});
+  const CutUp halves = cut_up(open, cut);
+  refuse_cut_gathers(halves, seam);
 
-  Panels panels{pattern, {}, {}};
-  PanelWalk& walk = panels.walk;
-  walk.edge = cut.edge;
-  name_panels(old, seam, cut, walk);
+  Panels result{pattern, {}, {}};
+  PanelWalk& walk = result.walk;
+  walk.edge = first_free(
+      cut.edge, [&](const std::string& name) { return find_named(old.edges, name) != nullptr; });
+  name_panels(old, seam, walk);
   require_plain_name(walk.centre_panel);
   require_plain_name(walk.side_panel);
   require_free_names(pattern, old.name, walk);
   const Dart &first = open.at(cut.first), &second = open.at(cut.second);
   const SeamLines lines = rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
                                        corners_of(first, first.legs[1], second, second.legs[0]));
+  walk.ease = length(lines.side) - length(lines.centre);
+  walk.bulge = lines.bulge;
 
-  Piece centre = put_together(panel_of(open, cut, lines, false));
-  Piece side = put_together(panel_of(open, cut, lines, true));
-  centre.name = walk.centre_panel;
-  side.name = walk.side_panel;
-  centre.cut_on = cut_of(centre, old);
-  side.cut_on = cut_of(side, old);
-  set_seam_notches(lines, walk, centre, side);
+  std::array<Piece, 2> panels;
+  for (const bool is_side : {false, true}) {
+    const Path line = is_side ? reversed(lines.side) : lines.centre;
+    Piece& panel = panels[is_side ? 1 : 0];
+    panel = put_together(edges_of(halves, is_side, {walk.edge, EdgeRole::Seam, {line}, {}}));
+    take_lines(old, Part(open, cut.first, cut.second), is_side, panel);
+    panel.name = is_side ? walk.side_panel : walk.centre_panel;
+    panel.cut_on = cut_of(panel, old);
+  }
+  std::vector<Piece>& pieces = result.pattern.pieces;
+  pieces[from.piece] = panels[0];
+  pieces.insert(pieces.begin() + static_cast<std::ptrdiff_t>(from.piece) + 1, panels[1]);
+  rename_in(result.pattern, old, open.edges[cut.first.edge].name, panels);
+  Piece &centre = pieces[from.piece], &side = pieces[from.piece + 1];
+  set_seam_notches(lines, walk.edge, centre, side);
   for (Piece* panel : {&centre, &side}) {
-    *panel = with_grain_off_edges(*panel);
+    *panel = with_clear_grain(std::move(*panel), kGrainOffEdges);
     require_whole(*panel, seam);
   }
-  replace_piece(panels.pattern, from.piece, centre, side);
-  rename_in(panels.pattern, old.name, cut, open, centre, side);
-  panels.pattern.seams.push_back({cut.edge + " " + old.name,
-                                  {{side.name, cut.edge}},
-                                  {{centre.name, cut.edge}},
+  result.pattern.seams.push_back({walk.edge + " " + old.name,
+                                  {{side.name, walk.edge}},
+                                  {{centre.name, walk.edge}},
                                   walk.ease,
                                   true});
-  panels.remarks.push_back(walk_remark(walk));
-  return panels;
+  result.remarks.push_back(walk_remark(walk));
+  return result;
 }
 
 }  // namespace blockwright

@@ -27,19 +27,6 @@ bool on_leg(const Dart& dart, std::size_t leg, Point p) {
   return nearest(Path::through({dart.apex, dart.legs[leg]}), p).distance < kOnOutline;
 }
 
-std::vector<Path> stretches_between(const Opened& open, DartSpot first, DartSpot second) {
-  std::vector<Path> stretches;
-  for (std::size_t e = first.edge; e <= second.edge; ++e) {
-    const OpenEdge& edge = open.edges[e];
-    const std::size_t from = e == first.edge ? first.dart + 1 : 0;
-    const std::size_t to = e == second.edge ? second.dart + 1 : edge.stretches.size();
-    for (std::size_t i = from; i < to; ++i) {
-      if (!edge.stretches[i].empty()) stretches.push_back(edge.stretches[i]);
-    }
-  }
-  return stretches;
-}
-
 std::vector<PathPlace> crossings_of(const Path& line, const Part& part) {
   std::vector<PathPlace> places = {{0, 0.0}};
   for (const Path& border : part.borders()) {
@@ -55,9 +42,13 @@ std::vector<PathPlace> crossings_of(const Path& line, const Part& part) {
 Part::Part(const Opened& open, DartSpot first, DartSpot second)
     : first_(open.at(first)),
       second_(open.at(second)),
-      stretches_(stretches_between(open, first, second)) {
-  ring_ = Path::through({first_.apex, first_.legs[1]});
-  for (const Path& stretch : stretches_) append(ring_, stretch, kJointTolerance);
+      ring_(Path::through({first_.apex, first_.legs[1]})) {
+  for (const Anchor& at : stretches_between(open, first, second)) {
+    const Path& stretch = open.edges[at.edge].stretches[at.stretch];
+    if (stretch.empty()) continue;
+    stretches_.push_back(stretch);
+    append(ring_, stretch, kJointTolerance);
+  }
   append_line(ring_, second_.legs[0], kJointTolerance);
   append_line(ring_, second_.apex, kJointTolerance);
   append_line(ring_, first_.apex, kJointTolerance);
@@ -87,6 +78,16 @@ std::vector<Path> Part::borders() const {
     borders.push_back(Path::through({first_.apex, second_.apex}));
   }
   return borders;
+}
+
+std::vector<Anchor> stretches_between(const Opened& open, DartSpot first, DartSpot second) {
+  std::vector<Anchor> starts;
+  for (std::size_t e = first.edge; e <= second.edge; ++e) {
+    const std::size_t from = e == first.edge ? first.dart + 1 : 0;
+    const std::size_t to = e == second.edge ? second.dart + 1 : open.edges[e].stretches.size();
+    for (std::size_t i = from; i < to; ++i) starts.push_back({e, i, 0.0});
+  }
+  return starts;
 }
 
 std::vector<std::pair<Path, Part::Where>> parted(const Path& line, const Part& part) {

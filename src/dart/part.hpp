@@ -31,6 +31,9 @@ class Part {
   Path ring_;
 };
 
+/// The starts of the stretches between two darts, in order.
+std::vector<Anchor> stretches_between(const Opened& open, DartSpot first, DartSpot second);
+
 /// A line of the piece in its parts, in order; what is shorter than 1e-6 mm is left out.
 std::vector<std::pair<Path, Part::Where>> parted(const Path& line, const Part& part);
 

@@ -1,7 +1,3 @@
-#include "blockwright/dart/pivot.hpp"
-
-#include "aim.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "moving.hpp"
 
 #include <cmath>
@@ -31,8 +27,7 @@ std::string receiving_dart(Opened& open, const Aim& aim, Point apex, const Pivot
                            double cup) {
   if (aim.onto) return *aim.onto;
   std::string name = free_name(open, std::string(aim.position->name));
-  const DartSpot spot = slit(open, spot_at(open, aim.edge, aim.along), apex, name);
-  Dart& dart = open.at(spot);
+  Dart& dart = open.at(slit(open, anchor_at(open, aim.edge, aim.along), apex, name));
   dart.pressed_to = aim.position->pressed_to;
   const Vec leg = unit(dart.legs[0] - apex);
   dart.point = apex + move.hold_back.value_or(hold_back(*aim.position, cup)) * leg;
@@ -52,6 +47,25 @@ void rename_as_wished(Opened& open, std::string& name, const std::string& wish) 
   if (name == wish || find_dart(open, wish)) return;
   open.at(dart_named(open, name)).name = wish;
   name = wish;
+}
+
+constexpr double kMostHeldBack = 0.5;  // of the leg
+
+// In the order of Towards: how much further there the second leg lies.
+Leg leg_towards(const Dart& dart, PressMove::Towards towards) {
+  const Vec across = dart.legs[1] - dart.legs[0];
+  const double further[] = {-across.x, across.x, -across.y, across.y};
+  return further[static_cast<std::size_t>(towards)] > 0.0 ? Leg::Second : Leg::First;
+}
+
+// Changes one dart and sets its peak anew.
+template <class Change>
+MovedDarts with_dart(const Pattern& pattern, const std::string& dart, Change&& change) {
+  const PieceWords words = piece_and_name(pattern, dart);
+  Opened open = opened(pattern.pieces[words.piece]);
+  change(open.at(dart_named(open, words.name)));
+  set_peak(open, words.name);
+  return finished(pattern, words, open);
 }
 
 }  // namespace
@@ -83,10 +97,25 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
     require_some_width(open, from.name);
     set_peak(open, from.name);
   }
-  MovedDarts moved{pattern, {}};
-  judge_width(open, name, had, moved.remarks);
-  moved.pattern.pieces[from.piece] = finished(open, move.dart, moved.remarks);
-  return moved;
+  return finished(pattern, from, open, judged_width(open, name, had));
+}
+
+MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
+  return with_dart(pattern, move.dart, [&](Dart& dart) {
+    const double most = kMostHeldBack * dart.leg();
+    if (!(move.hold_back >= 0.0 && move.hold_back <= most)) {
+      refuse("dart.place", move.dart,
+             "a hold-back of " + Length::mm(move.hold_back) + " is out of range on a leg of " +
+                 Length::mm(dart.leg()),
+             "use 0 to " + Length::mm(most));
+    }
+    dart = held_back(dart, move.hold_back);
+  });
+}
+
+MovedDarts press(const Pattern& pattern, const PressMove& move) {
+  return with_dart(pattern, move.dart,
+                   [&](Dart& dart) { dart.pressed_to = leg_towards(dart, move.towards); });
 }
 
 }  // namespace blockwright

@@ -1,24 +1,13 @@
-#include "reach.hpp"
-
-#include "blockwright/dart/pivot.hpp"
+#include "aim.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "words.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
 namespace {
 
 constexpr double kArrived = 1e-6;  // mm: nearer than this to its end the way has arrived
-
-bool meets(const Path& way, const Path& other) {
-  for (const PathCrossing& hit : intersections(way, other)) {
-    if (distance(hit.point, way.end()) > kArrived && distance(hit.point, way.start()) > kArrived) {
-      return true;
-    }
-  }
-  return false;
-}
 
 bool bars(const Dart& dart, const Path& way) {
   if (dart.legs[0] == dart.legs[1]) return false;
@@ -30,12 +19,18 @@ bool bars(const Dart& dart, const Path& way) {
 
 bool is_mouth(const OpenEdge& edge, double along) {
   for (std::size_t d = 0; d < edge.darts.size(); ++d) {
-    if (std::abs(closed_along(edge, d + 1, 0.0) - along) < kFromCorner) return true;
+    if (std::abs(mouth_along(edge, d) - along) < kFromCorner) return true;
   }
   return false;
 }
 
 }  // namespace
+
+bool meets(const Path& way, const Path& other) {
+  return std::ranges::any_of(intersections(way, other), [&](const PathCrossing& hit) {
+    return distance(hit.point, way.end()) > kArrived && distance(hit.point, way.start()) > kArrived;
+  });
+}
 
 std::optional<std::string> barrier(const Opened& open, Point apex, Point to) {
   const Path way = Path::through({apex, to});
@@ -50,14 +45,14 @@ std::optional<std::string> barrier(const Opened& open, Point apex, Point to) {
   return std::nullopt;
 }
 
-std::optional<double> nearest_reachable(const Opened& open, Point apex, std::size_t edge,
-                                        const DartPosition& position, double wanted) {
-  const double whole = closed_length(open.edges[edge]);
+std::optional<double> nearest_reachable(const Opened& open, Point apex, const Aim& aim,
+                                        double wanted) {
+  const OpenEdge& edge = open.edges[aim.edge];
+  const double whole = closed_length(edge);
   const auto reaches = [&](double fraction) {
-    const double along = from_trade_end(position, whole, fraction * whole);
-    return along >= kFromCorner && along <= whole - kFromCorner &&
-           !is_mouth(open.edges[edge], along) &&
-           !barrier(open, apex, spot_at(open, edge, along).point);
+    const double along = from_trade_end(*aim.position, whole, fraction * whole);
+    return is_off_corners(edge, along) && !is_mouth(edge, along) &&
+           !barrier(open, apex, point_at(open, anchor_at(open, aim.edge, along)));
   };
   std::optional<double> best;
   for (int hundredths = 0; hundredths <= 100; ++hundredths) {

@@ -1,9 +1,7 @@
 #include "rounding.hpp"
 
 #include "blending.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -70,8 +68,8 @@ SeamLines rounded_seam(const std::vector<Point>& centre, const std::vector<Point
   lines.side = rounded(side, reaches, lines.side_apexes);
   lines.zone_from = distance(centre[0], centre[1]) - reaches[1];
   lines.zone_to = distance(centre[last], centre[last + 1]) - reaches[last];
-  lines.bulge = std::fmax(largest_distance(lines.centre, Path::through(centre)),
-                          largest_distance(lines.side, Path::through(side)));
+  lines.bulge = std::fmax(largest_distance(lines.centre.curves(), Path::through(centre)),
+                          largest_distance(lines.side.curves(), Path::through(side)));
   return lines;
 }
 

@@ -1,7 +1,5 @@
-#include "turning.hpp"
-
-#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/path_parts.hpp"
+#include "moving.hpp"
 #include "part.hpp"
 
 namespace blockwright {
@@ -26,20 +24,13 @@ void turn_inside(Piece& piece, const Part& part, const Placement& turning) {
   }
 }
 
-void turn_dart(Dart& dart, const Placement& turning) {
-  for (Point* p : {&dart.apex, &dart.point, &dart.legs[0], &dart.legs[1], &dart.peak}) {
-    *p = turning(*p);
-  }
-}
-
 void turn_outline(Opened& open, DartSpot first, DartSpot second, const Placement& turning) {
-  for (std::size_t e = first.edge; e <= second.edge; ++e) {
-    OpenEdge& edge = open.edges[e];
-    const std::size_t from = e == first.edge ? first.dart + 1 : 0;
-    const std::size_t to = e == second.edge ? second.dart + 1 : edge.stretches.size();
-    for (std::size_t i = from; i < to; ++i) edge.stretches[i] = placed(edge.stretches[i], turning);
-    const std::size_t darts_to = e == second.edge ? second.dart : edge.darts.size();
-    for (std::size_t i = from; i < darts_to; ++i) turn_dart(edge.darts[i], turning);
+  for (const Anchor& at : stretches_between(open, first, second)) {
+    OpenEdge& edge = open.edges[at.edge];
+    edge.stretches[at.stretch] = placed(edge.stretches[at.stretch], turning);
+    if (at.stretch == 0 || DartSpot{at.edge, at.stretch - 1} == first) continue;
+    Dart& before = edge.darts[at.stretch - 1];
+    before = placed(before, turning);
   }
 }
 

@@ -1,11 +1,11 @@
 #pragma once
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/opened.hpp"
-#include "blockwright/pattern/pattern.hpp"
+#include "blockwright/dart/pivot.hpp"
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -16,12 +16,11 @@ namespace blockwright {
 [[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
                          const Wording& hint);
 
-/// Whether one of the items has this name.
-template <class Items>
-bool has_name(const Items& items, std::string_view name) {
-  return std::any_of(items.begin(), items.end(),
-                     [&](const auto& item) { return item.name == name; });
-}
+/// Refuses ("dart.place") a length in mm that is not within its limits.
+struct Limits {
+  double least, most;
+};
+void require_within(Limits limits, double mm, const std::string& where, const char* what);
 
 /// `wish`, or with the first number behind it under which it is not taken.
 template <class IsTaken>
@@ -35,8 +34,9 @@ std::string first_free(const std::string& wish, IsTaken&& is_taken) {
 struct PieceWords {
   std::size_t piece = 0;
   std::string name;
+  std::string words;  ///< both
 };
-PieceWords piece_and_name(const Pattern& pattern, std::string_view words);
+PieceWords piece_and_name(const Pattern& pattern, const std::string& words);
 
 /// Throws "dart.unknown", naming the darts that there are.
 DartSpot dart_named(const Opened& open, std::string_view name);
@@ -56,8 +56,8 @@ const DartPosition& position_named(const Opened& open, std::string_view name);
 /// The position whose edge the dart opens on; for a side dart in the lower half, the french one.
 const DartPosition& position_of(const Opened& open, DartSpot spot);
 
-/// "0.31": the place on the edge as a fraction in the trade's direction.
-std::string fraction_text(const OpenEdge& edge, const DartPosition& position, double along);
+/// True of a place of the closed edge that is kFromCorner off both of its ends.
+bool is_off_corners(const OpenEdge& edge, double along);
 /// From the trade's end of the edge to mm from the path's start, and back.
 double from_trade_end(const DartPosition& position, double whole, double along);
 

@@ -9,8 +9,8 @@ Piece back_block(const NeckAndShoulder& upper, const Scye& scye, double cup) {
   const DartPosition& at_shoulder = position_on(kBodiceBack, BlockEdge::Shoulder);
   const DartPosition& at_waist = position_on(kBodiceBack, BlockEdge::Waist);
   const Dart dart =
-      shoulder_dart(at_shoulder, upper.blade_point, upper.dart_inner_leg, upper.dart_outer_leg,
-                    direction(-upper.back_slope), hold_back(at_shoulder, cup));
+      drafted_dart(at_shoulder, upper.blade_point, {upper.dart_outer_leg, upper.dart_inner_leg},
+                   hold_back(at_shoulder, cup), direction(-upper.back_slope));
   WaistWithDarts waist = waist_with_darts(at_waist, scye.waists.back, hold_back(at_waist, cup));
   waist.darts.insert(waist.darts.begin(), dart);
   const Point side_waist = scye.waists.back.side_waist;

@@ -13,8 +13,8 @@ Dart bust_dart(const NeckAndShoulder& upper, const Scye& scye, double cup) {
       upper.front_side_neck +
       kShoulderDartPlace * distance(upper.front_side_neck, upper.front_shoulder_point) * along;
   const Point outer = rotated_about(inner, upper.bust_point, -scye.bust_dart);
-  return shoulder_dart(at_shoulder, upper.bust_point, inner, outer, along,
-                       hold_back(at_shoulder, cup));
+  return drafted_dart(at_shoulder, upper.bust_point, {outer, inner}, hold_back(at_shoulder, cup),
+                      along);
 }
 
 }  // namespace

@@ -85,7 +85,7 @@ Angle back_slope_from_slant(const Targets& t, Point side_neck, double slant) {
            slant;
   };
   return Angle::radians(
-      solve_between(beyond, rules::kLeastSlope.radians(), rules::kMostSlope.radians(), 1e-12));
+      solve_between(beyond, {rules::kLeastSlope.radians(), rules::kMostSlope.radians()}, 1e-12));
 }
 
 struct Slopes {
@@ -122,7 +122,7 @@ Necklines necklines(const Targets& t, double neck_width, Slopes slopes) {
   const Point back = back_side_neck(t, neck_width);
   const double depth = front.y - t.front_length;
   const double lean =
-      std::min(slopes.front.radians(), steepest_neckline(neck_width, depth).radians());
+      std::min(slopes.front.radians(), steepest_neckline({neck_width, depth}).radians());
   const double given_up = slopes.front.radians() - lean;
   const Vec into_front = -direction(Angle::radians(0.5 * std::numbers::pi - lean));
   const Vec into_back =
@@ -140,8 +140,9 @@ double neckline_length(const Targets& t, double neck_width) {
 /// Neck width: half back plus half front neckline make half the neck base girth.
 double neck_width(const Targets& t) {
   const auto excess = [&](double width) { return neckline_length(t, width) - t.neck; };
-  return solve_between(excess, 2.0 * rules::kLeastNeckWidth * t.neck,
-                       2.0 * rules::kMostNeckWidth * t.neck, rules::kSolved);
+  return solve_between(
+      excess, {2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck},
+      rules::kSolved);
 }
 
 /// The front neck depth that the two front lengths ask for must be a neck's. What is estimated

@@ -175,12 +175,12 @@ Drawn with_armhole_closed(const Frame& f) {
     const double widest = rules::kMostArmholeWidth * f.t.armhole;
     return draw(
         f, most,
-        solve_between([&](double w) { return excess(most, w); }, width, widest, rules::kSolved));
+        solve_between([&](double w) { return excess(most, w); }, {width, widest}, rules::kSolved));
   }
-  return draw(
-      f,
-      solve_between([&](double drop) { return excess(drop, width); }, least, most, rules::kSolved),
-      width);
+  return draw(f,
+              solve_between([&](double drop) { return excess(drop, width); }, {least, most},
+                            rules::kSolved),
+              width);
 }
 
 /// The front's part of the bust, moved where the back's part of the armhole would otherwise be too

@@ -119,7 +119,7 @@ WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust)
   };
   // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
   const double near = 2.0 * std::asin(std::min(0.5 * straight / under_bust, 1.0));
-  const double angle = solve_between(excess, 0.6 * near, 1.3 * near + 0.2, 1e-10);
+  const double angle = solve_between(excess, {0.6 * near, 1.3 * near + 0.2}, 1e-10);
   return front_waist_at(s, bust_point, under_bust, angle);
 }
 
@@ -131,7 +131,7 @@ WaistEdge back_waist(const Suppression& s, const BackLevels& levels,
     return sewn_length(back_waist_at(s, levels, intake, places)) - s.back_waist;
   };
   const double intake =
-      solve_between(excess, 0.7 * straight, 1.3 * straight + 15.0, rules::kSolved);
+      solve_between(excess, {0.7 * straight, 1.3 * straight + 15.0}, rules::kSolved);
   return back_waist_at(s, levels, intake, places);
 }
 
@@ -176,7 +176,7 @@ Waists undarted(const Targets& t, double front_bust, Point bust_point) {
   };
   // The edges are a little longer than they are wide, so the sides flare a little less.
   const double straight = 0.5 * (t.bust - t.waist);
-  const double side_run = solve_between(excess, straight - 5.0, straight + 40.0, rules::kSolved);
+  const double side_run = solve_between(excess, {straight - 5.0, straight + 40.0}, rules::kSolved);
   return undarted_at(t, front_bust, bust_point, side_run);
 }
 

@@ -15,12 +15,12 @@ constexpr Angle kSquareEnough = Angle::degrees(1.4);
 constexpr double kAskew = 1e-11;
 
 // Where the legs of a dart end, in the direction of travel.
-struct Mouth {
+struct LegEnds {
   Point in, out;
   [[nodiscard]] double width() const { return distance(in, out); }
 };
 
-Mouth mouth_of(const Redrawing& work, DartSpot spot) {
+LegEnds mouth_of(const Redrawing& work, DartSpot spot) {
   return {work.at(work.leg(spot, 0)), work.at(work.leg(spot, 1))};
 }
 
@@ -71,7 +71,7 @@ Angle lifting_angle(double by, double run) {
 }
 
 void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width) {
-  const Mouth mouth = mouth_of(work, spot);
+  const LegEnds mouth = mouth_of(work, spot);
   const Point apex = work.apex(spot);
   if (width < kLeastMouth) {
     refuse_fit("fit.negative_dart",
@@ -91,7 +91,7 @@ void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width)
 }
 
 void point_dart(Redrawing& work, const Opened& open, DartSpot spot, Point apex) {
-  const Mouth mouth = mouth_of(work, spot);
+  const LegEnds mouth = mouth_of(work, spot);
   if (on_shoulder(spot)) {
     ClosedShoulder shoulder = closed_shoulder(work, open);
     shoulder.apex = apex;

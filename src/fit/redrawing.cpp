@@ -229,7 +229,7 @@ Opened Redrawing::finished() const {
   };
   for (double most = kFirstAcross; most <= kMostAcross; most *= 2.0) {
     if ((too_long(-most) > 0.0) == (too_long(most) > 0.0)) continue;
-    return across_moved(solve_between(too_long, -most, most, 1e-10)).drawn();
+    return across_moved(solve_between(too_long, {-most, most}, 1e-10)).drawn();
   }
   Redrawing work = across_moved(0.0);
   work.lengthen(kLowerArmhole, length(work.redrawn_at(kLowerArmhole)) - too_long(0.0) -

@@ -57,7 +57,7 @@ Opened with_waist_let_out_at_side(const Opened& open, double by) {
     return closed_length(with_side_turned(open, turn), BlockEdge::Waist) - wanted;
   };
   const double most = kMostTurn;
-  const double turn = solve_between(too_long, -most, most, 1e-13);
+  const double turn = solve_between(too_long, {-most, most}, 1e-13);
   if (std::abs(turn) >= most) {
     refuse_fit("fit.amount", "the side seam would slant too far",
                "give a smaller amount, or take the waist and the bust girth again",

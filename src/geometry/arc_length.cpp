@@ -1,13 +1,70 @@
 #include "arc_length.hpp"
 
-#include "gauss_legendre.hpp"
-
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
 namespace blockwright {
 namespace {
+
+// A node of a Gauss-Legendre rule on [-1, 1] and its weight; its mirror image -node has the same
+// weight, so a rule of n points is kept as n / 2 of these.
+struct GaussPair {
+  double node = 0.0;
+  double weight = 0.0;
+};
+
+// Zeros of the Legendre polynomials and their weights, by Newton's method with 40 digits; they
+// agree with Abramowitz & Stegun, table 25.4, where that table has them.
+constexpr std::array<GaussPair, 4> kGauss8 = {{
+    {0.183434642495649805, 0.362683783378361983},
+    {0.525532409916328986, 0.313706645877887287},
+    {0.796666477413626740, 0.222381034453374471},
+    {0.960289856497536232, 0.101228536290376259},
+}};
+constexpr std::array<GaussPair, 8> kGauss16 = {{
+    {0.095012509837637440, 0.189450610455068496},
+    {0.281603550779258913, 0.182603415044923589},
+    {0.458016777657227386, 0.169156519395002538},
+    {0.617876244402643748, 0.149595988816576732},
+    {0.755404408355003034, 0.124628971255533872},
+    {0.865631202387831744, 0.095158511682492785},
+    {0.944575023073232576, 0.062253523938647893},
+    {0.989400934991649933, 0.027152459411754095},
+}};
+constexpr std::array<GaussPair, 12> kGauss24 = {{
+    {0.064056892862605626, 0.127938195346752157},
+    {0.191118867473616309, 0.125837456346828296},
+    {0.315042679696163374, 0.121670472927803391},
+    {0.433793507626045138, 0.115505668053725601},
+    {0.545421471388839536, 0.107444270115965635},
+    {0.648093651936975569, 0.097618652104113888},
+    {0.740124191578554364, 0.086190161531953276},
+    {0.820001985973902922, 0.073346481411080306},
+    {0.886415527004401034, 0.059298584915436781},
+    {0.938274552002732759, 0.044277438817419806},
+    {0.974728555971309498, 0.028531388628933663},
+    {0.995187219997021360, 0.012341229799987200},
+}};
+constexpr std::array<GaussPair, 16> kGauss32 = {{
+    {0.048307665687738316, 0.096540088514727801},
+    {0.144471961582796493, 0.095638720079274859},
+    {0.239287362252137075, 0.093844399080804566},
+    {0.331868602282127650, 0.091173878695763885},
+    {0.421351276130635345, 0.087652093004403811},
+    {0.506899908932229390, 0.083311924226946755},
+    {0.587715757240762329, 0.078193895787070306},
+    {0.663044266930215201, 0.072345794108848506},
+    {0.732182118740289680, 0.065822222776361847},
+    {0.794483795967942407, 0.058684093478535547},
+    {0.849367613732569970, 0.050998059262376176},
+    {0.896321155766052124, 0.042835898022226681},
+    {0.934906075937739689, 0.034273862913021433},
+    {0.964762255587506431, 0.025392065309262059},
+    {0.985611511545268335, 0.016274394730905671},
+    {0.997263861849481564, 0.007018610009470097},
+}};
 
 // Deeper than this the parts are below rounding; nothing gets there but numbers that are not
 // finite.
@@ -96,7 +153,8 @@ double length_of(const Hodograph& w, double share, double negligible, int depth)
 
 }  // namespace
 
-double arc_length(const CubicCurve& curve, double from, double to, double accuracy) {
+double arc_length(const CubicCurve& curve, Stretch stretch, double accuracy) {
+  const auto [from, to] = stretch;
   Hodograph w = hodograph_of(curve);
   const double size = largest_speed(w, 1.0);
   if (from != 0.0 || to != 1.0) w = part_of(w, from + to - 1.0, to - from);
@@ -105,19 +163,21 @@ double arc_length(const CubicCurve& curve, double from, double to, double accura
   return to < from ? -sum : sum;
 }
 
-double parameter_at_length(const Curve& curve, double s, double whole, double accuracy) {
+double parameter_at_length(const Measured& measured, double s) {
+  const auto [curve, whole] = measured;
+  constexpr double accuracy = kLengthAccuracy;
   if (!(s > 0.0 && whole > 0.0)) return 0.0;  // nor do numbers that are not finite get further
   if (s >= whole) return 1.0;
   const auto* c = std::get_if<CubicCurve>(&curve);
   if (c == nullptr) return s / whole;
   // Newton's method inside a bracket; only the stretch of each step is measured anew.
   double low = 0.0, high = 1.0, t = s / whole;
-  double excess = arc_length(*c, 0.0, t, 0.125 * accuracy) - s;
+  double excess = arc_length(*c, {0.0, t}, 0.125 * accuracy) - s;
   for (int step = 0; step < 80 && std::abs(excess) > 0.5 * accuracy; ++step) {
     (excess > 0.0 ? high : low) = t;
     const double newton = t - excess / norm(derivative_at(curve, t));
     const double next = newton > low && newton < high ? newton : 0.5 * (low + high);
-    excess += arc_length(*c, t, next, 0.125 * accuracy);
+    excess += arc_length(*c, {t, next}, 0.125 * accuracy);
     t = next;
   }
   return t;

@@ -1,26 +1,21 @@
 #include "blockwright/geometry/construct.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
 namespace {
 
-// A gap between circles that is rounding, in mm.
-constexpr double kTouchingGap = 1e-9;
 // No handle reaches further than this many chords; only ends that turn almost right round ask for
 // more. As in the author's own implementation (from memory).
 constexpr double kLongestHandle = 4.0;
 
-struct Corner {
-  double ahead_of_start;  // mm along `leaving` from the start to the corner
-  double before_end;      // mm along `arriving` from the corner to the end
-};
-
-std::optional<Corner> corner_of(Point from, Vec leaving, Point to, Vec arriving) {
-  const auto meet = lines_meet(from, leaving, to, arriving);
-  if (!meet) return std::nullopt;
-  return Corner{dot(*meet - from, unit(leaving)), dot(to - *meet, unit(arriving))};
+// The ways along the end directions from the start to the corner and from there to the end; empty
+// where it does not lie ahead of the start and before the end.
+std::optional<Ends> ways_by_corner(Point from, Vec leaving, Point to, Vec arriving) {
+  const auto corner = lines_meet(from, leaving, to, arriving);
+  if (!corner) return std::nullopt;
+  const Ends ways{dot(*corner - from, unit(leaving)), dot(to - *corner, unit(arriving))};
+  return ways.from > 0.0 && ways.to > 0.0 ? std::optional(ways) : std::nullopt;
 }
 
 // Hobby's velocity, as a share of the chord: `near` is the turn between chord and this handle.
@@ -42,47 +37,19 @@ std::optional<Point> lines_meet(Point a, Vec along_a, Point b, Vec along_b) {
   return a + (cross(b - a, along_b) / turn) * along_a;
 }
 
-std::optional<std::pair<Point, Point>> circles_meet(Point a, double radius_a, Point b,
-                                                    double radius_b) {
-  const double apart = distance(a, b);
-  if (apart == 0.0) return std::nullopt;
-  if (radius_a < 0.0 || radius_b < 0.0) return std::nullopt;
-  if (apart > radius_a + radius_b + kTouchingGap) return std::nullopt;
-  if (apart < std::abs(radius_a - radius_b) - kTouchingGap) return std::nullopt;
-  const double radical = 0.5 * (apart + (radius_a - radius_b) * (radius_a + radius_b) / apart);
-  // Beyond the circle only by the gap that counts as touching.
-  const double along = std::clamp(radical, -radius_a, radius_a);
-  const double square = (radius_a - along) * (radius_a + along);
-  const double aside = square > 0.0 ? std::sqrt(square) : 0.0;
-  const Vec u = unit(b - a);
-  const Point foot = a + along * u;
-  return std::pair{foot + aside * left_of(u), foot + aside * right_of(u)};
-}
-
-bool corner_is_ahead(Point from, Vec leaving, Point to, Vec arriving) {
-  const auto corner = corner_of(from, leaving, to, arriving);
-  return corner && corner->ahead_of_start > 0.0 && corner->before_end > 0.0;
-}
-
 CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness) {
-  return corner_curve(from, leaving, to, arriving, fullness, fullness);
+  return corner_curve(from, leaving, to, arriving, Ends{fullness, fullness});
 }
 
-CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness_from,
-                        double fullness_to) {
-  const Vec out = unit(leaving);
-  const Vec in = unit(arriving);
-  const auto corner = corner_of(from, out, to, in);
-  if (corner && corner->ahead_of_start > 0.0 && corner->before_end > 0.0) {
-    return {from, from + fullness_from * corner->ahead_of_start * out,
-            to - fullness_to * corner->before_end * in, to};
-  }
-  return fair_curve(from, leaving, to, arriving);
+CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, Ends fullness) {
+  const Vec out = unit(leaving), in = unit(arriving);
+  const auto ways = ways_by_corner(from, out, to, in);
+  if (!ways) return fair_curve(from, leaving, to, arriving);
+  return {from, from + fullness.from * ways->from * out, to - fullness.to * ways->to * in, to};
 }
 
 CubicCurve fair_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness) {
-  const Vec out = unit(leaving);
-  const Vec in = unit(arriving);
+  const Vec out = unit(leaving), in = unit(arriving);
   const double theta = turn_between(out, to - from).radians();
   const double phi = turn_between(to - from, in).radians();
   const double chord = fullness * distance(from, to);

@@ -3,18 +3,16 @@
 #include "arc_length.hpp"
 
 namespace blockwright {
-namespace {
-
-Vec derivative(const CubicCurve& c, double t) {
-  const double u = 1.0 - t;
-  return 3.0 * u * u * (c.p1 - c.p0) + 6.0 * u * t * (c.p2 - c.p1) + 3.0 * t * t * (c.p3 - c.p2);
-}
-
-}  // namespace
 
 Vec second_derivative(const CubicCurve& c, double t) {
   return 6.0 * (1.0 - t) * ((c.p2 - c.p1) - (c.p1 - c.p0)) +
          6.0 * t * ((c.p3 - c.p2) - (c.p2 - c.p1));
+}
+
+CubicCurve as_cubic(const Curve& curve) {
+  if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
+  const auto& s = std::get<Segment>(curve);
+  return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
 }
 
 Point start_of(const Curve& curve) {
@@ -38,7 +36,9 @@ Point point_at(const Curve& curve, double t) {
 
 Vec derivative_at(const Curve& curve, double t) {
   if (const auto* s = std::get_if<Segment>(&curve)) return s->b - s->a;
-  return derivative(std::get<CubicCurve>(curve), t);
+  const auto& c = std::get<CubicCurve>(curve);
+  const double u = 1.0 - t;
+  return 3.0 * u * u * (c.p1 - c.p0) + 6.0 * u * t * (c.p2 - c.p1) + 3.0 * t * t * (c.p3 - c.p2);
 }
 
 Vec tangent_at(const Curve& curve, double t) {
@@ -55,18 +55,18 @@ Vec tangent_at(const Curve& curve, double t) {
 double curvature_at(const Curve& curve, double t) {
   const auto* c = std::get_if<CubicCurve>(&curve);
   if (c == nullptr) return 0.0;
-  const Vec d = derivative(*c, t);
+  const Vec d = derivative_at(curve, t);
   const double speed = norm(d);
   return speed > 1e-12 ? cross(d, second_derivative(*c, t)) / (speed * speed * speed) : 0.0;
 }
 
 double length(const Curve& curve, double accuracy) {
   if (const auto* s = std::get_if<Segment>(&curve)) return distance(s->a, s->b);
-  return arc_length(std::get<CubicCurve>(curve), 0.0, 1.0, accuracy);
+  return arc_length(std::get<CubicCurve>(curve), {0.0, 1.0}, accuracy);
 }
 
-double parameter_at_length(const Curve& curve, double s, double accuracy) {
-  return parameter_at_length(curve, s, length(curve, accuracy), accuracy);
+double parameter_at_length(const Curve& curve, double s) {
+  return parameter_at_length(Measured{curve, length(curve)}, s);
 }
 
 std::pair<Curve, Curve> split_at(const Curve& curve, double t) {

@@ -27,26 +27,13 @@ constexpr double kNearlyStraight = 0.02;
 // Two cubics that share more points than this run along each other (Bezout's theorem).
 constexpr std::size_t kMostCrossings = 9;
 
-CubicCurve as_cubic(const Curve& curve) {
-  if (const auto* c = std::get_if<CubicCurve>(&curve)) return *c;
-  const auto& s = std::get<Segment>(curve);
-  return {s.a, between(s.a, s.b, 1.0 / 3.0), between(s.a, s.b, 2.0 / 3.0), s.b};
-}
-
-// A stretch of a stroke with its own control points.
-struct Stretch {
+// A part of a stroke with its own control points.
+struct StrokePart {
   CubicCurve curve;
   double from = 0.0;
   double to = 1.0;
 
-  [[nodiscard]] Box box() const {
-    Box b;
-    b.include(curve.p0);
-    b.include(curve.p1);
-    b.include(curve.p2);
-    b.include(curve.p3);
-    return b;
-  }
+  [[nodiscard]] Box box() const { return control_box(curve); }
   [[nodiscard]] double size() const { return std::max(box().width(), box().height()); }
   [[nodiscard]] bool nearly_straight() const {
     const Vec chord = curve.p3 - curve.p0;
@@ -55,20 +42,15 @@ struct Stretch {
            std::abs(cross(chord, curve.p2 - curve.p0)) <= limit &&
            dot(chord, curve.p1 - curve.p0) >= 0.0 && dot(chord, curve.p3 - curve.p2) >= 0.0;
   }
-  [[nodiscard]] std::pair<Stretch, Stretch> halves() const {
+  [[nodiscard]] std::array<StrokePart, 2> halves() const {
     const auto [left, right] = split_at(Curve(curve), 0.5);
     const double middle = 0.5 * (from + to);
-    return {{std::get<CubicCurve>(left), from, middle}, {std::get<CubicCurve>(right), middle, to}};
+    return {
+        {{std::get<CubicCurve>(left), from, middle}, {std::get<CubicCurve>(right), middle, to}}};
   }
 };
 
-bool boxes_meet(const Box& a, const Box& b) {
-  const double slack = kCrossingTolerance;
-  return a.left <= b.right + slack && b.left <= a.right + slack && a.bottom <= b.top + slack &&
-         b.bottom <= a.top + slack;
-}
-
-bool cross_plainly(const Stretch& a, const Stretch& b) {
+bool cross_plainly(const StrokePart& a, const StrokePart& b) {
   const Vec u = a.curve.p3 - a.curve.p0, v = b.curve.p3 - b.curve.p0;
   return a.nearly_straight() && b.nearly_straight() &&
          std::abs(cross(u, v)) > kPlainAngle * norm(u) * norm(v);
@@ -106,70 +88,54 @@ std::optional<Parameters> refined(const Curve& a, const Curve& b, Parameters at)
 }
 
 // Finds the shared points of two strokes by halving whatever may still meet.
-class StrokeMeeting {
- public:
-  StrokeMeeting(const Curve& a, const Curve& b) : a_(a), b_(b) {}
+struct StrokeMeeting {
+  const Curve& a;
+  const Curve& b;
+  std::vector<Parameters> hits = {};
 
   std::vector<Parameters> find() {
-    const Stretch whole_a{as_cubic(a_)}, whole_b{as_cubic(b_)};
-    search(whole_a, whole_b);
-    if (run_together()) hits_.clear();
+    search({as_cubic(a)}, {as_cubic(b)});
+    if (run_together()) hits.clear();
     try_ends();
-    return hits_;
+    return hits;
   }
+  [[nodiscard]] bool run_together() const { return hits.size() > kMostCrossings; }
 
- private:
-  [[nodiscard]] bool run_together() const { return hits_.size() > kMostCrossings; }
-
-  void search(const Stretch& a, const Stretch& b) {
-    if (run_together() || !boxes_meet(a.box(), b.box())) return;
-    if (cross_plainly(a, b) || std::max(a.size(), b.size()) <= kSmallest) {
-      keep(refined(a_, b_, {0.5 * (a.from + a.to), 0.5 * (b.from + b.to)}));
-      return;
-    }
-    if (a.size() >= b.size()) {
-      const auto [first, second] = a.halves();
-      search(first, b);
-      search(second, b);
+  void search(const StrokePart& in_a, const StrokePart& in_b) {
+    if (run_together() || !in_a.box().overlaps(in_b.box(), kCrossingTolerance)) return;
+    if (cross_plainly(in_a, in_b) || std::max(in_a.size(), in_b.size()) <= kSmallest) {
+      keep(refined(a, b, {0.5 * (in_a.from + in_a.to), 0.5 * (in_b.from + in_b.to)}));
+    } else if (in_a.size() >= in_b.size()) {
+      for (const StrokePart& half : in_a.halves()) search(half, in_b);
     } else {
-      const auto [first, second] = b.halves();
-      search(a, first);
-      search(a, second);
+      for (const StrokePart& half : in_b.halves()) search(in_a, half);
     }
   }
 
   // Ends that lie on the other stroke: Newton may miss them by its last step, and of strokes that
   // run along each other they are all that is reported.
   void try_ends() {
-    for (const double s : {0.0, 1.0}) keep_if_met({s, nearest_parameter(b_, point_at(a_, s))});
-    for (const double t : {0.0, 1.0}) keep_if_met({nearest_parameter(a_, point_at(b_, t)), t});
+    for (const double s : {0.0, 1.0}) keep_if_met({s, nearest_parameter(b, point_at(a, s))});
+    for (const double t : {0.0, 1.0}) keep_if_met({nearest_parameter(a, point_at(b, t)), t});
   }
 
   void keep_if_met(Parameters at) {
-    if (distance(point_at(a_, at.s), point_at(b_, at.t)) <= kCrossingTolerance) keep(at);
+    if (distance(point_at(a, at.s), point_at(b, at.t)) <= kCrossingTolerance) keep(at);
   }
 
   void keep(std::optional<Parameters> hit) {
     if (!hit) return;
-    for (const Parameters& other : hits_) {
-      if (is_same(*hit, other)) return;
-    }
-    hits_.push_back(*hit);
+    const auto is_hit = [&](const Parameters& other) { return is_same(*hit, other); };
+    if (std::ranges::none_of(hits, is_hit)) hits.push_back(*hit);
   }
 
   [[nodiscard]] bool is_same(const Parameters& one, const Parameters& other) const {
-    const double apart = distance(point_at(a_, one.s), point_at(a_, other.s));
+    const double apart = distance(point_at(a, one.s), point_at(a, other.s));
     if (apart <= kSamePoint) return true;
-    const double turn = cross(tangent_at(a_, one.s), tangent_at(b_, one.t));
+    const double turn = cross(tangent_at(a, one.s), tangent_at(b, one.t));
     return std::abs(turn) < kSameTouch && apart <= kSameTouch;
   }
-
-  const Curve& a_;
-  const Curve& b_;
-  std::vector<Parameters> hits_;
 };
-
-Box control_box(const Curve& curve) { return Stretch{as_cubic(curve)}.box(); }
 
 // A joint belongs to two strokes: its hits on both are one point.
 template <class Crossing>
@@ -211,42 +177,42 @@ bool passes_once(const Heights& h) {
          (falls && std::is_sorted(h.rbegin(), h.rend()));
 }
 
-// Stretches of the parameter on which the polynomial is zero to within the tolerance, ascending. A
-// stretch that goes on where the last one ended belongs to it: so does the far side of a touch.
-using Stretches = std::vector<std::pair<double, double>>;
-
-void find_zeros(const Heights& h, double from, double to, Stretches& zeros) {
+// Adds the stretches of the parameter on which the polynomial is zero to within the tolerance,
+// ascending. A stretch that goes on where the last one ended belongs to it: so does the far side of
+// a touch.
+void find_zeros(const Heights& h, Stretch within, std::vector<Stretch>& zeros) {
+  const auto [from, to] = within;
   const auto [low, high] = std::minmax_element(h.begin(), h.end());
   if (*low > kCrossingTolerance || *high < -kCrossingTolerance) return;
   if (passes_once(h)) {
-    const auto value = [&](double within) { return value_at(h, within); };
-    const double zero = from + solve_between(value, 0.0, 1.0, 1e-15) * (to - from);
-    zeros.emplace_back(zero, zero);
+    const auto value = [&](double t) { return value_at(h, t); };
+    const double zero = from + solve_between(value, {0.0, 1.0}, 1e-15) * (to - from);
+    zeros.push_back({zero, zero});
     return;
   }
   if (to - from < 1e-13 || (near_zero(h) && to - from < 1e-3)) {
-    if (!zeros.empty() && zeros.back().second == from) {
-      zeros.back().second = to;
+    if (!zeros.empty() && zeros.back().to == from) {
+      zeros.back().to = to;
     } else {
-      zeros.emplace_back(from, to);
+      zeros.push_back(within);
     }
     return;
   }
   const auto [left, right] = halved(h);
   const double middle = 0.5 * (from + to);
-  find_zeros(left, from, middle, zeros);
-  find_zeros(right, middle, to, zeros);
+  find_zeros(left, {from, middle}, zeros);
+  find_zeros(right, {middle, to}, zeros);
 }
 
 // Where a stroke lies on a line: stretches of its parameter.
-Stretches line_parameters(const Curve& curve, Point through, Vec normal) {
+std::vector<Stretch> line_parameters(const Curve& curve, Point through, Vec normal) {
   const CubicCurve c = as_cubic(curve);
   const Heights h = {dot(c.p0 - through, normal), dot(c.p1 - through, normal),
                      dot(c.p2 - through, normal), dot(c.p3 - through, normal)};
   if (!std::isfinite(h[0] + h[1] + h[2] + h[3])) return {};  // what is no number meets nothing
   if (near_zero(h)) return {{0.0, 0.0}, {1.0, 1.0}};
-  Stretches zeros;
-  find_zeros(h, 0.0, 1.0, zeros);
+  std::vector<Stretch> zeros;
+  find_zeros(h, {0.0, 1.0}, zeros);
   return zeros;
 }
 
@@ -258,8 +224,9 @@ std::vector<PathCrossing> intersections(const Path& a, const Path& b) {
     const Curve& here = a.curves()[i];
     for (std::size_t j = 0; j < b.curves().size(); ++j) {
       const Curve& there = b.curves()[j];
-      if (!boxes_meet(control_box(here), control_box(there))) continue;
-      for (const Parameters& hit : StrokeMeeting(here, there).find()) {
+      if (!control_box(as_cubic(here)).overlaps(control_box(as_cubic(there)), kCrossingTolerance))
+        continue;
+      for (const Parameters& hit : StrokeMeeting{here, there}.find()) {
         found.push_back({{i, hit.s}, {j, hit.t}, point_at(here, hit.s)});
       }
     }

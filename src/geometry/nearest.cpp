@@ -17,31 +17,26 @@ double squared_distance(const Curve& curve, double t, Point to) {
 
 // The zero of the distance's derivative between two places on either side of it; without such,
 // first a golden-section search down to where the distance no longer tells its places apart.
-double refine_nearest(const Curve& curve, double low, double high, Point to) {
+double refine_nearest(const Curve& curve, Stretch within, Point to) {
+  auto [low, high] = within;
   const auto slope = [&](double t) {
     return dot(point_at(curve, t) - to, derivative_at(curve, t));
   };
-  if (slope(low) < 0.0 && slope(high) > 0.0) return solve_between(slope, low, high, 1e-15);
-  double a = high - kGolden * (high - low);
-  double b = low + kGolden * (high - low);
-  double at_a = squared_distance(curve, a, to);
-  double at_b = squared_distance(curve, b, to);
+  if (slope(low) < 0.0 && slope(high) > 0.0) return solve_between(slope, {low, high}, 1e-15);
+  const auto tried = [&](double t) { return Tried{t, squared_distance(curve, t, to)}; };
+  Tried a = tried(high - kGolden * (high - low)), b = tried(low + kGolden * (high - low));
   for (int step = 0; step < 24; ++step) {
-    if (at_a <= at_b) {
-      high = b;
+    if (a.value <= b.value) {
+      high = b.x;
       b = a;
-      at_b = at_a;
-      a = high - kGolden * (high - low);
-      at_a = squared_distance(curve, a, to);
+      a = tried(high - kGolden * (high - low));
     } else {
-      low = a;
+      low = a.x;
       a = b;
-      at_a = at_b;
-      b = low + kGolden * (high - low);
-      at_b = squared_distance(curve, b, to);
+      b = tried(low + kGolden * (high - low));
     }
   }
-  return solve_between(slope, low, high, 1e-15);
+  return solve_between(slope, {low, high}, 1e-15);
 }
 
 }  // namespace
@@ -66,8 +61,7 @@ double nearest_parameter(const Curve& curve, Point to) {
   }
   const double low = std::max(0, best - 1) / static_cast<double>(kNearestSamples);
   const double high = std::min(kNearestSamples, best + 1) / static_cast<double>(kNearestSamples);
-  const double t = refine_nearest(curve, low, high, to);
-  double answer = t;
+  double answer = refine_nearest(curve, {low, high}, to);
   for (const double end : {0.0, 1.0}) {
     if (squared_distance(curve, end, to) < squared_distance(curve, answer, to)) answer = end;
   }

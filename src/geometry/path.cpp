@@ -6,9 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 #include <limits>
-#include <utility>
 
 namespace blockwright {
 namespace {
@@ -17,27 +15,9 @@ void require_joint(Point end, Point start) {
   require(distance(end, start) <= kJointTolerance, "a stroke does not start where the path ends");
 }
 
-template <class Iterator>
-std::vector<Curve> strokes_through(Iterator first, Iterator last) {
-  const auto count = std::distance(first, last);
-  require(count >= 2, "a path needs two points");
-  std::vector<Curve> curves;
-  curves.reserve(static_cast<std::size_t>(count - 1));
-  for (Iterator next = std::next(first); next != last; ++first, ++next) {
-    curves.emplace_back(Segment{*first, *next});
-  }
-  return curves;
-}
-
 // No point of a stroke lies nearer than this, but for rounding: the box about its control points.
 double distance_to_controls(const Curve& curve, Point to) {
-  Box box;
-  box.include(start_of(curve));
-  box.include(end_of(curve));
-  if (const auto* c = std::get_if<CubicCurve>(&curve)) {
-    box.include(c->p1);
-    box.include(c->p2);
-  }
+  const Box box = control_box(as_cubic(curve));
   const double x = std::fmax(0.0, std::fmax(box.left - to.x, to.x - box.right));
   const double y = std::fmax(0.0, std::fmax(box.bottom - to.y, to.y - box.top));
   return std::fmax(0.0, norm({x, y}) - kJointTolerance);
@@ -71,9 +51,9 @@ Vec last_tangent(const Path& path, std::size_t last) {
   return {};
 }
 
-Curve part_of(const Curve& curve, double from, double to) {
-  const Curve before = to < 1.0 ? split_at(curve, to).first : curve;
-  return from > 0.0 ? split_at(before, from / to).second : before;
+Curve part_of(const Curve& curve, Stretch part) {
+  const Curve before = part.to < 1.0 ? split_at(curve, part.to).first : curve;
+  return part.from > 0.0 ? split_at(before, part.from / part.to).second : before;
 }
 
 // Number of equal parameter steps after which the chord error is below the tolerance, from the
@@ -94,12 +74,14 @@ Path::Path(std::vector<Curve> curves) : curves_(std::move(curves)) {
   }
 }
 
-Path Path::through(const std::vector<Point>& points) {
-  return Path(strokes_through(points.begin(), points.end()));
-}
-
-Path Path::through(std::initializer_list<Point> points) {
-  return Path(strokes_through(points.begin(), points.end()));
+Path Path::through(std::span<const Point> points) {
+  require(points.size() >= 2, "a path needs two points");
+  std::vector<Curve> curves;
+  curves.reserve(points.size() - 1);
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    curves.emplace_back(Segment{points[i - 1], points[i]});
+  }
+  return Path(std::move(curves));
 }
 
 void Path::add(const Curve& curve) {
@@ -139,7 +121,7 @@ PathPlace place_at_length(const Path& path, double s) {
   for (std::size_t i = 0; i < curves.size(); ++i) {
     const double here = length(curves[i]);
     if (s <= here || i + 1 == curves.size()) {
-      return {i, parameter_at_length(curves[i], s, here, kLengthAccuracy)};
+      return {i, parameter_at_length(Measured{curves[i], here}, s)};
     }
     s -= here;
   }
@@ -172,18 +154,17 @@ Vec end_tangent(const Path& path) {
   return last_tangent(path, path.curves().size() - 1);
 }
 
-Path sub_path(const Path& path, double from, double to) {
+Path sub_path(const Path& path, Stretch stretch) {
   Path part;
   double at = 0.0;
   for (const Curve& curve : path.curves()) {
     const double here = length(curve);
-    const double low = std::clamp(from - at, 0.0, here);
-    const double high = std::clamp(to - at, 0.0, here);
+    const double low = std::clamp(stretch.from - at, 0.0, here);
+    const double high = std::clamp(stretch.to - at, 0.0, here);
     at += here;
     if (high - low <= kLengthAccuracy) continue;
-    const double first = parameter_at_length(curve, low, here, kLengthAccuracy);
-    const double last = parameter_at_length(curve, high, here, kLengthAccuracy);
-    part.add(part_of(curve, first, last));
+    const Measured whole{curve, here};
+    part.add(part_of(curve, {parameter_at_length(whole, low), parameter_at_length(whole, high)}));
   }
   return part;
 }
@@ -205,11 +186,6 @@ std::vector<Point> flattened(const Path& path, double tolerance) {
   require(tolerance > 0.0, "a flattening tolerance must be positive");
   std::vector<Point> points;
   if (path.empty()) return points;
-  std::size_t strokes = 0;
-  for (const Curve& curve : path.curves()) {
-    strokes += static_cast<std::size_t>(flattening_steps(curve, tolerance));
-  }
-  points.reserve(1 + strokes);
   points.push_back(path.start());
   for (const Curve& curve : path.curves()) {
     const int steps = flattening_steps(curve, tolerance);

@@ -16,22 +16,27 @@ Curve starting_at(const Curve& curve, Point start) {
   return CubicCurve{start, c.p1 + (start - c.p0), c.p2, c.p3};
 }
 
-// True if the joint of two segments lies within rounding of the line through their far ends.
-bool goes_straight_on(const Curve& before, const Curve& after) {
-  const auto* first = std::get_if<Segment>(&before);
-  const auto* second = std::get_if<Segment>(&after);
+Curve ending_at(const Curve& curve, Point end) {
+  return reversed(starting_at(reversed(curve), end));
+}
+
+// Makes a segment as long as both where the joint to the next one lies within rounding of the line
+// through their far ends; else false.
+bool goes_straight_on(Curve& stroke, const Curve& next) {
+  auto* first = std::get_if<Segment>(&stroke);
+  const auto* second = std::get_if<Segment>(&next);
   if (first == nullptr || second == nullptr) return false;
   const Vec u = first->b - first->a, whole = second->b - first->a;
-  return dot(u, second->b - second->a) > 0.0 &&
-         std::abs(cross(u, whole)) <= kStraight * norm(whole);
+  const bool straight =
+      dot(u, second->b - second->a) > 0.0 && std::abs(cross(u, whole)) <= kStraight * norm(whole);
+  if (straight) first->b = second->b;
+  return straight;
 }
 
 // True of a stroke that rounding errors left behind where a path was taken apart.
 bool is_speck(const Curve& curve) {
-  const Point start = start_of(curve);
-  const auto is_here = [&](Point p) { return distance(start, p) <= kStraight; };
-  if (const auto* s = std::get_if<Segment>(&curve)) return is_here(s->b);
-  const auto& c = std::get<CubicCurve>(curve);
+  const CubicCurve c = as_cubic(curve);
+  const auto is_here = [&](Point p) { return distance(c.p0, p) <= kStraight; };
   return is_here(c.p1) && is_here(c.p2) && is_here(c.p3);
 }
 
@@ -79,7 +84,7 @@ Path starting_at(Path path, Point start) {
 
 Path ending_at(Path path, Point end) {
   std::vector<Curve> curves = std::move(path).curves();
-  if (!curves.empty()) curves.back() = reversed(starting_at(reversed(curves.back()), end));
+  if (!curves.empty()) curves.back() = ending_at(curves.back(), end);
   return Path(std::move(curves));
 }
 
@@ -89,16 +94,14 @@ Path without_specks(Path path) {
   std::vector<Curve> kept;
   bool dropped = false;
   for (const Curve& curve : curves) {
-    if (is_speck(curve)) {
-      dropped = true;
-      continue;
+    if (!is_speck(curve)) {
+      const Point joint = kept.empty() ? start_of(curves.front()) : end_of(kept.back());
+      kept.push_back(dropped ? starting_at(curve, joint) : curve);
     }
-    const Point joint = kept.empty() ? start_of(curves.front()) : end_of(kept.back());
-    kept.push_back(dropped ? starting_at(curve, joint) : curve);
-    dropped = false;
+    dropped = is_speck(curve);
   }
   if (kept.empty()) return path;
-  if (dropped) kept.back() = reversed(starting_at(reversed(kept.back()), end_of(curves.back())));
+  if (dropped) kept.back() = ending_at(kept.back(), end_of(curves.back()));
   return Path(std::move(kept));
 }
 
@@ -106,11 +109,7 @@ Path without_straight_joints(Path path) {
   std::vector<Curve> curves = without_specks(std::move(path)).curves();
   std::size_t kept = 0;
   for (std::size_t i = 1; i < curves.size(); ++i) {
-    if (goes_straight_on(curves[kept], curves[i])) {
-      curves[kept] = Segment{start_of(curves[kept]), end_of(curves[i])};
-    } else {
-      curves[++kept] = curves[i];
-    }
+    if (!goes_straight_on(curves[kept], curves[i])) curves[++kept] = curves[i];
   }
   if (kept + 1 < curves.size()) curves.resize(kept + 1);
   return Path(std::move(curves));
@@ -118,10 +117,7 @@ Path without_straight_joints(Path path) {
 
 void append(Path& path, const Path& next, double snap) {
   if (next.empty()) return;
-  if (path.empty()) {
-    path.add(next);
-    return;
-  }
+  if (path.empty()) return path.add(next);
   append_line(path, next.start(), snap);
   path.add(starting_at(next, path.end()));
 }

@@ -151,7 +151,7 @@ std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const auto [least, most] = std::minmax(low, high);
   if (least < info(doubt.name).least || most > info(doubt.name).most) return doubt;
   if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
-  doubt.would_do = solve_between(off, low, high, 0.05);
+  doubt.would_do = solve_between(off, {low, high}, 0.05);
   doubt.roughly = false;
   return doubt;
 }

@@ -1,13 +1,11 @@
 #include "blockwright/pattern/pattern.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/outline.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <string_view>
 #include <utility>
 
 namespace blockwright {
@@ -25,10 +23,9 @@ Problem broken(const Piece& piece, const std::string& where, Wording message) {
 
 template <class Items>
 std::optional<Problem> find_shared_name(const Piece& piece, const Items& items, const char* what) {
-  for (auto item = items.begin(); item != items.end(); ++item) {
-    const bool is_shared = std::any_of(
-        items.begin(), item, [&](const auto& earlier) { return earlier.name == item->name; });
-    if (is_shared) return broken(piece, item->name, std::string("two ") + what + " share a name");
+  for (const auto& item : items) {
+    if (find_named(items, item.name) == &item) continue;
+    return broken(piece, item.name, std::string("two ") + what + " share a name");
   }
   return std::nullopt;
 }
@@ -42,18 +39,20 @@ std::optional<Problem> find_naming_problem(const Piece& piece) {
   return find_shared_name(piece, piece.landmarks, "landmarks");
 }
 
-bool is_finite(Point p) { return std::isfinite(p.x) && std::isfinite(p.y); }
-
-bool is_finite(const Curve& curve) {
-  if (const auto* s = std::get_if<Segment>(&curve)) return is_finite(s->a) && is_finite(s->b);
-  const auto& c = std::get<CubicCurve>(curve);
-  return is_finite(c.p0) && is_finite(c.p1) && is_finite(c.p2) && is_finite(c.p3);
+std::optional<Problem> find_place_problem(const Piece& piece, const std::string& where,
+                                          std::initializer_list<Point> points) {
+  const auto is_finite = [](Point p) { return std::isfinite(p.x) && std::isfinite(p.y); };
+  if (std::all_of(points.begin(), points.end(), is_finite)) return std::nullopt;
+  return broken(piece, where, "a coordinate is not a number");
 }
 
 std::optional<Problem> find_edge_problem(const Piece& piece, const Edge& edge) {
   if (edge.path.empty()) return broken(piece, edge.name, "the edge is empty");
   for (const Curve& curve : edge.path.curves()) {
-    if (!is_finite(curve)) return broken(piece, edge.name, "a coordinate is not a number");
+    const CubicCurve c = as_cubic(curve);
+    if (auto problem = find_place_problem(piece, edge.name, {c.p0, c.p1, c.p2, c.p3})) {
+      return problem;
+    }
   }
   return std::nullopt;
 }
@@ -81,25 +80,18 @@ std::optional<Problem> find_outline_problem(const Piece& piece) {
   return std::nullopt;
 }
 
-const Edge* edge_named(const Piece& piece, const std::string& name) {
-  for (const Edge& edge : piece.edges) {
-    if (edge.name == name) return &edge;
-  }
-  return nullptr;
-}
-
 std::optional<Problem> find_leg_problem(const Piece& piece, const Dart& dart) {
-  for (const Point p : {dart.apex, dart.point, dart.legs[0], dart.legs[1], dart.peak}) {
-    if (!is_finite(p)) return broken(piece, dart.name, "a coordinate is not a number");
+  if (auto problem = find_place_problem(
+          piece, dart.name, {dart.apex, dart.point, dart.legs[0], dart.legs[1], dart.peak})) {
+    return problem;
   }
-  const double a = distance(dart.apex, dart.legs[0]);
-  const double b = distance(dart.apex, dart.legs[1]);
-  if (std::abs(a - b) <= kLegTolerance) return std::nullopt;
-  return broken(piece, dart.name, "the legs differ by " + Length::mm(std::abs(a - b)));
+  const double off = std::abs(dart.leg() - distance(dart.apex, dart.legs[1]));
+  if (off <= kLegTolerance) return std::nullopt;
+  return broken(piece, dart.name, "the legs differ by " + Length::mm(off));
 }
 
 std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) {
-  const Edge* edge = edge_named(piece, dart.edge);
+  const Edge* edge = find_named(piece.edges, dart.edge);
   if (edge == nullptr) return broken(piece, dart.name, "there is no edge '" + dart.edge + "'");
   double along = 0.0;
   for (const Point p : {dart.legs[0], dart.peak, dart.legs[1]}) {
@@ -116,16 +108,15 @@ std::optional<Problem> find_mouth_problem(const Piece& piece, const Dart& dart) 
   return std::nullopt;
 }
 
-double mouth_start(const Path& path, const Dart& dart) { return nearest(path, dart.legs[0]).along; }
-double mouth_end(const Path& path, const Dart& dart) { return nearest(path, dart.legs[1]).along; }
-
 // Requires: each dart for itself is sound.
 std::optional<Problem> find_overlap(const Piece& piece, const Dart& a, const Dart& b) {
   if (a.edge != b.edge) return std::nullopt;
   const Path& path = piece.edge(a.edge).path;
-  const double a_is_before = mouth_start(path, b) - mouth_end(path, a);
-  const double b_is_before = mouth_start(path, a) - mouth_end(path, b);
-  if (std::max(a_is_before, b_is_before) >= -kOnEdgeTolerance) return std::nullopt;
+  // How far the one's mouth ends before the other's begins.
+  const auto before = [&](const Dart& one, const Dart& other) {
+    return nearest(path, other.legs[0]).along - nearest(path, one.legs[1]).along;
+  };
+  if (std::max(before(a, b), before(b, a)) >= -kOnEdgeTolerance) return std::nullopt;
   return broken(piece, b.name, "its mouth overlaps that of dart '" + a.name + "'");
 }
 
@@ -143,7 +134,7 @@ std::optional<Problem> find_dart_problem(const Piece& piece) {
 }
 
 std::optional<Problem> find_fullness_problem(const Piece& piece, const Fullness& fullness) {
-  const Edge* edge = edge_named(piece, fullness.edge);
+  const Edge* edge = find_named(piece.edges, fullness.edge);
   if (edge == nullptr) {
     return broken(piece, fullness.name, "there is no edge '" + fullness.edge + "'");
   }
@@ -157,7 +148,7 @@ std::optional<Problem> find_fullness_problem(const Piece& piece, const Fullness&
 }
 
 std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch) {
-  const Edge* edge = edge_named(piece, notch.edge);
+  const Edge* edge = find_named(piece.edges, notch.edge);
   if (edge == nullptr) return broken(piece, notch.name, "there is no edge '" + notch.edge + "'");
   if (!std::isfinite(notch.along)) return broken(piece, notch.name, "its place is not a number");
   const double whole = length(edge->path);
@@ -180,10 +171,9 @@ bool cuts(const Edge& edge, const Dart& dart, const Path& legs) {
 }  // namespace
 
 const Piece& Pattern::piece(std::string_view name) const {
-  const auto it =
-      std::find_if(pieces.begin(), pieces.end(), [&](const Piece& p) { return p.name == name; });
-  require(it != pieces.end(), "no such piece");
-  return *it;
+  const Piece* piece = find_named(pieces, name);
+  require(piece != nullptr, "no such piece");
+  return *piece;
 }
 
 double sewn_length(const Pattern& pattern, const std::vector<EdgeOf>& side) {

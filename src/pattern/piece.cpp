@@ -4,7 +4,6 @@
 #include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/path_parts.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -12,59 +11,26 @@ namespace {
 
 template <class Items>
 const auto& named(const Items& items, std::string_view name, const char* what) {
-  const auto it =
-      std::find_if(items.begin(), items.end(), [&](const auto& item) { return item.name == name; });
-  require(it != items.end(), what);
-  return *it;
+  const auto* item = find_named(items, name);
+  require(item != nullptr, what);
+  return *item;
 }
 
 // A place this near to a closed mouth is the mouth, in mm.
 constexpr double kOnMouth = 1e-9;
-
-// Where a dart opens on its edge: the two leg ends, brought onto the edge.
-struct Mouth {
-  Point apex;
-  NearestOnPath in, out;
-};
 
 // A leg end that is a joint of the path but for rounding is that joint, so that paths are parted
 // there without leaving a sliver.
 NearestOnPath on_path(const Path& path, Point leg_end) {
   NearestOnPath found = nearest(path, leg_end);
   const Curve& stroke = path.curves()[found.place.curve];
-  if (distance(found.point, end_of(stroke)) <= kJointTolerance) {
-    found.place.t = 1.0;
-    found.point = end_of(stroke);
-  } else if (distance(found.point, start_of(stroke)) <= kJointTolerance) {
-    found.place.t = 0.0;
-    found.point = start_of(stroke);
+  for (const double t : {0.0, 1.0}) {
+    const Point joint = t == 0.0 ? start_of(stroke) : end_of(stroke);
+    if (distance(found.point, joint) > kJointTolerance) continue;
+    found.place.t = t;
+    found.point = joint;
   }
   return found;
-}
-
-std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge) {
-  std::vector<Mouth> mouths;
-  for (const Dart& dart : piece.darts) {
-    if (dart.edge != edge.name) continue;
-    mouths.push_back(
-        {dart.apex, on_path(edge.path, dart.legs[0]), on_path(edge.path, dart.legs[1])});
-  }
-  std::stable_sort(mouths.begin(), mouths.end(),
-                   [](const Mouth& a, const Mouth& b) { return a.in.along < b.in.along; });
-  return mouths;
-}
-
-// The stretches before, between and after the mouths: always one more than there are mouths.
-std::vector<Path> stretches_between(const std::vector<Mouth>& mouths, const Path& path) {
-  std::vector<Path> stretches;
-  stretches.reserve(mouths.size() + 1);
-  PathPlace from;
-  for (const Mouth& mouth : mouths) {
-    stretches.push_back(part_between(path, from, mouth.in.place));
-    from = mouth.out.place;
-  }
-  stretches.push_back(mouths.empty() ? path : part_after(path, from));
-  return stretches;
 }
 
 // A stretch of an edge's path that is shorter when sewn: a mouth, or gathers.
@@ -89,19 +55,8 @@ std::vector<TakenUp> taken_up_along(const Piece& piece, const Edge& edge) {
 }  // namespace
 
 std::string_view edge_role_name(EdgeRole role) {
-  switch (role) {
-    case EdgeRole::Seam:
-      return "seam";
-    case EdgeRole::Fold:
-      return "fold";
-    case EdgeRole::Hem:
-      return "hem";
-    case EdgeRole::FreeEdge:
-      return "free_edge";
-    case EdgeRole::Opening:
-      return "opening";
-  }
-  return "seam";
+  constexpr std::string_view names[] = {"seam", "fold", "hem", "free_edge", "opening"};
+  return names[static_cast<std::size_t>(role)];
 }
 
 Angle Dart::angle() const {
@@ -121,8 +76,38 @@ Point Piece::landmark(std::string_view landmark_name) const {
   return named(landmarks, landmark_name, "no such landmark").at;
 }
 
+Dart placed(Dart dart, const Placement& placement) {
+  for (Point* p : {&dart.apex, &dart.point, &dart.peak, &dart.legs[0], &dart.legs[1]}) {
+    *p = placement(*p);
+  }
+  return dart;
+}
+
+std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge) {
+  std::vector<Mouth> mouths;
+  for (const Dart& dart : piece.darts) {
+    if (dart.edge != edge.name) continue;
+    mouths.push_back({&dart, on_path(edge.path, dart.legs[0]), on_path(edge.path, dart.legs[1])});
+  }
+  std::stable_sort(mouths.begin(), mouths.end(),
+                   [](const Mouth& a, const Mouth& b) { return a.in.along < b.in.along; });
+  return mouths;
+}
+
+std::vector<Path> sewn_stretches(const std::vector<Mouth>& mouths, const Path& path) {
+  std::vector<Path> stretches;
+  stretches.reserve(mouths.size() + 1);
+  PathPlace from;
+  for (const Mouth& mouth : mouths) {
+    stretches.push_back(part_between(path, from, mouth.in.place));
+    from = mouth.out.place;
+  }
+  stretches.push_back(mouths.empty() ? path : part_after(path, from));
+  return stretches;
+}
+
 std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge) {
-  return stretches_between(mouths_along(piece, edge), edge.path);
+  return sewn_stretches(mouths_along(piece, edge), edge.path);
 }
 
 double sewn_length(const Piece& piece, const Edge& edge) {
@@ -166,11 +151,10 @@ Path sewing_outline(const Piece& piece) {
   Path outline;
   for (const Edge& edge : piece.edges) {
     const auto mouths = mouths_along(piece, edge);
-    const auto stretches = stretches_between(mouths, edge.path);
+    const auto stretches = sewn_stretches(mouths, edge.path);
     outline.add(stretches.front());
     for (std::size_t i = 0; i < mouths.size(); ++i) {
-      outline.add(Segment{mouths[i].in.point, mouths[i].apex});
-      outline.add(Segment{mouths[i].apex, mouths[i].out.point});
+      outline.add(Path::through({mouths[i].in.point, mouths[i].dart->apex, mouths[i].out.point}));
       outline.add(stretches[i + 1]);
     }
   }

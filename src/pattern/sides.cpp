@@ -9,10 +9,7 @@ namespace {
 Path mirror_image(const Path& path) { return reversed(placed(path, Placement::mirror())); }
 
 Dart mirror_image(Dart dart) {
-  const Placement mirror = Placement::mirror();
-  for (Point* p : {&dart.apex, &dart.point, &dart.peak, &dart.legs[0], &dart.legs[1]}) {
-    *p = mirror(*p);
-  }
+  dart = placed(dart, Placement::mirror());
   std::swap(dart.legs[0], dart.legs[1]);
   dart.pressed_to = dart.pressed_to == Leg::First ? Leg::Second : Leg::First;
   return dart;

@@ -36,7 +36,7 @@ class Cone {
     const auto round = [&](double slope) {
       return kTriangles * turn_of(slope) - 2.0 * std::numbers::pi;
     };
-    slope_ = solve_between(round, 1e-6, 1.4, 1e-14);
+    slope_ = solve_between(round, {1e-6, 1.4}, 1e-14);
   }
 
   /// The cloth's angle of a point about the apex, dart mouths left out, from level towards the

@@ -70,7 +70,7 @@ TEST_CASE("an empty path has no length, no ends and no places") {
   CHECK(path.empty());
   CHECK(length(path) == 0.0);
   CHECK(flattened(path, 0.1).empty());
-  CHECK(sub_path(path, 0.0, 10.0).empty());
+  CHECK(sub_path(path, {0.0, 10.0}).empty());
   CHECK(reversed(path).empty());
   CHECK_THROWS_AS(path.start(), std::logic_error);
   CHECK_THROWS_AS(path.end(), std::logic_error);
@@ -167,11 +167,12 @@ TEST_CASE("a part of a path is as long as its two ends are apart along the path"
     const double whole = length(path);
     const double a = random.between(0.0, whole), b = random.between(0.0, whole);
     const double from = std::min(a, b), to = std::max(a, b);
-    const Path part = sub_path(path, from, to);
+    const Path part = sub_path(path, {from, to});
     REQUIRE(length(part) == Approx(to - from).margin(1e-9).epsilon(0));
     REQUIRE(distance(part.start(), point_at_length(path, from)) < 1e-9);
     REQUIRE(distance(part.end(), point_at_length(path, to)) < 1e-9);
-    REQUIRE(length(sub_path(path, 0.0, from)) + length(part) + length(sub_path(path, to, whole)) ==
+    REQUIRE(length(sub_path(path, {0.0, from})) + length(part) +
+                length(sub_path(path, {to, whole})) ==
             Approx(whole).margin(1e-9).epsilon(0));
   }
 }
@@ -180,7 +181,7 @@ TEST_CASE("a part of a path lies on the path") {
   for (Random& random : each_random(100, 5)) {
     const Path path = random_path(random, 3);
     const double whole = length(path);
-    const Path part = sub_path(path, 0.2 * whole, 0.7 * whole);
+    const Path part = sub_path(path, {0.2 * whole, 0.7 * whole});
     for (double share = 0.0; share <= 1.0; share += 0.1) {
       const Point on_part = point_at_length(part, share * 0.5 * whole);
       REQUIRE(distance(on_part, point_at_length(path, (0.2 + share * 0.5) * whole)) < 1e-8);
@@ -190,13 +191,13 @@ TEST_CASE("a part of a path lies on the path") {
 
 TEST_CASE("parts are clamped to the path; nothing is left of nothing") {
   const Path path = bent_strip();
-  CHECK(sub_path(path, -10.0, 1e6) == path);
-  CHECK(sub_path(path, 0.0, length(path)) == path);
-  CHECK(sub_path(path, 20.0, 20.0).empty());
-  CHECK(sub_path(path, 30.0, 20.0).empty());
-  CHECK(sub_path(path, 1e6, 2e6).empty());
-  CHECK(sub_path(path, -10.0, 0.0).empty());
-  CHECK(sub_path(path, 0.0, 50.0) == Path::through({{0.0, 0.0}, {50.0, 0.0}}));
+  CHECK(sub_path(path, {-10.0, 1e6}) == path);
+  CHECK(sub_path(path, {0.0, length(path)}) == path);
+  CHECK(sub_path(path, {20.0, 20.0}).empty());
+  CHECK(sub_path(path, {30.0, 20.0}).empty());
+  CHECK(sub_path(path, {1e6, 2e6}).empty());
+  CHECK(sub_path(path, {-10.0, 0.0}).empty());
+  CHECK(sub_path(path, {0.0, 50.0}) == Path::through({{0.0, 0.0}, {50.0, 0.0}}));
 }
 
 TEST_CASE("a flattened path stays within its tolerance and keeps its joints") {

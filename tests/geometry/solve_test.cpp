@@ -42,9 +42,9 @@ TEST_CASE("a root is found within the accuracy asked for, in either order of the
   for (const Known& known : known_roots()) {
     for (double accuracy = 1e-1; accuracy > 1e-13; accuracy *= 0.1) {
       CAPTURE(known.what, accuracy);
-      CHECK(std::abs(solve_between(known.f, 0.0, 10.0, accuracy) - known.root) <=
+      CHECK(std::abs(solve_between(known.f, {0.0, 10.0}, accuracy) - known.root) <=
             accuracy + 4e-15 * known.root);
-      CHECK(std::abs(solve_between(known.f, 10.0, 0.0, accuracy) - known.root) <=
+      CHECK(std::abs(solve_between(known.f, {10.0, 0.0}, accuracy) - known.root) <=
             accuracy + 4e-15 * known.root);
     }
   }
@@ -58,7 +58,7 @@ TEST_CASE("the steps are bounded for any function, and few for a smooth one") {
         ++steps;
         return known.f(x);
       };
-      solve_between(counted, 0.0, 10.0, accuracy);
+      solve_between(counted, {0.0, 10.0}, accuracy);
       CAPTURE(known.what, accuracy);
       CHECK(steps <= 4.0 * std::log2(10.0 / accuracy) + 6.0);
       if (known.smooth) CHECK(steps <= 16);
@@ -84,22 +84,22 @@ TEST_CASE("an accuracy of nought ends at the rounding") {
       return known.f(x);
     };
     CAPTURE(known.what);
-    CHECK(solve_between(counted, 0.0, 10.0, 0.0) == Approx(known.root).epsilon(1e-14));
+    CHECK(solve_between(counted, {0.0, 10.0}, 0.0) == Approx(known.root).epsilon(1e-14));
     CHECK(steps < 400);
   }
 }
 
 TEST_CASE("an end that is a root is the answer") {
   const auto f = [](double x) { return x * (x - 10.0); };
-  CHECK(solve_between(f, 0.0, 5.0, 1e-6) == 0.0);
-  CHECK(solve_between(f, 5.0, 10.0, 1e-6) == 10.0);
+  CHECK(solve_between(f, {0.0, 5.0}, 1e-6) == 0.0);
+  CHECK(solve_between(f, {5.0, 10.0}, 1e-6) == 10.0);
 }
 
 TEST_CASE("without a change of sign the end that comes nearer is the answer") {
-  CHECK(solve_between([](double x) { return x + 1.0; }, 0.0, 10.0, 1e-6) == 0.0);
-  CHECK(solve_between([](double x) { return x - 11.0; }, 0.0, 10.0, 1e-6) == 10.0);
-  CHECK(solve_between([](double x) { return -x - 1.0; }, 10.0, 0.0, 1e-6) == 0.0);
-  CHECK(solve_between([](double) { return 2.0; }, 3.0, 10.0, 1e-6) == 3.0);
+  CHECK(solve_between([](double x) { return x + 1.0; }, {0.0, 10.0}, 1e-6) == 0.0);
+  CHECK(solve_between([](double x) { return x - 11.0; }, {0.0, 10.0}, 1e-6) == 10.0);
+  CHECK(solve_between([](double x) { return -x - 1.0; }, {10.0, 0.0}, 1e-6) == 0.0);
+  CHECK(solve_between([](double) { return 2.0; }, {3.0, 10.0}, 1e-6) == 3.0);
 }
 
 TEST_CASE("the function was last seen at the answer, between the ends") {
@@ -109,7 +109,7 @@ TEST_CASE("the function was last seen at the answer, between the ends") {
       tried.push_back(x);
       return known.f(x);
     };
-    const double x = solve_between(noted, 0.0, 10.0, 1e-6);
+    const double x = solve_between(noted, {0.0, 10.0}, 1e-6);
     CAPTURE(known.what);
     CHECK(std::find(tried.begin(), tried.end(), x) != tried.end());
     for (const double place : tried) CHECK((place >= 0.0 && place <= 10.0));
@@ -123,7 +123,7 @@ TEST_CASE("a function that is not a number comes to an end") {
     ++steps;
     return x == 0.0 ? 1.0 : nan;
   };
-  const double x = solve_between(broken, 0.0, 10.0, 1e-9);
+  const double x = solve_between(broken, {0.0, 10.0}, 1e-9);
   CHECK((x >= 0.0 && x <= 10.0));
   CHECK(steps < 400);
 }

@@ -43,6 +43,11 @@ inline constexpr double kUsualCup = 137.0;
 /// bust's at 80 mm and less, the full bust's at 200 mm and more, straight between.
 double hold_back(const DartPosition& position, double cup);
 
+/// A dart of a block, named and pressed as its position is, its point held back and its peak drawn.
+/// The seam arrives at the inner leg along `seam`.
+Dart drafted_dart(const DartPosition& position, Point apex, const std::array<Point, 2>& legs,
+                  double hold_back, Vec seam);
+
 /// The dart with its point on the line from the apex to the middle of the mouth, `by` mm short of
 /// the apex, but with at least half of its legs stitched.
 Dart held_back(Dart dart, double by);

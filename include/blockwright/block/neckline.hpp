@@ -21,8 +21,12 @@ inline constexpr double kNeckCornerRoom = 0.30;
 /// ... and this far where a fitting changes only its depth. Ours.
 inline constexpr double kLeastNeckRoom = 0.05;
 
+/// Of half a neckline, in mm.
+struct NeckSize {
+  double width, depth;
+};
 /// How far off upright a front neckline may leave the side neck point, so that its corner has room.
-Angle steepest_neckline(double width, double depth);
+Angle steepest_neckline(NeckSize size);
 /// The same for a neckline that is redrawn, as a direction: `wished`, or what leaves the corner the
 /// room `least` off the far end.
 Vec neckline_leaving(Point from, Vec wished, Point to, Vec arriving, double least);

@@ -11,6 +11,12 @@ namespace blockwright {
 /// Each handle goes with its end and keeps its length.
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving);
 
+/// The same, and the curve goes on bending one way: as the way to the corner of the end tangents
+/// grows shorter, handles keep their share of it (`follows` 0) or rather their length (2), but
+/// never reach beyond. Requires: both directions have length 1.
+CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Vec in,
+                        double follows);
+
 /// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a
 /// third longer and at most a quarter shorter, and the length is met as nearly as that allows.
 CubicCurve with_length(const CubicCurve& curve, double length);

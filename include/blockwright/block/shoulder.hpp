@@ -1,7 +1,6 @@
 #pragma once
 
-#include "blockwright/block/dart_position.hpp"
-#include "blockwright/geometry/path.hpp"
+#include "blockwright/pattern/piece.hpp"
 
 namespace blockwright {
 
@@ -15,12 +14,9 @@ inline constexpr double kBackShoulderDart = 13.0;
 /// Common practice, no source.
 inline constexpr double kBladePlace = 0.5;
 
-/// A shoulder dart, named and pressed as its position is. Legs in order of travel: outer, then
-/// inner. `along` is the direction of the shoulder at the inner leg, away from the neck.
-Dart shoulder_dart(const DartPosition& position, Point apex, Point inner_leg, Point outer_leg,
-                   Vec along, double hold_back);
-
 /// A shoulder with one dart, travelled from the shoulder point to the side neck point.
-Path shoulder_edge(Point shoulder_point, const Dart& dart, Point side_neck);
+inline Path shoulder_edge(Point shoulder_point, const Dart& dart, Point side_neck) {
+  return Path::through({shoulder_point, dart.legs[0], dart.peak, dart.legs[1], side_neck});
+}
 
 }  // namespace blockwright

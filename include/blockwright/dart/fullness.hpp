@@ -1,9 +1,7 @@
 #pragma once
 
 #include "blockwright/dart/pivot.hpp"
-#include "blockwright/pattern/pattern.hpp"
 
-#include <optional>
 #include <string>
 
 namespace blockwright {

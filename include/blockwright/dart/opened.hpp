@@ -21,7 +21,7 @@ struct OpenEdge {
   bool operator==(const OpenEdge&) const = default;
 };
 
-/// Place of a mark: it keeps to its stretch while darts open and close next to it.
+/// A place on an edge. Of a mark: it keeps to its stretch while darts open and close next to it.
 struct Anchor {
   std::size_t edge = 0;
   std::size_t stretch = 0;
@@ -69,21 +69,16 @@ std::optional<std::size_t> find_edge(const Opened& open, std::string_view name);
 /// Length of an edge with its darts closed, in mm; gathers are not drawn up.
 double closed_length(const OpenEdge& edge);
 
-/// A place on an edge: a point of a stretch.
-struct EdgeSpot {
-  std::size_t edge = 0;
-  std::size_t stretch = 0;
-  double along = 0.0;
-  Point point;
-};
 /// The place at `along` mm of the closed edge; at a closed mouth it is the end of the stretch
 /// before it.
-EdgeSpot spot_at(const Opened& open, std::size_t edge, double along);
-/// How far along the closed edge a place lies.
+Anchor anchor_at(const Opened& open, std::size_t edge, double along);
+Point point_at(const Opened& open, const Anchor& place);
+/// How far along the closed edge a place lies, or a dart's mouth.
 double closed_along(const OpenEdge& edge, std::size_t stretch, double along);
+double mouth_along(const OpenEdge& edge, std::size_t dart);
 
 /// Cuts the edge at a place and puts a dart of no width there, named `name`, about `apex`.
-DartSpot slit(Opened& open, const EdgeSpot& place, Point apex, const std::string& name);
+DartSpot slit(Opened& open, const Anchor& place, Point apex, const std::string& name);
 /// Takes a dart out whose legs lie on each other, and joins its edge.
 void join(Opened& open, DartSpot closed);
 

@@ -1,7 +1,5 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
-#include "blockwright/block/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <string>
@@ -29,13 +27,9 @@ struct PanelSeam {
 /// What the seam came out as. Lengths in mm.
 struct PanelWalk {
   std::string centre_panel, side_panel;
-  std::string edge;            ///< of both panels
-  double centre_length = 0.0;  ///< whole seam on the centre panel
-  double side_length = 0.0;    ///< and on the side panel
-  double ease_from = 0.0;      ///< the ease zone over the apex, between the outer notches, from the
-  double ease_to = 0.0;        ///< seam's lower end
-  double ease = 0.0;           ///< side less centre within it; negative: ease the centre panel
-  double bulge = 0.0;          ///< largest distance of a rounded line from the darts' legs
+  std::string edge;    ///< of both panels
+  double ease = 0.0;   ///< side less centre between the outer notches; negative: ease the centre
+  double bulge = 0.0;  ///< largest distance of a rounded line from the darts' legs
 };
 
 struct Panels {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
 #include "blockwright/block/dart_position.hpp"
 #include "blockwright/pattern/pattern.hpp"
 

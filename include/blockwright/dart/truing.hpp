@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/base/angle.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <optional>

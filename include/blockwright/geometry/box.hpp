@@ -17,8 +17,9 @@ struct Box {
   [[nodiscard]] bool empty() const { return right < left || top < bottom; }
   [[nodiscard]] double width() const { return empty() ? 0.0 : right - left; }
   [[nodiscard]] double height() const { return empty() ? 0.0 : top - bottom; }
-  [[nodiscard]] bool overlaps(const Box& other) const {
-    return left < other.right && other.left < right && bottom < other.top && other.bottom < top;
+  [[nodiscard]] bool overlaps(const Box& other, double slack = 0.0) const {
+    return left < other.right + slack && other.left < right + slack && bottom < other.top + slack &&
+           other.bottom < top + slack;
   }
   void include(Point p) {
     left = std::min(left, p.x);
@@ -33,6 +34,8 @@ struct Box {
   }
 };
 
+/// The box about the control points, which encloses the curve.
+Box control_box(const CubicCurve& curve);
 /// The smallest upright box round a path, within 1e-9 mm.
 Box box_of(const Path& path);
 

@@ -1,10 +1,8 @@
 #pragma once
 
-#include "blockwright/base/angle.hpp"
 #include "blockwright/geometry/curve.hpp"
 
 #include <optional>
-#include <utility>
 
 namespace blockwright {
 
@@ -12,26 +10,20 @@ namespace blockwright {
 /// to within 1e-12 of their lengths' product.
 std::optional<Point> lines_meet(Point a, Vec along_a, Point b, Vec along_b);
 
-/// Where two compass circles meet: first the point to the left of the line from centre a to centre
-/// b, then the one to its right (equal when they touch). Empty if they do not meet, if they share
-/// their centre, or if a radius is negative. A gap of no more than 1e-9 mm counts as touching.
-/// Each point lies on both circles within the gap and 1e-12 of the radii.
-std::optional<std::pair<Point, Point>> circles_meet(Point a, double radius_a, Point b,
-                                                    double radius_b);
+/// A number for each end of a curve.
+struct Ends {
+  double from = 0.0, to = 0.0;
+};
 
 /// A cubic that leaves `from` along `leaving` and arrives at `to` along `arriving`, turning one way
 /// only: both handles reach `fullness` of the way to the corner where the end tangents meet (0.5523
 /// of a quarter circle's corner gives the circle to 0.03 %).
-/// Where the corner does not lie ahead (corner_is_ahead) the result is fair_curve() of the same
-/// ends. Requires: 0 < fullness < 1.
+/// Where the corner does not lie ahead of `from` and before `to` the result is fair_curve() of the
+/// same ends. Requires: 0 < fullness < 1.
 CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness);
 
-/// As above with a fullness for each handle, first the one that leaves `from`.
-CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness_from,
-                        double fullness_to);
-
-/// True if the end tangents meet ahead of `from` and before `to`.
-bool corner_is_ahead(Point from, Vec leaving, Point to, Vec arriving);
+/// As above with a fullness for each handle.
+CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, Ends fullness);
 
 /// A fair cubic between two points with given directions, defined for all of them and changing
 /// continuously with them. It bends one way where both ends turn the same way from the chord, by up

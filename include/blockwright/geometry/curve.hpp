@@ -24,10 +24,18 @@ struct CubicCurve {
 /// One stroke of a path. The parameter t runs from 0 (start) to 1 (end) and is not length.
 using Curve = std::variant<Segment, CubicCurve>;
 
+/// A stretch of a line, between two lengths along it in mm, or between two parameters.
+struct Stretch {
+  double from = 0.0;
+  double to = 1.0;
+};
+
 /// How closely arc lengths are computed unless a caller says otherwise, in millimetres: ten times
 /// below the 1e-9 mm that dart moves promise.
 inline constexpr double kLengthAccuracy = 1e-10;
 
+/// The same stroke as a cubic, with the same parameters.
+CubicCurve as_cubic(const Curve& curve);
 Point start_of(const Curve& curve);
 Point end_of(const Curve& curve);
 Point point_at(const Curve& curve, double t);
@@ -44,8 +52,8 @@ double curvature_at(const Curve& curve, double t);
 /// Arc length in mm, within `accuracy` by a proven bound, but never better than rounding (1e-15 of
 /// the control polygon). A cubic without a near-cusp costs one quadrature of 8 to 32 points.
 double length(const Curve& curve, double accuracy = kLengthAccuracy);
-/// The parameter at arc length s from the start; s is clamped to the curve. Within `accuracy` mm.
-double parameter_at_length(const Curve& curve, double s, double accuracy = kLengthAccuracy);
+/// The parameter at arc length s from the start; s is clamped to the curve. Within kLengthAccuracy.
+double parameter_at_length(const Curve& curve, double s);
 /// The parameter of the point nearest to `to`, the first of several equally near; exact to about
 /// 1e-9 mm for points not near a centre of curvature. Searched from 32 samples: a stroke that
 /// wriggles within a thirtieth of its parameter may hide a nearer point.

@@ -13,16 +13,15 @@ inline constexpr double kMitreLimit = 2.0;
 /// anticlockwise outline), to its left where negative. 0 gives the path itself.
 ///
 /// Straight strokes stay straight; cubics are fitted anew from exact points and tangents of the
-/// parallel and halved until they hold `tolerance`. Corners of the path are mitred where the offset
-/// side is the outer one, bevelled beyond kMitreLimit, and cut off where the neighbouring strokes
-/// meet on the inner side; if these do not meet (a stroke shorter than the corner takes), the
-/// result goes back through the corner and crosses itself there.
+/// parallel and halved until they hold kOffsetTolerance. Corners of the path are mitred where the
+/// offset side is the outer one, bevelled beyond kMitreLimit, and cut off where the neighbouring
+/// strokes meet on the inner side; if these do not meet (a stroke shorter than the corner takes),
+/// the result goes back through the corner and crosses itself there.
 ///
 /// Guarantees: 1. it starts and ends square to the path's ends; 2. its points lie within
-/// `tolerance` of the true parallel, mitres excepted. Where the path bends more sharply than
+/// kOffsetTolerance of the true parallel, mitres excepted. Where the path bends more sharply than
 /// `distance` on the inner side, the true parallel turns back on itself and so does the result. Not
-/// for paths with a cusp inside a stroke: it is bridged by a straight stroke. Requires: tolerance >
-/// 0.
-Path offset(const Path& path, double distance, double tolerance = kOffsetTolerance);
+/// for paths with a cusp inside a stroke: it is bridged by a straight stroke.
+Path offset(const Path& path, double distance);
 
 }  // namespace blockwright

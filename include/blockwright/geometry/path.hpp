@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <initializer_list>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -23,8 +24,10 @@ class Path {
   /// Requires: each stroke starts where the one before it ends.
   explicit Path(std::vector<Curve> curves);
   /// A path through the points by straight strokes. Requires: at least two points.
-  static Path through(const std::vector<Point>& points);
-  static Path through(std::initializer_list<Point> points);
+  static Path through(std::span<const Point> points);
+  static Path through(std::initializer_list<Point> points) {
+    return through(std::span(points.begin(), points.size()));
+  }
 
   /// Requires: the stroke starts where the path ends.
   void add(const Curve& curve);
@@ -71,8 +74,8 @@ Point point_at_length(const Path& path, double s);
 Vec tangent_at_length(const Path& path, double s);
 Vec start_tangent(const Path& path);
 Vec end_tangent(const Path& path);
-/// The part between arc lengths `from` and `to`, from < to, both clamped; empty if nothing is left.
-Path sub_path(const Path& path, double from, double to);
+/// The part between two arc lengths, both clamped; empty if nothing is left.
+Path sub_path(const Path& path, Stretch stretch);
 Path reversed(const Path& path);
 Path placed(const Path& path, const Placement& placement);
 /// How often the bend of paths that follow one another changes sides, counted at 49 places of each

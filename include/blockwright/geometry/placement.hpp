@@ -19,12 +19,13 @@ class Placement {
 
   [[nodiscard]] Point operator()(Point p) const;
   [[nodiscard]] Vec operator()(Vec v) const;
-  [[nodiscard]] bool mirrors() const { return xx_ * yy_ - xy_ * yx_ < 0.0; }
+  [[nodiscard]] bool mirrors() const { return cross(x_, y_) < 0.0; }
   /// The placement that does `this` first and `next` after it.
   [[nodiscard]] Placement then(const Placement& next) const;
 
  private:
-  double xx_ = 1.0, xy_ = 0.0, yx_ = 0.0, yy_ = 1.0, dx_ = 0.0, dy_ = 0.0;
+  Vec x_{1.0, 0.0}, y_{0.0, 1.0};  // what becomes of the axes
+  Vec shift_;
 };
 
 }  // namespace blockwright

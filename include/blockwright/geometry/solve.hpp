@@ -63,7 +63,12 @@ class Bracket {
   int slow_steps_ = 0;
 };
 
-/// Finds where `f` is zero between `low` and `high`, to within `accuracy` in the argument or to
+/// Where a zero is looked for.
+struct Bounds {
+  double low = 0.0, high = 0.0;
+};
+
+/// Finds where `f` is zero between the bounds, to within `accuracy` in the argument or to
 /// rounding, whichever is coarser. `f` has been evaluated at the result.
 ///
 /// Requires: f is continuous; `low` may be the larger. If f has the same sign at both ends, the end
@@ -73,7 +78,8 @@ class Bracket {
 /// Source: T. R. Chandrupatla, "A new hybrid quadratic/bisection algorithm", Advances in
 /// Engineering Software 28 (1997), 145-149 (from memory); the bound on slow steps is ours.
 template <class F>
-double solve_between(F&& f, double low, double high, double accuracy) {
+double solve_between(F&& f, Bounds bounds, double accuracy) {
+  const auto [low, high] = bounds;
   const Tried at_low{low, f(low)}, at_high{high, f(high)};
   if (at_low.value == 0.0) return low;
   if (at_high.value == 0.0) return high;

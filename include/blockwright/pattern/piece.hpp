@@ -2,7 +2,9 @@
 
 #include "blockwright/geometry/path.hpp"
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -10,6 +12,18 @@
 namespace blockwright {
 
 struct PieceKind;  // what a front or a back is: block/kinds.hpp
+
+/// The first of the items for which `is` holds; null if there is none.
+template <class Items, class Is>
+auto* first_where(Items& items, Is&& is) {
+  const auto it = std::find_if(std::begin(items), std::end(items), is);
+  return it == std::end(items) ? nullptr : &*it;
+}
+/// The item of that name; null if there is none.
+template <class Items>
+auto* find_named(Items& items, std::string_view name) {
+  return first_where(items, [&](const auto& item) { return item.name == name; });
+}
 
 /// What an edge of a piece is for.
 enum class EdgeRole {
@@ -135,9 +149,21 @@ struct Piece {
   [[nodiscard]] Point landmark(std::string_view landmark_name) const;
 };
 
+/// The dart on another place of the paper.
+Dart placed(Dart dart, const Placement& placement);
+
+/// Where a dart opens on its edge: both leg ends, brought onto the edge.
+struct Mouth {
+  const Dart* dart = nullptr;
+  NearestOnPath in, out;
+};
+/// In the order of the edge; they refer to the piece.
+std::vector<Mouth> mouths_along(const Piece& piece, const Edge& edge);
+
 /// The edge's stretches before, between and after its dart mouths, in order: what is sewn when the
 /// darts are closed. Always one more than the edge has darts; a stretch is empty where a mouth lies
 /// at the edge's end or two mouths touch.
+std::vector<Path> sewn_stretches(const std::vector<Mouth>& mouths, const Path& path);
 std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge);
 
 /// Length of the edge with its darts closed and its gathers and ease drawn up, in mm.

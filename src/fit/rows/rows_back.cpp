@@ -105,16 +105,17 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
   const DartPosition& position = position_on(kBodiceBack, BlockEdge::Neckline);
   Opened open = half.back;
   const double neck = length_of(open, kNeckline);
-  const EdgeSpot middle = spot_at(open, static_cast<std::size_t>(BlockEdge::Neckline), 0.5 * neck);
-  const Point turns = high_curve_point(open, middle.point);
-  const DartSpot spot = slit(open, middle, turns, std::string(position.name));
+  const Anchor place = anchor_at(open, index_of(BlockEdge::Neckline), 0.5 * neck);
+  const Point middle = point_at(open, place);
+  const Point turns = high_curve_point(open, middle);
+  const DartSpot spot = slit(open, place, turns, std::string(position.name));
   Dart& dart = open.at(spot);
   dart.pressed_to = position.pressed_to;
   dart.point = turns + hold_back(position, kUsualCup) * unit(dart.legs[0] - turns);
 
   Redrawing work(open);
   const ClosedShoulder old = closed_shoulder(work, open);
-  const double leg = distance(turns, middle.point);
+  const double leg = distance(turns, middle);
   const double out = std::clamp(old.shoulder_point.x - turns.x, leg, leg / kLeastNeckMouth);
   if (ask.by >= leg) {
     refuse_fit("fit.amount", "the neck dart would stand on end", "give a smaller amount");

@@ -130,7 +130,7 @@ void set_fullness_texts(const Piece& piece, Unit unit, TextPlacer& placer) {
     const std::string text = word + length_text(Length::mm(f.to - f.from), unit) + " to " +
                              length_text(Length::mm(f.sewn), unit);
     const Path& edge = piece.edge(f.edge).path;
-    if (placer.beside(sub_path(edge, f.from, f.to), text, kAlongLine)) continue;
+    if (placer.beside(sub_path(edge, {f.from, f.to}), text, kAlongLine)) continue;
     placer.block({{text, kAlongLine}}, point_at_length(edge, 0.5 * (f.from + f.to)), 1.0);
   }
 }

@@ -55,7 +55,7 @@ void draw_apart(Diagram& d, const SeamPicture& p, Vec apart) {
 Path about_apex(const Piece& panel, const std::string& edge, Point apex) {
   const Path& path = panel.edge(edge).path;
   const double at = nearest(path, apex).along;
-  return sub_path(path, at - kShownLength, at + kShownLength);
+  return sub_path(path, {at - kShownLength, at + kShownLength});
 }
 
 // Notches that stand on the seam's edge within the shown part.

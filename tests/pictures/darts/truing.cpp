@@ -18,7 +18,7 @@ constexpr double kMouthLeft = 125.0, kMouthsApart = 190.0;  // of the four drawi
 constexpr double kShown = 58.0;  // of the seam beside the mouth and of the legs, mm
 
 // What lies about a dart's mouth.
-struct Mouth {
+struct DrawnMouth {
   Dart dart;
   Path before, after;  // the seam, towards the mouth and away from it
   Path across;         // the cut edge from leg end to leg end
@@ -27,12 +27,12 @@ struct Mouth {
   }
 };
 
-Mouth mouth_of(const Piece& piece, const std::string& name, double shown) {
+DrawnMouth mouth_of(const Piece& piece, const std::string& name, double shown) {
   const Dart& dart = piece.dart(name);
   const Path& path = piece.edge(dart.edge).path;
   const double in = nearest(path, dart.legs[0]).along, out = nearest(path, dart.legs[1]).along;
-  return {dart, sub_path(path, in - shown, in), sub_path(path, out, out + shown),
-          sub_path(path, in, out)};
+  return {dart, sub_path(path, {in - shown, in}), sub_path(path, {out, out + shown}),
+          sub_path(path, {in, out})};
 }
 
 Point down_leg(const Dart& dart, int leg) {
@@ -48,7 +48,7 @@ Vec centre_line(const Dart& dart) {
   return unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point);
 }
 
-void draw_open(const Sketch& s, const Mouth& m) {
+void draw_open(const Sketch& s, const DrawnMouth& m) {
   s.line(m.before, Look::New);
   s.line(m.after, Look::New);
   draw_leg(s, m.dart, 0, Look::New);
@@ -59,7 +59,7 @@ void draw_open(const Sketch& s, const Mouth& m) {
 
 // Folded towards the second leg's side or the first: that side lies still, the other is turned on
 // to it, and the fold lies under it.
-void draw_folded(const Sketch& s, const Mouth& m) {
+void draw_folded(const Sketch& s, const DrawnMouth& m) {
   const bool first = m.dart.pressed_to == Leg::First;
   const Placement turn = Placement::turn(first ? -m.stitched() : m.stitched(), m.dart.point);
   s.line(first ? m.before : m.after, Look::New);
@@ -71,12 +71,12 @@ void draw_folded(const Sketch& s, const Mouth& m) {
   s.line(fold, fold + kShown * under(-centre_line(m.dart)), Look::Compass);
 }
 
-void draw_unfolded(const Sketch& s, const Mouth& m) {
+void draw_unfolded(const Sketch& s, const DrawnMouth& m) {
   draw_open(s, m);
   s.line(m.across, Look::New);
 }
 
-Path closed_seam(const Mouth& m) {
+Path closed_seam(const DrawnMouth& m) {
   Path seam = m.before;
   append(seam, placed(m.after, Placement::turn(-m.stitched(), m.dart.point)), 1e-3);
   return seam;
@@ -127,8 +127,8 @@ void draw_peak(Diagram& d, const std::string& wardrobe) {
   const PivotMove move{"front.shoulder", "front.french", 1.0, {}, {}};
   const Pattern down = after(person, {move});
   const Pattern up = after(person, {move, PressMove{"front.french", PressMove::Towards::Up}});
-  const Mouth m = mouth_of(true_darts(down).pattern.piece("front"), "french", kShown);
-  const Mouth other = mouth_of(true_darts(up).pattern.piece("front"), "french", kShown);
+  const DrawnMouth m = mouth_of(true_darts(down).pattern.piece("front"), "french", kShown);
+  const DrawnMouth other = mouth_of(true_darts(up).pattern.piece("front"), "french", kShown);
   const Point middle = midpoint(m.dart.legs[0], m.dart.legs[1]);
   const auto sketch = [&](int column) {
     return Sketch(d, kMouthScale, {kMouthLeft + column * kMouthsApart, 215.0}, middle);
@@ -151,8 +151,8 @@ void draw_peak(Diagram& d, const std::string& wardrobe) {
 void draw_blending(Diagram& d, const std::string& wardrobe) {
   const Person person = person_of(wardrobe, "bronislawa-slizewicz");
   const TruedPattern trued = true_darts(person.block);
-  const Mouth old = mouth_of(person.block.piece("front"), "shoulder", kBlendingReach);
-  const Mouth now = mouth_of(trued.pattern.piece("front"), "shoulder", kBlendingReach);
+  const DrawnMouth old = mouth_of(person.block.piece("front"), "shoulder", kBlendingReach);
+  const DrawnMouth now = mouth_of(trued.pattern.piece("front"), "shoulder", kBlendingReach);
   const BlendedEdge& blended = blending_of(trued, "front", "shoulder");
   const Path before = closed_seam(old);
   const Sketch s(d, 5.5, {60.0, 330.0});

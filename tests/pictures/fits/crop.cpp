@@ -52,7 +52,7 @@ std::vector<Path> inside(const Path& path, const Box& box) {
   for (std::size_t i = 0; i + 1 < along.size(); ++i) {
     if (along[i + 1] - along[i] < kShortest) continue;
     if (!holds(box, point_at_length(path, 0.5 * (along[i] + along[i + 1])))) continue;
-    parts.push_back(sub_path(path, along[i], along[i + 1]));
+    parts.push_back(sub_path(path, {along[i], along[i + 1]}));
   }
   return parts;
 }
