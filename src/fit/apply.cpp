@@ -1,16 +1,13 @@
 #include "blockwright/fit/apply.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "half_measures.hpp"
-#include "halves.hpp"
-#include "limits.hpp"
+#include "judge.hpp"
 #include "parts.hpp"
-#include "together.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace blockwright {
 namespace {
@@ -59,7 +56,7 @@ RowMoves moves_for(const RowAmount& amount) {
   const auto other = fitting_row(amount.row).traits.on_one_side;
   RowMoves moves =
       moves_of(amount.side == BodySide::Both ? amount.row : other.value_or(amount.row));
-  moves.times = moves_of(amount.row).times;
+  moves.sign = moves_of(amount.row).sign;
   return moves;
 }
 
@@ -68,12 +65,24 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
+
+  [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
+  // What makes corrections one: their amounts are added.
+  [[nodiscard]] auto key() const {
+    return std::tuple(moves.apply, place, effect.stage, effect.side);
+  }
 };
 
-bool is_same(const Job& job, const RowMoves& moves, const std::string& place,
-             const Effect& effect) {
-  return job.moves.apply == moves.apply && job.place == place && job.effect.stage == effect.stage &&
-         job.effect.side == effect.side;
+Job job_of(const RowAmount& amount, std::size_t correction) {
+  require_sound(amount);
+  return {{{correction},
+           amount.row,
+           fitting_row(amount.row).stage,
+           amount.side,
+           amount.sign * counted_amount(amount),
+           {}},
+          moves_for(amount),
+          place_of(amount)};
 }
 
 void require_moderate(const Effect& effect) {
@@ -86,52 +95,32 @@ void require_moderate(const Effect& effect) {
 std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
   std::vector<Job> jobs;
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    require_sound(rows[i]);
-    const RowMoves moves = moves_for(rows[i]);
-    const std::string place = place_of(rows[i]);
-    Effect effect{{i},
-                  rows[i].row,
-                  fitting_row(rows[i].row).stage,
-                  rows[i].side,
-                  rows[i].sign * counted_amount(rows[i]),
-                  {}};
-    const auto same = std::find_if(jobs.begin(), jobs.end(), [&](const Job& job) {
-      return is_same(job, moves, place, effect);
-    });
+    const Job job = job_of(rows[i], i);
+    const auto same = std::ranges::find(jobs, job.key(), &Job::key);
     if (same == jobs.end()) {
-      jobs.push_back({effect, moves, place});
+      jobs.push_back(job);
       continue;
     }
     same->effect.corrections.push_back(i);
-    same->effect.by += effect.by * moves.times * same->moves.times;
+    same->effect.by += job.effect.by * job.moves.sign * same->moves.sign;
   }
   for (const Job& job : jobs) require_moderate(job.effect);
-  std::stable_sort(jobs.begin(), jobs.end(),
-                   [](const Job& a, const Job& b) { return a.effect.stage < b.effect.stage; });
+  std::ranges::stable_sort(jobs, {}, [](const Job& job) { return job.effect.stage; });
   return jobs;
 }
 
-// A law of a whole girth holds for both halves; one half alone makes half of it.
-void add_predictions(std::vector<MovedLength>& moved, const std::vector<Law>& laws, BodySide side) {
-  for (const Law& law : laws) {
-    const auto found = std::find_if(moved.begin(), moved.end(),
-                                    [&](const MovedLength& m) { return m.name == law.name; });
-    if (found == moved.end()) continue;
-    const bool half = side != BodySide::Both && is_whole(law.name);
-    found->predicted = half ? 0.5 * law.change : law.change;
-    found->sample = law.kind != LawKind::Exact;
-  }
+MovedLength compared(const std::vector<FitLength>& before, const FitLength& is) {
+  const auto was = std::ranges::find(before, is.name, &FitLength::name);
+  return {is.name, was == before.end() ? 0.0 : was->mm, is.mm, std::nullopt, false};
 }
 
-std::vector<MovedLength> compared(const std::vector<FitLength>& before,
-                                  const std::vector<FitLength>& after) {
-  std::vector<MovedLength> moved;
-  for (const FitLength& is : after) {
-    const auto was = std::find_if(before.begin(), before.end(),
-                                  [&](const FitLength& b) { return b.name == is.name; });
-    moved.push_back({is.name, was == before.end() ? 0.0 : was->mm, is.mm, std::nullopt, false});
-  }
-  return moved;
+// A law of a whole girth holds for both halves; one half alone makes half of it.
+void predict(MovedLength& length, const std::vector<Law>& laws, BodySide side) {
+  const auto law = std::ranges::find(laws, length.name, &Law::name);
+  if (law == laws.end()) return;
+  const bool half = side != BodySide::Both && is_whole(law->name);
+  length.predicted = half ? 0.5 * law->change : law->change;
+  length.sample = law->kind != LawKind::Exact;
 }
 
 bool is_worth_telling(const MovedLength& length) {
@@ -139,47 +128,47 @@ bool is_worth_telling(const MovedLength& length) {
 }
 
 double neck_corner(const Opened& open) {
-  const auto& edges = open.edges;
-  const Vec shoulder =
-      -end_tangent(edges[static_cast<std::size_t>(BlockEdge::Shoulder)].stretches.back());
-  return turn_between(
-             start_tangent(edges[static_cast<std::size_t>(BlockEdge::Neckline)].stretches.front()),
-             shoulder)
-      .radians();
+  const Path& neckline = open.edges[index_of(BlockEdge::Neckline)].stretches.front();
+  return turn_between(start_tangent(neckline), shoulder_at_neck(open)).radians();
 }
 
 // Where the front neckline gave up a part of its right angle at the shoulder, the back's takes it
 // up, so that the joined neckline stays smooth.
-void smooth_neck(const HalfBlock& before, HalfBlock& after) {
-  const double was = neck_corner(before.front) + neck_corner(before.back);
-  const double off = neck_corner(after.front) + neck_corner(after.back) - was;
+void smooth_neck(const Redrawn& half, Opened& back) {
+  const auto corners = [](const HalfBlock& of) {
+    return neck_corner(of.front) + neck_corner(of.back);
+  };
+  const double off = corners(half.after) - corners(half.before);
   if (std::abs(off) < kSmoothNeck.radians()) return;
-  Redrawing work(after.back);
+  Redrawing work(half.after.back);
   work.turn_start(kNeckline, Angle::radians(off));
-  after.back = work.finished();
+  back = work.finished();
 }
 
 HalfBlock applied(const HalfBlock& half, const Job& job) {
   HalfBlock result = half;
-  job.moves.apply(result, {job.moves.times * job.effect.by, job.place});
-  smooth_neck(half, result);
-  require_possible(half, result);
+  job.moves.apply(result, job.ask());
+  smooth_neck({half, result}, result.back);
+  require_possible({half, result});
   return result;
 }
 
 void carry_out(Halves& halves, Job& job) {
+  const BodySide side = job.effect.side;
   if (std::abs(job.effect.by) < kNothing) return;
-  if (job.effect.side != BodySide::Both && halves.alike()) halves.own_left = halves.right;
+  if (side != BodySide::Both && halves.alike()) halves.own_left = halves.right;
   HalfBlock& left = halves.alike() ? halves.right : *halves.own_left;
-  HalfBlock& here = job.effect.side == BodySide::Left ? left : halves.right;
+  HalfBlock& here = side == BodySide::Left ? left : halves.right;
   HalfBlock& there = &here == &left ? halves.right : left;
-  const auto lengths_before = fit_lengths(here, there);
-  const auto laws = job.moves.laws(here, {job.moves.times * job.effect.by, job.place});
+  const auto before = fit_lengths(here, there);
+  const auto laws = job.moves.laws(here, job.ask());
   here = applied(here, job);
-  if (job.effect.side == BodySide::Both && !halves.alike()) there = applied(there, job);
-  job.effect.moved = compared(lengths_before, fit_lengths(here, there));
-  add_predictions(job.effect.moved, laws, job.effect.side);
-  std::erase_if(job.effect.moved, [](const MovedLength& m) { return !is_worth_telling(m); });
+  if (side == BodySide::Both && !halves.alike()) there = applied(there, job);
+  for (const FitLength& is : fit_lengths(here, there)) {
+    MovedLength length = compared(before, is);
+    predict(length, laws, side);
+    if (is_worth_telling(length)) job.effect.moved.push_back(length);
+  }
 }
 
 // A refusal from within names row and amount here, and the measurement that the row doubts.
@@ -201,9 +190,7 @@ void carry_out_named(Halves& halves, Job& job) {
 
 void add(Problems& problems, const Problems& more) {
   for (const Problem& problem : more) {
-    if (std::find(problems.begin(), problems.end(), problem) == problems.end()) {
-      problems.push_back(problem);
-    }
+    if (std::ranges::count(problems, problem) == 0) problems.push_back(problem);
   }
 }
 
@@ -233,8 +220,8 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   for (const Job& job : jobs) fitted.effects.push_back(job.effect);
   fitted.remarks =
       judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
-  add(fitted.remarks, judge_half(drafted.right, halves.right));
-  if (!halves.alike()) add(fitted.remarks, judge_half(drafted.left(), halves.left()));
+  add(fitted.remarks, judge_half({drafted.right, halves.right}));
+  if (!halves.alike()) add(fitted.remarks, judge_half({drafted.right, halves.left()}));
   add(fitted.remarks, judge_centres(halves));
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;

@@ -1,8 +1,7 @@
-#include "closed_shoulder.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/construct.hpp"
+#include "parts.hpp"
 #include "refuse.hpp"
 
 #include <cmath>
@@ -13,8 +12,9 @@ namespace {
 // A shoulder steeper than this is none.
 constexpr double kSteepest = 0.9;  // sine
 
-// The run that is left when one end of a line of `length` stands `rise` over the other.
-double run_of(double length, double rise) {
+// The run that is left when one end of the shoulder stands `rise` over the other.
+double run_of(const ClosedShoulder& shoulder, double rise) {
+  const double length = shoulder.length();
   if (std::abs(rise) > kSteepest * length) {
     refuse_fit("fit.amount", "the shoulder would stand on end",
                "give a smaller amount, or take the shoulder slope again",
@@ -29,14 +29,8 @@ double ClosedShoulder::mouth() const {
   return 2.0 * distance(apex, leg) * std::sin(0.5 * angle.radians());
 }
 
-DartSpot shoulder_dart(const Opened& open) {
-  const std::size_t shoulder = index_of(BlockEdge::Shoulder);
-  require(!open.edges[shoulder].darts.empty(), "the block has a shoulder dart on each piece");
-  return {shoulder, 0};
-}
-
-ClosedShoulder closed_shoulder(const Redrawing& work, const Opened& open) {
-  const DartSpot spot = shoulder_dart(open);
+ClosedShoulder closed_shoulder(const Redrawing& work) {
+  const DartSpot spot = shoulder_dart(work.open());
   const Point apex = work.apex(spot), outer = work.at(work.leg(spot, 0));
   const Point inner = work.at(work.leg(spot, 1));
   const Angle angle = turn_between(outer - apex, inner - apex);
@@ -44,8 +38,8 @@ ClosedShoulder closed_shoulder(const Redrawing& work, const Opened& open) {
           rotated_about(work.at(Corner::ShoulderPoint), apex, angle), apex, angle};
 }
 
-void put_shoulder(Redrawing& work, const Opened& open, const ClosedShoulder& shoulder) {
-  const DartSpot spot = shoulder_dart(open);
+void put_shoulder(Redrawing& work, const ClosedShoulder& shoulder) {
+  const DartSpot spot = shoulder_dart(work.open());
   const auto opened_point = [&](Point p) {
     return rotated_about(p, shoulder.apex, -shoulder.angle);
   };
@@ -56,15 +50,15 @@ void put_shoulder(Redrawing& work, const Opened& open, const ClosedShoulder& sho
   work.put(work.corner(Corner::ShoulderPoint), opened_point(shoulder.shoulder_point));
 }
 
-ClosedShoulder with_ends(const ClosedShoulder& old, Point side_neck, Point shoulder_point) {
+ClosedShoulder with_ends(const ClosedShoulder& old, const ShoulderEnds& ends) {
   ClosedShoulder s = old;
-  s.side_neck = side_neck;
-  s.shoulder_point = shoulder_point;
+  s.side_neck = ends.side_neck;
+  s.shoulder_point = ends.shoulder_point;
   const double share = distance(old.side_neck, old.leg) / old.length();
   // A leg end that lay off the straight line stays as far off it.
   const Vec off = old.leg - between(old.side_neck, old.shoulder_point, share);
-  const auto met = lines_meet(between(side_neck, shoulder_point, share) + off,
-                              shoulder_point - side_neck, old.apex, old.leg - old.apex);
+  const auto met = lines_meet(between(s.side_neck, s.shoulder_point, share) + off,
+                              s.shoulder_point - s.side_neck, old.apex, old.leg - old.apex);
   require(met.has_value(), "a dart runs along the shoulder");
   s.leg = *met;
   return s;
@@ -72,12 +66,12 @@ ClosedShoulder with_ends(const ClosedShoulder& old, Point side_neck, Point shoul
 
 ClosedShoulder tip_raised(const ClosedShoulder& s, double rise) {
   const double up = s.shoulder_point.y + rise - s.side_neck.y;
-  return with_ends(s, s.side_neck, s.side_neck + Vec{run_of(s.length(), up), up});
+  return with_ends(s, {s.side_neck, s.side_neck + Vec{run_of(s, up), up}});
 }
 
 ClosedShoulder neck_end_raised(const ClosedShoulder& s, double rise) {
   const double up = s.side_neck.y + rise - s.shoulder_point.y;
-  return with_ends(s, s.shoulder_point + Vec{-run_of(s.length(), up), up}, s.shoulder_point);
+  return with_ends(s, {s.shoulder_point + Vec{-run_of(s, up), up}, s.shoulder_point});
 }
 
 ClosedShoulder moved_off_apex(const ClosedShoulder& old, const Placement& by) {

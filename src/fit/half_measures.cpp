@@ -1,17 +1,10 @@
-#include "half_measures.hpp"
-
-#include "closed_shoulder.hpp"
+#include "halves.hpp"
 #include "parts.hpp"
 
 #include <algorithm>
 
 namespace blockwright {
 namespace {
-
-Point side_notch_point(const Opened& open) {
-  const Path& side = open.edges[index_of(BlockEdge::Side)].stretches.front();
-  return point_at_length(side, side_notch(open));
-}
 
 // From the centre line out to a point, level.
 double width_to(const Opened& open, Point p) { return p.x - centre_at(open, p.y); }
@@ -22,15 +15,12 @@ double bust_line(const HalfBlock& half) {
 }
 
 double across_front(const HalfBlock& half) {
-  const Dart& dart = half.front.at(shoulder_dart(half.front));
-  return width_to(half.front, rotated_about(across_of(half.front), dart.apex, dart.angle()));
+  return width_to(half.front, closed_across_of(half.front));
 }
 
 double across_back(const HalfBlock& half) { return width_to(half.back, across_of(half.back)); }
 
-double bust_points(const HalfBlock& half) {
-  return width_to(half.front, half.front.at(shoulder_dart(half.front)).apex);
-}
+double bust_points(const HalfBlock& half) { return width_to(half.front, apex_of(half.front)); }
 
 template <BlockEdge edge>
 double both(const HalfBlock& half) {
@@ -61,8 +51,7 @@ void add_piece(std::vector<FitLength>& lengths, const Opened& open) {
 }  // namespace
 
 bool is_whole(std::string_view name) {
-  return std::any_of(std::begin(kWhole), std::end(kWhole),
-                     [&](const auto& whole) { return whole.name == name; });
+  return std::ranges::any_of(kWhole, [&](const auto& whole) { return whole.name == name; });
 }
 
 std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other) {
@@ -73,8 +62,8 @@ std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other
     lengths.push_back({std::string(whole.name), whole.of(half) + whole.of(other)});
   }
   lengths.push_back({"armhole", both<BlockEdge::Armhole>(half)});
-  lengths.push_back({"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck),
-                                              half.front.at(shoulder_dart(half.front)).apex)});
+  lengths.push_back(
+      {"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck), apex_of(half.front))});
   return lengths;
 }
 

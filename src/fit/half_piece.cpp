@@ -1,8 +1,6 @@
-#include "half_piece.hpp"
-
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
-#include "closed_shoulder.hpp"
+#include "halves.hpp"
 #include "parts.hpp"
 
 #include <algorithm>
@@ -12,23 +10,21 @@ namespace {
 
 // Level through the side notch; on the front by way of the bust point.
 Path bust_line(const Opened& open) {
-  const Point notch =
-      point_at_length(open.edges[index_of(BlockEdge::Side)].stretches.front(), side_notch(open));
+  const Point notch = side_notch_point(open);
   const auto level = [&](double y) { return Point{centre_at(open, y), y}; };
   if (!is_a(open.piece, kBodiceFront)) return bust_line(level(notch.y), {}, notch);
-  const Point bust = open.at(shoulder_dart(open)).apex;
+  const Point bust = apex_of(open);
   return bust_line(level(bust.y), bust, notch);
 }
 
 // Level with the shoulder dart closed: to the dart, and its turned outer part to the across point.
 Path across_line(const Opened& open) {
   const Dart& dart = open.at(shoulder_dart(open));
-  const Angle angle = dart.angle();
-  const Point end = across_of(open), closed = rotated_about(end, dart.apex, angle);
+  const Point end = across_of(open), closed = closed_across_of(open);
   const double share = share_of_leg(dart, closed.y);
   const bool over_the_apex = share > 1e-9 && share < 1.0;
   if (!over_the_apex) return Path::through({{centre_at(open, end.y), end.y}, end});
-  return across_line_over_dart({centre_at(open, closed.y), closed.y}, dart, angle, end);
+  return across_line_over_dart({centre_at(open, closed.y), closed.y}, dart, dart.angle(), end);
 }
 
 void set_lines(Piece& piece, const Opened& open) {

@@ -2,8 +2,7 @@
 
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/pattern/sides.hpp"
-#include "half_piece.hpp"
-#include "limits.hpp"
+#include "judge.hpp"
 
 #include <algorithm>
 #include <cmath>

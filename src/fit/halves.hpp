@@ -23,4 +23,24 @@ Halves halves_of(const Pattern& block);
 /// right and left, cut 1 each. Says in `remarks` what was unfolded.
 Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks);
 
+/// The piece put together again, its landmarks and balance lines where the outline now has them. A
+/// piece whose edges and darts are what they were is returned as `before`.
+Piece finished_piece(const Opened& open, const Piece& before);
+
+/// True if edges, darts and marks are the same to the last bit.
+bool same_shape(const Piece& a, const Piece& b);
+bool same_shape(const Opened& a, const Opened& b);
+
+/// A length by its name in Effect.
+struct FitLength {
+  std::string name;
+  double mm = 0.0;
+};
+
+/// All lengths of a half and, for whole girths and widths, of the other half with it.
+std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other);
+
+/// True for the girths and widths that both halves make together.
+bool is_whole(std::string_view name);
+
 }  // namespace blockwright

@@ -1,6 +1,6 @@
 add_layer(fit
-  HEADERS redrawing.hpp moves.hpp full_bust.hpp apply.hpp order.hpp
-  SOURCES redrawing.cpp redrawing_curves.cpp moves.cpp full_bust.cpp closed_shoulder.cpp
+  HEADERS redrawing.hpp moves.hpp apply.hpp order.hpp
+  SOURCES redrawing.cpp redrawing_curves.cpp moves.cpp closed_shoulder.cpp
           parts.cpp waist_fit.cpp half_measures.cpp half_piece.cpp halves.cpp limits.cpp
           together.cpp apply.cpp order.cpp
           rows/row_moves.cpp rows/rows_neck.cpp rows/rows_shoulder.cpp rows/rows_armhole.cpp

@@ -1,18 +1,15 @@
-#include "limits.hpp"
-
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/corners.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/fit/apply.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "closed_shoulder.hpp"
-#include "half_piece.hpp"
+#include "judge.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
-#include <utility>
 
 namespace blockwright {
 namespace {
@@ -23,9 +20,19 @@ constexpr double kGrown = 0.5;         // mm: less is rounding of peaks and arcs
 constexpr double kTurned = 0.01;       // degrees: less is rounding
 constexpr double kSeamsMeet = 0.05;    // mm
 
-void require_shoulder(const Opened& before, const Opened& after) {
-  const double was = closed_length(before, BlockEdge::Shoulder);
-  const double is = closed_length(after, BlockEdge::Shoulder);
+// A half piece before something was done to it, and after it.
+struct RedrawnPiece {
+  const Opened& before;
+  const Opened& after;
+};
+
+std::array<RedrawnPiece, 2> pieces_of(const Redrawn& half) {
+  return {{{half.before.front, half.after.front}, {half.before.back, half.after.back}}};
+}
+
+void require_shoulder(const RedrawnPiece& piece) {
+  const double was = closed_length(piece.before, BlockEdge::Shoulder);
+  const double is = closed_length(piece.after, BlockEdge::Shoulder);
   if (is >= kLeastShoulder || is >= was - kTouch) return;
   refuse_fit("fit.strap",
              "the shoulder would be " + Length::mm(is) + " long; at least " +
@@ -34,25 +41,27 @@ void require_shoulder(const Opened& before, const Opened& after) {
 }
 
 // How near the outline comes to the bust point; the centre front is not looked at.
-double nearest_edge(const Opened& front, std::string& name) {
-  const Point bust = front.at(shoulder_dart(front)).apex;
-  double least = 1e9;
+struct NearEdge {
+  double off;
+  std::string name;
+};
+
+NearEdge nearest_edge(const Opened& front) {
+  NearEdge near{1e9, ""};
   for (std::size_t e = 0; e + 1 < front.edges.size(); ++e) {
     for (const Path& stretch : front.edges[e].stretches) {
-      const double off = nearest(stretch, bust).distance;
-      if (off < least) name = front.edges[e].name;
-      least = std::fmin(least, off);
+      const double off = nearest(stretch, apex_of(front)).distance;
+      if (off < near.off) near = {off, front.edges[e].name};
     }
   }
-  return least;
+  return near;
 }
 
-void require_clear_of_bust(const HalfBlock& before, const HalfBlock& after) {
-  std::string name;
-  const double was = nearest_edge(before.front, name), is = nearest_edge(after.front, name);
-  if (is >= kLeastToBustPoint || is >= was - kTouch) return;
+void require_clear_of_bust(const Redrawn& half) {
+  const NearEdge is = nearest_edge(half.after.front);
+  if (is.off >= kLeastToBustPoint || is.off >= nearest_edge(half.before.front).off - kTouch) return;
   refuse_fit("fit.close",
-             "the " + name + " would come within " + Length::mm(is) +
+             "the " + is.name + " would come within " + Length::mm(is.off) +
                  " of the bust point; it must stay " + Length::mm(kLeastToBustPoint) + " off",
              "give a smaller amount, or draw the line on the finished block");
 }
@@ -90,7 +99,8 @@ void require_darts(const Opened& before, const Piece& piece) {
 }
 
 // Where a stretch beside a dart runs back, the dart has been moved over the end of its edge.
-void require_stretches(const Opened& before, const Opened& after) {
+void require_stretches(const RedrawnPiece& piece) {
+  const auto& [before, after] = piece;
   for (std::size_t e = 0; e < after.edges.size(); ++e) {
     const std::vector<Path>&was = before.edges[e].stretches, &is = after.edges[e].stretches;
     for (std::size_t i = 0; was.size() == is.size() && i < is.size(); ++i) {
@@ -112,13 +122,11 @@ void require_outline(const Piece& piece) {
   }
 }
 
-double seam_gap(const HalfBlock& half, BlockEdge edge) {
-  return closed_length(half.front, edge) - closed_length(half.back, edge);
-}
-
-void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edge,
-                  const std::string& name) {
-  const double off = std::abs(seam_gap(after, edge) - seam_gap(before, edge));
+void require_seam(const Redrawn& half, BlockEdge edge, const std::string& name) {
+  const auto gap = [&](const HalfBlock& of) {
+    return closed_length(of.front, edge) - closed_length(of.back, edge);
+  };
+  const double off = std::abs(gap(half.after) - gap(half.before));
   if (off <= kSeamsMeet) return;
   refuse_fit("fit.limit",
              "the front and back " + name +
@@ -129,7 +137,8 @@ void require_seam(const HalfBlock& before, const HalfBlock& after, BlockEdge edg
 
 // --- what is judged -----------------------------------------------------------------------
 
-void judge_curves(const Opened& before, const Opened& after, Problems& problems) {
+void judge_curves(const RedrawnPiece& piece, Problems& problems) {
+  const auto& [before, after] = piece;
   for (std::size_t e = 0; e < after.edges.size(); ++e) {
     const OpenEdge& edge = after.edges[e];
     const KindEdge* kind = kind_edge(after.piece, edge.name);
@@ -149,8 +158,8 @@ std::vector<BlockCorner> corners_of(const HalfBlock& half) {
   return block_corners(pattern);
 }
 
-void judge_corners(const HalfBlock& block, const HalfBlock& after, Problems& problems) {
-  const std::vector<BlockCorner> was = corners_of(block), is = corners_of(after);
+void judge_corners(const Redrawn& half, Problems& problems) {
+  const std::vector<BlockCorner> was = corners_of(half.before), is = corners_of(half.after);
   for (std::size_t i = 0; i < is.size(); ++i) {
     const double off = std::abs(is[i].off());
     if (off <= is[i].within || off <= std::abs(was[i].off()) + kTurned) continue;
@@ -161,18 +170,18 @@ void judge_corners(const HalfBlock& block, const HalfBlock& after, Problems& pro
   }
 }
 
-void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
+void judge_darts(const RedrawnPiece& piece, Problems& problems) {
+  const auto& [before, after] = piece;
   for (const OpenEdge& edge : after.edges) {
     for (const Dart& dart : edge.darts) {
       const DartPosition* position = find_position(after.piece, edge.name);
-      const auto was = find_dart(block, dart.name);
-      const double before = was ? block.at(*was).intake() : 0.0;
-      if (!position || dart.intake() <= position->widest_mouth ||
-          dart.intake() <= before + kGrown) {
+      const auto was = find_dart(before, dart.name);
+      const double mouth = was ? before.at(*was).intake() : 0.0;
+      if (!position || dart.intake() <= position->widest_mouth || dart.intake() <= mouth + kGrown) {
         continue;
       }
       problems.push_back({Severity::Warning, "fit.limit", after.piece.name + "." + dart.name,
-                          "the dart grew from " + Length::mm(before) + " to " +
+                          "the dart grew from " + Length::mm(mouth) + " to " +
                               Length::mm(dart.intake()) + "; about " +
                               Length::mm(position->widest_mouth) + " is usual here",
                           "split it, or move a part elsewhere"});
@@ -182,47 +191,42 @@ void judge_darts(const Opened& block, const Opened& after, Problems& problems) {
 
 }  // namespace
 
-void require_possible(const HalfBlock& before, const HalfBlock& after) {
-  require_shoulder(before.front, after.front);
-  require_shoulder(before.back, after.back);
-  require_clear_of_bust(before, after);
-  require_stretches(before.front, after.front);
-  require_stretches(before.back, after.back);
-  for (const auto& [was, is] :
-       {std::pair{&before.front, &after.front}, {&before.back, &after.back}}) {
-    if (same_shape(*was, *is)) continue;
-    const Piece piece = put_together(*is);
-    require_darts(*was, piece);
+void require_possible(const Redrawn& half) {
+  const auto pieces = pieces_of(half);
+  std::ranges::for_each(pieces, require_shoulder);
+  require_clear_of_bust(half);
+  std::ranges::for_each(pieces, require_stretches);
+  for (const auto& [before, after] : pieces) {
+    if (same_shape(before, after)) continue;
+    const Piece piece = put_together(after);
+    require_darts(before, piece);
     require_outline(piece);
   }
-  require_seam(before, after, BlockEdge::Side, "side seams");
-  require_seam(before, after, BlockEdge::Shoulder, "shoulders");
+  require_seam(half, BlockEdge::Side, "side seams");
+  require_seam(half, BlockEdge::Shoulder, "shoulders");
 }
 
 Problems judge_centres(const Halves& halves) {
   Problems problems;
-  for (const auto& [right, left] : {std::pair{&halves.right.front, &halves.left().front},
-                                    {&halves.right.back, &halves.left().back}}) {
+  for (const auto& [right, left] : pieces_of({halves.right, halves.left()})) {
     const double off =
-        closed_length(*right, BlockEdge::Centre) - closed_length(*left, BlockEdge::Centre);
+        closed_length(right, BlockEdge::Centre) - closed_length(left, BlockEdge::Centre);
     if (std::abs(off) <= kMeetsAtCentre) continue;
     problems.push_back(
-        {Severity::Warning, "fit.seam", right->edges.back().name,
+        {Severity::Warning, "fit.seam", right.edges.back().name,
          "the centre edges of right and left now differ by " + Length::mm(std::abs(off)),
-         "correct both sides alike, or join neckline and waist across the centre by "
-         "hand"});
+         "correct both sides alike, or join neckline and waist across the centre by hand"});
   }
   return problems;
 }
 
-Problems judge_half(const HalfBlock& block, const HalfBlock& after) {
+Problems judge_half(const Redrawn& half) {
   Problems problems;
-  for (const auto& [was, is] :
-       {std::pair{&block.front, &after.front}, {&block.back, &after.back}}) {
-    judge_curves(*was, *is, problems);
-    judge_darts(*was, *is, problems);
+  for (const RedrawnPiece& piece : pieces_of(half)) {
+    judge_curves(piece, problems);
+    judge_darts(piece, problems);
   }
-  judge_corners(block, after, problems);
+  judge_corners(half, problems);
   return problems;
 }
 

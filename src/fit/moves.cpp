@@ -1,7 +1,7 @@
 #include "blockwright/fit/moves.hpp"
 
-#include "blockwright/base/number_text.hpp"
-#include "closed_shoulder.hpp"
+#include "blockwright/base/error.hpp"
+#include "parts.hpp"
 #include "refuse.hpp"
 
 #include <cmath>
@@ -40,15 +40,10 @@ Opened with_corner_moved(const Opened& open, Corner corner, Vec by) {
   return work.finished();
 }
 
-CubicCurve offset_stroke(const CubicCurve& curve, double by) {
-  const Vec first = left_of(tangent_at(curve, 0.0)), last = left_of(tangent_at(curve, 1.0));
-  return offset_stroke(curve, by, curve.p0 + by * first, curve.p3 + by * last);
-}
-
-CubicCurve offset_stroke(const CubicCurve& curve, double by, Point from, Point to) {
+CubicCurve offset_stroke(const CubicCurve& curve, double by, const Segment& ends) {
   const Vec out = tangent_at(curve, 0.0), in = tangent_at(curve, 1.0);
   const double turning = -turn_between(out, in).radians();
-  return with_length(reshaped_neckline(curve, from, out, to, in),
+  return with_length(reshaped_neckline(curve, ends.a, out, ends.b, in),
                      length(Curve(curve)) + by * turning);
 }
 
@@ -70,7 +65,8 @@ Angle lifting_angle(double by, double run) {
   return Angle::radians(std::asin(by / run));
 }
 
-void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width) {
+void set_mouth(Redrawing& work, DartSpot spot, double width) {
+  const Opened& open = work.open();
   const LegEnds mouth = mouth_of(work, spot);
   const Point apex = work.apex(spot);
   if (width < kLeastMouth) {
@@ -81,7 +77,7 @@ void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width)
   }
   if (width == mouth.width()) return;
   if (on_shoulder(spot)) {
-    put_shoulder(work, open, opened_to(closed_shoulder(work, open), width));
+    put_shoulder(work, opened_to(closed_shoulder(work), width));
     return;
   }
   const double leg = distance(apex, mouth.in);
@@ -90,12 +86,12 @@ void set_mouth(Redrawing& work, const Opened& open, DartSpot spot, double width)
   work.put(work.leg(spot, 1), rotated_about(mouth.out, apex, half));
 }
 
-void point_dart(Redrawing& work, const Opened& open, DartSpot spot, Point apex) {
+void point_dart(Redrawing& work, DartSpot spot, Point apex) {
   const LegEnds mouth = mouth_of(work, spot);
   if (on_shoulder(spot)) {
-    ClosedShoulder shoulder = closed_shoulder(work, open);
+    ClosedShoulder shoulder = closed_shoulder(work);
     shoulder.apex = apex;
-    put_shoulder(work, open, opened_to(shoulder, mouth.width()));
+    put_shoulder(work, opened_to(shoulder, mouth.width()));
     return;
   }
   work.put_apex(spot, apex);
@@ -116,12 +112,22 @@ Opened with_strip(const Opened& open, double by) {
     for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
       const Point apex = open.at({e, d}).apex + up;
       const bool crossed = e == index_of(BlockEdge::Waist);
-      crossed ? point_dart(work, open, {e, d}, apex) : work.put_apex({e, d}, apex);
+      crossed ? point_dart(work, {e, d}, apex) : work.put_apex({e, d}, apex);
     }
   }
   work.keep_marks_from_end(BlockEdge::Side);
   hold_armhole(work);
   return work.finished();
+}
+
+// width = aside (1 - cos turn) + below sin turn = aside + reach sin(turn - lean), where reach and
+// lean are the bust point's distance from the hinge and its direction from straight below.
+FullBust full_bust(double width, Vec hinge) {
+  const auto [aside, below] = hinge;
+  require(below > 0.0 && std::abs(width) < below, "no turn opens such a gap");
+  const double reach = std::hypot(aside, below), lean = std::atan2(aside, below);
+  const double turn = std::asin((width - aside) / reach) + lean;
+  return {Angle::radians(turn), aside * std::sin(turn) - below * (1.0 - std::cos(turn))};
 }
 
 void hold_armhole(Redrawing& work) {

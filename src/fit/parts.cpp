@@ -1,15 +1,25 @@
 #include "parts.hpp"
 
+#include "blockwright/base/error.hpp"
+#include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/intersections.hpp"
 
 #include <cmath>
 
 namespace blockwright {
+namespace {
+
+const OpenEdge& edge_of(const Opened& open, BlockEdge edge) { return open.edges[index_of(edge)]; }
+
+}  // namespace
+
 const Curve& stroke_of(const Opened& open, StrokeSpot spot) {
-  return open.edges[index_of(spot.edge)].stretches[spot.stretch].curves()[spot.stroke];
+  return edge_of(open, spot.edge).stretches[spot.stretch].curves()[spot.stroke];
 }
 
-double length_of(const Opened& open, StrokeSpot spot) { return length(stroke_of(open, spot)); }
+Point middle_of(const Curve& stroke) {
+  return point_at(stroke, parameter_at_length(stroke, 0.5 * length(stroke)));
+}
 
 Point corner_of(const Opened& open, Corner corner) {
   return open.edges[static_cast<std::size_t>(corner)].stretches.front().start();
@@ -17,20 +27,33 @@ Point corner_of(const Opened& open, Corner corner) {
 
 Point across_of(const Opened& open) { return end_of(stroke_of(open, kLowerArmhole)); }
 
+Point closed_across_of(const Opened& open) {
+  const Dart& dart = open.at(shoulder_dart(open));
+  return rotated_about(across_of(open), dart.apex, dart.angle());
+}
+
 Vec up_the_side(const Opened& open) {
   return unit(corner_of(open, Corner::Underarm) - corner_of(open, Corner::SideWaist));
 }
 
 Vec shoulder_at_neck(const Opened& open) {
-  return -end_tangent(open.edges[index_of(BlockEdge::Shoulder)].stretches.back());
+  return -end_tangent(edge_of(open, BlockEdge::Shoulder).stretches.back());
 }
 
 Vec shoulder_at_tip(const Opened& open) {
-  return -start_tangent(open.edges[index_of(BlockEdge::Shoulder)].stretches.front());
+  return -start_tangent(edge_of(open, BlockEdge::Shoulder).stretches.front());
 }
 
+DartSpot shoulder_dart(const Opened& open) {
+  require(!edge_of(open, BlockEdge::Shoulder).darts.empty(),
+          "the block has a shoulder dart on each piece");
+  return {index_of(BlockEdge::Shoulder), 0};
+}
+
+Point apex_of(const Opened& open) { return open.at(shoulder_dart(open)).apex; }
+
 std::optional<DartSpot> waist_dart(const Opened& open) {
-  if (open.edges[index_of(BlockEdge::Waist)].darts.empty()) return std::nullopt;
+  if (edge_of(open, BlockEdge::Waist).darts.empty()) return std::nullopt;
   return DartSpot{index_of(BlockEdge::Waist), 0};
 }
 
@@ -42,22 +65,36 @@ std::vector<DartSpot> waist_darts(const Opened& open) {
 }
 
 double closed_length(const Opened& open, BlockEdge edge) {
-  return closed_length(open.edges[index_of(edge)]);
+  return closed_length(edge_of(open, edge));
 }
 
-double times_for(const std::function<Opened(double)>& turned, BlockEdge edge, double wanted) {
+Opened with_wedge_closed(const Opened& open, const Wedge& wedge,
+                         const std::function<void(Redrawing&, Angle)>& close) {
   constexpr double least = 0.4, most = 2.5, near = 1e-9;
   constexpr int passes = 40;
-  const double before = closed_length(turned(0.0), edge);
+  const Angle straight = wedge_angle(wedge.by, distance(wedge.apex, wedge.fold));
+  const auto closed = [&](double times) {
+    Redrawing work(open);
+    close(work, times * straight);
+    return work.finished();
+  };
+  const double before = closed_length(closed(0.0), wedge.edge);
+  const double wanted = closed_length(open, wedge.edge) - wedge.by;
   double times = 1.0;
   for (int pass = 0; pass < passes; ++pass) {
-    const double got = closed_length(turned(times), edge) - before;
+    const double got = closed_length(closed(times), wedge.edge) - before;
     if (std::abs(got - (wanted - before)) < near) break;
     const double better = times * (wanted - before) / got;
     if (!(better >= least && better <= most)) break;
     times = better;
   }
-  return times;
+  return closed(times);
+}
+
+Opened with_dart_widened(const Opened& open, DartSpot dart, double by) {
+  Redrawing work(open);
+  set_mouth(work, dart, open.at(dart).intake() + by);
+  return work.finished();
 }
 
 double side_notch(const Opened& open) {
@@ -67,8 +104,12 @@ double side_notch(const Opened& open) {
   return 0.0;
 }
 
+Point side_notch_point(const Opened& open) {
+  return point_at_length(edge_of(open, BlockEdge::Side).stretches.front(), side_notch(open));
+}
+
 double centre_at(const Opened& open, double y) {
-  const Path& centre = open.edges[index_of(BlockEdge::Centre)].stretches.front();
+  const Path& centre = edge_of(open, BlockEdge::Centre).stretches.front();
   const auto hits = intersections(centre, Point{0.0, y}, Vec{1.0, 0.0});
   if (hits.empty()) return y > centre.start().y ? centre.start().x : centre.end().x;
   return hits.front().point.x;

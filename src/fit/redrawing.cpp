@@ -160,16 +160,7 @@ Curve Redrawing::redrawn(std::size_t stroke) const {
                "give a smaller amount, or draft anew from new measurements");
   }
   if (std::holds_alternative<Segment>(here.was)) return Segment{from, to};
-  if (here.drawn) {
-    return here.longer ? with_length(*here.drawn, length(here.was) + *here.longer) : *here.drawn;
-  }
-  const auto& was = std::get<CubicCurve>(here.was);
-  if (here.placed) {
-    auto curve = std::get<CubicCurve>(placed(here.was, *here.placed));
-    const bool whole = curve.p0 == from && curve.p3 == to;
-    if (whole) return here.longer ? with_length(curve, length(here.was) + *here.longer) : curve;
-  }
-  const CubicCurve curve = bent(stroke, was);
+  const CubicCurve curve = here.drawn ? *here.drawn : bent(stroke);
   return here.longer ? with_length(curve, length(here.was) + *here.longer) : curve;
 }
 

@@ -62,8 +62,14 @@ Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point
   return neckline_leaving(from, wished, to, arriving, least);
 }
 
-CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
+CubicCurve Redrawing::bent(std::size_t stroke) const {
   const Stroke& here = strokes_[stroke];
+  const auto& was = std::get<CubicCurve>(here.was);
+  const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
+  if (here.placed) {
+    const auto whole = std::get<CubicCurve>(placed(here.was, *here.placed));
+    if (whole.p0 == start && whole.p3 == end) return whole;
+  }
   const bool upper = here.spot == kUpperArmhole;
   const Angle from = upper ? armhole_turn() : turn_at(stroke, true);
   const Angle to = here.spot == kLowerArmhole ? armhole_turn() : turn_at(stroke, false);
@@ -71,7 +77,6 @@ CubicCurve Redrawing::bent(std::size_t stroke, const CubicCurve& was) const {
   if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
     return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
   }
-  const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
   Vec leaving = rotated(leaving_of(was), from);
   const bool whole_neck =
       open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1 && here.spot == kNeckline;

@@ -1,7 +1,6 @@
-#include "together.hpp"
-
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "judge.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,3 @@
-#include "waist_fit.hpp"
-
 #include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "parts.hpp"
@@ -27,12 +25,12 @@ double share(double s) { return 1.0 - s * s * (3.0 - 2.0 * s); }
 double share_slope(double s) { return -6.0 * s * (1.0 - s); }
 
 // The waist's width with its mouths closed, from the centre to each of its nodes.
-std::vector<double> closed_widths(const Redrawing& work, const Opened& open,
+std::vector<double> closed_widths(const Redrawing& work,
                                   const std::vector<Redrawing::Node>& nodes) {
   std::vector<double> widths;
   double mouths = 0.0;
   for (const Redrawing::Node node : nodes) {
-    for (const DartSpot spot : waist_darts(open)) {
+    for (const DartSpot spot : waist_darts(work.open())) {
       if (node == work.leg(spot, 1)) mouths += work.at(node).x - work.at(work.leg(spot, 0)).x;
     }
     widths.push_back(work.at(node).x - work.at(nodes.front()).x - mouths);
@@ -41,8 +39,8 @@ std::vector<double> closed_widths(const Redrawing& work, const Opened& open,
 }
 
 // A dart's legs move along its axis, so that they stay equal.
-Vec direction_of(const Redrawing& work, const Opened& open, Redrawing::Node node) {
-  for (const DartSpot spot : waist_darts(open)) {
+Vec direction_of(const Redrawing& work, Redrawing::Node node) {
+  for (const DartSpot spot : waist_darts(work.open())) {
     const Redrawing::Node a = work.leg(spot, 0), b = work.leg(spot, 1);
     if (node == a || node == b) return unit(work.apex(spot) - midpoint(work.at(a), work.at(b)));
   }
@@ -66,13 +64,13 @@ Opened with_waist_let_out_at_side(const Opened& open, double by) {
   return with_side_turned(open, turn);
 }
 
-void raise_waist(Redrawing& work, const Opened& open, WaistEnd end, double by) {
+void raise_waist(Redrawing& work, WaistEnd end, double by) {
   const auto nodes = work.nodes_of(BlockEdge::Waist);
-  const std::vector<double> widths = closed_widths(work, open, nodes);
+  const std::vector<double> widths = closed_widths(work, nodes);
   const double whole = widths.back();
   std::vector<Vec> directions;
   directions.reserve(nodes.size());
-  for (const Redrawing::Node node : nodes) directions.push_back(direction_of(work, open, node));
+  for (const Redrawing::Node node : nodes) directions.push_back(direction_of(work, node));
   for (std::size_t i = 0; i < nodes.size(); ++i) {
     const double s = end == WaistEnd::Centre ? widths[i] / whole : 1.0 - widths[i] / whole;
     work.move(nodes[i], by * share(s) * directions[i]);
@@ -80,6 +78,12 @@ void raise_waist(Redrawing& work, const Opened& open, WaistEnd end, double by) {
     const double slope = by * share_slope(s) / whole * (end == WaistEnd::Centre ? 1.0 : -1.0);
     work.turn(nodes[i], Angle::radians(std::atan(slope)));
   }
+}
+
+Opened with_centre_waist_raised(const Opened& open, double by) {
+  Redrawing work(open);
+  raise_waist(work, WaistEnd::Centre, by);
+  return work.finished();
 }
 
 }  // namespace blockwright

@@ -1,6 +1,5 @@
 #include "blockwright/fit/moves.hpp"
 
-#include "blockwright/fit/full_bust.hpp"
 #include "fit/fit_people.hpp"
 #include "support/each.hpp"
 
@@ -15,6 +14,13 @@ Opened front_of(const Pattern& block) { return opened(block.piece("front")); }
 
 const Path& edge_of(const Opened& open, BlockEdge edge) {
   return open.edges[static_cast<std::size_t>(edge)].stretches.front();
+}
+
+// Parallel, between the ends of the true parallel.
+CubicCurve beside(const CubicCurve& curve, double by) {
+  return offset_stroke(curve, by,
+                       {curve.p0 + by * left_of(tangent_at(curve, 0.0)),
+                        curve.p3 + by * left_of(tangent_at(curve, 1.0))});
 }
 
 DartSpot dart(const Opened& open, const char* name) { return *find_dart(open, name); }
@@ -47,13 +53,13 @@ TEST_CASE("O: an offset neckline is parallel, as long as the parallel, and comes
     const auto& neck = std::get<CubicCurve>(edge_of(front, BlockEdge::Neckline).curves().front());
     const double turn = -turn_between(tangent_at(neck, 0.0), tangent_at(neck, 1.0)).radians();
     for (const double by : each({-2.0, 1.0, 3.0})) {
-      const CubicCurve beside = offset_stroke(neck, by);
+      const CubicCurve parallel = beside(neck, by);
       for (int k = 0; k <= 40; ++k) {
-        const double off = nearest(Path({neck}), point_at(beside, k / 40.0)).distance;
+        const double off = nearest(Path({neck}), point_at(parallel, k / 40.0)).distance;
         CHECK(std::abs(off - std::abs(by)) < 0.13 * std::abs(by));
       }
-      CHECK(length(Curve(beside)) == Approx(length(Curve(neck)) + by * turn).margin(1e-6));
-      const CubicCurve back = offset_stroke(beside, -by);
+      CHECK(length(Curve(parallel)) == Approx(length(Curve(neck)) + by * turn).margin(1e-6));
+      const CubicCurve back = beside(parallel, -by);
       CHECK(distance(point_at(back, 0.4), point_at(neck, 0.4)) < 1e-6);
     }
   }
@@ -90,7 +96,7 @@ TEST_CASE("D: legs stay equal and the mouth is 2 L sin(angle / 2)") {
       const DartSpot spot = dart(before, name);
       const double mouth = before.at(spot).intake() + 6.0;
       Redrawing work(before);
-      set_mouth(work, before, spot, mouth);
+      set_mouth(work, spot, mouth);
       const Opened after = work.finished();
       const Dart& is = after.at(spot);
       CHECK(is.intake() == Approx(mouth).margin(1e-9));
@@ -119,7 +125,7 @@ TEST_CASE("V: a re-pointed dart keeps its mouth, and the sewn edge its length") 
     const Opened before = front_of(block);
     const DartSpot spot = dart(before, "shoulder");
     Redrawing work(before);
-    point_dart(work, before, spot, before.at(spot).apex + Vec{4.0, -10.0});
+    point_dart(work, spot, before.at(spot).apex + Vec{4.0, -10.0});
     const Opened after = work.finished();
     CHECK(after.at(spot).intake() == Approx(before.at(spot).intake()).margin(1e-9));
     CHECK(closed_length(after.edges[3]) == Approx(closed_length(before.edges[3])).margin(1e-9));
@@ -152,7 +158,7 @@ TEST_CASE("Full-bust move: the worked numbers, within their digits") {
   for (const Worked& w : {Worked{6, 4.4, 6, 9, 19}, Worked{12.5, 8.9, 11, 19, 38},
                           Worked{25, 16.9, 19, 35, 72}, Worked{38, 24.6, 24, 51, 104}}) {
     INFO(w.width);
-    const FullBust move = full_bust(w.width, 75.0, 75.0);
+    const FullBust move = full_bust(w.width, {75.0, 75.0});
     const double half = std::sin(0.5 * move.turn.radians());
     CHECK(move.turn.degrees() == Approx(w.turn).margin(0.06));
     CHECK(move.drop == Approx(w.drop).margin(0.6));
@@ -174,7 +180,7 @@ TEST_CASE("Full-bust move on a block: the bust dart gains exactly the turn") {
     const Outcome got = outcome(block, {row});
     if (!got.fitted) continue;
     const Piece& is = got.fitted->pattern.piece("front");
-    const FullBust move = full_bust(12.5, hinge.x - bust.x, hinge.y - bust.y);
+    const FullBust move = full_bust(12.5, hinge - bust);
     CHECK(is.dart("shoulder").angle().degrees() - was.dart("shoulder").angle().degrees() ==
           Approx(move.turn.degrees()).margin(0.01));
     CHECK(sewn(got.fitted->pattern, "front", "centre_front") -

@@ -19,10 +19,9 @@ Opened with_corner_moved(const Opened& open, Corner corner, Vec by);
 /// parallel: longer by `by` times the angle that it turns to the right. On front necklines of
 /// drafted blocks, offset by -2, 1 and 3 mm, every point lies within 13 % of the offset off the
 /// parallel, and there and back is the old curve within 0.000001 mm (tests/fit).
-/// Requires: it bends one way, nowhere more sharply than `by` on the inner side.
-CubicCurve offset_stroke(const CubicCurve& curve, double by);
-/// The same between given ends, which lie near the true parallel's.
-CubicCurve offset_stroke(const CubicCurve& curve, double by, Point from, Point to);
+/// Requires: it bends one way, nowhere more sharply than `by` on the inner side; `ends` lie near
+/// those of the true parallel.
+CubicCurve offset_stroke(const CubicCurve& curve, double by, const Segment& ends);
 
 /// T: shifts what lies on the outline from one node to another; lengths and angles of it are kept.
 /// R: turns it about a point; the point and the lengths of it are kept. A wedge of width w at
@@ -41,18 +40,31 @@ Angle lifting_angle(double by, double run);
 /// takes. On the shoulder the outer part turns about the apex, so that the shoulder keeps its sewn
 /// length and, closed, its line. Legs stay equal, and mouth = 2 leg sin(angle / 2). Throws
 /// InputError "fit.negative_dart" where less than kLeastMouth would be left.
-void set_mouth(Redrawing& work, const Opened& open, DartSpot dart, double mouth);
+void set_mouth(Redrawing& work, DartSpot dart, double mouth);
 /// V: re-points a dart to another apex with the same mouth. On the waist the mouth is shifted along
 /// its chord as far as makes both legs equal. On the shoulder the inner leg ends where it did, and
 /// the outer part of the shoulder turns as the new legs ask for, so that, closed, it keeps its
 /// line.
-void point_dart(Redrawing& work, const Opened& open, DartSpot dart, Point apex);
+void point_dart(Redrawing& work, DartSpot dart, Point apex);
 
 /// F: inserts a strip of `by` mm (folds one out where negative) along a level line between underarm
 /// and waist that crosses the waist darts: what lies above it moves up by exactly `by`, what lies
 /// below stays; sides, centre and darts are drawn anew between their ends, the darts with their
 /// mouths. Marks of the side seam keep their distance from the underarm.
 Opened with_strip(const Opened& open, double by);
+
+/// The full-bust move: the side of the front is turned about a hinge at the armhole until it has
+/// opened a gap at the bust point.
+struct FullBust {
+  Angle turn;         ///< of the side part about the hinge, and what the bust darts gain
+  double drop = 0.0;  ///< mm that the bust point's lower part comes down by
+};
+/// The turn that opens `width` mm across at a bust point from which the hinge lies `hinge` away:
+/// (width, -drop) = (1 - Rot(turn)) hinge. To first order turn = width / hinge.y and drop = width
+/// hinge.x / hinge.y. A negative width overlaps (the small-bust move). Exact to rounding. Requires:
+/// hinge.y > 0, and the width can be reached: |width| < hinge.y.
+/// Source: plane geometry; the trade's worked numbers in tests/fit.
+FullBust full_bust(double width, Vec hinge);
 
 /// The armhole keeps its direction at the underarm although the side seam has turned, by up to
 /// 1.4 degrees: less than a joined seam shows.

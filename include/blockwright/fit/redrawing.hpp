@@ -42,6 +42,8 @@ class Redrawing {
   explicit Redrawing(const Opened& open);
   explicit Redrawing(Opened&&) = delete;
 
+  /// The piece as it was.
+  [[nodiscard]] const Opened& open() const { return *open_; }
   [[nodiscard]] Node corner(Corner which) const;
   /// The across point, where the armhole's two strokes meet.
   [[nodiscard]] Node across() const;
@@ -117,7 +119,7 @@ class Redrawing {
   [[nodiscard]] Vec neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const;
   void require_armhole() const;
   [[nodiscard]] Opened drawn() const;
-  [[nodiscard]] CubicCurve bent(std::size_t stroke, const CubicCurve& was) const;
+  [[nodiscard]] CubicCurve bent(std::size_t stroke) const;
   void set_darts(Opened& result) const;
   void set_marks(Opened& result) const;
 

@@ -38,17 +38,24 @@ struct Law {
   LawKind kind = LawKind::Exact;
 };
 
+/// A law whose change is so many mm for each mm of the amount; of 0 a length that is kept.
+struct LawPerMm {
+  std::string_view name;
+  double per_mm = 0.0;
+  LawKind kind = LawKind::Exact;
+};
+
 using RowApply = void(HalfBlock&, const RowAsk&);
 using RowLaws = std::vector<Law>(const HalfBlock& before, const RowAsk&);
 
 /// What a row does. Rows that are another's reverse, or the same on one side, share its moves.
 /// Without its moves or its laws a row does not compile.
 struct RowMoves {
-  constexpr RowMoves(CorrectionRow of, int sign, RowApply& move, RowLaws& promise)
-      : row(of), times(sign), apply(&move), laws(&promise) {}
+  constexpr RowMoves(CorrectionRow of, int towards, RowApply& move, RowLaws& promise)
+      : row(of), sign(towards), apply(&move), laws(&promise) {}
 
   CorrectionRow row;
-  int times;  ///< -1: the moves are those of its reverse
+  int sign;  ///< -1: the moves are those of its reverse
   RowApply* apply;
   RowLaws* laws;
 };
@@ -66,6 +73,23 @@ template <auto move>
 void on_both(HalfBlock& half, const RowAsk& ask) {
   on_front<move>(half, ask);
   on_back<move>(half, ask);
+}
+/// What the front loses the back gets.
+template <auto move>
+void forward(HalfBlock& half, const RowAsk& ask) {
+  half.front = move(half.front, -ask.by);
+  half.back = move(half.back, ask.by);
+}
+
+/// The laws of a row that promises nothing else.
+template <const auto& laws>
+std::vector<Law> in_proportion(const HalfBlock&, const RowAsk& ask) {
+  std::vector<Law> changes;
+  for (const LawPerMm& law : laws) {
+    const double change = law.per_mm == 0.0 ? 0.0 : law.per_mm * ask.by;
+    changes.push_back({std::string(law.name), change, law.kind});
+  }
+  return changes;
 }
 
 /// True if the moves are those of all rows of the part, once each.

@@ -1,11 +1,8 @@
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/moves.hpp"
-#include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
 #include "rows.hpp"
-#include "waist_fit.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,7 +24,7 @@ void widen_across_back(HalfBlock& half, const RowAsk& ask) {
   Redrawing work(open);
   if (const auto dart = waist_dart(open)) {
     const double mouth = open.at(*dart).intake() + ask.by;
-    set_mouth(work, open, *dart, std::fmax(mouth, 0.0));  // refuses what the dart has not got
+    set_mouth(work, *dart, std::fmax(mouth, 0.0));  // refuses what the dart has not got
     Redrawing fresh(open);
     shift_part(fresh, fresh.leg(*dart, 1), fresh.across(), out);
     fresh.put_apex(*dart, open.at(*dart).apex + 0.5 * out);
@@ -53,37 +50,31 @@ std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
 // UpperBackLonger, UpperBackShorter: cut from the centre back through the blade point to the across
 // point. The part next to the centre goes straight up; the outer part turns about the across point,
 // which opens the shoulder dart by as much. The blade point goes up with the centre.
-void lengthen_upper_back(HalfBlock& half, const RowAsk& ask) {
-  const Opened& open = half.back;
+Opened with_upper_back_longer(const Opened& open, double by) {
   Redrawing work(open);
-  ClosedShoulder shoulder = closed_shoulder(work, open);
-  const Angle by = lifting_angle(ask.by, distance(shoulder.apex, across_of(open)));
-  const Placement up = Placement::shift({0.0, ask.by});
+  ClosedShoulder shoulder = closed_shoulder(work);
+  const Angle turn = lifting_angle(by, distance(shoulder.apex, across_of(open)));
+  const Vec up{0.0, by};
   for (Point* p : {&shoulder.side_neck, &shoulder.leg, &shoulder.shoulder_point, &shoulder.apex}) {
-    *p = up(*p);
+    *p = *p + up;
   }
-  shoulder.angle = shoulder.angle + by;
-  if (2.0 * distance(shoulder.apex, shoulder.leg) * std::sin(0.5 * shoulder.angle.radians()) <
-      kLeastMouth) {
+  shoulder.angle = shoulder.angle + turn;
+  if (shoulder.mouth() < kLeastMouth) {
     refuse_fit("fit.negative_dart", "the back shoulder dart has less than that to give",
                "fold out less, and take the rest up at the neck end of the back shoulder");
   }
-  put_shoulder(work, open, shoulder);
-  work.move(Corner::CentreNeck, {0.0, ask.by});
+  put_shoulder(work, shoulder);
+  work.move(Corner::CentreNeck, up);
   work.lengthen_armhole(0.0);
-  half.back = work.finished();
+  return work.finished();
 }
 
-std::vector<Law> upper_back_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", ask.by},
-          {"back.neckline", 0.0},
-          {"back.shoulder", 0.0},
-          {"back.armhole", 0.0}};
-}
+constexpr LawPerMm kUpperBackLaws[] = {
+    {"back.centre_back", 1.0}, {"back.neckline"}, {"back.shoulder"}, {"back.armhole"}};
 
 // Where the back curves under the nape: on the line from the neckline to the blade point.
 Point high_curve_point(const Opened& open, Point on_neckline) {
-  const Point blade = open.at(shoulder_dart(open)).apex;
+  const Point blade = apex_of(open);
   const Vec down = blade - on_neckline;
   const double level = corner_of(open, Corner::CentreNeck).y - kHighCurve;
   if (blade.y >= level) {
@@ -97,14 +88,14 @@ Point high_curve_point(const Opened& open, Point on_neckline) {
 
 // BackLongerBelowNape: the same move higher, about the armhole level with the high curve's point,
 // with a dart at the middle of the neckline.
-void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
-  if (ask.by < 0.0) {
+Opened with_back_longer_below_nape(const Opened& old_back, double by) {
+  if (by < 0.0) {
     refuse_fit("fit.negative_dart", "the back has no neck dart that could give it",
                "shorten the upper back, or lower the back neck");
   }
   const DartPosition& position = position_on(kBodiceBack, BlockEdge::Neckline);
-  Opened open = half.back;
-  const double neck = length_of(open, kNeckline);
+  Opened open = old_back;
+  const double neck = length(stroke_of(open, kNeckline));
   const Anchor place = anchor_at(open, index_of(BlockEdge::Neckline), 0.5 * neck);
   const Point middle = point_at(open, place);
   const Point turns = high_curve_point(open, middle);
@@ -114,47 +105,38 @@ void lengthen_below_nape(HalfBlock& half, const RowAsk& ask) {
   dart.point = turns + hold_back(position, kUsualCup) * unit(dart.legs[0] - turns);
 
   Redrawing work(open);
-  const ClosedShoulder old = closed_shoulder(work, open);
+  const ClosedShoulder old = closed_shoulder(work);
   const double leg = distance(turns, middle);
   const double out = std::clamp(old.shoulder_point.x - turns.x, leg, leg / kLeastNeckMouth);
-  if (ask.by >= leg) {
+  if (by >= leg) {
     refuse_fit("fit.amount", "the neck dart would stand on end", "give a smaller amount");
   }
-  const Angle by = lifting_angle(ask.by, out);
-  const Placement turned = Placement::turn(-by, turns + Vec{out, 0.0});
-  const Vec up{0.0, ask.by};
-  put_shoulder(work, open, with_ends(old, turned(old.side_neck), turned(old.shoulder_point)));
+  const Angle turn = lifting_angle(by, out);
+  const Placement turned = Placement::turn(-turn, turns + Vec{out, 0.0});
+  const Vec up{0.0, by};
+  put_shoulder(work, with_ends(old, {turned(old.side_neck), turned(old.shoulder_point)}));
   shift_part(work, work.leg(spot, 1), work.corner(Corner::CentreNeck), up);
   work.put_apex(spot, turns + up);
-  work.put(work.leg(spot, 0), rotated_about(work.at(work.leg(spot, 1)), turns + up, -by));
+  work.put(work.leg(spot, 0), rotated_about(work.at(work.leg(spot, 1)), turns + up, -turn));
   work.lengthen(kNeckline, 0.0);
-  half.back = work.finished();
+  return work.finished();
 }
 
-std::vector<Law> below_nape_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", ask.by}, {"back.neckline", 0.0}, {"back.shoulder", 0.0}};
-}
+constexpr LawPerMm kBelowNapeLaws[] = {
+    {"back.centre_back", 1.0}, {"back.neckline"}, {"back.shoulder"}};
 
 // BackWaistShorter: centre back waist up, to nothing at the side.
-void shorten_back_waist(HalfBlock& half, const RowAsk& ask) {
-  Redrawing work(half.back);
-  raise_waist(work, half.back, WaistEnd::Centre, ask.by);
-  half.back = work.finished();
-}
-
-std::vector<Law> back_waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", -ask.by}, {"back.side", 0.0}};
-}
+constexpr LawPerMm kBackWaistLaws[] = {{"back.centre_back", -1.0}, {"back.side"}};
 
 using enum CorrectionRow;
 
 constexpr auto kBackRows = std::to_array<RowMoves>({
     {AcrossBackWider, 1, widen_across_back, across_back_laws},
     {AcrossBackNarrower, -1, widen_across_back, across_back_laws},
-    {UpperBackLonger, 1, lengthen_upper_back, upper_back_laws},
-    {BackLongerBelowNape, 1, lengthen_below_nape, below_nape_laws},
-    {UpperBackShorter, -1, lengthen_upper_back, upper_back_laws},
-    {BackWaistShorter, 1, shorten_back_waist, back_waist_laws},
+    {UpperBackLonger, 1, on_back<with_upper_back_longer>, in_proportion<kUpperBackLaws>},
+    {BackLongerBelowNape, 1, on_back<with_back_longer_below_nape>, in_proportion<kBelowNapeLaws>},
+    {UpperBackShorter, -1, on_back<with_upper_back_longer>, in_proportion<kUpperBackLaws>},
+    {BackWaistShorter, 1, on_back<with_centre_waist_raised>, in_proportion<kBackWaistLaws>},
 });
 static_assert(are_all_moves_of(RowPart::Back, kBackRows));
 

@@ -1,12 +1,9 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/full_bust.hpp"
 #include "blockwright/fit/moves.hpp"
-#include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
 #include "rows.hpp"
-#include "waist_fit.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,22 +25,20 @@ constexpr double kLeastHinge = 20.0;
 constexpr double kBowPlace = 60.0;
 constexpr double kMostBow = 6.0;
 
-Point bust_point(const Opened& front) { return front.at(shoulder_dart(front)).apex; }
-
 // The shoulder dart to a new apex: with its mouth, or with its angle where the leg changes by much.
-void point_shoulder_dart(Redrawing& work, const Opened& open, Point apex) {
-  const DartSpot spot = shoulder_dart(open);
-  const Dart& dart = open.at(spot);
-  point_dart(work, open, spot, apex);
+void point_shoulder_dart(Redrawing& work, Point apex) {
+  const DartSpot spot = shoulder_dart(work.open());
+  const Dart& dart = work.open().at(spot);
+  point_dart(work, spot, apex);
   const double leg = distance(apex, work.at(work.leg(spot, 1)));
   if (std::abs(leg - dart.leg()) <= kKeepsMouth) return;
-  set_mouth(work, open, spot, 2.0 * leg * std::sin(0.5 * dart.angle().radians()));
+  set_mouth(work, spot, 2.0 * leg * std::sin(0.5 * dart.angle().radians()));
 }
 
 Opened with_bust_point_at(const Opened& open, Point to) {
   Redrawing work(open);
-  point_shoulder_dart(work, open, to);
-  if (const auto waist = waist_dart(open)) point_dart(work, open, *waist, to);
+  point_shoulder_dart(work, to);
+  if (const auto waist = waist_dart(open)) point_dart(work, *waist, to);
   return work.finished();
 }
 
@@ -62,7 +57,7 @@ void shift_side_notch(Opened& open, double by) {
 
 // BustPointHigher: bust point up; the bust line and the side notches that meet on it go with it.
 void raise_bust_point(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_bust_point_at(half.front, bust_point(half.front) + Vec{0.0, ask.by});
+  half.front = with_bust_point_at(half.front, apex_of(half.front) + Vec{0.0, ask.by});
   const double along = ask.by / up_the_side(half.front).y;
   shift_side_notch(half.front, along);
   shift_side_notch(half.back, along);
@@ -76,7 +71,7 @@ std::vector<Law> raise_bust_laws(const HalfBlock& before, const RowAsk& ask) {
 }
 
 FullBust full_bust_of(const Opened& front, double width) {
-  const Point bust = bust_point(front), hinge = across_of(front);
+  const Point bust = apex_of(front), hinge = across_of(front);
   const double below = hinge.y - bust.y;
   if (below < kLeastHinge || std::abs(width) > 0.8 * below) {
     refuse_fit("fit.amount", "the bust point lies too near the armhole for this",
@@ -84,12 +79,14 @@ FullBust full_bust_of(const Opened& front, double width) {
                {MeasurementName::BustGirth, MeasurementName::UnderbustGirth,
                 MeasurementName::SideNeckToBustPoint});
   }
-  return full_bust(width, hinge.x - bust.x, below);
+  return full_bust(width, hinge - bust);
 }
 
 // The waist below the bust point opened by `width`: into the waist dart, whose mouth then stands
 // under the bust point again, or without one into the waist.
-void open_below(Redrawing& work, const Opened& open, Point bust, double width, double drop) {
+void open_below(Redrawing& work, double width, double drop) {
+  const Opened& open = work.open();
+  const Point bust = apex_of(open);
   const Vec centre{0.0, -drop}, side{width, -drop};
   if (const auto dart = waist_dart(open)) {
     if (open.at(*dart).intake() + width < kLeastMouth) {
@@ -100,7 +97,7 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
     }
     for (Redrawing::Node n = 0; n <= work.leg(*dart, 0); ++n) work.move(n, centre);
     shift_part(work, work.leg(*dart, 1), work.corner(Corner::Underarm), side);
-    point_dart(work, open, *dart, bust);
+    point_dart(work, *dart, bust);
     return;
   }
   for (Redrawing::Node n = 0; n <= work.corner(Corner::Underarm); ++n) {
@@ -110,11 +107,9 @@ void open_below(Redrawing& work, const Opened& open, Point bust, double width, d
 
 // FullerBust, SmallerBust, OneBreastFuller: the full-bust move. The side is turned about the hinge
 // at the across point until it is `width` off the bust point, and back below it; what that opens is
-// given to the shoulder dart, and the armhole keeps its length. On one side only the centre front
-// keeps its length as well, so that the waist of both sides meets there and slopes to the side.
-Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
+// given to the shoulder dart, and the armhole keeps its length.
+Opened with_fuller_bust(const Opened& open, double width) {
   const FullBust move = full_bust_of(open, width);
-  const Point bust = bust_point(open);
   const DartSpot shoulder = shoulder_dart(open);
   const Angle dart = open.at(shoulder).angle() + move.turn;
   if (dart < kLeastBustDart && move.turn < Angle()) {
@@ -124,23 +119,17 @@ Opened with_fuller_bust(const Opened& open, double width, bool longer_front) {
                "give a smaller amount, or draft anew from the bust and the underbust girth");
   }
   Redrawing work(open);
-  open_below(work, open, bust, width, move.drop);
-  turn_part(work, work.across(), work.leg(shoulder, 0), bust, -move.turn);
+  open_below(work, width, move.drop);
+  turn_part(work, work.across(), work.leg(shoulder, 0), apex_of(open), -move.turn);
   work.turn(work.across(), -move.turn);
   work.lengthen_armhole(0.0);
-  Opened fuller = work.finished();
-  if (longer_front) return fuller;
-  Redrawing level(fuller);
-  raise_waist(level, fuller, WaistEnd::Centre, move.drop);
-  return level.finished();
+  return work.finished();
 }
 
-void fuller_bust(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_fuller_bust(half.front, ask.by, true);
-}
-
-void fuller_breast(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_fuller_bust(half.front, ask.by, false);
+// On one side only the centre front keeps its length as well, so that the waist of both sides meets
+// there and slopes to the side.
+Opened with_fuller_breast(const Opened& open, double width) {
+  return with_centre_waist_raised(with_fuller_bust(open, width), full_bust_of(open, width).drop);
 }
 
 double mouth_gain(const Opened& front, Angle turn) {
@@ -166,24 +155,31 @@ std::vector<Law> breast_laws(const HalfBlock& before, const RowAsk& ask) {
   return laws;
 }
 
-Opened& piece_of(HalfBlock& half, std::string_view place) {
-  return place.substr(0, 4) == "back" ? half.back : half.front;
-}
+// "back_shoulder_dart" is the shoulder dart of the back; the default is the front waist dart.
+struct DartPlace {
+  explicit DartPlace(std::string_view place)
+      : piece(place.starts_with("back") ? &HalfBlock::back : &HalfBlock::front),
+        on_shoulder(place.find("shoulder") != std::string_view::npos) {}
 
-// "front_waist_dart" names the dart "waist" of the front; the default is the front waist dart.
-DartSpot dart_of(const Opened& open, std::string_view place) {
-  const bool shoulder = place.find("shoulder") != std::string_view::npos;
-  if (const auto spot = shoulder ? std::optional(shoulder_dart(open)) : waist_dart(open)) {
-    return *spot;
+  [[nodiscard]] std::string edge_of(const HalfBlock& half) const {
+    return (half.*piece).piece.name + (on_shoulder ? ".shoulder" : ".waist");
   }
-  refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
-             "take the width at the side seam");
-}
+  [[nodiscard]] DartSpot spot_on(const Opened& open) const {
+    if (on_shoulder) return shoulder_dart(open);
+    if (const auto spot = waist_dart(open)) return *spot;
+    refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
+               "take the width at the side seam");
+  }
+
+  Opened HalfBlock::*piece;
+  bool on_shoulder;
+};
 
 // DartShorter: where the stitching ends.
 void shorten_dart(HalfBlock& half, const RowAsk& ask) {
-  Opened& open = piece_of(half, ask.place);
-  Dart& dart = open.at(dart_of(open, ask.place));
+  const DartPlace place(ask.place);
+  Opened& open = half.*place.piece;
+  Dart& dart = open.at(place.spot_on(open));
   const double hold_back = distance(dart.apex, dart.point) + ask.by;
   if (hold_back < 0.0 || hold_back > 0.5 * dart.leg()) {
     refuse_fit("fit.amount",
@@ -195,51 +191,32 @@ void shorten_dart(HalfBlock& half, const RowAsk& ask) {
   set_peak(open, std::string(dart.name));
 }
 
-std::vector<Law> shorten_dart_laws(const HalfBlock&, const RowAsk& ask) {
-  const bool back = ask.place.substr(0, 4) == "back";
-  const bool shoulder = ask.place.find("shoulder") != std::string_view::npos;
-  return {
-      {std::string(back ? "back." : "front.") + (shoulder ? "shoulder" : "waist") + " dart point",
-       ask.by}};
+std::vector<Law> shorten_dart_laws(const HalfBlock& before, const RowAsk& ask) {
+  return {{DartPlace(ask.place).edge_of(before) + " dart point", ask.by}};
 }
 
 // DartWider: one dart wider; its seam is let out at the far end by what it loses.
-Opened with_dart_widened(const Opened& open, DartSpot spot, double by) {
-  const bool at_shoulder = spot == shoulder_dart(open);
-  const BlockEdge edge = at_shoulder ? BlockEdge::Shoulder : BlockEdge::Waist;
-  const double before = closed_length(open, edge);
-  Redrawing work(open);
-  set_mouth(work, open, spot, open.at(spot).intake() + by);
-  if (!at_shoulder) {
-    const Opened widened = work.finished();
-    return with_waist_let_out_at_side(widened, before - closed_length(widened, edge));
-  }
-  return work.finished();
-}
-
 void widen_dart(HalfBlock& half, const RowAsk& ask) {
-  Opened& open = piece_of(half, ask.place);
-  open = with_dart_widened(open, dart_of(open, ask.place), ask.by);
+  const DartPlace place(ask.place);
+  Opened& open = half.*place.piece;
+  const Opened widened = with_dart_widened(open, place.spot_on(open), ask.by);
+  const double lost =
+      closed_length(open, BlockEdge::Waist) - closed_length(widened, BlockEdge::Waist);
+  open = place.on_shoulder ? widened : with_waist_let_out_at_side(widened, lost);
 }
 
 std::vector<Law> widen_dart_laws(const HalfBlock& before, const RowAsk& ask) {
-  HalfBlock half = before;
-  const Opened& open = piece_of(half, ask.place);
-  const std::string piece = open.piece.name + ".";
-  const bool shoulder = ask.place.find("shoulder") != std::string_view::npos;
-  return {{piece + (shoulder ? "shoulder dart" : "waist dart"), ask.by},
-          {piece + (shoulder ? "shoulder" : "waist"), 0.0},
-          {piece + "side", 0.0}};
+  const DartPlace place(ask.place);
+  const std::string edge = place.edge_of(before);
+  return {{edge + " dart", ask.by}, {edge, 0.0}, {(before.*place.piece).piece.name + ".side", 0.0}};
 }
 
 // BustPointsApart: bust points further apart.
-void widen_bust_points(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_bust_point_at(half.front, bust_point(half.front) + Vec{ask.by, 0.0});
+Opened with_bust_points_apart(const Opened& open, double by) {
+  return with_bust_point_at(open, apex_of(open) + Vec{by, 0.0});
 }
 
-std::vector<Law> bust_points_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"bust_points", 2.0 * ask.by}, {"front.waist", 0.0}, {"front.shoulder", 0.0}};
-}
+constexpr LawPerMm kBustPointsLaws[] = {{"bust_points", 2.0}, {"front.waist"}, {"front.shoulder"}};
 
 // A dart's stitch line from leg end to dart point, bowed away from the dart's axis.
 Path bowed_leg(const Dart& dart, Point leg, double bow) {
@@ -252,10 +229,9 @@ Path bowed_leg(const Dart& dart, Point leg, double bow) {
                       ? left_of(along)
                       : right_of(along);
   const Point middle = dart.point + at * along + bow * off;
-  const Vec way = along;
-  Path path(
-      {CubicCurve{dart.point, between(dart.point, middle, 0.4), middle - 0.3 * at * way, middle}});
-  path.add(CubicCurve{middle, middle + 0.3 * (whole - at) * way, between(middle, leg, 0.6), leg});
+  Path path({CubicCurve{dart.point, between(dart.point, middle, 0.4), middle - 0.3 * at * along,
+                        middle}});
+  path.add(CubicCurve{middle, middle + 0.3 * (whole - at) * along, between(middle, leg, 0.6), leg});
   return path;
 }
 
@@ -270,7 +246,7 @@ void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
                "make a princess seam in place of the darts");
   }
   if (bow == 0.0) return;
-  const Dart& dart = half.front.at(dart_of(half.front, "front_waist_dart"));
+  const Dart& dart = half.front.at(DartPlace("front_waist_dart").spot_on(half.front));
   auto& lines = half.front.piece.balance_lines;
   lines.push_back({"waist_dart_inner_leg", bowed_leg(dart, dart.legs[0], bow)});
   lines.push_back({"waist_dart_outer_leg", bowed_leg(dart, dart.legs[1], bow)});
@@ -321,13 +297,13 @@ using enum CorrectionRow;
 
 constexpr auto kBustRows = std::to_array<RowMoves>({
     {BustPointHigher, 1, raise_bust_point, raise_bust_laws},
-    {FullerBust, 1, fuller_bust, fuller_laws},
-    {SmallerBust, -1, fuller_bust, fuller_laws},
+    {FullerBust, 1, on_front<with_fuller_bust>, fuller_laws},
+    {SmallerBust, -1, on_front<with_fuller_bust>, fuller_laws},
     {DartShorter, 1, shorten_dart, shorten_dart_laws},
     {DartWider, 1, widen_dart, widen_dart_laws},
-    {BustPointsApart, 1, widen_bust_points, bust_points_laws},
+    {BustPointsApart, 1, on_front<with_bust_points_apart>, in_proportion<kBustPointsLaws>},
     {UnderBustTakenIn, 1, take_in_under_bust, under_bust_laws},
-    {OneBreastFuller, 1, fuller_breast, breast_laws},
+    {OneBreastFuller, 1, on_front<with_fuller_breast>, breast_laws},
     {BustLetOutAtSide, 1, let_out_side, let_out_laws},
 });
 static_assert(are_all_moves_of(RowPart::Bust, kBustRows));

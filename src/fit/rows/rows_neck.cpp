@@ -1,5 +1,4 @@
 #include "blockwright/fit/moves.hpp"
-#include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "rows.hpp"
 
@@ -14,15 +13,15 @@ constexpr double kHalfNeckPerBackDrop = 0.5;
 // With flat shoulders 3.4; the median of 300 drafted blocks, whose shoulders slope, is less.
 constexpr double kWholeNeckPerSideShift = 2.5;
 
-// FrontNeckLower, FrontNeckHigher: front neck point down the centre front.
-void lower_front_neck(HalfBlock& half, const RowAsk& ask) {
-  half.front = with_corner_moved(half.front, Corner::CentreNeck, {0.0, -ask.by});
+// FrontNeckLower, FrontNeckHigher, BackNeckLower: the front neck point or the nape down the centre.
+Opened with_centre_neck_lowered(const Opened& open, double by) {
+  return with_corner_moved(open, Corner::CentreNeck, {0.0, -by});
 }
 
-std::vector<Law> front_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.centre_front", -ask.by},
-          {"neckline", kWholeNeckPerFrontDrop * ask.by, LawKind::Ratio}};
-}
+constexpr LawPerMm kFrontNeckLaws[] = {{"front.centre_front", -1.0},
+                                       {"neckline", kWholeNeckPerFrontDrop, LawKind::Ratio}};
+constexpr LawPerMm kBackNeckLaws[] = {{"back.centre_back", -1.0},
+                                      {"back.neckline", kHalfNeckPerBackDrop, LawKind::Ratio}};
 
 // NeckWider, NeckNarrower: the neckline into the piece, parallel; the side neck point goes along
 // the shoulder.
@@ -33,7 +32,7 @@ Opened with_neck_offset(const Opened& open, double by) {
   work.move(Corner::SideNeck, by / dot(inwards, along) * along);
   work.move(Corner::CentreNeck, by * left_of(tangent_at(old, 1.0)));
   work.draw(kNeckline,
-            offset_stroke(old, by, work.at(Corner::SideNeck), work.at(Corner::CentreNeck)));
+            offset_stroke(old, by, {work.at(Corner::SideNeck), work.at(Corner::CentreNeck)}));
   return work.finished();
 }
 
@@ -51,82 +50,54 @@ std::vector<Law> widen_neck_laws(const HalfBlock& before, const RowAsk& ask) {
       {"neckline", 2.0 * turn * ask.by}, {"front.shoulder", -ask.by}, {"back.shoulder", -ask.by}};
 }
 
-Point neck_middle(const Opened& open) {
-  const Curve& neck = stroke_of(open, kNeckline);
-  return point_at(neck, parameter_at_length(neck, 0.5 * length(neck)));
-}
-
 // A wedge at the middle of the neckline closed about an apex: what lies between the neckline and
 // the leg of the dart that takes the angle up turns towards the centre.
-Opened with_neck_wedge(const Opened& open, DartSpot taker, double wedge) {
-  const Point apex = open.at(taker).apex;
-  const Angle about = wedge_angle(wedge, distance(apex, neck_middle(open)));
-  const auto closed = [&](double times) {
-    Redrawing work(open);
-    turn_part(work, work.leg(taker, 1), work.corner(Corner::SideNeck), apex, times * about);
-    return work.finished();
-  };
-  return closed(
-      times_for(closed, BlockEdge::Neckline, closed_length(open, BlockEdge::Neckline) - wedge));
+Opened with_neck_wedge(const Opened& open, DartSpot taker, double by) {
+  const Wedge wedge{BlockEdge::Neckline, middle_of(stroke_of(open, kNeckline)), open.at(taker).apex,
+                    by};
+  return with_wedge_closed(open, wedge, [&](Redrawing& work, Angle turn) {
+    turn_part(work, work.leg(taker, 1), work.corner(Corner::SideNeck), wedge.apex, turn);
+  });
 }
 
 // FrontNeckEdgeTakenIn: front neck edge gapes. The waist dart takes it up, or where there is none
 // the shoulder dart.
-void take_in_front_neck_edge(HalfBlock& half, const RowAsk& ask) {
-  const DartSpot taker = waist_dart(half.front).value_or(shoulder_dart(half.front));
-  half.front = with_neck_wedge(half.front, taker, ask.by);
+Opened with_front_neck_edge_taken_in(const Opened& open, double by) {
+  return with_neck_wedge(open, waist_dart(open).value_or(shoulder_dart(open)), by);
 }
 
-std::vector<Law> front_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.neckline", -ask.by},
-          {"front.waist", 0.0},
-          {"front.shoulder", 0.0},
-          {"front.armhole", 0.0}};
-}
+constexpr LawPerMm kFrontNeckEdgeLaws[] = {
+    {"front.neckline", -1.0}, {"front.waist"}, {"front.shoulder"}, {"front.armhole"}};
 
 // BackNeckEdgeTakenIn: back neck stands away; turned into the shoulder dart about the blade point.
-void take_in_back_neck_edge(HalfBlock& half, const RowAsk& ask) {
-  half.back = with_neck_wedge(half.back, shoulder_dart(half.back), ask.by);
+Opened with_back_neck_edge_taken_in(const Opened& open, double by) {
+  return with_neck_wedge(open, shoulder_dart(open), by);
 }
 
-std::vector<Law> back_neck_edge_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.neckline", -ask.by}, {"back.shoulder", 0.0}};
-}
-
-// BackNeckLower: nape down.
-void lower_back_neck(HalfBlock& half, const RowAsk& ask) {
-  half.back = with_corner_moved(half.back, Corner::CentreNeck, {0.0, -ask.by});
-}
-
-std::vector<Law> back_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"back.centre_back", -ask.by},
-          {"back.neckline", kHalfNeckPerBackDrop * ask.by, LawKind::Ratio}};
-}
+constexpr LawPerMm kBackNeckEdgeLaws[] = {{"back.neckline", -1.0}, {"back.shoulder"}};
 
 // SideNeckWider: both side neck points out along the shoulder.
-void widen_side_neck(HalfBlock& half, const RowAsk& ask) {
-  for (Opened* open : {&half.front, &half.back}) {
-    *open = with_corner_moved(*open, Corner::SideNeck, ask.by * shoulder_at_neck(*open));
-  }
+Opened with_side_neck_out(const Opened& open, double by) {
+  return with_corner_moved(open, Corner::SideNeck, by * shoulder_at_neck(open));
 }
 
-std::vector<Law> side_neck_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"front.shoulder", -ask.by},
-          {"back.shoulder", -ask.by},
-          {"neckline", kWholeNeckPerSideShift * ask.by, LawKind::Rough}};
-}
+constexpr LawPerMm kSideNeckLaws[] = {{"front.shoulder", -1.0},
+                                      {"back.shoulder", -1.0},
+                                      {"neckline", kWholeNeckPerSideShift, LawKind::Rough}};
 
 using enum CorrectionRow;
 
 constexpr auto kNeckRows = std::to_array<RowMoves>({
-    {FrontNeckLower, 1, lower_front_neck, front_neck_laws},
-    {FrontNeckHigher, -1, lower_front_neck, front_neck_laws},
+    {FrontNeckLower, 1, on_front<with_centre_neck_lowered>, in_proportion<kFrontNeckLaws>},
+    {FrontNeckHigher, -1, on_front<with_centre_neck_lowered>, in_proportion<kFrontNeckLaws>},
     {NeckWider, 1, on_both<with_neck_offset>, widen_neck_laws},
     {NeckNarrower, -1, on_both<with_neck_offset>, widen_neck_laws},
-    {FrontNeckEdgeTakenIn, 1, take_in_front_neck_edge, front_neck_edge_laws},
-    {BackNeckEdgeTakenIn, 1, take_in_back_neck_edge, back_neck_edge_laws},
-    {BackNeckLower, 1, lower_back_neck, back_neck_laws},
-    {SideNeckWider, 1, widen_side_neck, side_neck_laws},
+    {FrontNeckEdgeTakenIn, 1, on_front<with_front_neck_edge_taken_in>,
+     in_proportion<kFrontNeckEdgeLaws>},
+    {BackNeckEdgeTakenIn, 1, on_back<with_back_neck_edge_taken_in>,
+     in_proportion<kBackNeckEdgeLaws>},
+    {BackNeckLower, 1, on_back<with_centre_neck_lowered>, in_proportion<kBackNeckLaws>},
+    {SideNeckWider, 1, on_both<with_side_neck_out>, in_proportion<kSideNeckLaws>},
 });
 static_assert(are_all_moves_of(RowPart::Neck, kNeckRows));
 

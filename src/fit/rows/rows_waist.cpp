@@ -1,12 +1,9 @@
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/block/waist_edge.hpp"
 #include "blockwright/fit/moves.hpp"
-#include "closed_shoulder.hpp"
 #include "parts.hpp"
 #include "refuse.hpp"
 #include "rows.hpp"
-#include "waist_fit.hpp"
 
 #include <algorithm>
 #include <array>
@@ -41,7 +38,7 @@ Opened with_wider_darts(const Opened& open, double more) {
   Redrawing work(open);
   for (const DartSpot spot : darts) {
     const double mouth = open.at(spot).intake();
-    set_mouth(work, open, spot, mouth + more * mouth / mouths);
+    set_mouth(work, spot, mouth + more * mouth / mouths);
   }
   return work.finished();
 }
@@ -105,7 +102,7 @@ Opened with_centre_taken_in(const Opened& open, double by) {
     work.turn(work.corner(end), Angle());  // the centre is still square at both ends
   }
   const Point neck = work.at(Corner::CentreNeck), waist = work.at(Corner::CentreWaist);
-  const double level = open.at(shoulder_dart(open)).apex.y;
+  const double level = apex_of(open).y;
   Opened result = work.finished();
   const bool front = is_a(open.piece, kBodiceFront);
   const double in = waist.x - neck.x;
@@ -174,9 +171,7 @@ void take_in_waist(HalfBlock& half, const RowAsk& ask) {
   }
 }
 
-std::vector<Law> waist_laws(const HalfBlock&, const RowAsk& ask) {
-  return {{"waist", -2.0 * ask.by}, {"front.side", 0.0}, {"back.side", 0.0}};
-}
+constexpr LawPerMm kWaistLaws[] = {{"waist", -2.0}, {"front.side"}, {"back.side"}};
 
 // CentreSeamTakenIn: a shaped centre seam; a front leaves the fold for it.
 void take_in_centre(HalfBlock& half, const RowAsk& ask) {
@@ -196,7 +191,7 @@ std::vector<Law> centre_laws(const HalfBlock&, const RowAsk& ask) {
 using enum CorrectionRow;
 
 constexpr auto kWaistRows = std::to_array<RowMoves>({
-    {WaistTakenIn, 1, take_in_waist, waist_laws},
+    {WaistTakenIn, 1, take_in_waist, in_proportion<kWaistLaws>},
     {CentreSeamTakenIn, 1, take_in_centre, centre_laws},
 });
 static_assert(are_all_moves_of(RowPart::Waist, kWaistRows));
