@@ -11,8 +11,8 @@ namespace {
 
 // How far the lower armhole's handles reach to the corner of its end tangents (a quarter ellipse
 // has 0.5523): the more, the shorter the way to the corner is against the other. Ours, by eye.
-constexpr double kLeastScyeFullness = 0.42;
-constexpr double kMostScyeFullness = 0.90;
+constexpr double kLeastArmholeFullness = 0.42;
+constexpr double kMostArmholeFullness = 0.90;
 // Shortest upper handle of an upper armhole, of its chord. Ours, by eye.
 constexpr double kLeastHandle = 0.12;
 // As the way to the corner grows shorter, the handles of a lower armhole rather keep their length,
@@ -44,10 +44,10 @@ CubicCurve lower_armhole(const ArmholeLine& line, Vec heading) {
   const double level = corner ? distance(line.underarm, *corner) : 1.0;
   const double up = corner ? distance(*corner, line.across) : 1.0;
   const double share = up / (level + up);
-  const double more = kMostScyeFullness - kLeastScyeFullness;
+  const double more = kMostArmholeFullness - kLeastArmholeFullness;
   return corner_curve(
       line.underarm, line.along_underarm, line.across, heading,
-      {kLeastScyeFullness + more * share, kLeastScyeFullness + more * (1.0 - share)});
+      {kLeastArmholeFullness + more * share, kLeastArmholeFullness + more * (1.0 - share)});
 }
 
 }  // namespace
@@ -57,7 +57,7 @@ double lean_at_across(const ArmholeLine& line, double most) {
   const double out = right_turn(line.up, upper);
   const double bend = right_turn(upper, line.into_shoulder);
   const double lower = right_turn(line.across - line.underarm, line.up);
-  return std::fmin(std::fmax(kUpperScyeEvenness * bend - out, 0.0), most * lower);
+  return std::fmin(std::fmax(kUpperArmholeEvenness * bend - out, 0.0), most * lower);
 }
 
 Path armhole(const ArmholeLine& line) {

@@ -1,17 +1,41 @@
 #include "blockwright/draft/draft.hpp"
 
 #include "blocks.hpp"
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/drafted_piece.hpp"
-#include "limits.hpp"
-#include "neck_shoulder.hpp"
-#include "scye.hpp"
-#include "steps.hpp"
-#include "targets.hpp"
 
 #include <algorithm>
 
 namespace blockwright {
 namespace {
+
+struct Span {
+  double least, most;
+};
+
+void require_between(const MeasurementInfo& entry, const char* what, double value, Span span) {
+  if (value >= span.least && value <= span.most) return;
+  const auto amount = [&](double number) -> Wording {
+    return entry.kind == MeasurementKind::Angle ? Wording(told_number(number, 2) + " degrees")
+                                                : Length::mm(number);
+  };
+  throw InputError({Severity::Error,
+                    "draft.range",
+                    std::string(entry.key),
+                    std::string(what) + " of " + amount(value) + " is out of range",
+                    "use " + amount(span.least) + " to " + amount(span.most),
+                    {std::string(entry.key)}});
+}
+
+void require_limits(const Body& body, const Ease& ease) {
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    const double most = most_ease(entry.name);
+    require_between(entry, "an ease", ease[entry.name], {-most, most});
+    if (!body.has(entry.name)) continue;
+    require_between(entry, "a measurement", body[entry.name], {entry.least, entry.most});
+  }
+}
 
 Ease ease_as_drawn(const Ease& asked, double drop) {
   Ease ease = asked;
@@ -26,13 +50,13 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   Settlement settlement;
   Targets targets = targets_for(body, ease, settlement);
   const NeckAndShoulder upper = neck_and_shoulder(targets, settlement);
-  const Scye lower = scye(targets, upper, settlement);
+  const Armholes lower = armholes(targets, upper, settlement);
 
   DraftedBlock block;
   block.pattern.pieces = {front_block(upper, lower, targets.cup),
                           back_block(upper, lower, targets.cup)};
   block.pattern.seams = seams_between(block.pattern.pieces);
-  block.log = steps(targets, upper, lower, block.pattern.pieces[0], block.pattern.pieces[1]);
+  block.log = steps(targets, upper, lower, block.pattern);
   block.ease = ease_as_drawn(ease, lower.drop);
   block.adjustments = settlement.adjustments();
   return block;

@@ -47,42 +47,29 @@ Angle slope_from_slant(Point side_neck, double shoulder, double slant) {
 }
 
 struct BackShoulder {
-  Point inner_leg, outer_leg, shoulder_point;
+  Point blade, inner_leg, outer_leg, shoulder_point;
 };
 
-/// The back shoulder at a slope, its dart opened by turning the outer part about the blade point. A
-/// blade too near the shoulder for the mouth gets a dart laid out flat, which the checks refuse.
-BackShoulder back_shoulder(Point side_neck, Angle slope, double shoulder, Point blade) {
+/// The back shoulder at a slope, its dart opened by turning the outer part about the blade point,
+/// which lies on the across-back line, half way out to the armhole. A blade too near the shoulder
+/// for the mouth gets a dart laid out flat, which the checks refuse.
+BackShoulder back_shoulder(const Targets& t, Point side_neck, Angle slope) {
   const Vec down = down_shoulder(slope);
-  const Point inner = side_neck + kShoulderDartPlace * shoulder * down;
-  const double leg = distance(inner, blade);
-  const double half_mouth = std::min(0.5 * kBackShoulderDart / leg, 1.0);
+  const Point shoulder_point = side_neck + t.shoulder * down;
+  const Point inner = side_neck + kShoulderDartPlace * t.shoulder * down;
+  const Point blade{kBladePlace * t.across_back,
+                    across_level(t, t.back_length - t.scye_depth, shoulder_point)};
+  const double half_mouth = std::min(0.5 * kBackShoulderDart / distance(inner, blade), 1.0);
   const Angle open = Angle::radians(-2.0 * std::asin(half_mouth));
-  return {inner, rotated_about(inner, blade, open),
-          rotated_about(side_neck + shoulder * down, blade, open)};
-}
-
-/// Blade point: on the across-back line, half way out to the armhole. The line lies at a share of
-/// the scye depth above the armpit, kept well between armpit and shoulder point.
-Point blade_point(const Targets& t, double closed_shoulder_point_y) {
-  const double armpit = t.back_length - t.scye_depth;
-  const double room = std::max(closed_shoulder_point_y - armpit, 0.0);
-  const double above = std::clamp(rules::kAcrossLevel * t.scye_depth,
-                                  rules::kLeastAcrossLevel * room, rules::kMostAcrossLevel * room);
-  return {kBladePlace * t.across_back, armpit + above};
-}
-
-Point blade_point(const Targets& t, Point side_neck, Angle slope) {
-  return blade_point(t, (side_neck + t.shoulder * down_shoulder(slope)).y);
+  return {blade, inner, rotated_about(inner, blade, open),
+          rotated_about(shoulder_point, blade, open)};
 }
 
 /// The slope at which the opened back shoulder point lies on the slant's circle.
 Angle back_slope_from_slant(const Targets& t, Point side_neck, double slant) {
   const auto beyond = [&](double radians) {
-    const Angle slope = Angle::radians(radians);
-    const Point blade = blade_point(t, side_neck, slope);
-    return norm(back_shoulder(side_neck, slope, t.shoulder, blade).shoulder_point - Point{}) -
-           slant;
+    const BackShoulder shoulder = back_shoulder(t, side_neck, Angle::radians(radians));
+    return norm(shoulder.shoulder_point - Point{}) - slant;
   };
   return Angle::radians(
       solve_between(beyond, {rules::kLeastSlope.radians(), rules::kMostSlope.radians()}, 1e-12));
@@ -110,39 +97,54 @@ Slopes shoulder_slopes(const Targets& t, double neck_width) {
   return s;
 }
 
-struct Necklines {
-  CubicCurve front, back;
-};
-
 /// Both necklines are square to their centre line and to the shoulder. On a deep neck under a steep
 /// shoulder the front gives up the right angle at the shoulder as far as it must to turn one way
 /// only, and the back takes up the difference, so that the closed shoulder stays smooth.
-Necklines necklines(const Targets& t, double neck_width, Slopes slopes) {
-  const Point front = front_side_neck(t, neck_width);
-  const Point back = back_side_neck(t, neck_width);
-  const double depth = front.y - t.front_length;
+void draw_necklines(NeckAndShoulder& n) {
+  UpperLines &front = n.front, &back = n.back;
+  const double depth = front.side_neck.y - front.centre_neck.y;
   const double lean =
-      std::min(slopes.front.radians(), steepest_neckline({neck_width, depth}).radians());
-  const double given_up = slopes.front.radians() - lean;
+      std::min(front.slope.radians(), steepest_neckline({front.side_neck.x, depth}).radians());
+  const double given_up = front.slope.radians() - lean;
   const Vec into_front = -direction(Angle::radians(0.5 * std::numbers::pi - lean));
   const Vec into_back =
-      -direction(Angle::radians(0.5 * std::numbers::pi - slopes.back.radians() - given_up));
+      -direction(Angle::radians(0.5 * std::numbers::pi - back.slope.radians() - given_up));
   const Vec to_centre{-1.0, 0.0};
-  return {neckline(front, into_front, {0.0, t.front_length}, to_centre),
-          neckline(back, into_back, {0.0, t.back_length}, to_centre)};
+  front.neckline = neckline(front.side_neck, into_front, front.centre_neck, to_centre);
+  back.neckline = neckline(back.side_neck, into_back, back.centre_neck, to_centre);
 }
 
-double neckline_length(const Targets& t, double neck_width) {
-  const Necklines n = necklines(t, neck_width, shoulder_slopes(t, neck_width));
-  return length(n.front, rules::kSolved) + length(n.back, rules::kSolved);
+/// The frame at a neck width, for targets that are within bounds.
+NeckAndShoulder drawn_at(const Targets& t, double width) {
+  const Slopes slopes = shoulder_slopes(t, width);
+  const Point front_neck = front_side_neck(t, width), back_neck = back_side_neck(t, width);
+  const BackShoulder back = back_shoulder(t, back_neck, slopes.back);
+  NeckAndShoulder n{width,
+                    {{0.0, t.front_length},
+                     front_neck,
+                     slopes.front,
+                     front_neck + t.shoulder * down_shoulder(slopes.front),
+                     {}},
+                    {{0.0, t.back_length}, back_neck, slopes.back, back.shoulder_point, {}},
+                    bust_point(t),
+                    back.blade,
+                    back.inner_leg,
+                    back.outer_leg};
+  draw_necklines(n);
+  return n;
 }
 
-/// Neck width: half back plus half front neckline make half the neck base girth.
-double neck_width(const Targets& t) {
-  const auto excess = [&](double width) { return neckline_length(t, width) - t.neck; };
-  return solve_between(
-      excess, {2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck},
-      rules::kSolved);
+/// Half back plus half front neckline make half the neck base girth.
+NeckAndShoulder drawn(const Targets& t) {
+  const auto excess = [&](double width) {
+    const NeckAndShoulder n = drawn_at(t, width);
+    return length(n.front.neckline, rules::kSolved) + length(n.back.neckline, rules::kSolved) -
+           t.neck;
+  };
+  return drawn_at(
+      t, solve_between(
+             excess, {2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck},
+             rules::kSolved));
 }
 
 /// The front neck depth that the two front lengths ask for must be a neck's. What is estimated
@@ -169,46 +171,14 @@ Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) 
 
 void report_slopes(const Targets& t, const NeckAndShoulder& n, Settlement& settlement) {
   const std::string why = "a finished shoulder slopes between 8 and 36 degrees";
-  if (t.front_slant) {
-    const double got = norm(n.front_shoulder_point - Point{});
-    if (std::abs(got - *t.front_slant) > 1e-3) {
-      settlement.adjust(FrontShoulderSlant, got - *t.front_slant, why);
-    }
-  }
-  if (t.back_slant) {
-    const double got = norm(n.back_shoulder_point - Point{});
-    if (std::abs(got - *t.back_slant) > 1e-3) {
-      settlement.adjust(BackShoulderSlant, got - *t.back_slant, why);
-    }
-  }
+  const auto report = [&](MeasurementName name, std::optional<double> slant, Point shoulder_point) {
+    if (slant) settlement.adjust(name, norm(shoulder_point - Point{}) - *slant, why);
+  };
+  report(FrontShoulderSlant, t.front_slant, n.front.shoulder_point);
+  report(BackShoulderSlant, t.back_slant, n.back.shoulder_point);
   if (!t.front_slant && !t.back_slant && bounded_slope(t.slope) != t.slope) {
     settlement.adjust(ShoulderSlope, (bounded_slope(t.slope) - t.slope).degrees(), why);
   }
-}
-
-/// The frame for targets that are within bounds.
-NeckAndShoulder drawn(const Targets& t) {
-  NeckAndShoulder n;
-  n.neck_width = neck_width(t);
-  const Slopes slopes = shoulder_slopes(t, n.neck_width);
-  const Necklines lines = necklines(t, n.neck_width, slopes);
-  n.front_neck_point = {0.0, t.front_length};
-  n.front_side_neck = front_side_neck(t, n.neck_width);
-  n.bust_point = bust_point(t);
-  n.front_slope = slopes.front;
-  n.front_shoulder_point = n.front_side_neck + t.shoulder * down_shoulder(slopes.front);
-  n.front_neckline = lines.front;
-  n.nape = {0.0, t.back_length};
-  n.back_side_neck = back_side_neck(t, n.neck_width);
-  n.back_slope = slopes.back;
-  n.blade_point = blade_point(t, n.back_side_neck, slopes.back);
-  n.across_back_level = n.blade_point.y;
-  const BackShoulder back = back_shoulder(n.back_side_neck, slopes.back, t.shoulder, n.blade_point);
-  n.dart_inner_leg = back.inner_leg;
-  n.dart_outer_leg = back.outer_leg;
-  n.back_shoulder_point = back.shoulder_point;
-  n.back_neckline = lines.back;
-  return n;
 }
 
 /// Across back and across front no wider than the shoulders above them.
@@ -219,11 +189,17 @@ void bound_across(Targets& t, const NeckAndShoulder& n, Settlement& settlement) 
     settlement.adjust(name, 2.0 * (most - across), "it is wider than the shoulders above it");
     across = most;
   };
-  bound(t.across_back, n.back_shoulder_point, AcrossBack);
-  bound(t.across_front, n.front_shoulder_point, AcrossFront);
+  bound(t.across_back, n.back.shoulder_point, AcrossBack);
+  bound(t.across_front, n.front.shoulder_point, AcrossFront);
 }
 
 }  // namespace
+
+double across_level(const Targets& t, double armpit, Point shoulder_point) {
+  const double room = std::max(shoulder_point.y - armpit, 0.0);
+  return armpit + std::clamp(rules::kAcrossLevel * t.scye_depth, rules::kLeastAcrossLevel * room,
+                             rules::kMostAcrossLevel * room);
+}
 
 NeckAndShoulder neck_and_shoulder(Targets& t, Settlement& settlement) {
   t = with_neck_depth_in_bounds(t, settlement);

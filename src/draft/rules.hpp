@@ -69,10 +69,10 @@ inline constexpr double kLeastArmholeWidth = 0.19;
 inline constexpr double kMostArmholeWidth = 0.31;
 /// The across-front point stays this far above the underarm point when it turns with the dart; else
 /// nothing is left to draw an armhole in. Ours.
-inline constexpr double kLeastScyeDepth = 35.0;
+inline constexpr double kLeastAcrossOverUnderarm = 35.0;
 /// The back's part of the armhole width, so that the side seam falls under the arm. Ours.
-inline constexpr double kLeastBackScye = 0.42;
-inline constexpr double kMostBackScye = 0.52;
+inline constexpr double kLeastBackArmhole = 0.42;
+inline constexpr double kMostBackArmhole = 0.52;
 /// Underarm drop below the armpit. Ours: 5 to 25 mm (from memory and common practice), wider at the
 /// top as the armscye girth decides.
 inline constexpr double kLeastDrop = 5.0;

@@ -1,5 +1,4 @@
-#include "steps.hpp"
-
+#include "blocks.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/block/neckline.hpp"
@@ -12,17 +11,13 @@ namespace blockwright {
 namespace {
 
 /// Collects the steps of one piece.
-class Teller {
- public:
-  Teller(DraftLog& log, std::string piece) : log_(log), piece_(std::move(piece)) {}
+struct Teller {
+  DraftLog& log;
+  const Piece& piece;
   void tell(const std::string& point, Point at, const std::string& rule,
             const std::vector<double>& lengths, const std::string& closed_by) {
-    log_.push_back({piece_, point, at, rule, lengths, closed_by});
+    log.push_back({piece.name, point, at, rule, lengths, closed_by});
   }
-
- private:
-  DraftLog& log_;
-  std::string piece_;
 };
 
 std::string degrees(Angle angle) { return fixed(angle.degrees(), 1) + " degrees"; }
@@ -47,45 +42,49 @@ std::string shoulder_dart_rule() {
 
 Point middle_of(const Curve& curve) { return point_at(curve, 0.5); }
 
-void tell_neckline(Teller& front, const CubicCurve& curve, double neck) {
-  front.tell("neckline", middle_of(curve),
-             "draw the neckline from the side neck point to the centre, square to the shoulder at "
-             "the top and to the centre line at the foot, through this point; it is {0} long and "
-             "front and back together must measure {1}",
-             {length(curve), neck},
-             "neck_base_girth; rule: handles of " + share(kNecklineFullness) +
-                 " of the way to the corner");
+void tell_centre_waist(Teller& teller, const std::string& centre) {
+  teller.tell("centre waist", {},
+              "draw a long upright line, the " + centre +
+                  "; mark the centre waist on it and rule a level line from it to the side",
+              {}, "the start");
+}
+
+void tell_neckline(Teller& teller, const CubicCurve& curve, double neck) {
+  teller.tell("neckline", middle_of(curve),
+              "draw the neckline from the side neck point to the centre, square to the shoulder at "
+              "the top and to the centre line at the foot, through this point; it is {0} long and "
+              "front and back together must measure {1}",
+              {length(curve), neck},
+              "neck_base_girth; rule: handles of " + share(kNecklineFullness) +
+                  " of the way to the corner");
 }
 
 void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n) {
-  front.tell("centre waist", {},
-             "draw a long upright line, the centre front; mark the centre waist on it and rule a "
-             "level line from it to the side",
-             {}, "the start");
-  front.tell("front neck point", n.front_neck_point, "go {0} up the centre front", {t.front_length},
-             "front_waist_length");
+  tell_centre_waist(front, "centre front");
+  front.tell("front neck point", n.front.centre_neck, "go {0} up the centre front",
+             {t.front_length}, "front_waist_length");
   front.tell(
       "bust point", n.bust_point,
       "rule a line {0} from the centre front and parallel to it; go {1} up it from the level "
       "of the waist, which dips {2} below it there, and rule the level bust line through the point",
       {n.bust_point.x, n.bust_point.y, kFrontWaistDip},
       "bust_point_width; side_neck_to_waist less side_neck_to_bust_point; rule: the dip");
-  front.tell("side neck point", n.front_side_neck,
+  front.tell("side neck point", n.front.side_neck,
              "rule a line {0} from the centre front; set the compass to {1}, stand it on the bust "
              "point and cross the line above",
              {n.neck_width, t.neck_to_bust}, "neck_base_girth and side_neck_to_bust_point");
   front.tell(
-      "shoulder point, dart closed", n.front_shoulder_point,
+      "shoulder point, dart closed", n.front.shoulder_point,
       "compass {0} about the side neck point, compass {1} about the centre waist: they cross "
       "outside; the shoulder slopes " +
-          degrees(n.front_slope),
-      {t.shoulder, norm(n.front_shoulder_point - Point{})},
+          degrees(n.front.slope),
+      {t.shoulder, norm(n.front.shoulder_point - Point{})},
       shoulder_closer(t.front_slant.has_value(), "front_shoulder_slant", "more in front"));
-  tell_neckline(front, n.front_neckline, t.neck);
+  tell_neckline(front, n.front.neckline, t.neck);
 }
 
-void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Scye& s, const Piece& piece) {
-  const Dart& dart = dart_on(piece, BlockEdge::Shoulder);
+void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Armholes& s) {
+  const Dart& dart = dart_on(front.piece, BlockEdge::Shoulder);
   front.tell("across-front point, dart closed", s.across_front_closed,
              "go {0} up from the waist and {1} out from the centre front",
              {s.across_front_closed.y, s.across_front_closed.x},
@@ -123,8 +122,9 @@ void tell_waist_darts(Teller& teller, const WaistEdge& waist, const std::string&
   }
 }
 
-void tell_side(Teller& teller, const WaistEdge& waist, Point bust_line_end,
-               const std::string& bust_closer, Point underarm, double drop) {
+void tell_side(Teller& teller, const WaistEdge& waist, const std::string& bust_closer,
+               double drop) {
+  const Point bust_line_end = find_line(teller.piece, LineUse::Bust)->path.end();
   const std::string height = waist.side_waist.y < 0.0 ? "{1} below" : "{1} above";
   teller.tell(
       "side waist point", waist.side_waist,
@@ -134,14 +134,15 @@ void tell_side(Teller& teller, const WaistEdge& waist, Point bust_line_end,
       {waist.side_waist.x, std::abs(waist.side_waist.y)}, "waist_girth");
   teller.tell("side of the bust line", bust_line_end, "go {0} out from the centre on the bust line",
               {bust_line_end.x}, bust_closer);
+  const Point underarm = corner_point(teller.piece, Corner::Underarm);
   teller.tell("underarm point", underarm,
               "rule the side seam from the side waist point through the side of the bust line, {0} "
               "long: the side length less an underarm drop of {1}",
               {distance(waist.side_waist, underarm), drop}, "side_length and armscye_girth");
 }
 
-void tell_dart_points(Teller& teller, const Piece& piece) {
-  for (const Dart& dart : piece.darts) {
+void tell_dart_points(Teller& teller) {
+  for (const Dart& dart : teller.piece.darts) {
     teller.tell(
         "point of the " + dart.edge + " dart", dart.point,
         "end the stitching here, {0} short of the apex; fold the dart towards the centre and "
@@ -151,7 +152,8 @@ void tell_dart_points(Teller& teller, const Piece& piece) {
   }
 }
 
-void tell_notches(Teller& teller, const Piece& piece) {
+void tell_notches(Teller& teller) {
+  const Piece& piece = teller.piece;
   for (const Notch& notch : piece.notches) {
     teller.tell(notch.edge + " notch", point_at_length(piece.edge(notch.edge).path, notch.along),
                 std::string(notch.count == 2 ? "two notches" : "a notch") +
@@ -162,7 +164,8 @@ void tell_notches(Teller& teller, const Piece& piece) {
   }
 }
 
-void tell_armhole(Teller& teller, const Path& armhole) {
+void tell_armhole(Teller& teller) {
+  const Path& armhole = part_of(teller.piece, BlockEdge::Armhole).path;
   teller.tell("armhole", middle_of(armhole.curves().front()),
               "draw the armhole from the underarm point, square to the side seam, through this "
               "point and the across point into the shoulder point, square to the shoulder; it is "
@@ -181,25 +184,22 @@ std::string back_dart_places(const WaistEdge& waist) {
 void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
   const std::string closer =
       shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant", "less at the back");
-  back.tell(
-      "centre waist", {},
-      "draw a long upright line, the centre back; mark the centre waist on it and rule a level "
-      "line from it to the side",
-      {}, "the start");
-  back.tell("nape", n.nape, "go {0} up the centre back", {t.back_length}, "back_waist_length");
-  back.tell("side neck point", n.back_side_neck, "go {0} out from the nape and {1} up",
-            {n.neck_width, n.back_side_neck.y - n.nape.y},
+  tell_centre_waist(back, "centre back");
+  back.tell("nape", n.back.centre_neck, "go {0} up the centre back", {t.back_length},
+            "back_waist_length");
+  back.tell("side neck point", n.back.side_neck, "go {0} out from the nape and {1} up",
+            {n.neck_width, n.back.side_neck.y - n.back.centre_neck.y},
             "neck_base_girth; rule: rise of " + share(kBackNeckRise) + " of the width");
-  tell_neckline(back, n.back_neckline, t.neck);
-  back.tell("across-back point", {t.across_back, n.across_back_level},
+  tell_neckline(back, n.back.neckline, t.neck);
+  back.tell("across-back point", {t.across_back, n.blade_point.y},
             "go {0} down from the nape, square out {1}",
-            {n.nape.y - n.across_back_level, t.across_back},
+            {n.back.centre_neck.y - n.blade_point.y, t.across_back},
             "scye_depth; across_back; " + across_level_rule());
   back.tell("blade point", n.blade_point,
             "half way along the across-back line: {0} from the centre", {n.blade_point.x},
             "rule: " + share(kBladePlace) + " of the half across back");
   back.tell("shoulder dart, inner leg", n.dart_inner_leg,
-            "half the shoulder, {0}, from the side neck point, sloping " + degrees(n.back_slope),
+            "half the shoulder, {0}, from the side neck point, sloping " + degrees(n.back.slope),
             {kShoulderDartPlace * t.shoulder}, closer + "; " + shoulder_dart_rule());
   back.tell(
       "shoulder dart, outer leg", n.dart_outer_leg,
@@ -207,39 +207,38 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
       {distance(n.dart_outer_leg, n.blade_point), distance(n.dart_inner_leg, n.dart_outer_leg)},
       "rule: a back shoulder dart of that width");
   back.tell(
-      "shoulder point", n.back_shoulder_point,
+      "shoulder point", n.back.shoulder_point,
       "compass {0} about the outer leg's end, compass {1} about the centre waist",
-      {distance(n.back_shoulder_point, n.dart_outer_leg), norm(n.back_shoulder_point - Point{})},
+      {distance(n.back.shoulder_point, n.dart_outer_leg), norm(n.back.shoulder_point - Point{})},
       closer);
+}
+
+void tell_lower(Teller& teller, const std::string& dart_rule, const WaistEdge& waist, double drop,
+                const std::string& bust_closer) {
+  tell_waist_darts(teller, waist, dart_rule);
+  tell_side(teller, waist, bust_closer, drop);
+  tell_armhole(teller);
+  tell_dart_points(teller);
+  tell_notches(teller);
 }
 
 }  // namespace
 
-DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Scye& s, const Piece& front,
-               const Piece& back) {
+DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Armholes& s,
+               const Pattern& block) {
   DraftLog log;
-  Teller on_front(log, front.name);
-  tell_front_upper(on_front, t, n);
-  tell_bust_dart(on_front, n, s, front);
-  tell_waist_darts(on_front, s.waists.front,
-                   share(kFrontDartShare) + " of what is taken out, under the bust point");
-  tell_side(on_front, s.waists.front, {s.waists.suppression.front_bust, n.bust_point.y},
-            t.front_bust ? "front_bust_width"
-                         : "bust_girth; rule: a quarter of it, more by " +
-                               share(rules::kFrontSharePerCup) + " of the cup",
-            s.front_underarm, s.drop);
-  tell_armhole(on_front, s.front_armhole);
-  tell_dart_points(on_front, front);
-  tell_notches(on_front, front);
-  Teller on_back(log, back.name);
-  tell_back_upper(on_back, t, n);
-  tell_waist_darts(on_back, s.waists.back, back_dart_places(s.waists.back));
-  tell_side(on_back, s.waists.back,
-            {s.waists.suppression.back_bust, s.waists.back.side_waist.y + s.waists.bust_line},
-            "bust_girth less the front", s.back_underarm, s.drop);
-  tell_armhole(on_back, s.back_armhole);
-  tell_dart_points(on_back, back);
-  tell_notches(on_back, back);
+  Teller front{log, piece_of(block, kBodiceFront)};
+  tell_front_upper(front, t, n);
+  tell_bust_dart(front, n, s);
+  tell_lower(front, share(kFrontDartShare) + " of what is taken out, under the bust point",
+             s.waists.front, s.drop,
+             t.front_bust ? "front_bust_width"
+                          : "bust_girth; rule: a quarter of it, more by " +
+                                share(rules::kFrontSharePerCup) + " of the cup");
+  Teller back{log, piece_of(block, kBodiceBack)};
+  tell_back_upper(back, t, n);
+  tell_lower(back, back_dart_places(s.waists.back), s.waists.back, s.drop,
+             "bust_girth less the front");
   return log;
 }
 

@@ -2,7 +2,6 @@
 
 #include "rules.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -10,13 +9,11 @@ namespace {
 
 using enum MeasurementName;
 
+/// A smaller change of a measurement, in mm, is rounding.
+constexpr double kWorthTelling = 1e-3;
+
 double with_ease(const Body& body, const Ease& ease, MeasurementName name) {
   return body[name] + ease[name];
-}
-
-std::optional<double> slant(const Body& body, const Ease& ease, MeasurementName name) {
-  if (!body.has(name)) return std::nullopt;
-  return with_ease(body, ease, name);
 }
 
 double under_bust_length(const Body& body, const Ease& ease, Settlement& settlement) {
@@ -32,7 +29,7 @@ double under_bust_length(const Body& body, const Ease& ease, Settlement& settlem
 }  // namespace
 
 void Settlement::adjust(MeasurementName name, double by, const Wording& why) {
-  adjustments_.push_back({name, by, why});
+  if (std::abs(by) > kWorthTelling) adjustments_.push_back({name, by, why});
 }
 
 Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) {
@@ -45,8 +42,8 @@ Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) 
   t.under_bust = under_bust_length(body, ease, settlement);
   t.bust_point_x = 0.5 * whole(BustPointWidth);
   t.shoulder = whole(ShoulderLength);
-  t.front_slant = slant(body, ease, FrontShoulderSlant);
-  t.back_slant = slant(body, ease, BackShoulderSlant);
+  if (body.has(FrontShoulderSlant)) t.front_slant = whole(FrontShoulderSlant);
+  if (body.has(BackShoulderSlant)) t.back_slant = whole(BackShoulderSlant);
   t.slope = Angle::degrees(whole(ShoulderSlope));
   t.slope_is_taped = body.taped(ShoulderSlope);
   t.across_back = 0.5 * whole(AcrossBack);
@@ -59,7 +56,6 @@ Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) 
   t.scye_depth = body[ScyeDepth];
   t.cup = body[BustGirth] - body[UnderbustGirth];
   if (body.has(FrontBustWidth)) t.front_bust = 0.5 * whole(FrontBustWidth);
-  t.front_bust_quarter = 0.25 * whole(BustGirth);
   t.across_front_is_taped = body.taped(AcrossFront);
   t.over_bust_is_taped = body.taped(SideNeckToWaist);
   t.front_length_is_taped = body.taped(FrontWaistLength);

@@ -14,7 +14,8 @@ namespace blockwright {
 class Settlement {
  public:
   /// Notes that a bound changed `name` by `by` (mm on the whole measurement; degrees for the
-  /// slope). A measurement that met two bounds has two entries.
+  /// slope), where that is more than rounding; else the bound was not reached. A measurement that
+  /// met two bounds has two entries.
   void adjust(MeasurementName name, double by, const Wording& why);
   [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
 
@@ -44,7 +45,6 @@ struct Targets {
   double scye_depth = 0.0;   ///< nape to armpit level on the body
   double cup = 0.0;          ///< bust less underbust on the whole body, without ease
   std::optional<double> front_bust;
-  double front_bust_quarter = 0.0;  ///< a quarter of the bust girth with ease
   bool across_front_is_taped = false;
   bool over_bust_is_taped = false;
   bool front_length_is_taped = false;

@@ -66,7 +66,7 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
                         const std::vector<double>& places) {
   const double side_x = s.back_bust - s.side_run;
   const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
-  const double each = places.empty() ? 0.0 : intake / static_cast<double>(places.size());
+  const double each = intake / static_cast<double>(places.size());
   WaistEdge edge;
   Point at;
   double slope = 0.0;
@@ -124,8 +124,8 @@ WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust)
 }
 
 /// The back waist with its darts at the given places.
-WaistEdge back_waist(const Suppression& s, const BackLevels& levels,
-                     const std::vector<double>& places) {
+WaistEdge back_waist_with(const Suppression& s, const BackLevels& levels,
+                          const std::vector<double>& places) {
   const double straight = s.back_bust - s.side_run - s.back_waist;
   const auto excess = [&](double intake) {
     return sewn_length(back_waist_at(s, levels, intake, places)) - s.back_waist;
@@ -135,17 +135,18 @@ WaistEdge back_waist(const Suppression& s, const BackLevels& levels,
   return back_waist_at(s, levels, intake, places);
 }
 
-/// One dart, or two where one would be too wide.
-WaistEdge back_waist(const Suppression& s, double bust_line) {
+/// The back waist with one dart, or two where one would be too wide.
+WaistEdge one_or_two_back_darts(const Suppression& s, double bust_line) {
   const double width = s.back_bust - s.side_run;
   const std::vector<double> one{rules::kOneBackDart * width};
   // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  const WaistEdge first = back_waist(s, {bust_line, bust_line}, one);
+  const WaistEdge first = back_waist_with(s, {bust_line, bust_line}, one);
   const BackLevels levels{bust_line, bust_line + first.side_waist.y};
-  WaistEdge single = back_waist(s, levels, one);
+  WaistEdge single = back_waist_with(s, levels, one);
   const WaistDart& dart = single.darts.front();
   if (distance(dart.inner_leg, dart.outer_leg) <= rules::kMostBackDart) return single;
-  return back_waist(s, levels, {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
+  return back_waist_with(s, levels,
+                         {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
 }
 
 Waists darted(const Targets& t, double front_bust, Point bust_point) {
@@ -153,7 +154,7 @@ Waists darted(const Targets& t, double front_bust, Point bust_point) {
   w.suppression = darted_suppression(t, front_bust);
   w.front = front_waist(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
-  w.back = back_waist(w.suppression, w.bust_line);
+  w.back = one_or_two_back_darts(w.suppression, w.bust_line);
   return w;
 }
 
@@ -164,15 +165,13 @@ Waists undarted_at(const Targets& t, double front_bust, Point bust_point, double
   w.front = undarted_front(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   w.back = undarted_back(w.suppression, w.bust_line);
-  w.suppression.front_waist = sewn_length(w.front);
-  w.suppression.back_waist = sewn_length(w.back);
   return w;
 }
 
 Waists undarted(const Targets& t, double front_bust, Point bust_point) {
   const auto excess = [&](double side_run) {
     const Waists w = undarted_at(t, front_bust, bust_point, side_run);
-    return w.suppression.front_waist + w.suppression.back_waist - t.waist;
+    return sewn_length(w.front) + sewn_length(w.back) - t.waist;
   };
   // The edges are a little longer than they are wide, so the sides flare a little less.
   const double straight = 0.5 * (t.bust - t.waist);
@@ -186,7 +185,7 @@ double front_share_of_bust(const Targets& t) {
   if (t.front_bust) return *t.front_bust;
   const double more =
       rules::kFrontShareBase + rules::kFrontSharePerCup * (t.cup - rules::kFrontShareCupZero);
-  return t.front_bust_quarter + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
+  return 0.5 * t.bust + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
 }
 
 Waists waists(const Targets& t, double front_bust, Point bust_point) {

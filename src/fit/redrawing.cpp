@@ -21,7 +21,7 @@ constexpr double kNoTurn = 1e-12;
 
 // How far the across point may move to keep an armhole's length, in mm.
 // The across point stays this far above the underarm point, in mm.
-constexpr double kLeastScye = 10.0;
+constexpr double kLeastArmhole = 10.0;
 constexpr double kFirstAcross = 1.0;
 constexpr double kMostAcross = 16.0;
 
@@ -66,8 +66,7 @@ Redrawing::Node Redrawing::corner(Corner which) const {
 Redrawing::Node Redrawing::across() const { return corner(Corner::Underarm) + 1; }
 
 const Redrawing::DartState& Redrawing::dart_at(DartSpot spot) const {
-  const auto found = std::find_if(darts_.begin(), darts_.end(),
-                                  [&](const DartState& d) { return d.spot == spot; });
+  const auto found = std::ranges::find(darts_, spot, &DartState::spot);
   require(found != darts_.end(), "no such dart");
   return *found;
 }
@@ -112,18 +111,16 @@ void Redrawing::place(Node first, Node last, const Placement& by, Angle turned) 
   }
 }
 
-Redrawing::Stroke& Redrawing::stroke_at(StrokeSpot spot) {
-  const auto found = std::find_if(strokes_.begin(), strokes_.end(),
-                                  [&](const Stroke& s) { return s.spot == spot; });
+std::size_t Redrawing::place_of(StrokeSpot spot) const {
+  const auto found = std::ranges::find(strokes_, spot, &Stroke::spot);
   require(found != strokes_.end(), "no such stroke");
-  return *found;
+  return static_cast<std::size_t>(found - strokes_.begin());
 }
 
 void Redrawing::lengthen(StrokeSpot stroke, double by) { stroke_at(stroke).longer = by; }
 void Redrawing::draw(StrokeSpot stroke, const CubicCurve& curve) {
   stroke_at(stroke).drawn = curve;
 }
-void Redrawing::keep_marks_from_end(BlockEdge edge) { marks_from_end_.push_back(edge); }
 
 Angle Redrawing::turn_of(const Stroke& straight) const {
   if (moved_by(straight.from) == moved_by(straight.to)) return {};
@@ -187,15 +184,13 @@ void Redrawing::set_darts(Opened& result) const {
 }
 
 void Redrawing::set_marks(Opened& result) const {
-  for (std::size_t i = 0; i < result.notches.size(); ++i) {
-    Anchor& anchor = result.notches[i];
+  for (Anchor& anchor : result.notches) {
     const auto& was = open_->edges[anchor.edge].stretches[anchor.stretch];
     const auto& is = result.edges[anchor.edge].stretches[anchor.stretch];
-    const auto from_end = std::find(marks_from_end_.begin(), marks_from_end_.end(),
-                                    static_cast<BlockEdge>(anchor.edge));
-    if (from_end != marks_from_end_.end()) anchor.along += length(is) - length(was);
+    const auto edge = static_cast<BlockEdge>(anchor.edge);
+    if (edge == marks_from_end_) anchor.along += length(is) - length(was);
     // The armhole's notch stands where its two strokes meet.
-    if (anchor.edge == index_of(BlockEdge::Armhole)) anchor.along = length(is.curves().front());
+    if (edge == BlockEdge::Armhole) anchor.along = length(is.curves().front());
     anchor.along = std::clamp(anchor.along, 0.0, length(is));
   }
 }
@@ -223,13 +218,9 @@ Opened Redrawing::finished() const {
     return across_moved(solve_between(too_long, {-most, most}, 1e-10)).drawn();
   }
   Redrawing work = across_moved(0.0);
-  work.lengthen(kLowerArmhole, length(work.redrawn_at(kLowerArmhole)) - too_long(0.0) -
+  work.lengthen(kLowerArmhole, length(work.redrawn(place_of(kLowerArmhole))) - too_long(0.0) -
                                    length(work.stroke_at(kLowerArmhole).was));
   return work.drawn();
-}
-
-Curve Redrawing::redrawn_at(StrokeSpot spot) {
-  return redrawn(static_cast<std::size_t>(&stroke_at(spot) - strokes_.data()));
 }
 
 void Redrawing::require_armhole() const {
@@ -237,7 +228,7 @@ void Redrawing::require_armhole() const {
     return (nodes_[across()].*at).y - (nodes_[corner(Corner::Underarm)].*at).y;
   };
   const double is = height(&NodeState::now);
-  if (is >= kLeastScye || is >= height(&NodeState::was)) return;
+  if (is >= kLeastArmhole || is >= height(&NodeState::was)) return;
   refuse_fit("fit.place", "the lower armhole of the " + open_->piece.name + " would be used up",
              "give a smaller amount, or draft anew from new measurements");
 }

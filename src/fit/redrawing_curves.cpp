@@ -1,7 +1,6 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/redrawing.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 // The directions of armhole and front neckline, which follow points further off.
@@ -20,35 +19,27 @@ Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 // leans as the new points ask for. Straight up is square to the closed shoulder's level: on the
 // front it is turned by the shoulder dart.
 Angle Redrawing::armhole_turn() const {
-  const auto is_stroke = [](StrokeSpot spot) {
-    return [spot](const Stroke& s) { return s.spot == spot; };
-  };
-  const auto lower = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kLowerArmhole));
-  const auto upper = std::find_if(strokes_.begin(), strokes_.end(), is_stroke(kUpperArmhole));
-  if (upper == strokes_.end()) return {};
-  const Angle asked = lower->turn_to.value_or(Angle());
-  const std::size_t at_shoulder = static_cast<std::size_t>(upper - strokes_.begin());
+  const std::size_t at_shoulder = place_of(kUpperArmhole);
+  const Stroke &lower = strokes_[place_of(kLowerArmhole)], &upper = strokes_[at_shoulder];
+  const Angle asked = lower.turn_to.value_or(Angle());
   const Angle shoulder = turn_at(at_shoulder, false);
-  const Vec by = moved_by(lower->from);
-  const bool only_shifted = by == moved_by(lower->to) && by == moved_by(upper->to);
+  const Vec by = moved_by(lower.from);
+  const bool only_shifted = by == moved_by(lower.to) && by == moved_by(upper.to);
   if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
   const auto& darts = open_->edges[index_of(BlockEdge::Shoulder)].darts;
   const bool turned = is_a(open_->piece, kBodiceFront) && !darts.empty();
   const Angle open = turned ? darts.front().angle() : Angle();
   const Vec up = rotated({0.0, 1.0}, -open);
-  const Vec into = arriving_of(std::get<CubicCurve>(upper->was));
-  const auto& n = nodes_;
-  const double most = hollow_kept_ ? kHollowLean : kMostScyeLean;
-  const auto lean = [&](const ArmholeLine& line) {
+  const Vec into = arriving_of(std::get<CubicCurve>(upper.was));
+  const double most = hollow_kept_ ? kHollowLean : kMostArmholeLean;
+  const auto lean = [&](Point NodeState::*at, Vec across_up, Vec into_shoulder) {
+    const auto place = [&](Node node) { return nodes_[node].*at; };
+    const ArmholeLine line{place(lower.from), {},           place(lower.to), across_up,
+                           place(upper.to),   into_shoulder};
     return std::fmax(lean_at_across(line, most), 0.0);
   };
-  const double was = lean({n[lower->from].was, {}, n[lower->to].was, up, n[upper->to].was, into});
-  const double is = lean({n[lower->from].now,
-                          {},
-                          n[lower->to].now,
-                          rotated(up, asked),
-                          n[upper->to].now,
-                          rotated(into, shoulder)});
+  const double was = lean(&NodeState::was, up, into);
+  const double is = lean(&NodeState::now, rotated(up, asked), rotated(into, shoulder));
   return asked + Angle::radians(is - was);
 }
 

@@ -9,9 +9,9 @@ namespace blockwright {
 
 /// The upper armhole bends at the across point at least this share of what it bends at the
 /// shoulder; for that its heading there leans to the centre. Ours, by eye.
-inline constexpr double kUpperScyeEvenness = 0.35;
+inline constexpr double kUpperArmholeEvenness = 0.35;
 /// It leans at most this share of what the lower armhole has turned by then. Ours, by eye.
-inline constexpr double kMostScyeLean = 0.8;
+inline constexpr double kMostArmholeLean = 0.8;
 /// ... and this where a fitting is to keep the hollow below. Ours: with less, the upper armhole
 /// bends back on more than one block of a hundred.
 inline constexpr double kHollowLean = 0.4;
@@ -30,7 +30,7 @@ struct ArmholeLine {
 /// straight up the piece, so that the across line is the narrowest; where the shoulder point lies
 /// too far in for that it leans, so that the upper armhole still bends one way, as far as the lower
 /// armhole allows: negative where that turns the other way. `along_underarm` is not looked at.
-double lean_at_across(const ArmholeLine& line, double most = kMostScyeLean);
+double lean_at_across(const ArmholeLine& line, double most = kMostArmholeLean);
 
 /// The armhole as it is drafted, from the underarm point through the across point into the shoulder
 /// point.

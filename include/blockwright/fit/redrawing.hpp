@@ -81,7 +81,7 @@ class Redrawing {
   /// The stroke is to be this curve. Requires: its ends are where its nodes are put.
   void draw(StrokeSpot stroke, const CubicCurve& curve);
   /// Marks of the edge keep their distance from its far end.
-  void keep_marks_from_end(BlockEdge edge);
+  void keep_marks_from_end(BlockEdge edge) { marks_from_end_ = edge; }
 
   /// Throws InputError "fit.negative_dart" if a dart's legs have come to cross, "fit.place" if a
   /// stroke has shrunk to nothing.
@@ -107,14 +107,14 @@ class Redrawing {
   };
 
   void add_edge(std::size_t edge);
-  Stroke& stroke_at(StrokeSpot spot);
+  [[nodiscard]] std::size_t place_of(StrokeSpot spot) const;
+  Stroke& stroke_at(StrokeSpot spot) { return strokes_[place_of(spot)]; }
   [[nodiscard]] const DartState& dart_at(DartSpot spot) const;
   [[nodiscard]] Vec moved_by(Node node) const { return nodes_[node].now - nodes_[node].was; }
   [[nodiscard]] Angle turn_of(const Stroke& straight) const;
   [[nodiscard]] std::optional<Angle> turn_of_leg(Node node) const;
   [[nodiscard]] Angle turn_at(std::size_t stroke, bool at_start) const;
   [[nodiscard]] Curve redrawn(std::size_t stroke) const;
-  [[nodiscard]] Curve redrawn_at(StrokeSpot spot);
   [[nodiscard]] Angle armhole_turn() const;
   [[nodiscard]] Vec neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const;
   void require_armhole() const;
@@ -128,7 +128,7 @@ class Redrawing {
   std::vector<Stroke> strokes_;
   std::vector<DartState> darts_;
   std::vector<Node> corners_;
-  std::vector<BlockEdge> marks_from_end_;
+  std::optional<BlockEdge> marks_from_end_;
   std::optional<double> armhole_longer_;
   bool hollow_kept_ = false;
 };

@@ -75,9 +75,10 @@ ShoulderStrip cut_strip(Opened& open, double width) {
   Redrawing work(open);
   const ClosedShoulder old = closed_shoulder(work);
   const ShoulderFrame frame = frame_of(old);
-  const Curve neck = stroke_of(open, kNeckline), scye = stroke_of(open, kUpperArmhole);
+  const Curve neck = stroke_of(open, kNeckline), armhole = stroke_of(open, kUpperArmhole);
   const Curve rest = split_at(neck, parameter_at_length(neck, width)).second;
-  const Curve below = split_at(scye, parameter_at_length(scye, length(scye) - width)).first;
+  const Curve below =
+      split_at(armhole, parameter_at_length(armhole, length(armhole) - width)).first;
   const Point tip = rotated_about(end_of(below), old.apex, old.angle);
   put_shoulder(work, with_ends(old, {start_of(rest), tip}));
   work.draw(kNeckline, std::get<CubicCurve>(rest));
@@ -85,7 +86,7 @@ ShoulderStrip cut_strip(Opened& open, double width) {
   open = work.finished();
   return {frame.seen(start_of(rest) - old.side_neck), frame.seen(tip - old.shoulder_point),
           turn_between(tangent_at(neck, 0.0), tangent_at(rest, 0.0)),
-          turn_between(tangent_at(scye, 1.0), tangent_at(below, 1.0))};
+          turn_between(tangent_at(armhole, 1.0), tangent_at(below, 1.0))};
 }
 
 void join_strip(Opened& open, const ShoulderStrip& strip, double width) {

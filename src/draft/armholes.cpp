@@ -1,4 +1,4 @@
-#include "scye.hpp"
+#include "armholes.hpp"
 
 #include "blockwright/block/armhole.hpp"
 #include "blockwright/geometry/solve.hpp"
@@ -12,9 +12,6 @@ namespace blockwright {
 namespace {
 
 using enum MeasurementName;
-
-/// A smaller change of a measurement, in mm, is rounding: the bound was not reached.
-constexpr double kWorthTelling = 1e-3;
 
 /// What stays the same while the underarm drops.
 struct Frame {
@@ -38,30 +35,13 @@ double armpit_level(const Frame& f) {
   return f.waists.front.side_waist.y + f.t.side_length * front_side(f.waists).y;
 }
 
-/// Height of the across-front line on the front with its shoulder dart closed.
-double across_front_level(const Frame& f) {
-  const double armpit = armpit_level(f);
-  const double room = std::max(f.upper.front_shoulder_point.y - armpit, 0.0);
-  return armpit + std::clamp(rules::kAcrossLevel * f.t.scye_depth, rules::kLeastAcrossLevel * room,
-                             rules::kMostAcrossLevel * room);
-}
-
 Frame frame(const Targets& t, const NeckAndShoulder& upper, double front_bust) {
   Frame f{t, upper, waists(t, front_bust, upper.bust_point), {}, {}};
-  f.across_front_closed = {t.across_front, across_front_level(f)};
-  f.across_back = {t.across_back, upper.across_back_level};
+  f.across_front_closed = {t.across_front,
+                           across_level(t, armpit_level(f), upper.front.shoulder_point)};
+  f.across_back = {t.across_back, upper.blade_point.y};
   return f;
 }
-
-/// Both armholes at one underarm drop, with the bust dart that goes with it.
-struct Drawn {
-  double drop = 0.0;
-  Angle bust_dart;
-  double armhole_width = 0.0;
-  double back_scye = 0.0;
-  Point across_front_closed, across_front, front_underarm, back_underarm, front_shoulder_point;
-  Path front_armhole, back_armhole;
-};
 
 /// The bust dart at which the across-front point, turned about the bust point, comes to stand at x.
 /// Where x is out of its reach the nearest dart is given.
@@ -89,10 +69,9 @@ double across_front_that_reaches(Point bust_point, double level, Angle dart, dou
 }
 
 /// The widest bust dart: within its bound, and such that the across-front point, turned with the
-/// dart, stays above the underarm point.
-Angle widest_dart(Point bust_point, Point across_front, Point underarm) {
-  const Vec arm = across_front - bust_point;
-  const double least_up = underarm.y + rules::kLeastScyeDepth - bust_point.y;
+/// dart, stays above the underarm point. `arm` goes from the bust point to the across-front point.
+Angle widest_dart(Point bust_point, Vec arm, Point underarm) {
+  const double least_up = underarm.y + rules::kLeastAcrossOverUnderarm - bust_point.y;
   const double turned = std::asin(std::clamp(least_up / norm(arm), -1.0, 1.0));
   return std::clamp(angle_of(arm) - Angle::radians(turned), rules::kLeastBustDart,
                     rules::kMostBustDart);
@@ -110,7 +89,7 @@ double across_front_for_cup(const Frame& f, double x) {
 /// Closes across front, armhole width and bust line on each other. The bust dart does it; where the
 /// cup asks for more the armhole becomes narrower down to `least_width`; where the dart's bounds
 /// are met the armhole width and last the across front give way.
-void close_bust_dart(const Frame& f, double least_width, Drawn& d) {
+void close_bust_dart(const Frame& f, double least_width, Armholes& d) {
   const Point bust = f.upper.bust_point;
   const double most_width = rules::kMostArmholeWidth * f.t.armhole;
   // Half the girth at the underarm, side seams slanting, less what the back takes.
@@ -120,67 +99,67 @@ void close_bust_dart(const Frame& f, double least_width, Drawn& d) {
   Point across{across_front_for_cup(f, round - asked), f.across_front_closed.y};
   const Angle by_tape = dart_to_reach(bust, across, round - asked);
   const Angle at_narrowest = dart_to_reach(bust, across, round - least_width);
-  const Angle most = widest_dart(bust, across, d.front_underarm);
+  const Angle most = widest_dart(bust, across - bust, d.front_underarm);
   const Angle least =
       std::clamp(std::min(at_narrowest, cup_dart(f.t.cup)), rules::kLeastBustDart, most);
   d.bust_dart = std::clamp(by_tape, least, most);
-  d.armhole_width = std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
-  across.x = across_front_that_reaches(bust, across.y, d.bust_dart, round - d.armhole_width);
+  d.width = std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
+  across.x = across_front_that_reaches(bust, across.y, d.bust_dart, round - d.width);
   d.across_front_closed = across;
   d.across_front = rotated_about(across, bust, -d.bust_dart);
-  d.back_scye = d.back_underarm.x - f.across_back.x;
+  d.back_width = d.back_underarm.x - f.across_back.x;
 }
 
-Drawn draw(const Frame& f, double drop, double least_width) {
-  Drawn d;
-  d.drop = drop;
-  const double seam = f.t.side_length - drop;
+/// What is looked for: how far the underarm drops below the armpit, and the least armhole width.
+struct Wish {
+  double drop, least_width;
+};
+
+Armholes draw(const Frame& f, Wish wish) {
+  Armholes d;
+  d.across_back = f.across_back;
+  d.drop = wish.drop;
+  const double seam = f.t.side_length - wish.drop;
   const Vec front = front_side(f.waists);
   const Vec back = back_side(f.waists);
   d.front_underarm = f.waists.front.side_waist + seam * front;
   d.back_underarm = f.waists.back.side_waist + seam * back;
-  close_bust_dart(f, least_width, d);
+  close_bust_dart(f, wish.least_width, d);
   const Angle open = -d.bust_dart;
-  d.front_shoulder_point = rotated_about(f.upper.front_shoulder_point, f.upper.bust_point, open);
-  d.front_armhole =
-      armhole({d.front_underarm, left_of(front), d.across_front, rotated(Vec{0.0, 1.0}, open),
-               d.front_shoulder_point, left_of(direction(open - f.upper.front_slope))});
-  const Vec back_shoulder = rotated(direction(-f.upper.back_slope),
+  d.front_shoulder_point = rotated_about(f.upper.front.shoulder_point, f.upper.bust_point, open);
+  d.front = armhole({d.front_underarm, left_of(front), d.across_front, rotated(Vec{0.0, 1.0}, open),
+                     d.front_shoulder_point, left_of(direction(open - f.upper.front.slope))});
+  const Vec back_shoulder = rotated(direction(-f.upper.back.slope),
                                     turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
                                                  f.upper.dart_outer_leg - f.upper.blade_point));
-  d.back_armhole = armhole({d.back_underarm, left_of(back), f.across_back, Vec{0.0, 1.0},
-                            f.upper.back_shoulder_point, left_of(back_shoulder)});
+  d.back = armhole({d.back_underarm, left_of(back), f.across_back, Vec{0.0, 1.0},
+                    f.upper.back.shoulder_point, left_of(back_shoulder)});
   return d;
 }
 
-double armhole_length(const Drawn& d) {
-  return length(d.front_armhole, rules::kSolved) + length(d.back_armhole, rules::kSolved);
+double armhole_length(const Armholes& d) {
+  return length(d.front, rules::kSolved) + length(d.back, rules::kSolved);
 }
 
 double least_armhole_width(const Frame& f) { return rules::kLeastArmholeWidth * f.t.armhole; }
 
 /// The underarm drops until both armholes together are as long as asked, within its bounds and with
-/// the underarm point above the bust line. Where that is not enough the armhole becomes wider: a
-/// large arm in a short scye is a wide one.
-Drawn with_armhole_closed(const Frame& f) {
+/// the underarm point above the bust line. Where that is not enough the armhole becomes wider:
+/// for a large arm one that cannot be deep must be wide.
+Armholes with_armhole_closed(const Frame& f) {
   const double over_waist = f.waists.bust_line + rules::kUnderarmOverBustLine;
   const double room = f.t.side_length - over_waist / front_side(f.waists).y;
   const double most = std::min(rules::kMostDrop, room);
   const double least = std::min(rules::kLeastDrop, room);
   const double width = least_armhole_width(f);
-  const auto excess = [&](double drop, double least_width) {
-    return armhole_length(draw(f, drop, least_width)) - f.t.armhole;
-  };
-  if (excess(most, width) < 0.0) {
+  const auto excess = [&](Wish wish) { return armhole_length(draw(f, wish)) - f.t.armhole; };
+  if (excess({most, width}) < 0.0) {
     const double widest = rules::kMostArmholeWidth * f.t.armhole;
-    return draw(
-        f, most,
-        solve_between([&](double w) { return excess(most, w); }, {width, widest}, rules::kSolved));
+    const auto excess_at = [&](double w) { return excess({most, w}); };
+    return draw(f, {most, solve_between(excess_at, {width, widest}, rules::kSolved)});
   }
-  return draw(f,
-              solve_between([&](double drop) { return excess(drop, width); }, {least, most},
-                            rules::kSolved),
-              width);
+  const auto excess_at = [&](double drop) { return excess({drop, width}); };
+  return draw(f, {solve_between(excess_at, {least, most}, rules::kSolved), width});
 }
 
 /// The front's part of the bust, moved where the back's part of the armhole would otherwise be too
@@ -188,11 +167,11 @@ Drawn with_armhole_closed(const Frame& f) {
 double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
   const double asked = front_share_of_bust(t);
   const Frame f = frame(t, upper, asked);
-  const Drawn d = draw(f, rules::kUsualDrop, least_armhole_width(f));
-  const double kept = std::clamp(d.back_scye, rules::kLeastBackScye * d.armhole_width,
-                                 rules::kMostBackScye * d.armhole_width);
-  const double front = asked + d.back_scye - kept;
-  if (t.front_bust && std::abs(front - asked) > kWorthTelling) {
+  const Armholes d = draw(f, {rules::kUsualDrop, least_armhole_width(f)});
+  const double kept = std::clamp(d.back_width, rules::kLeastBackArmhole * d.width,
+                                 rules::kMostBackArmhole * d.width);
+  const double front = asked + d.back_width - kept;
+  if (t.front_bust) {
     settlement.adjust(FrontBustWidth, 2.0 * (front - asked),
                       "the side seam must fall under the arm");
   }
@@ -200,8 +179,8 @@ double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settle
 }
 
 /// Why the armhole is not as wide as the upper chest asks.
-std::string width_cause(const Frame& f, const Drawn& d) {
-  const double share = d.armhole_width / f.t.armhole;
+std::string width_cause(const Frame& f, const Armholes& d) {
+  const double share = d.width / f.t.armhole;
   if (d.bust_dart >= rules::kMostBustDart) return "the cup asks for more than one dart can take";
   if (share <= rules::kLeastArmholeWidth + rules::kSolved) {
     return "the armhole would be too narrow for its length";
@@ -210,39 +189,27 @@ std::string width_cause(const Frame& f, const Drawn& d) {
   return "the bust dart must be as large as the cup asks";
 }
 
-void report(const Frame& f, const Drawn& d, Settlement& settlement) {
-  const auto tell = [&](MeasurementName name, double by, const std::string& why) {
-    if (std::abs(by) > kWorthTelling) settlement.adjust(name, by, why);
-  };
-  tell(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
-       f.t.across_front_is_taped ? "the bust dart stays within 3 to 34 degrees"
-                                 : "the estimate gives way to the dart that the cup asks for");
-  const double chest = f.t.across_back + d.across_front_closed.x + d.armhole_width;
-  tell(UpperChestGirth, 2.0 * (chest - f.t.upper_chest), width_cause(f, d));
-  tell(ArmscyeGirth, armhole_length(d) - f.t.armhole,
-       "the underarm can neither rise nor drop far enough");
-  tell(SideLength, std::max(0.0, -d.drop), "the underarm must lie above the bust line");
+void report(const Frame& f, const Armholes& d, Settlement& settlement) {
+  settlement.adjust(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
+                    f.t.across_front_is_taped
+                        ? "the bust dart stays within 3 to 34 degrees"
+                        : "the estimate gives way to the dart that the cup asks for");
+  const double chest = f.t.across_back + d.across_front_closed.x + d.width;
+  settlement.adjust(UpperChestGirth, 2.0 * (chest - f.t.upper_chest), width_cause(f, d));
+  settlement.adjust(ArmscyeGirth, armhole_length(d) - f.t.armhole,
+                    "the underarm can neither rise nor drop far enough");
+  settlement.adjust(SideLength, std::max(0.0, -d.drop),
+                    "the underarm must lie above the bust line");
 }
 
 }  // namespace
 
-Scye scye(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
+Armholes armholes(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
   const Frame f = frame(t, upper, settled_front_bust(t, upper, settlement));
-  const Drawn d = with_armhole_closed(f);
+  Armholes d = with_armhole_closed(f);
+  d.waists = f.waists;
   report(f, d, settlement);
-  Scye s;
-  s.waists = f.waists;
-  s.drop = d.drop;
-  s.bust_dart = d.bust_dart;
-  s.across_front_closed = d.across_front_closed;
-  s.across_front = d.across_front;
-  s.across_back = f.across_back;
-  s.front_underarm = d.front_underarm;
-  s.back_underarm = d.back_underarm;
-  s.front_shoulder_point = d.front_shoulder_point;
-  s.front_armhole = d.front_armhole;
-  s.back_armhole = d.back_armhole;
-  return s;
+  return d;
 }
 
 }  // namespace blockwright
