@@ -1,6 +1,7 @@
 #include "back_measures.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/geometry/solve.hpp"
 
 #include <array>
 
@@ -9,7 +10,53 @@ namespace {
 
 using enum MeasurementName;
 using enum NotOnPieces;
-using Block = const BlockMeasures&;
+using Block = const Pattern&;
+
+const Piece& front(Block b) { return piece_of(b, kBodiceFront); }
+const Piece& back(Block b) { return piece_of(b, kBodiceBack); }
+
+double edge_length(const Piece& piece, BlockEdge part) { return length(part_of(piece, part).path); }
+
+Angle slope_of(const Piece& piece) {
+  const Point leg = dart_on(piece, BlockEdge::Shoulder).legs[1];
+  return -angle_of(leg - corner_point(piece, Corner::SideNeck));
+}
+
+/// Where a point of the front beyond its shoulder dart lies with the dart closed.
+Point closed(Block b, Point p) {
+  const Dart& dart = dart_on(front(b), BlockEdge::Shoulder);
+  return rotated_about(p, dart.apex, dart.angle());
+}
+
+/// x on a piece's side edge at height y; the edge is a straight line.
+double side_at(const Piece& piece, double y) {
+  const Path& side = part_of(piece, BlockEdge::Side).path;
+  const Vec along = side.end() - side.start();
+  return side.start().x + (y - side.start().y) * along.x / along.y;
+}
+
+double across_front_half(Block b) { return closed(b, across_point(front(b))).x; }
+
+double upper_chest_half(Block b) {
+  const auto armhole = [](const Piece& piece) {
+    return corner_point(piece, Corner::Underarm).x - across_point(piece).x;
+  };
+  return across_point(back(b)).x + across_front_half(b) + armhole(front(b)) + armhole(back(b));
+}
+
+double side_neck_to_bust_point(Block b) {
+  return distance(corner_point(front(b), Corner::SideNeck), apex_point(front(b)));
+}
+
+/// The dart's leg; without a dart straight down to the waist edge.
+double bust_point_to_waist(Block b) {
+  if (const Dart* dart = find_dart_on(front(b), BlockEdge::Waist)) return dart->leg();
+  const Point bust = apex_point(front(b));
+  const Path& waist = part_of(front(b), BlockEdge::Waist).path;
+  const auto beyond = [&](double along) { return point_at_length(waist, along).x - bust.x; };
+  const double under = solve_between(beyond, 0.0, length(waist), 1e-9);
+  return bust.y - point_at_length(waist, under).y;
+}
 
 constexpr std::string_view kChest =
     "take upper_chest_girth, across_back, across_front and armscye_girth again";
@@ -23,41 +70,43 @@ constexpr std::string_view kShoulders = "take shoulder_length and the shoulder s
 constexpr std::string_view kFrontBust = "take front_bust_width and across_back again";
 
 constexpr auto kBackMeasures = std::to_array<BackMeasure>({
-    {BustGirth, [](Block b) { return 2.0 * (b.bust_line_front() + b.bust_line_back()); }},
-    {UpperChestGirth, [](Block b) { return 2.0 * b.upper_chest_half(); }, kChest},
+    {BustGirth, [](Block b) { return 2.0 * (front_bust_line(b) + back_bust_line(b)); }},
+    {UpperChestGirth, [](Block b) { return 2.0 * upper_chest_half(b); }, kChest},
     {UnderbustGirth, OnlyShares},
-    {WaistGirth, [](Block b) { return 2.0 * b.waist(); }},
+    {WaistGirth, [](Block b) { return 2.0 * half_length(b, BlockEdge::Waist); }},
     {HipGirth, OnlyEstimates},
-    {NeckBaseGirth, [](Block b) { return 2.0 * b.neckline(); }},
-    {ArmscyeGirth, [](Block b) { return b.armhole(); }, kArmhole},
+    {NeckBaseGirth, [](Block b) { return 2.0 * half_length(b, BlockEdge::Neckline); }},
+    {ArmscyeGirth, [](Block b) { return half_length(b, BlockEdge::Armhole); }, kArmhole},
     {UpperArmGirth, OnlyEstimates},
     {ShoulderLength,
-     [](Block b) { return sewn_length(b.front(), part_of(b.front(), BlockEdge::Shoulder)); }},
-    {ShoulderSlope, [](Block b) { return (0.5 * (b.front_slope() + b.back_slope())).degrees(); },
+     [](Block b) { return sewn_length(front(b), part_of(front(b), BlockEdge::Shoulder)); }},
+    {ShoulderSlope,
+     [](Block b) { return (0.5 * (slope_of(front(b)) + slope_of(back(b)))).degrees(); },
      kShoulders},
     {FrontShoulderSlant,
      [](Block b) {
-       return norm(b.closed_front_shoulder_point() - corner_point(b.front(), Corner::CentreWaist));
+       return distance(closed(b, corner_point(front(b), Corner::ShoulderPoint)),
+                       corner_point(front(b), Corner::CentreWaist));
      },
      kShoulders},
     {BackShoulderSlant,
      [](Block b) {
-       return distance(corner_point(b.back(), Corner::ShoulderPoint),
-                       corner_point(b.back(), Corner::CentreWaist));
+       return distance(corner_point(back(b), Corner::ShoulderPoint),
+                       corner_point(back(b), Corner::CentreWaist));
      },
      kShoulders},
-    {BackWaistLength, [](Block b) { return length(part_of(b.back(), BlockEdge::Centre).path); }},
-    {FrontWaistLength, [](Block b) { return length(part_of(b.front(), BlockEdge::Centre).path); },
+    {BackWaistLength, [](Block b) { return edge_length(back(b), BlockEdge::Centre); }},
+    {FrontWaistLength, [](Block b) { return edge_length(front(b), BlockEdge::Centre); },
      kFrontLengths},
-    {SideNeckToBustPoint, [](Block b) { return b.side_neck_to_bust_point(); }},
-    {SideNeckToWaist, [](Block b) { return b.side_neck_to_waist(); }, kFrontLengths},
-    {BustPointWidth, [](Block b) { return 2.0 * apex_point(b.front()).x; }},
-    {AcrossBack, [](Block b) { return 2.0 * across_point(b.back()).x; }, kAcross},
-    {AcrossFront, [](Block b) { return 2.0 * b.across_front_half(); }, kAcross},
-    {SideLength, [](Block b) { return length(part_of(b.front(), BlockEdge::Side).path); },
-     kArmhole},
+    {SideNeckToBustPoint, side_neck_to_bust_point},
+    {SideNeckToWaist, [](Block b) { return side_neck_to_bust_point(b) + bust_point_to_waist(b); },
+     kFrontLengths},
+    {BustPointWidth, [](Block b) { return 2.0 * apex_point(front(b)).x; }},
+    {AcrossBack, [](Block b) { return 2.0 * across_point(back(b)).x; }, kAcross},
+    {AcrossFront, [](Block b) { return 2.0 * across_front_half(b); }, kAcross},
+    {SideLength, [](Block b) { return edge_length(front(b), BlockEdge::Side); }, kArmhole},
     {ScyeDepth, OnlyALevel},
-    {FrontBustWidth, [](Block b) { return 2.0 * b.bust_line_front(); }, kFrontBust},
+    {FrontBustWidth, [](Block b) { return 2.0 * front_bust_line(b); }, kFrontBust},
     {WaistToHip, OnlyEstimates},
     {Stature, OnlyEstimates},
 });
@@ -65,6 +114,18 @@ static_assert(covers_every_measurement(kBackMeasures),
               "say how each measurement is measured back, or why it cannot be");
 
 }  // namespace
+
+double front_bust_line(const Pattern& block) {
+  return side_at(front(block), apex_point(front(block)).y);
+}
+
+double back_bust_line(const Pattern& block) {
+  const auto side_waist = [](const Piece& piece) {
+    return corner_point(piece, Corner::SideWaist).y;
+  };
+  const double over_waist = apex_point(front(block)).y - side_waist(front(block));
+  return side_at(back(block), side_waist(back(block)) + over_waist);
+}
 
 std::span<const BackMeasure> back_measures() { return kBackMeasures; }
 

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "block_measures.hpp"
 #include "blockwright/measure/measurement_name.hpp"
+#include "blockwright/pattern/pattern.hpp"
 
 #include <span>
 #include <string_view>
@@ -16,8 +16,9 @@ enum class NotOnPieces {
   OnlyALevel,     ///< says at which height others are drawn
 };
 
-/// The whole measurement on the finished pieces with their darts closed: mm, degrees for an angle.
-using OnPieces = double (*)(const BlockMeasures&);
+/// The whole measurement on the finished pieces of a block with their darts closed: mm, degrees for
+/// an angle.
+using OnPieces = double (*)(const Pattern&);
 
 /// One row: how a measurement is measured back, and what to take again where it had to give way.
 struct BackMeasure {
@@ -37,6 +38,10 @@ constexpr bool covers_every_measurement(std::span<const BackMeasure> rows) {
   }
   return true;
 }
+
+/// The bust line on each piece of a block, from the centre to the side, in mm.
+double front_bust_line(const Pattern& block);
+double back_bust_line(const Pattern& block);
 
 /// All measurements, in their order.
 std::span<const BackMeasure> back_measures();

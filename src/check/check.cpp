@@ -1,38 +1,35 @@
 #include "blockwright/check/check.hpp"
 
-#include "block_measures.hpp"
-#include "measure_back.hpp"
-#include "shape_checks.hpp"
+#include "back_measures.hpp"
+#include "blockwright/block/kinds.hpp"
+#include "checks.hpp"
 
 namespace blockwright {
 namespace {
 
 std::vector<NamedLength> measured_lengths(const Pattern& pattern) {
   std::vector<NamedLength> lengths = measured_edges(pattern);
-  const BlockMeasures block(pattern);
-  lengths.push_back({"front.bust_line", block.bust_line_front()});
-  lengths.push_back({"back.bust_line", block.bust_line_back()});
-  lengths.push_back({"neckline", 2.0 * block.neckline()});
-  lengths.push_back({"armhole", block.armhole()});
+  lengths.push_back({"front.bust_line", front_bust_line(pattern)});
+  lengths.push_back({"back.bust_line", back_bust_line(pattern)});
+  lengths.push_back({"neckline", 2.0 * half_length(pattern, BlockEdge::Neckline)});
+  lengths.push_back({"armhole", half_length(pattern, BlockEdge::Armhole)});
   return lengths;
 }
 
-}  // namespace
+/// Every check, in the order of the report. Each reads and judges, and changes nothing.
+constexpr Problems (*kChecks[])(const CheckInput&) = {
+    [](const CheckInput& input) { return broken_pieces(input.pattern); },
+    check_measure_back,
+    check_limits,
+    [](const CheckInput& input) { return unequal_seams(input.pattern); },
+    check_angles,
+    check_curves,
+    check_darts,
+    check_levels,
+    check_armhole,
+};
 
-const std::vector<Check>& all_checks() {
-  static const std::vector<Check> checks = {
-      {"pattern.broken", "every piece is closed, simple and whole", check_pieces},
-      {"check.measure_back", "every measurement comes back", check_measure_back},
-      {"draft.adjusted", "no measurement had to give way", check_limits},
-      {"check.seam", "joined seams and notches walk", check_seams},
-      {"check.angle", "corners are square, joined seams smooth", check_angles},
-      {"check.curve", "necklines and armholes are fair", check_curves},
-      {"check.dart", "darts lie whole within their pieces", check_darts},
-      {"check.level", "balance lines are level and meet", check_levels},
-      {"check.armhole", "the armhole suits the armscye", check_armhole},
-  };
-  return checks;
-}
+}  // namespace
 
 std::vector<DartMeasure> measured_darts(const Pattern& pattern) {
   std::vector<DartMeasure> darts;
@@ -66,8 +63,8 @@ CheckReport check_block(const CheckInput& input) {
   report.measure_back = measure_back(input);
   report.darts = measured_darts(input.pattern);
   report.lengths = measured_lengths(input.pattern);
-  for (const Check& check : all_checks()) {
-    const Problems found = check.run(input);
+  for (const auto& check : kChecks) {
+    const Problems found = check(input);
     report.problems.insert(report.problems.end(), found.begin(), found.end());
   }
   return report;

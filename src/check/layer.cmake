@@ -1,4 +1,4 @@
 add_layer(check
   HEADERS check.hpp
-  SOURCES check.cpp block_measures.cpp back_measures.cpp measure_back.cpp shape_checks.cpp
+  SOURCES check.cpp back_measures.cpp measure_back.cpp shape_checks.cpp
   USES base geometry measure pattern block)

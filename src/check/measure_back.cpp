@@ -1,9 +1,7 @@
-#include "measure_back.hpp"
-
 #include "back_measures.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "checks.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -52,14 +50,13 @@ Severity severity_of(MeasurementName name, double amount, bool taped) {
 }  // namespace
 
 std::vector<MeasureBack> measure_back(const CheckInput& input) {
-  const BlockMeasures block(input.pattern);
   std::vector<MeasureBack> rows;
   for (const auto& [name, how, again] : back_measures()) {
     const auto* on_pieces = std::get_if<OnPieces>(&how);
     if (on_pieces == nullptr || !is_closed_by(input.body, name)) continue;
     const BodyMeasurement& body = *input.body.measurements[name];
     rows.push_back({name, body.source, body.value, input.ease[name], adjustment_of(input, name),
-                    (*on_pieces)(block)});
+                    (*on_pieces)(input.pattern)});
   }
   return rows;
 }

@@ -180,16 +180,6 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
   CHECK_FALSE(it->hint.empty());
 }
 
-TEST_CASE("Every check has a code of its own and a title") {
-  std::vector<std::string_view> ids;
-  for (const Check& check : each(all_checks())) {
-    CHECK_FALSE(check.title.empty());
-    CHECK(std::find(ids.begin(), ids.end(), check.id) == ids.end());
-    ids.push_back(check.id);
-  }
-  CHECK(ids.size() == 9);
-}
-
 TEST_CASE("A measurement that nobody measures back is found, so that it does not compile") {
   const std::vector<BackMeasure> all(back_measures().begin(), back_measures().end());
   CHECK(covers_every_measurement(all));

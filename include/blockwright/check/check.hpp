@@ -6,7 +6,6 @@
 #include "blockwright/pattern/pattern.hpp"
 
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace blockwright {
@@ -55,16 +54,6 @@ struct CheckInput {
   const Ease& ease;  ///< as drawn
   const Adjustments& adjustments;
 };
-
-/// One check: reads, judges, changes nothing.
-struct Check {
-  std::string_view id;     ///< also the problem code, e.g. "check.seam"
-  std::string_view title;  ///< what must hold
-  Problems (*run)(const CheckInput&);
-};
-
-/// Every check, in the order of the report.
-const std::vector<Check>& all_checks();
 
 /// What must hold of any pieces, a garment's as well as a block's: each is whole (pattern.broken),
 /// seams and notches walk within 0.1 mm (check.seam).
