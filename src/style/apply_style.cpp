@@ -1,6 +1,5 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/style/style.hpp"
-#include "sided_steps.hpp"
 #include "steps.hpp"
 
 #include <fmt/format.h>
@@ -11,9 +10,8 @@ namespace {
 // The step on all pieces that it is meant for.
 MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup) {
   MovedDarts all{pattern, {}};
-  for (StyleStep& one : steps_for_sides(pattern, step)) {
-    MovedDarts moved = done_as_drafted(
-        all.pattern, one, [&](const Pattern& as) { return row_of(one).move(as, cup); });
+  for (const StyleStep& one : steps_for_sides(pattern, step)) {
+    MovedDarts moved = done_as_drafted(all.pattern, one, cup);
     all.pattern = std::move(moved.pattern);
     all.remarks.insert(all.remarks.end(), moved.remarks.begin(), moved.remarks.end());
   }
@@ -31,15 +29,9 @@ InputError placed_at(const InputError& error, std::string_view file, std::size_t
 
 }  // namespace
 
-std::string step_name(const StyleStep& step) {
-  StyleStep copy = step;
-  return std::string(row_of(copy).name);
-}
+std::string step_name(StyleStep step) { return std::string(row_of(step).name); }
 
-Wording words_of(const StyleStep& step) {
-  StyleStep copy = step;
-  return row_of(copy).words;
-}
+Wording words_of(StyleStep step) { return row_of(step).words; }
 
 StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
                           std::string_view file) {

@@ -1,11 +1,8 @@
-#include "sided_steps.hpp"
-
 #include "blockwright/pattern/sides.hpp"
 #include "steps.hpp"
 
 #include <algorithm>
 #include <set>
-#include <string>
 #include <string_view>
 
 namespace blockwright {
@@ -19,17 +16,12 @@ std::string piece_of(std::string_view place) {
 std::string piece_of(StyleStep& step) { return piece_of(*row_of(step).keys.front().text); }
 
 bool has_piece(const Pattern& pattern, const std::string& name) {
-  return std::any_of(pattern.pieces.begin(), pattern.pieces.end(),
-                     [&](const Piece& piece) { return piece.name == name; });
-}
-
-std::string on_side(const std::string& name, std::string_view ending) {
-  return name + std::string(ending);
+  return std::ranges::count(pattern.pieces, name, &Piece::name) > 0;
 }
 
 bool is_unfolded(const Pattern& pattern, const std::string& name) {
-  return !has_piece(pattern, name) && has_piece(pattern, on_side(name, kRightEnding)) &&
-         has_piece(pattern, on_side(name, kLeftEnding));
+  return !has_piece(pattern, name) && has_piece(pattern, name + std::string(kRightEnding)) &&
+         has_piece(pattern, name + std::string(kLeftEnding));
 }
 
 StyleStep step_on_side(const Pattern& pattern, StyleStep step, std::string_view ending) {
@@ -71,13 +63,12 @@ std::vector<StyleStep> steps_for_sides(const Pattern& pattern, const StyleStep& 
   return {step_on_side(pattern, step, kRightEnding), step_on_side(pattern, step, kLeftEnding)};
 }
 
-MovedDarts done_as_drafted(const Pattern& pattern, const StyleStep& step,
-                           const std::function<MovedDarts(const Pattern&)>& done) {
-  StyleStep named = step;
-  const std::string name = piece_of(named);
-  if (!has_piece(pattern, name) || !is_mirrored(pattern.piece(name))) return done(pattern);
+MovedDarts done_as_drafted(const Pattern& pattern, StyleStep step, double cup) {
+  const StepRow row = row_of(step);
+  const std::string name = piece_of(step);
+  if (!has_piece(pattern, name) || !is_mirrored(pattern.piece(name))) return row.move(pattern, cup);
   std::set<std::string> images = side_by_side(pattern, name);
-  MovedDarts moved = done(with_mirrored(pattern, images));
+  MovedDarts moved = row.move(with_mirrored(pattern, images), cup);
   for (const Piece& piece : moved.pattern.pieces) {
     if (!has_piece(pattern, piece.name)) images.insert(piece.name);
   }

@@ -17,9 +17,9 @@ using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, PointMove, Press
 
 /// "pivot", "split", "merge", "dart_point", "press", "gathers" or "ease", "spread", "panel_seam":
 /// the key of the step in a style file.
-std::string step_name(const StyleStep& step);
+std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
-Wording words_of(const StyleStep& step);
+Wording words_of(StyleStep step);
 
 /// Ordered steps that make a garment's pieces from a block.
 struct Style {
