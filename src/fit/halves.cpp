@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 namespace blockwright {
 namespace {
@@ -29,51 +28,47 @@ Piece one_of_two(Piece piece, std::size_t side) {
   return piece;
 }
 
-bool is_unfolded(const std::vector<std::string>& names, const std::string& piece) {
-  return std::find(names.begin(), names.end(), piece) != names.end();
-}
+// A block, and its pieces that come as a right and a left one.
+struct Unfolding {
+  const Pattern& block;
+  std::vector<std::string> names = {};
 
-std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, const std::vector<std::string>& unfolded,
-                            std::size_t side) {
-  for (EdgeOf& edge : edges) {
-    if (is_unfolded(unfolded, edge.piece)) edge.piece += kSides[side];
+  [[nodiscard]] bool has(const std::string& piece) const {
+    return std::ranges::count(names, piece) > 0;
   }
-  return edges;
-}
-
-bool runs_back(const Pattern& block, const EdgeOf& edge, const std::vector<std::string>& unfolded,
-               std::size_t side) {
-  return is_unfolded(unfolded, edge.piece) && is_mirror_image(*block.piece(edge.piece).kind, side);
-}
-
-Seam seam_on_side(const Pattern& block, const Seam& seam, const std::vector<std::string>& unfolded,
-                  std::size_t side) {
-  const bool against = runs_back(block, seam.a.front(), unfolded, side) !=
-                       runs_back(block, seam.b.front(), unfolded, side);
-  return {seam.name + std::string(kSides[side]), on_side(seam.a, unfolded, side),
-          on_side(seam.b, unfolded, side), seam.ease_in, seam.b_runs_back != against};
-}
-
-std::vector<Seam> seams_of(const Pattern& block, const std::vector<std::string>& unfolded) {
-  std::vector<Seam> seams;
-  for (const Seam& seam : block.seams) {
-    const Seam right = seam_on_side(block, seam, unfolded, 0);
-    if (right.a == seam.a && right.b == seam.b) {
-      seams.push_back(seam);
-      continue;
+  [[nodiscard]] bool runs_back(const EdgeOf& edge, std::size_t side) const {
+    return has(edge.piece) && is_mirror_image(*block.piece(edge.piece).kind, side);
+  }
+  [[nodiscard]] std::vector<EdgeOf> on_side(std::vector<EdgeOf> edges, std::size_t side) const {
+    for (EdgeOf& edge : edges) {
+      if (has(edge.piece)) edge.piece += kSides[side];
     }
-    seams.push_back(right);
-    seams.push_back(seam_on_side(block, seam, unfolded, 1));
+    return edges;
+  }
+  [[nodiscard]] Seam on_side(const Seam& seam, std::size_t side) const {
+    const bool against = runs_back(seam.a.front(), side) != runs_back(seam.b.front(), side);
+    return {seam.name + std::string(kSides[side]), on_side(seam.a, side), on_side(seam.b, side),
+            seam.ease_in, seam.b_runs_back != against};
+  }
+};
+
+std::vector<Seam> seams_of(const Unfolding& unfolded) {
+  std::vector<Seam> seams;
+  for (const Seam& seam : unfolded.block.seams) {
+    const Seam right = unfolded.on_side(seam, 0);
+    const bool whole = right.a == seam.a && right.b == seam.b;
+    seams.push_back(whole ? seam : right);
+    if (!whole) seams.push_back(unfolded.on_side(seam, 1));
   }
   return seams;
 }
 
 // A mate on an unfolded piece is on the same side of the body; a piece that was not unfolded names
 // the right one.
-void name_mates(Piece& piece, const std::vector<std::string>& unfolded) {
-  const bool left = piece.name.ends_with(kLeftEnding);
+void name_mates(Piece& piece, const Unfolding& unfolded) {
+  const std::string_view side = kSides[piece.name.ends_with(kLeftEnding) ? 1 : 0];
   for (Notch& notch : piece.notches) {
-    if (is_unfolded(unfolded, notch.mate_piece)) notch.mate_piece += kSides[left ? 1 : 0];
+    if (unfolded.has(notch.mate_piece)) notch.mate_piece += side;
   }
 }
 
@@ -119,27 +114,25 @@ Halves halves_of(const Pattern& block) {
 
 Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks) {
   Pattern pattern;
-  std::vector<std::string> unfolded;
+  Unfolding unfolded{block};
   for (const Piece& before : block.pieces) {
     const auto half = half_of(before);
     if (!half) {
       pattern.pieces.push_back(before);
       continue;
     }
-    Piece one = finished_piece(halves.right.*half, before);
-    std::optional<Piece> two;
-    if (!halves.alike()) two = finished_piece(halves.left().*half, before);
-    if (!two || same_shape(one, *two)) {
-      pattern.pieces.push_back(std::move(one));
+    const Opened &right = halves.right.*half, &left = halves.left().*half;
+    if (same_shape(right, left)) {
+      pattern.pieces.push_back(finished_piece(right, before));
       continue;
     }
-    unfolded.push_back(before.name);
+    unfolded.names.push_back(before.name);
     remarks.push_back(told_unfolded(before));
-    pattern.pieces.push_back(one_of_two(std::move(one), 0));
-    pattern.pieces.push_back(one_of_two(*std::move(two), 1));
+    pattern.pieces.push_back(one_of_two(finished_piece(right, before), 0));
+    pattern.pieces.push_back(one_of_two(finished_piece(left, before), 1));
   }
   for (Piece& piece : pattern.pieces) name_mates(piece, unfolded);
-  pattern.seams = seams_of(block, unfolded);
+  pattern.seams = seams_of(unfolded);
   const Piece front = piece_of(pattern, kBodiceFront);
   add_centre_seam(pattern, front, front.name != kBodiceFront.name);
   return pattern;

@@ -28,7 +28,6 @@ Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks);
 Piece finished_piece(const Opened& open, const Piece& before);
 
 /// True if edges, darts and marks are the same to the last bit.
-bool same_shape(const Piece& a, const Piece& b);
 bool same_shape(const Opened& a, const Opened& b);
 
 /// A length by its name in Effect.

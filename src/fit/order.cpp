@@ -1,5 +1,3 @@
-#include "blockwright/fit/order.hpp"
-
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/correction_table.hpp"
 
@@ -14,12 +12,10 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
     const FittingRow& row = fitting_row(row_of(corrections[i]).row);
     order.push_back({i, row.row, row.stage, {}, {row.voids.begin(), row.voids.end()}});
   }
-  std::stable_sort(order.begin(), order.end(),
-                   [](const auto& a, const auto& b) { return a.stage < b.stage; });
+  std::ranges::stable_sort(order, {}, &OrderedCorrection::stage);
   for (OrderedCorrection& one : order) {
     for (const OrderedCorrection& other : order) {
-      const bool is_void =
-          std::find(one.look_at.begin(), one.look_at.end(), other.row) != one.look_at.end();
+      const bool is_void = std::ranges::count(one.look_at, other.row) > 0;
       if (is_void && other.correction != one.correction) one.voids.push_back(other.correction);
     }
   }

@@ -98,11 +98,10 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   for (const Chain& chain : kChains) {
     for (const Effect& a : effects) {
       if (a.row != chain.first || a.by <= 0.0 || std::abs(a.by) <= chain.over) continue;
-      const bool met = chain.second == NoRow ||
-                       std::any_of(effects.begin(), effects.end(), [&](const Effect& b) {
-                         return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
-                       });
-      if (met) {
+      const auto is_second = [&](const Effect& b) {
+        return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
+      };
+      if (chain.second == NoRow || std::ranges::any_of(effects, is_second)) {
         problems.push_back({Severity::Warning, "fit.chain", words_of(a), std::string(chain.message),
                             std::string(chain.hint)});
       }
@@ -114,39 +113,36 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
 // narrower, by `times` their amount.
 struct Line {
   std::string_view name;
-  std::vector<CorrectionRow> longer, shorter;
+  ShortList<CorrectionRow, 4> longer, shorter;
   double times = 1.0;
 
   [[nodiscard]] double share_of(CorrectionRow row) const {
-    if (std::ranges::count(longer, row) > 0) return times;
-    return std::ranges::count(shorter, row) > 0 ? -times : 0.0;
+    if (longer.contains(row)) return times;
+    return shorter.contains(row) ? -times : 0.0;
   }
 };
 
-const std::vector<Line>& lines() {
-  static const std::vector<Line> all = {
-      {"back.centre_back",
-       {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
-       {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter}},
-      {"front.centre_front",
-       {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
-       {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn}},
-      {"back.shoulder dart",
-       {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
-       {UpperBackShorter}},
-      {"front.waist dart",
-       {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
-       {SmallerBust}},
-      {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, 2.0},
-      {"side seam",
-       {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
-       {UnderarmLower, ShoulderPointLower, ArmholeLarger}},
-  };
-  return all;
-}
+constexpr Line kLines[] = {
+    {"back.centre_back",
+     {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
+     {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter}},
+    {"front.centre_front",
+     {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
+     {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn}},
+    {"back.shoulder dart",
+     {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
+     {UpperBackShorter}},
+    {"front.waist dart",
+     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
+     {SmallerBust}},
+    {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, 2.0},
+    {"side seam",
+     {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
+     {UnderarmLower, ShoulderPointLower, ArmholeLarger}},
+};
 
 void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
-  for (const Line& line : lines()) {
+  for (const Line& line : kLines) {
     Wording rows;
     double sum = 0.0;
     int count = 0;
@@ -168,7 +164,7 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
 
 std::string tape_words(MeasurementName name) {
   std::string words(info(name).key);
-  std::replace(words.begin(), words.end(), '_', ' ');
+  std::ranges::replace(words, '_', ' ');
   return words;
 }
 

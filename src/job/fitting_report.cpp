@@ -1,5 +1,5 @@
 #include "block_pass.hpp"
-#include "blockwright/fit/order.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "new_tape.hpp"
 #include "run_report.hpp"

@@ -1,5 +1,5 @@
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/fit/order.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "fit/fit_people.hpp"
 #include "rows.hpp"
 

@@ -4,7 +4,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
-#include "blockwright/fit/order.hpp"
 #include "fitting.hpp"
 #include "must.hpp"
 

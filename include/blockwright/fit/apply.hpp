@@ -95,6 +95,22 @@ FittedPattern apply_corrections(const Pattern& block, const std::vector<Correcti
 /// The row that a correction's words mean. Throws "fit.unknown".
 RowAmount row_of(const Correction& correction);
 
+/// A correction in the order of work, and what it does to the judgement of the others.
+struct OrderedCorrection {
+  std::size_t correction = 0;  ///< index in the list
+  CorrectionRow row{};
+  int stage = 0;
+  /// Corrections of the list whose judgement this one makes void: judge them again on the next
+  /// toile before they are believed.
+  std::vector<std::size_t> voids;
+  /// Rows to look at on the next toile because of this one.
+  std::vector<CorrectionRow> look_at;
+};
+
+/// Sorts by stage, within a stage as given; withdrawn corrections are left out. Throws InputError
+/// "fit.unknown" for unknown words.
+std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& corrections);
+
 /// An edge closer to the bust point than this cannot be made up, in mm. Common practice, no source.
 inline constexpr double kLeastToBustPoint = 40.0;
 /// Shortest shoulder, in mm. Common practice, no source.

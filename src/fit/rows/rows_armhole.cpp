@@ -33,12 +33,8 @@ Opened with_armhole_scooped(const Opened& open, double by) {
   return work.finished();
 }
 
-Opened with_armhole_filled(const Opened& open, double by) {
-  return with_armhole_scooped(open, -by);
-}
-
 constexpr LawPerMm kScoopLaws[] = {{"front.armhole", kArmholePerScoop, LawKind::Ratio}};
-constexpr LawPerMm kFillLaws[] = {{"back.armhole", kArmholePerFill, LawKind::Rough}};
+constexpr LawPerMm kFillLaws[] = {{"back.armhole", -kArmholePerFill, LawKind::Rough}};
 
 // FrontArmholeEdgeTakenIn: a wedge at the middle of the front's lower armhole closed about the bust
 // point. The side part turns and the waist dart takes it up; without a waist dart the upper part
@@ -87,7 +83,7 @@ constexpr auto kArmholeRows = std::to_array<RowMoves>({
     {UnderarmLower, 1, on_both<with_underarm_lowered>, in_proportion<kUnderarmLaws>},
     {UnderarmHigher, -1, on_both<with_underarm_lowered>, in_proportion<kUnderarmLaws>},
     {FrontArmholeScooped, 1, on_front<with_armhole_scooped>, in_proportion<kScoopLaws>},
-    {BackArmholeFilled, 1, on_back<with_armhole_filled>, in_proportion<kFillLaws>},
+    {BackArmholeFilled, -1, on_back<with_armhole_scooped>, in_proportion<kFillLaws>},
     {FrontArmholeEdgeTakenIn, 1, on_front<with_front_armhole_edge_taken_in>,
      in_proportion<kFrontEdgeLaws>},
     {BackArmholeEdgeTakenIn, 1, on_back<with_back_armhole_edge_taken_in>,

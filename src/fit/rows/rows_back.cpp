@@ -23,12 +23,10 @@ void widen_across_back(HalfBlock& half, const RowAsk& ask) {
   const Vec out{ask.by, 0.0};
   Redrawing work(open);
   if (const auto dart = waist_dart(open)) {
-    const double mouth = open.at(*dart).intake() + ask.by;
-    set_mouth(work, *dart, std::fmax(mouth, 0.0));  // refuses what the dart has not got
-    Redrawing fresh(open);
-    shift_part(fresh, fresh.leg(*dart, 1), fresh.across(), out);
-    fresh.put_apex(*dart, open.at(*dart).apex + 0.5 * out);
-    work = fresh;
+    Redrawing tried(open);
+    set_mouth(tried, *dart, open.at(*dart).intake() + ask.by);  // refuses what the dart has not got
+    shift_part(work, work.leg(*dart, 1), work.across(), out);
+    work.put_apex(*dart, open.at(*dart).apex + 0.5 * out);
   } else {
     shift_part(work, work.corner(Corner::SideWaist), work.across(), out);
   }

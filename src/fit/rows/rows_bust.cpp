@@ -1,4 +1,3 @@
-#include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/fit/moves.hpp"
 #include "parts.hpp"

@@ -40,12 +40,8 @@ constexpr LawPerMm kAboveBustLaws[] = {{"front.centre_front", 1.0},
                                        {"front.side"},
                                        {"front.shoulder dart"}};
 
-// FrontWaistLonger: centre front waist down, to nothing at the side.
-Opened with_centre_waist_lowered(const Opened& open, double by) {
-  return with_centre_waist_raised(open, -by);
-}
-
-constexpr LawPerMm kFrontWaistLaws[] = {{"front.centre_front", 1.0}, {"front.side"}};
+// FrontWaistLonger: centre front waist down, to nothing at the side: the reverse of a waist raised.
+constexpr LawPerMm kFrontWaistLaws[] = {{"front.centre_front", -1.0}, {"front.side"}};
 
 // SideSeamForward, SideSeamBack: the side seam forward: off the front, onto the back.
 Opened with_side_shifted(const Opened& open, double out) {
@@ -80,7 +76,7 @@ using enum CorrectionRow;
 constexpr auto kLengthRows = std::to_array<RowMoves>({
     {LongerBelowBust, 1, on_both<with_strip>, below_bust_laws},
     {LongerAboveBust, 1, on_both<with_strip_above_bust>, in_proportion<kAboveBustLaws>},
-    {FrontWaistLonger, 1, on_front<with_centre_waist_lowered>, in_proportion<kFrontWaistLaws>},
+    {FrontWaistLonger, -1, on_front<with_centre_waist_raised>, in_proportion<kFrontWaistLaws>},
     {SideSeamForward, 1, forward<with_side_shifted>, in_proportion<kSideSeamLaws>},
     {SideSeamBack, -1, forward<with_side_shifted>, in_proportion<kSideSeamLaws>},
     {OneSideOfWaistHigher, 1, on_both<with_side_waist_raised>, in_proportion<kSideWaistLaws>},

@@ -30,13 +30,17 @@ constexpr double kLeftToSides = 1.0;
 constexpr double kCentreFrontAtBust = 0.65;
 constexpr double kCentreHandle = 0.35;
 
+double mouths_of(const Opened& open) {
+  double sum = 0.0;
+  for (const Dart& dart : open.edges[index_of(BlockEdge::Waist)].darts) sum += dart.intake();
+  return sum;
+}
+
 // The piece with its waist darts wider by `more` mm together, in their proportion.
 Opened with_wider_darts(const Opened& open, double more) {
-  const auto darts = waist_darts(open);
-  double mouths = 0.0;
-  for (const DartSpot spot : darts) mouths += open.at(spot).intake();
+  const double mouths = mouths_of(open);
   Redrawing work(open);
-  for (const DartSpot spot : darts) {
+  for (const DartSpot spot : waist_darts(open)) {
     const double mouth = open.at(spot).intake();
     set_mouth(work, spot, mouth + more * mouth / mouths);
   }
@@ -51,13 +55,10 @@ double taken_in(const Opened& before, const Opened& after) {
 // Takes up to `by` mm in (lets out where negative) in the waist darts of a piece, until together
 // they are `widest`; gives what is left over. Mouths are chords of a curving waist, so that they
 // widen by a little more or less than the waist is taken in.
-double take_in_darts(Opened& open, double by, double widest) {
+double take_in_darts(double by, Opened& open, double widest) {
   constexpr int passes = 8;
-  const auto darts = waist_darts(open);
-  if (darts.empty() || by == 0.0) return by;
-  double mouths = 0.0;
-  for (const DartSpot spot : darts) mouths += open.at(spot).intake();
-  const double count = static_cast<double>(darts.size());
+  const double count = static_cast<double>(waist_darts(open).size()), mouths = mouths_of(open);
+  if (count == 0.0 || by == 0.0) return by;
   const double most = std::fmax(widest, mouths) - mouths;
   const double least = std::fmin(count * kLeastMouth - mouths, 0.0);
   double more = std::clamp(by, least, most);
@@ -142,9 +143,9 @@ void share_waist(HalfBlock& half, double by) {
     at_sides = all;
     return left;
   };
-  const auto back = [&](double more) { return take_in_darts(half.back, more, kMostInBackDarts); };
+  const auto back = [&](double more) { return take_in_darts(more, half.back, kMostInBackDarts); };
   const auto front = [&](double more) {
-    return take_in_darts(half.front, more, kMostInFrontDarts);
+    return take_in_darts(more, half.front, kMostInFrontDarts);
   };
   const auto centre = [&](double more) {
     if (more < kLeftToSides) return more;
