@@ -1,24 +1,17 @@
 #include "blockwright/base/problem.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace blockwright {
 
 std::string_view severity_name(Severity severity) {
-  switch (severity) {
-    case Severity::Note:
-      return "note";
-    case Severity::Warning:
-      return "warning";
-    case Severity::Error:
-      return "error";
-  }
-  return "error";
+  constexpr std::array<std::string_view, 3> names = {"note", "warning", "error"};
+  return names[static_cast<std::size_t>(severity)];
 }
 
 bool has_errors(const Problems& problems) {
-  return std::any_of(problems.begin(), problems.end(),
-                     [](const Problem& p) { return p.severity == Severity::Error; });
+  return std::ranges::find(problems, Severity::Error, &Problem::severity) != problems.end();
 }
 
 namespace {

@@ -1,5 +1,6 @@
 #include "blockwright/files/safe_name.hpp"
 
+#include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/utf8.hpp"
 
 #include <algorithm>
@@ -10,46 +11,29 @@ namespace blockwright {
 namespace {
 
 constexpr std::size_t kLongestStem = 80;
-constexpr char kInPlace = '-';
+constexpr std::string_view kInPlace = "-";
 
-struct CodeRange {
-  char32_t first;
-  char32_t last;
-};
-
-// What is no letter, digit or mark on a letter, by Unicode's blocks; from memory. Of blocks that
-// also hold letters only the parts that hold none.
-constexpr std::array<CodeRange, 26> kNoLetters{{
-    {0x80, 0xA9},                                      // controls, no-break space, Latin signs
-    {0xAB, 0xB4},                                      // but for the ordinal signs and micro
-    {0xB6, 0xB9},     {0xBB, 0xBF},     {0xD7, 0xD7},  // times
-    {0xF7, 0xF7},                                      // divided by
-    {0x34F, 0x34F},                                    // joiner
-    {0x61C, 0x61C},                                    // mark of direction
-    {0x115F, 0x1160},                                  // fillers
-    {0x1680, 0x1680},                                  // space
-    {0x17B4, 0x17B5},                                  // vowels that are not seen
-    {0x180B, 0x180F},                                  // selectors
+// What is seen and yet no letter, digit or mark on a letter, by Unicode's blocks; from memory. Of
+// blocks that also hold letters only the parts that hold none.
+constexpr std::array<CodeRange, 21> kNoLetters{{
+    {0x80, 0xA9},                                         // controls, no-break space, Latin signs
+    {0xAB, 0xB4},                                         // but for the ordinal signs and micro
+    {0xB6, 0xB9},        {0xBB, 0xBF},     {0xD7, 0xD7},  // times
+    {0xF7, 0xF7},                                         // divided by
     {0x2000, 0x206F},  // spaces, dashes, quotes, dots, fraction stroke, marks of direction
     {0x2190, 0x2BFF},  // arrows, operators (strokes among them), boxes, symbols
     {0x2E00, 0x2E7F},  // further punctuation
     {0x3000, 0x3004},  // wide space and stops
     {0x3008, 0x3020},  // brackets
-    {0x3164, 0x3164},  // filler
     {0xD800, 0xF8FF},  // halves of UTF-16, private use
-    {0xFE00, 0xFE1F},  // selectors, upright punctuation
+    {0xFE10, 0xFE1F},  // upright punctuation
     {0xFE30, 0xFE6F},  // small forms of punctuation
-    {0xFEFF, 0xFF0F},  // byte order mark; wide punctuation, full stop and stroke among it
-    {0xFF1A, 0xFF20}, {0xFF3B, 0xFF40},  // wide backslash among them
-    {0xFF5B, 0xFF65}, {0xFFA0, 0xFFA0},  // filler
+    {0xFF00, 0xFF0F},  // wide punctuation, full stop and stroke among it
+    {0xFF1A, 0xFF20},    {0xFF3B, 0xFF40},  // wide backslash among them
+    {0xFF5B, 0xFF65},    {0xFFE0, 0xFFFF},  // wide signs, specials
+    {0x1F000, 0x1FBFF},                     // pictures
+    {0xE0000, kNotUtf8},                    // tags, private use, bytes that are not UTF-8
 }};
-constexpr CodeRange kSpecials{0xFFE0, 0xFFFF};
-constexpr CodeRange kPictures{0x1F000, 0x1FBFF};
-constexpr CodeRange kTagsAndPrivate{0xE0000, kNotUtf8};  // and bytes that are not UTF-8
-
-bool contains(const CodeRange& range, char32_t code) {
-  return code >= range.first && code <= range.last;
-}
 
 bool is_plain(char32_t c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
@@ -58,9 +42,8 @@ bool is_plain(char32_t c) {
 
 bool is_letter(char32_t code) {
   if (code < 0x80) return is_plain(code);
-  return !contains(kSpecials, code) && !contains(kPictures, code) &&
-         !contains(kTagsAndPrivate, code) &&
-         std::ranges::none_of(kNoLetters, [code](const CodeRange& r) { return contains(r, code); });
+  return !is_blank(code) &&
+         std::ranges::none_of(kNoLetters, [code](const CodeRange& r) { return r.holds(code); });
 }
 
 /// Letters of the text, each other character a dash, as far as whole letters fit.
@@ -68,14 +51,10 @@ std::string in_letters(std::string_view text) {
   std::string safe;
   while (!text.empty()) {
     const Utf8Character character = utf8_at(text, 0);
-    const bool keep = is_letter(character.code);
-    const std::size_t size = keep ? character.size : 1;
-    if (safe.size() + size > kLongestStem) break;
-    if (keep) {
-      safe += text.substr(0, size);
-    } else {
-      safe += kInPlace;
-    }
+    const std::string_view kept =
+        is_letter(character.code) ? text.substr(0, character.size) : kInPlace;
+    if (safe.size() + kept.size() > kLongestStem) break;
+    safe += kept;
     text.remove_prefix(character.size);
   }
   return safe;

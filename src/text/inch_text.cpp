@@ -6,7 +6,6 @@
 #include <fmt/format.h>
 
 #include <bit>
-#include <charconv>
 
 namespace blockwright {
 namespace {
@@ -15,13 +14,7 @@ constexpr unsigned kFinest = 64;
 
 // Digits alone, at most four.
 std::optional<unsigned> whole_of(std::string_view text) {
-  unsigned value = 0;
-  const char* const end = text.data() + text.size();
-  const auto result = std::from_chars(text.data(), end, value);
-  if (text.empty() || text.size() > 4 || result.ec != std::errc() || result.ptr != end) {
-    return std::nullopt;
-  }
-  return value;
+  return text.size() <= 4 ? number_in<unsigned>(text) : std::nullopt;
 }
 
 std::optional<double> fraction_of(std::string_view text) {

@@ -10,14 +10,14 @@ add_layer(text
   HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp units.hpp
     json_document.hpp json_members.hpp json_values.hpp json_writing.hpp json_edit.hpp clean_text.hpp typeface.hpp text_fonts.hpp
   SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp
-          units.cpp calendar.cpp
-          json/json_tokens.cpp json/json_builder.cpp json/json_document.cpp json/json_reason.cpp
-          json/json_words.cpp json/separator_reason.cpp json/text_reason.cpp
+          units.cpp
+          json/json_builder.cpp json/json_document.cpp json/json_reason.cpp
+          json/separator_reason.cpp json/text_reason.cpp
           json/json_members.cpp json/json_values.cpp json/json_writing.cpp json/json_edit.cpp
           fonts/clean_text.cpp fonts/typeface.cpp fonts/typeface_subset.cpp fonts/text_runs.cpp
-          fonts/text_fonts.cpp fonts/builtin_font.cpp
+          fonts/text_fonts.cpp
   USES base
   LINKS fmt::fmt nlohmann_json::nlohmann_json PkgConfig::HARFBUZZ)
-set_source_files_properties(text/fonts/builtin_font.cpp PROPERTIES
+set_source_files_properties(text/fonts/text_fonts.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_FONT_FILE="${BLOCKWRIGHT_FONT}"
   OBJECT_DEPENDS "${BLOCKWRIGHT_FONT}")

@@ -1,7 +1,7 @@
 #include "blockwright/text/odd_character.hpp"
 
 #include "blockwright/text/utf8.hpp"
-#include "character_reason.hpp"
+#include "json_reason.hpp"
 
 #include <fmt/format.h>
 
@@ -11,36 +11,17 @@
 namespace blockwright {
 namespace {
 
-struct Range {
-  char32_t first;
-  char32_t last;
-};
-
 // Unicode's White_Space and Default_Ignorable_Code_Point, and the empty Braille cell; from memory.
-constexpr std::array<Range, 19> kBlanks{{{0x09, 0x0D},
-                                         {0x20, 0x20},
-                                         {0x85, 0x85},
-                                         {0xA0, 0xA0},
-                                         {0xAD, 0xAD},
-                                         {0x34F, 0x34F},
-                                         {0x61C, 0x61C},
-                                         {0x115F, 0x1160},
-                                         {0x1680, 0x1680},
-                                         {0x17B4, 0x17B5},
-                                         {0x180B, 0x180F},
-                                         {0x2000, 0x200F},
-                                         {0x2028, 0x202F},
-                                         {0x205F, 0x206F},
-                                         {0x2800, 0x2800},
-                                         {0x3000, 0x3000},
-                                         {0x3164, 0x3164},
-                                         {0xFE00, 0xFE0F},
-                                         {0xFEFF, 0xFEFF}}};
-constexpr Range kTags{0xE0000, 0xE0FFF};
-constexpr char32_t kHalfwidthFiller = 0xFFA0;
+constexpr std::array<CodeRange, 21> kBlanks{{
+    {0x09, 0x0D},       {0x20, 0x20},     {0x85, 0x85},     {0xA0, 0xA0},     {0xAD, 0xAD},
+    {0x34F, 0x34F},     {0x61C, 0x61C},   {0x115F, 0x1160}, {0x1680, 0x1680}, {0x17B4, 0x17B5},
+    {0x180B, 0x180F},   {0x2000, 0x200F}, {0x2028, 0x202F}, {0x205F, 0x206F}, {0x2800, 0x2800},
+    {0x3000, 0x3000},   {0x3164, 0x3164}, {0xFE00, 0xFE0F}, {0xFEFF, 0xFEFF}, {0xFFA0, 0xFFA0},
+    {0xE0000, 0xE0FFF},
+}};
 
 // The wide forms of the plain characters from '!' to '~'.
-constexpr Range kWide{0xFF01, 0xFF5E};
+constexpr CodeRange kWide{0xFF01, 0xFF5E};
 constexpr char32_t kWideToPlain = 0xFEE0;
 
 constexpr std::u32string_view kQuotes =
@@ -48,16 +29,10 @@ constexpr std::u32string_view kQuotes =
 constexpr std::u32string_view kDashes = U"\u2010\u2011\u2012\u2013\u2014\u2212";
 constexpr std::u32string_view kOtherDigits = U"\u0660\u06F0\u0966\u09E6";  // each script's nought
 
-bool in(const Range& range, char32_t code) { return code >= range.first && code <= range.last; }
-
 bool is_other_digit(char32_t code) {
   return std::ranges::any_of(kOtherDigits, [code](char32_t nought) {
-    return in({nought, nought + 9}, code);
+    return CodeRange{nought, nought + 9}.holds(code);
   });
-}
-
-std::string_view at_character(std::string_view text, std::size_t at) {
-  return text.substr(at, utf8_at(text, at).size);
 }
 
 // By its mark, or by one of its first two bytes being nought.
@@ -95,7 +70,7 @@ std::optional<Reason> why_not_look_alike(std::string_view character, char32_t co
   if (kDashes.find(code) != std::u32string_view::npos) {
     return Reason{looks_like("minus sign"), "type the minus of the keyboard: -"};
   }
-  if (in(kWide, code)) {
+  if (kWide.holds(code)) {
     const std::string plain(1, static_cast<char>(code - kWideToPlain));
     return Reason{
         fmt::format("{} ({}) is the wide form of {}", character, code_point_name(code), plain),
@@ -114,13 +89,12 @@ std::string code_point_name(char32_t code) {
 }
 
 bool is_blank(char32_t code) {
-  return code == kHalfwidthFiller || in(kTags, code) ||
-         std::ranges::any_of(kBlanks, [code](const Range& range) { return in(range, code); });
+  return std::ranges::any_of(kBlanks, [code](const CodeRange& r) { return r.holds(code); });
 }
 
 std::optional<Reason> why_not_character(std::string_view text, std::size_t at) {
   if (auto reason = why_not_bytes(text, at)) return reason;
-  const char32_t code = utf8_at(text, at).code;
+  const auto [code, size] = utf8_at(text, at);
   if (is_control(code) && code < 0x80) {
     return Reason{fmt::format("the control character {} stands here", code_point_name(code)),
                   "take it away, or check that it is the right file"};
@@ -130,7 +104,7 @@ std::optional<Reason> why_not_character(std::string_view text, std::size_t at) {
                               code_point_name(code)),
                   "take it away, and type a plain space where there should be one"};
   }
-  return why_not_look_alike(at_character(text, at), code);
+  return why_not_look_alike(text.substr(at, size), code);
 }
 
 std::optional<Reason> why_not_in_text(std::string_view text, std::size_t at) {
@@ -142,13 +116,10 @@ std::optional<Reason> why_not_in_text(std::string_view text, std::size_t at) {
 }
 
 std::string odd_letter_note(std::string_view word) {
-  for (std::size_t at = 0; at < word.size();) {
-    const Utf8Character character = utf8_at(word, at);
-    if (character.code >= 0x7F || character.code < 0x20) {
-      return fmt::format("; it holds {}, which is no plain letter, digit or sign",
-                         code_point_name(character.code));
-    }
-    at += character.size;
+  for (const char32_t code : code_points(word)) {
+    if (code < 0x7F && code >= 0x20) continue;
+    return fmt::format("; it holds {}, which is no plain letter, digit or sign",
+                       code_point_name(code));
   }
   return {};
 }

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
@@ -27,41 +29,29 @@ void refuse_character(const JsonDocument& document, const JsonValue& value, char
   }
 }
 
-bool is_seen(std::string_view text) {
-  for (std::size_t at = 0; at < text.size();) {
-    const Utf8Character character = utf8_at(text, at);
-    if (!is_blank(character.code)) return true;
-    at += character.size;
-  }
-  return false;
-}
-
 }  // namespace
 
 std::string read_plain_text(const JsonDocument& document, const JsonValue& value,
                             std::size_t most) {
   expect(document, value, JsonKind::Text, "write a text in double quotes: \"...\"");
-  for (std::size_t at = 0; at < value.text.size();) {
-    const Utf8Character character = utf8_at(value.text, at);
-    refuse_character(document, value, character.code);
-    at += character.size;
-  }
-  const std::size_t length = utf8_length(value.text);
-  if (length <= most) return value.text;
+  const std::u32string codes = code_points(value.text);
+  for (const char32_t code : codes) refuse_character(document, value, code);
+  if (codes.size() <= most) return value.text;
   refuse(document.code("size"), document.where(value),
-         fmt::format("{} has {} characters, over {}: {}", document.name_of(value), length, most,
-                     document.as_written(value)),
+         fmt::format("{} has {} characters, over {}: {}", document.name_of(value), codes.size(),
+                     most, document.as_written(value)),
          "shorten it");
 }
 
 std::string read_name(const JsonDocument& document, const JsonValue& value) {
   std::string name = read_plain_text(document, value);
-  if (is_seen(name)) return name;
+  const std::u32string codes = code_points(name);
+  if (!std::ranges::all_of(codes, is_blank)) return name;
   const bool odd = name.find_first_not_of(' ') != std::string::npos;
   refuse(document.code("text"), document.where(value),
          fmt::format("the name {} is empty{}", document.as_written(value),
                      odd ? fmt::format("; it holds {} alone, of which nothing is to be seen",
-                                       code_point_name(utf8_at(name, 0).code))
+                                       code_point_name(codes[0]))
                          : ""),
          std::string(document.kind().name));
 }

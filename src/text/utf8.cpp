@@ -65,10 +65,14 @@ bool is_control(char32_t code) {
   return c0_or_c1 || separator || turns_writing || code == kNotUtf8;
 }
 
-std::size_t utf8_length(std::string_view text) {
-  std::size_t count = 0;
-  for (std::size_t at = 0; at < text.size(); at += utf8_at(text, at).size) ++count;
-  return count;
+std::u32string code_points(std::string_view text) {
+  std::u32string codes;
+  for (std::size_t at = 0; at < text.size();) {
+    const Utf8Character character = utf8_at(text, at);
+    codes += character.code;
+    at += character.size;
+  }
+  return codes;
 }
 
 }  // namespace blockwright

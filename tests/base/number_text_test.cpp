@@ -199,6 +199,15 @@ TEST_CASE("a number that cannot be used is told whatever it is, and shortly") {
   CHECK(told_number(std::numeric_limits<double>::quiet_NaN(), 2) == "no number");
 }
 
+TEST_CASE("a text is a number as a whole, or none") {
+  CHECK(number_in<int>("-12") == -12);
+  CHECK(number_in<double>("0.25") == 0.25);
+  for (const char* text : each({"", " 1", "1 ", "1,5", "+1", "1/2", "99999999999"})) {
+    CHECK(number_in<int>(text) == std::nullopt);
+  }
+  CHECK(number_in<unsigned>("-1") == std::nullopt);
+}
+
 TEST_CASE("no locale changes a number") {
   const std::vector<std::string> expected = {"1234567.89", "1234567.5", "1234567.891", "1234 1/2"};
   REQUIRE(texts_of_all_kinds() == expected);

@@ -1,3 +1,3 @@
 add_layer_tests(text
-  SOURCES units_test.cpp
+  SOURCES json_document_test.cpp units_test.cpp
   LINKS blockwright::text)

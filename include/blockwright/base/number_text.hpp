@@ -1,10 +1,13 @@
 #pragma once
 
+#include <charconv>
+#include <optional>
 #include <string>
+#include <string_view>
 
 namespace blockwright {
 
-/// The one way numbers become text. Never uses a locale; never prints "-0".
+/// The one way numbers become text, and back. Never uses a locale; never prints "-0".
 
 /// `value` with exactly `decimals` places, e.g. fixed(12.345, 2) = "12.35". The exact value of the
 /// double is rounded, halves to even: fixed(2.5, 0) = "2".
@@ -26,5 +29,15 @@ std::string exact(double value);
 /// Inches as a person reads a tape: to the nearest 1/16, e.g. inch_fraction(36.5) = "36 1/2".
 /// Requires: |inches| <= 1e15.
 std::string inch_fraction(double inches);
+
+/// The number that a text is: number_in<int>("12"). Nothing if any other character is in it, or if
+/// the number does not fit.
+template <class Number>
+std::optional<Number> number_in(std::string_view text) {
+  Number number{};
+  const char* const end = text.data() + text.size();
+  const auto [stop, error] = std::from_chars(text.data(), end, number);
+  return error == std::errc() && stop == end ? std::optional(number) : std::nullopt;
+}
 
 }  // namespace blockwright

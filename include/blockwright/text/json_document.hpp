@@ -82,7 +82,7 @@ class JsonDocument {
 
  private:
   friend class JsonBuilder;
-  [[nodiscard]] std::string index_in(const JsonValue& list, const JsonValue& element) const;
+  [[nodiscard]] std::string index_of(const JsonValue& element) const;
   [[nodiscard]] std::string path_of(const JsonValue& value) const;
   [[nodiscard]] std::string where_at(std::size_t at, const std::string& path) const;
 

@@ -13,7 +13,7 @@ namespace blockwright {
 class JsonEdit {
  public:
   /// Throws InputError, see JsonDocument.
-  JsonEdit(std::string_view text, std::string_view file, const JsonFileKind& kind);
+  JsonEdit(std::string_view text, const JsonFileKind& kind, std::string_view file);
 
   [[nodiscard]] const JsonDocument& document() const { return document_; }
   [[nodiscard]] const JsonStyle& style() const { return style_; }

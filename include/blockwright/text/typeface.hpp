@@ -63,14 +63,10 @@ class Typeface {
   [[nodiscard]] FontSubset subset(const std::set<unsigned>& glyphs) const;
 
  private:
-  struct Free {
-    void operator()(hb_face_t* face) const;
-    void operator()(hb_font_t* font) const;
-  };
   explicit Typeface(hb_blob_t* file);
 
-  std::unique_ptr<hb_face_t, Free> face_;
-  std::unique_ptr<hb_font_t, Free> font_;
+  std::shared_ptr<hb_face_t> face_;
+  std::shared_ptr<hb_font_t> font_;
   double units_per_em_ = 1000.0;
 };
 

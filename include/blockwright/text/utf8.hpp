@@ -12,6 +12,14 @@ struct Utf8Character {
   std::size_t size = 1;
 };
 
+/// The code points from one to another, both among them.
+struct CodeRange {
+  char32_t first = 0;
+  char32_t last = 0;
+
+  [[nodiscard]] constexpr bool holds(char32_t code) const { return code >= first && code <= last; }
+};
+
 /// The code point that stands for bytes which are not UTF-8.
 inline constexpr char32_t kNotUtf8 = 0xFFFFFFFF;
 
@@ -29,7 +37,7 @@ void append_utf8(std::string& text, char32_t code);
 /// that turn the direction of writing round, and bytes that are not UTF-8.
 bool is_control(char32_t code);
 
-/// How many characters `text` holds; a byte that is not UTF-8 counts as one.
-std::size_t utf8_length(std::string_view text);
+/// The characters of a text; kNotUtf8 for each byte that is not UTF-8.
+std::u32string code_points(std::string_view text);
 
 }  // namespace blockwright

@@ -30,7 +30,7 @@ std::string proved(std::string text, std::string_view file, const Client& expect
 // A client file whose text is to be changed.
 struct OpenFile {
   OpenFile(std::string_view text, std::string_view name)
-      : file(name), client(client_in(text, name)), edit(text, name, client_file()) {}
+      : file(name), client(client_in(text, name)), edit(text, client_file(), name) {}
 
   [[nodiscard]] const JsonDocument& document() const { return edit.document(); }
   [[nodiscard]] const JsonValue* member(const JsonValue& object, std::string_view key) const {

@@ -2,6 +2,8 @@
 
 #include "blockwright/text/utf8.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
@@ -25,12 +27,8 @@ char32_t drawn(char32_t letter) {
 }  // namespace
 
 std::u32string line_letters(std::string_view utf8) {
-  std::u32string letters;
-  for (std::size_t at = 0; at < utf8.size();) {
-    const Utf8Character character = utf8_at(utf8, at);
-    letters += drawn(character.code);
-    at += character.size;
-  }
+  std::u32string letters = code_points(utf8);
+  std::ranges::transform(letters, letters.begin(), drawn);
   return letters;
 }
 

@@ -1,14 +1,18 @@
 #include "blockwright/text/text_fonts.hpp"
 
+#include "blockwright/base/embedded_file.hpp"
 #include "blockwright/text/clean_text.hpp"
 #include "blockwright/text/utf8.hpp"
-#include "builtin_font.hpp"
 #include "text_runs.hpp"
 
 #include <algorithm>
 #include <utility>
 
 namespace blockwright {
+
+// BLOCKWRIGHT_FONT_FILE is set by layer.cmake.
+BLOCKWRIGHT_EMBEDDED_FILE(builtin_font, BLOCKWRIGHT_FONT_FILE)
+
 namespace {
 
 // Where Debian's fonts-droid-fallback and fonts-noto-cjk put their files.

@@ -17,10 +17,11 @@ constexpr double kFontThousandths = 1000.0;
 // Where xMin, yMin, xMax, yMax begin in the table 'head': ISO/IEC 14496-22 (Open Font Format).
 constexpr std::size_t kBoxAt = 36;
 
-struct FreeTable {
-  void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
-};
-using Table = std::unique_ptr<hb_blob_t, FreeTable>;
+using Table = std::shared_ptr<hb_blob_t>;
+
+Table table_of(hb_face_t* face, hb_tag_t tag) {
+  return {hb_face_reference_table(face, tag), hb_blob_destroy};
+}
 
 int signed_16(hb_blob_t* blob, std::size_t at) {
   unsigned size = 0;
@@ -30,13 +31,10 @@ int signed_16(hb_blob_t* blob, std::size_t at) {
   return static_cast<std::int16_t>(static_cast<std::uint16_t>((byte(at) << 8) | byte(at + 1)));
 }
 
-struct FreeBuffer {
-  void operator()(hb_buffer_t* buffer) const { hb_buffer_destroy(buffer); }
-};
-using Buffer = std::unique_ptr<hb_buffer_t, FreeBuffer>;
+using Buffer = std::shared_ptr<hb_buffer_t>;
 
 Buffer buffer_of(std::u32string_view letters, TextDirection direction) {
-  Buffer buffer(hb_buffer_create());
+  Buffer buffer(hb_buffer_create(), hb_buffer_destroy);
   std::vector<std::uint32_t> codes(letters.begin(), letters.end());
   hb_buffer_add_codepoints(buffer.get(), codes.data(), static_cast<int>(codes.size()), 0, -1);
   hb_buffer_set_cluster_level(buffer.get(), HB_BUFFER_CLUSTER_LEVEL_MONOTONE_CHARACTERS);
@@ -72,11 +70,9 @@ std::string name_entry(hb_face_t* face, hb_ot_name_id_t entry) {
 
 }  // namespace
 
-void Typeface::Free::operator()(hb_face_t* face) const { hb_face_destroy(face); }
-void Typeface::Free::operator()(hb_font_t* font) const { hb_font_destroy(font); }
-
 Typeface::Typeface(hb_blob_t* file)
-    : face_(hb_face_create(file, 0)), font_(hb_font_create(face_.get())) {
+    : face_(hb_face_create(file, 0), hb_face_destroy),
+      font_(hb_font_create(face_.get()), hb_font_destroy) {
   hb_blob_destroy(file);
   units_per_em_ = hb_face_get_upem(face_.get());
 }
@@ -136,12 +132,11 @@ std::string Typeface::name() const {
 std::string Typeface::family() const { return name_entry(face_.get(), HB_OT_NAME_ID_FONT_FAMILY); }
 
 bool Typeface::is_cff() const {
-  const Table table(hb_face_reference_table(face_.get(), HB_TAG('C', 'F', 'F', ' ')));
-  return hb_blob_get_length(table.get()) > 0;
+  return hb_blob_get_length(table_of(face_.get(), HB_TAG('C', 'F', 'F', ' ')).get()) > 0;
 }
 
 TypefaceMetrics Typeface::metrics() const {
-  const Table head(hb_face_reference_table(face_.get(), HB_TAG('h', 'e', 'a', 'd')));
+  const Table head = table_of(face_.get(), HB_TAG('h', 'e', 'a', 'd'));
   const auto thousandths = [&](double units) {
     return static_cast<int>(std::lround(units * kFontThousandths / units_per_em_));
   };

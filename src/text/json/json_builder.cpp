@@ -1,10 +1,13 @@
-#include "json_builder.hpp"
-
+#include "blockwright/text/json_document.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "json_reason.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+#include <array>
+#include <sstream>
 #include <utility>
 
 namespace blockwright {
@@ -16,10 +19,45 @@ constexpr std::size_t kMostValues = 10'000;
 // The parser's number of the error "number overflow".
 constexpr int kNumberOverflow = 406;
 
-// Passes the parser's events on to the builder.
-class Events : public nlohmann::json_sax<nlohmann::json> {
+constexpr std::size_t kMostBytes = 1U << 20U;
+
+// As much of the stream as shows whether it is too long.
+std::string read_some(std::istream& in) {
+  std::string text;
+  std::array<char, 4096> block{};
+  while (text.size() <= kMostBytes) {
+    in.read(block.data(), block.size());
+    if (in.gcount() == 0) break;
+    text.append(block.data(), static_cast<std::size_t>(in.gcount()));
+  }
+  return text;
+}
+
+std::string read_text(std::istream& in, const std::string& file, const JsonDocument& document) {
+  std::string text = read_some(in);
+  if (text.size() > kMostBytes) {
+    refuse(document.code("size"), file, "the file is larger than 1 MiB",
+           fmt::format("{} and is a few KiB; is this the right file?", document.kind().holds));
+  }
+  if (text.starts_with(kByteOrderMark)) text.erase(0, kByteOrderMark.size());
+  return text;
+}
+
+}  // namespace
+
+// Fills a document with what the parser reports of its text. The parser does not say where: a token
+// ends where it has read to, and begins behind the separators that follow the one before.
+class JsonBuilder : public nlohmann::json_sax<nlohmann::json> {
  public:
-  explicit Events(JsonBuilder& builder) : builder_(builder) {}
+  explicit JsonBuilder(JsonDocument& document) : document_(document), in_(document.text_) {}
+
+  // Throws InputError, see JsonDocument. The parser ends at a NUL byte as at the end, and skips a
+  // byte order mark.
+  void build() {
+    if (document_.text_.starts_with(kByteOrderMark)) not_json();
+    nlohmann::json::sax_parse(in_, this);
+    if (next_begin() < document_.text_.size()) not_json();
+  }
 
   bool null() override { return scalar({.kind = JsonKind::Null}); }
   bool boolean(bool value) override { return scalar({.kind = JsonKind::Boolean, .flag = value}); }
@@ -39,157 +77,155 @@ class Events : public nlohmann::json_sax<nlohmann::json> {
   bool start_object(std::size_t /*size*/) override { return open(JsonKind::Object); }
   bool start_array(std::size_t /*size*/) override { return open(JsonKind::List); }
   bool key(string_t& value) override {
-    builder_.key(std::move(value));
+    key_begin_ = next_begin();
+    refuse_second(value);
+    end_ = token_end(JsonKind::Text);
+    key_ = std::move(value);
     return true;
   }
+
   bool end_object() override { return close(); }
   bool end_array() override { return close(); }
   bool parse_error(std::size_t /*position*/, const std::string& /*last_token*/,
                    const nlohmann::json::exception& error) override {
-    if (error.id == kNumberOverflow) builder_.number_too_large();
-    builder_.not_json();
+    if (error.id != kNumberOverflow) not_json();
+    const std::size_t begin = next_begin();
+    const std::string number = document_.text_.substr(begin, token_end(JsonKind::Number) - begin);
+    refuse(document_.code("range"), where_now(),
+           fmt::format("{} is too large for a number", shown(number)),
+           std::string(document_.kind().number));
   }
 
  private:
   bool number(double value) { return scalar({.kind = JsonKind::Number, .number = value}); }
+
+  [[nodiscard]] std::size_t next_begin() const {
+    return std::min(document_.text_.find_first_not_of(" \t\r\n,:", end_), document_.text_.size());
+  }
+
+  // To see where a number ends, the parser reads one character more.
+  [[nodiscard]] std::size_t token_end(JsonKind kind) const {
+    const std::streamoff read = in_.rdbuf()->pubseekoff(0, std::ios::cur, std::ios::in);
+    const bool one_more = kind == JsonKind::Number && !in_.eof();
+    return static_cast<std::size_t>(read) - (one_more ? 1 : 0);
+  }
+
+  std::size_t add(JsonValue value) {
+    auto& values = document_.values_;
+    const std::size_t index = values.size();
+    if (index >= kMostValues) {
+      refuse(document_.code("size"), where_now(),
+             fmt::format("the file holds over {} values", kMostValues),
+             fmt::format("{}; is this the right file?", document_.kind().holds));
+    }
+    value.key = std::exchange(key_, {}).value_or("");
+    value.key_begin = key_begin_;
+    if (!open_.empty()) {
+      value.parent = open_.back();
+      values[open_.back()].children.push_back(index);
+    }
+    values.push_back(std::move(value));
+    return index;
+  }
+
   bool scalar(JsonValue value) {
-    builder_.scalar(std::move(value));
-    return true;
-  }
-  bool open(JsonKind kind) {
-    builder_.open(kind);
-    return true;
-  }
-  bool close() {
-    builder_.close();
+    value.begin = next_begin();
+    value.end = end_ = token_end(value.kind);
+    add(std::move(value));
     return true;
   }
 
-  JsonBuilder& builder_;
+  void refuse_second(const std::string& key) const {
+    const JsonValue& object = document_.values_[open_.back()];
+    const JsonValue* first = document_.member(object, key);
+    if (first == nullptr) return;
+    const std::string path = document_.path_of(*first);
+    // "client.duplicate", "job.duplicate", "style.duplicate"
+    const auto hint_of = document_.kind().second_key_hint;
+    const std::string hint = hint_of == nullptr ? "" : hint_of(object.key, key);
+    refuse(document_.code("duplicate"), document_.where_at(key_begin_, path),
+           fmt::format("\"{}\" is given twice; the first is in {}", shown(key),
+                       document_.line_of(*first)),
+           hint.empty() ? kKeepOne : hint);
+  }
+
+  bool open(JsonKind kind) {
+    if (open_.size() >= kDeepest) {
+      refuse(document_.code("size"), where_now(),
+             fmt::format("brackets nest deeper than {}", kDeepest),
+             fmt::format("{}; count the brackets", document_.kind().holds));
+    }
+    const std::size_t begin = next_begin();
+    end_ = token_end(kind);
+    open_.push_back(add({.kind = kind, .begin = begin}));
+    return true;
+  }
+
+  bool close() {
+    document_.values_[open_.back()].end = end_ = token_end(JsonKind::List);
+    open_.pop_back();
+    return true;
+  }
+
+  // The path of what comes next: a member of which the key was read, or what it will stand in.
+  [[nodiscard]] std::string path_now() const {
+    std::string path = open_.empty() ? "" : document_.path_of(document_.values_[open_.back()]);
+    if (!key_) return path;
+    if (!path.empty()) path += '.';
+    return path + shown(*key_);
+  }
+
+  [[nodiscard]] std::string where_now() const {
+    return document_.where_at(next_begin(), path_now());
+  }
+
+  [[nodiscard]] Stop::After after() const {
+    const auto& values = document_.values_;
+    if (values.empty()) return Stop::After::Nothing;
+    if (open_.empty()) return Stop::After::Whole;
+    if (key_) return Stop::After::Key;
+    return open_.back() + 1 == values.size() ? Stop::After::Opening : Stop::After::Value;
+  }
+
+  [[nodiscard]] Stop stop() const {
+    const auto& values = document_.values_;
+    Stop stop{.after = after(), .end = end_, .next = next_begin()};
+    stop.in_list = !open_.empty() && values[open_.back()].kind == JsonKind::List;
+    if (stop.after == Stop::After::Value && values.back().kind == JsonKind::Number &&
+        values.back().end == stop.end) {
+      stop.number = values.back().begin;
+    }
+    return stop;
+  }
+
+  [[noreturn]] void not_json() const {
+    const Stop stopped = stop();
+    Reason reason = why_not_json(document_.text_, stopped);
+    if (stopped.next == document_.text_.size() && !open_.empty() && !reason.at) {
+      const JsonValue& unclosed = document_.values_[open_.back()];
+      reason.hint = fmt::format("close the bracket that opens in {}", document_.where(unclosed));
+    }
+    const std::string path =
+        reason.of_last_value ? document_.path_of(document_.values_.back()) : path_now();
+    refuse(document_.code("syntax"), document_.where_at(reason.at.value_or(stopped.next), path),
+           std::move(reason.message), std::move(reason.hint));
+  }
+
+  JsonDocument& document_;
+  std::istringstream in_;
+  std::size_t end_ = 0;             // of the last token taken
+  std::vector<std::size_t> open_;   // lists and objects not closed yet, outermost first
+  std::optional<std::string> key_;  // of which the value is still to come
+  std::size_t key_begin_ = 0;
 };
 
-}  // namespace
-
-// The parser ends at a NUL byte as at the end, and skips a byte order mark.
-void JsonBuilder::build() {
-  if (document_.text_.starts_with(kByteOrderMark)) not_json();
-  Events events(*this);
-  nlohmann::json::sax_parse(document_.text_, &events);
-  if (cursor_.next_begin() < document_.text_.size()) not_json();
-}
-
-std::size_t JsonBuilder::add(JsonValue value) {
-  auto& values = document_.values_;
-  const std::size_t index = values.size();
-  if (index >= kMostValues) {
-    refuse(document_.code("size"), where_now(),
-           fmt::format("the file holds over {} values", kMostValues),
-           fmt::format("{}; is this the right file?", document_.kind().holds));
-  }
-  value.key = std::exchange(key_, {}).value_or("");
-  value.key_begin = key_begin_;
-  if (!open_.empty()) {
-    value.parent = open_.back();
-    values[open_.back()].children.push_back(index);
-  }
-  values.push_back(std::move(value));
-  return index;
-}
-
-void JsonBuilder::scalar(JsonValue value) {
-  const TokenCursor::Span span = cursor_.next();
-  value.begin = span.begin;
-  value.end = span.end;
-  add(std::move(value));
-}
-
-void JsonBuilder::key(std::string key) {
-  key_begin_ = cursor_.next_begin();
-  refuse_second(key);
-  cursor_.next();
-  key_ = std::move(key);
-}
-
-void JsonBuilder::refuse_second(const std::string& key) const {
-  const JsonValue& object = document_.values_[open_.back()];
-  const JsonValue* first = document_.member(object, key);
-  if (first == nullptr) return;
-  const std::string path = document_.path_of(*first);
-  // "client.duplicate", "job.duplicate", "style.duplicate"
-  const auto hint_of = document_.kind().second_key_hint;
-  const std::string hint = hint_of == nullptr ? "" : hint_of(object.key, key);
-  refuse(document_.code("duplicate"), document_.where_at(key_begin_, path),
-         fmt::format("\"{}\" is given twice; the first is in {}", shown(key),
-                     document_.line_of(*first)),
-         hint.empty() ? kKeepOne : hint);
-}
-
-void JsonBuilder::open(JsonKind kind) {
-  if (open_.size() >= kDeepest) {
-    refuse(document_.code("size"), where_now(),
-           fmt::format("brackets nest deeper than {}", kDeepest),
-           fmt::format("{}; count the brackets", document_.kind().holds));
-  }
-  const std::size_t index = add({.kind = kind, .begin = cursor_.next().begin});
-  open_.push_back(index);
-}
-
-void JsonBuilder::close() {
-  document_.values_[open_.back()].end = cursor_.next().end;
-  open_.pop_back();
-}
-
-// The path of what comes next: a member of which the key was read, or what it will stand in.
-std::string JsonBuilder::path_now() const {
-  std::string path = open_.empty() ? "" : document_.path_of(document_.values_[open_.back()]);
-  if (!key_) return path;
-  if (!path.empty()) path += '.';
-  return path + shown(*key_);
-}
-
-std::string JsonBuilder::where_now() const {
-  return document_.where_at(cursor_.next_begin(), path_now());
-}
-
-Stop::After JsonBuilder::after() const {
-  const auto& values = document_.values_;
-  if (values.empty()) return Stop::After::Nothing;
-  if (open_.empty()) return Stop::After::Whole;
-  if (key_) return Stop::After::Key;
-  return open_.back() + 1 == values.size() ? Stop::After::Opening : Stop::After::Value;
-}
-
-Stop JsonBuilder::stop() const {
-  const auto& values = document_.values_;
-  Stop stop{.after = after(), .end = cursor_.end(), .next = cursor_.next_begin()};
-  stop.in_list = !open_.empty() && values[open_.back()].kind == JsonKind::List;
-  if (stop.after == Stop::After::Value && values.back().kind == JsonKind::Number &&
-      values.back().end == stop.end) {
-    stop.number = {values.back().begin, values.back().end};
-  }
-  return stop;
-}
-
-void JsonBuilder::not_json() {
-  const Stop stopped = stop();
-  Reason reason = why_not_json(document_.text_, stopped);
-  if (stopped.next == document_.text_.size() && !open_.empty() && !reason.at) {
-    const JsonValue& unclosed = document_.values_[open_.back()];
-    reason.hint = fmt::format("close the bracket that opens in {}", document_.where(unclosed));
-  }
-  const std::string path =
-      reason.of_last_value ? document_.path_of(document_.values_.back()) : path_now();
-  refuse(document_.code("syntax"), document_.where_at(reason.at.value_or(stopped.next), path),
-         std::move(reason.message), std::move(reason.hint));
-}
-
-void JsonBuilder::number_too_large() {
-  const std::string where = where_now();
-  const TokenCursor::Span span = cursor_.next();
-  const std::string_view number =
-      std::string_view(document_.text_).substr(span.begin, span.end - span.begin);
-  refuse(document_.code("range"), where, fmt::format("{} is too large for a number", shown(number)),
-         std::string(document_.kind().number));
+JsonDocument JsonDocument::read(std::istream& in, std::string_view file, const JsonFileKind& kind) {
+  JsonDocument document;
+  document.kind_ = &kind;
+  document.file_ = file;
+  document.text_ = read_text(in, document.file_, document);
+  JsonBuilder(document).build();
+  return document;
 }
 
 }  // namespace blockwright

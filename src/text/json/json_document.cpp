@@ -1,69 +1,31 @@
 #include "blockwright/text/json_document.hpp"
 
-#include "blockwright/base/text_place.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "json_builder.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
-#include <istream>
 
 namespace blockwright {
 namespace {
 
-constexpr std::size_t kMostBytes = 1U << 20U;
+bool begins_a_character(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
 
-// As much of the stream as shows whether it is too long.
-std::string read_some(std::istream& in) {
-  std::string text;
-  std::array<char, 4096> block{};
-  while (text.size() <= kMostBytes) {
-    in.read(block.data(), block.size());
-    if (in.gcount() == 0) break;
-    text.append(block.data(), static_cast<std::size_t>(in.gcount()));
-  }
-  return text;
-}
-
-std::string read_text(std::istream& in, const std::string& file, const JsonDocument& document) {
-  std::string text = read_some(in);
-  if (text.size() > kMostBytes) {
-    refuse(document.code("size"), file, "the file is larger than 1 MiB",
-           fmt::format("{} and is a few KiB; is this the right file?", document.kind().holds));
-  }
-  if (text.starts_with(kByteOrderMark)) text.erase(0, kByteOrderMark.size());
-  return text;
+// Of byte `at`, as "line:column", both from 1, the column in characters of UTF-8.
+std::string line_and_column(std::string_view text, std::size_t at) {
+  const std::string_view before = text.substr(0, at);
+  const std::string_view in_line = before.substr(before.rfind('\n') + 1);  // npos + 1 is 0
+  return fmt::format("{}:{}", 1 + std::ranges::count(before, '\n'),
+                     1 + std::ranges::count_if(in_line, begins_a_character));
 }
 
 }  // namespace
 
 std::string_view kind_name(JsonKind kind) {
-  switch (kind) {
-    case JsonKind::Null:
-      return "null";
-    case JsonKind::Boolean:
-      return "true or false";
-    case JsonKind::Number:
-      return "a number";
-    case JsonKind::Text:
-      return "a text";
-    case JsonKind::List:
-      return "a list";
-    case JsonKind::Object:
-      return "an object";
-  }
-  return "null";
-}
-
-JsonDocument JsonDocument::read(std::istream& in, std::string_view file, const JsonFileKind& kind) {
-  JsonDocument document;
-  document.kind_ = &kind;
-  document.file_ = file;
-  document.text_ = read_text(in, document.file_, document);
-  JsonBuilder(document).build();
-  return document;
+  constexpr std::array<std::string_view, 6> names = {"null",   "true or false", "a number",
+                                                     "a text", "a list",        "an object"};
+  return names[static_cast<std::size_t>(kind)];
 }
 
 std::string JsonDocument::code(std::string_view what) const {
@@ -101,33 +63,24 @@ std::string JsonDocument::as_written(const JsonValue& value) const {
 }
 
 std::string JsonDocument::described(const JsonValue& value) const {
-  switch (value.kind) {
-    case JsonKind::Text:
-      return "the text " + as_written(value);
-    case JsonKind::Number:
-      return "the number " + as_written(value);
-    case JsonKind::Null:
-    case JsonKind::Boolean:
-      return as_written(value);
-    case JsonKind::List:
-    case JsonKind::Object:
-      return std::string(kind_name(value.kind));
-  }
-  return as_written(value);
+  if (value.kind == JsonKind::Text) return "the text " + as_written(value);
+  if (value.kind == JsonKind::Number) return "the number " + as_written(value);
+  const bool scalar = value.kind == JsonKind::Null || value.kind == JsonKind::Boolean;
+  return scalar ? as_written(value) : std::string(kind_name(value.kind));
 }
 
 std::string JsonDocument::name_of(const JsonValue& value) const {
   if (&value == &root()) return "the file";
   const JsonValue& parent = values_[value.parent];
   if (parent.kind != JsonKind::List) return shown(value.key);
-  return name_of(parent) + index_in(parent, value);
+  return name_of(parent) + index_of(value);
 }
 
-// "[2]" for the third element.
-std::string JsonDocument::index_in(const JsonValue& list, const JsonValue& element) const {
+// "[2]" for the third element of a list.
+std::string JsonDocument::index_of(const JsonValue& element) const {
   const auto self = static_cast<std::size_t>(&element - values_.data());
-  const auto found = std::ranges::find(list.children, self);
-  return fmt::format("[{}]", found - list.children.begin());
+  const auto& siblings = parent(element).children;
+  return fmt::format("[{}]", std::ranges::find(siblings, self) - siblings.begin());
 }
 
 // Nesting is bounded, so this recursion is too.
@@ -135,7 +88,7 @@ std::string JsonDocument::path_of(const JsonValue& value) const {
   if (&value == &root()) return {};
   const JsonValue& parent = values_[value.parent];
   const std::string path = path_of(parent);
-  if (parent.kind == JsonKind::List) return path + index_in(parent, value);
+  if (parent.kind == JsonKind::List) return path + index_of(value);
   return path.empty() ? shown(value.key) : path + '.' + shown(value.key);
 }
 

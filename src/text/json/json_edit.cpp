@@ -46,7 +46,7 @@ JsonStyle style_of(std::string_view text, const JsonDocument& document) {
 
 }  // namespace
 
-JsonEdit::JsonEdit(std::string_view text, std::string_view file, const JsonFileKind& kind)
+JsonEdit::JsonEdit(std::string_view text, const JsonFileKind& kind, std::string_view file)
     : mark_(text.starts_with(kByteOrderMark) ? kByteOrderMark : std::string_view()),
       text_(text.substr(mark_.size())),
       document_(document_of(text_, file, kind)),

@@ -1,21 +1,21 @@
 #include "blockwright/text/json_members.hpp"
 
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/text/nearest.hpp"
 #include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "calendar.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 
 namespace blockwright {
 namespace {
 
-bool holds(std::span<const std::string_view> known, std::string_view key) {
-  return std::ranges::find(known, key) != known.end();
-}
+constexpr int kFirstYear = 1900;
+constexpr int kLastYear = 2199;
 
 [[noreturn]] void refuse_key(const JsonDocument& document, const JsonValue& member,
                              std::span<const std::string_view> known) {
@@ -38,13 +38,29 @@ void refuse_misspelt_format(const JsonDocument& document, std::span<const std::s
   }
 }
 
+bool has_form(std::string_view text) {
+  constexpr std::string_view form = "0000-00-00";
+  return std::ranges::equal(
+      text, form, [](char c, char sign) { return sign == '-' ? c == '-' : c >= '0' && c <= '9'; });
+}
+
+// Whether the text is a real day of the calendar written as ISO 8601 has it, "2026-03-14".
+bool is_date(std::string_view text) {
+  if (!has_form(text)) return false;
+  const int year = *number_in<int>(text.substr(0, 4));
+  const std::chrono::year_month_day date{
+      std::chrono::year(year), std::chrono::month(*number_in<unsigned>(text.substr(5, 2))),
+      std::chrono::day(*number_in<unsigned>(text.substr(8, 2)))};
+  return date.ok() && year >= kFirstYear && year <= kLastYear;
+}
+
 }  // namespace
 
 void check_keys(const JsonDocument& document, const JsonValue& object,
                 std::span<const std::string_view> known) {
   for (std::size_t i = 0; i < object.children.size(); ++i) {
     const JsonValue& member = document.child(object, i);
-    if (!holds(known, member.key)) refuse_key(document, member, known);
+    if (std::ranges::find(known, member.key) == known.end()) refuse_key(document, member, known);
   }
 }
 
@@ -82,8 +98,8 @@ std::string read_date(const JsonDocument& document, const JsonValue& object) {
   expect(document, value, JsonKind::Text, hint);
   if (is_date(value.text)) return value.text;
   refuse(document.code("date"), document.where(value),
-         fmt::format("{} is not a date between the years 1900 and 2199{}",
-                     document.as_written(value), odd_letter_note(value.text)),
+         fmt::format("{} is not a date between the years {} and {}{}", document.as_written(value),
+                     kFirstYear, kLastYear, odd_letter_note(value.text)),
          hint);
 }
 

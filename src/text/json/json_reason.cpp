@@ -2,10 +2,6 @@
 
 #include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "character_reason.hpp"
-#include "json_words.hpp"
-#include "separator_reason.hpp"
-#include "text_reason.hpp"
 
 #include <fmt/format.h>
 
@@ -118,6 +114,17 @@ Reason why_not_begin(std::string_view text, const Stop& stop) {
 }
 
 }  // namespace
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+bool is_space(std::string_view text) {
+  return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
+}
+
+std::string_view word_at(std::string_view text, std::size_t at) {
+  const std::size_t found = text.find_first_of(" \t\r\n,:;{}[]()\"", at + 1);
+  return text.substr(at, std::min(found, text.size()) - at);
+}
 
 Reason why_not_json(std::string_view text, const Stop& stop) {
   if (is_space(text)) {

@@ -1,7 +1,5 @@
 #include "blockwright/text/json_writing.hpp"
 
-#include "json_words.hpp"
-
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
@@ -17,25 +15,18 @@ std::string escaped(char c) {
 }
 
 bool is_json_number(std::string_view typed) {
-  if (typed.empty() || !is_digit(typed.back())) return false;
-  if (typed.front() != '-' && !is_digit(typed.front())) return false;
-  return nlohmann::json::accept(typed);
+  const bool plain = typed.find_first_not_of("0123456789+-.eE") == std::string_view::npos;
+  return plain && nlohmann::json::accept(typed);
 }
 
-std::string one_member(const std::pair<std::string, JsonPart>& member, const JsonStyle& style,
-                       const std::string& indent) {
-  const std::string value = written(member.second, style, indent);
-  return member.first.empty() ? value : json_quoted(member.first) + style.colon + value;
-}
-
-std::string joined(const JsonPart& part, const JsonStyle& style, const std::string& indent,
-                   const std::string& between) {
-  std::string text;
-  for (const auto& member : part.members) {
-    if (!text.empty()) text += between;
-    text += one_member(member, style, indent);
+std::vector<std::string> members_of(const JsonPart& part, const JsonStyle& style,
+                                    const std::string& indent) {
+  std::vector<std::string> texts;
+  for (const auto& [key, value] : part.members) {
+    const std::string name = key.empty() ? "" : json_quoted(key) + style.colon;
+    texts.push_back(name + written(value, style, indent));
   }
-  return text;
+  return texts;
 }
 
 }  // namespace
@@ -60,11 +51,13 @@ std::string written(const JsonPart& part, const JsonStyle& style, const std::str
   if (part.members.empty()) return open + close;
   if (part.lines) {
     const std::string inner = style.newline + indent + style.step;
-    return open + inner + joined(part, style, indent + style.step, ',' + inner) + style.newline +
-           indent + close;
+    return fmt::format("{}{}{}{}{}{}", open, inner,
+                       fmt::join(members_of(part, style, indent + style.step), ',' + inner),
+                       style.newline, indent, close);
   }
   const std::string pad = object && style.comma.size() > 1 ? " " : "";
-  return open + pad + joined(part, style, indent, style.comma) + pad + close;
+  return fmt::format("{}{}{}{}{}", open, pad,
+                     fmt::join(members_of(part, style, indent), style.comma), pad, close);
 }
 
 JsonPart on_one_line(JsonPart part) {

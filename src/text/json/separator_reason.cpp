@@ -1,9 +1,9 @@
-#include "separator_reason.hpp"
-
 #include "blockwright/text/refuse.hpp"
-#include "json_words.hpp"
+#include "json_reason.hpp"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 namespace blockwright {
 namespace {
@@ -47,8 +47,11 @@ Reason why_not_comma(const Stop& stop, bool second) {
   return {"a comma stands before the first value", "take the comma away"};
 }
 
-std::string_view span_of(std::string_view text, const TokenCursor::Span& span) {
-  return text.substr(span.begin, span.end - span.begin);
+// What stands at byte `at`: a text in quotes as a whole.
+std::string_view token_at(std::string_view text, std::size_t at) {
+  if (text[at] != '"') return word_at(text, at);
+  const std::size_t found = text.find_first_of("\"\n", at + 1);
+  return text.substr(at, std::min(found, text.size() - 1) + 1 - at);
 }
 
 bool is_date_like(std::string_view word) {
@@ -56,10 +59,10 @@ bool is_date_like(std::string_view word) {
 }
 
 Reason why_not_behind_number(std::string_view text, const Stop& stop) {
-  const std::string_view number = span_of(text, *stop.number);
+  const std::string_view number = text.substr(*stop.number, stop.end - *stop.number);
   const std::string_view rest = word_at(text, stop.next);
   const std::string whole =
-      shown(text.substr(stop.number->begin, stop.next - stop.number->begin)) + shown(rest);
+      shown(text.substr(*stop.number, stop.next - *stop.number)) + shown(rest);
   const bool adjacent = stop.next == stop.end;
   Reason reason{fmt::format("{} stands behind the number {}", shown(rest), shown(number)),
                 std::string(kBareNumber)};

@@ -1,0 +1,53 @@
+// JSON files whose values know their places.
+#include "blockwright/text/json_document.hpp"
+
+#include "blockwright/base/error.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <sstream>
+
+using namespace blockwright;
+
+namespace {
+
+constexpr JsonFileKind kKind{.codes = "client",
+                             .format = "test-1",
+                             .holds = "a file holds one test",
+                             .number = "write a number",
+                             .name = "write a name"};
+
+JsonDocument document_of(const std::string& text) {
+  std::istringstream in(text);
+  return JsonDocument::read(in, "a.json", kKind);
+}
+
+std::string place_of_fault(const std::string& text) {
+  try {
+    (void)document_of(text);
+  } catch (const InputError& error) {
+    return error.problem().where;
+  }
+  return {};
+}
+
+}  // namespace
+
+TEST_CASE("A place in a JSON file is told as line and column, in characters") {
+  CHECK(place_of_fault("{\n \"naïve\": x\n}") == "a.json:2:11 naïve");  // ï is two bytes
+  CHECK(place_of_fault("{\n \"naïve\": 1\n") == "a.json:3:1");
+  CHECK(place_of_fault("") == "a.json:1:1");
+}
+
+TEST_CASE("Values know where they stand, numbers to their last digit") {
+  const JsonDocument document = document_of("{\"a\": [1, -2.5e1 ,30],\n\"b\" :\"ï\"}");
+  const JsonValue& list = document.child(document.root(), 0);
+  CHECK(document.as_written(list) == "[1, -2.5e1 ,30]");
+  CHECK(document.as_written(document.child(list, 0)) == "1");
+  CHECK(document.as_written(document.child(list, 1)) == "-2.5e1");
+  CHECK(document.as_written(document.child(list, 2)) == "30");
+  CHECK(document.where(document.child(list, 2)) == "a.json:1:19 a[2]");
+  CHECK(document.as_written(document.child(document.root(), 1)) == "\"ï\"");
+  CHECK(document.where_key(document.child(document.root(), 1)) == "a.json:2:1 b");
+  CHECK(document_of("92").root().end == 2);
+}
