@@ -1,9 +1,8 @@
 #include "fit_prompt.hpp"
 
-#include "blockwright/job/explained.hpp"
+#include "blockwright/base/number_text.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <istream>
 #include <optional>
 #include <ostream>
@@ -13,56 +12,68 @@
 namespace blockwright {
 namespace {
 
-/// One line of an answer; nothing at the end of the input.
-std::optional<std::string> answer(std::istream& in, std::ostream& out,
-                                  const std::string& question) {
-  out << question << " > " << std::flush;
-  std::string line;
-  if (!std::getline(in, line)) return std::nullopt;
-  return line;
-}
+/// Asks the person at the terminal.
+class Prompt {
+ public:
+  Prompt(std::istream& in, std::ostream& out) : in_(in), out_(out) {}
 
-/// A number from 1 to `count`; nothing for an empty line or the end.
-std::optional<std::size_t> choice(std::istream& in, std::ostream& out, const std::string& question,
-                                  std::size_t count) {
-  while (const auto line = answer(in, out, question)) {
-    if (line->empty()) return std::nullopt;
-    std::size_t number = 0;
-    const auto [end, error] = std::from_chars(line->data(), line->data() + line->size(), number);
-    const bool whole = error == std::errc() && end == line->data() + line->size();
-    if (whole && number >= 1 && number <= count) return number - 1;
-    out << "  a number from 1 to " << count << ", or nothing to leave\n";
-  }
-  return std::nullopt;
-}
+  [[nodiscard]] std::ostream& out() const { return out_; }
 
-void show_symptoms(std::ostream& out, const std::vector<Symptom>& symptoms) {
-  std::string stage;
-  for (const Symptom& symptom : symptoms) {
-    if (symptom.stage != stage) out << "\n" << symptom.stage << "\n";
-    stage = symptom.stage;
-    out << "  " << symptom.row << ". " << symptom.seen << "\n";
+  /// One line of an answer; nothing at the end of the input.
+  [[nodiscard]] std::optional<std::string> answer(const std::string& question) const {
+    out_ << question << " > " << std::flush;
+    std::string line;
+    if (!std::getline(in_, line)) return std::nullopt;
+    return line;
   }
-}
+
+  /// A number from 1 to `count`, counted from 0; nothing for an empty line or the end.
+  [[nodiscard]] std::optional<std::size_t> choice(const std::string& question,
+                                                  std::size_t count) const {
+    while (const auto line = answer(question)) {
+      if (line->empty()) return std::nullopt;
+      const auto number = number_in<std::size_t>(*line);
+      if (number && *number >= 1 && *number <= count) return *number - 1;
+      out_ << "  a number from 1 to " << count << ", or nothing to leave\n";
+    }
+    return std::nullopt;
+  }
+
+  void show(std::size_t number, std::string_view text) const {
+    out_ << "  " << number << ". " << text << "\n";
+  }
+
+ private:
+  std::istream& in_;
+  std::ostream& out_;
+};
 
 /// The symptom whose row the fitter names.
-const Symptom* chosen_symptom(std::istream& in, std::ostream& out,
-                              const std::vector<Symptom>& symptoms) {
-  const auto row = choice(in, out, "What is seen? (nothing: done)", symptoms.size());
+const Symptom* chosen_symptom(const Prompt& prompt, const std::vector<Symptom>& symptoms) {
+  std::string_view stage;
+  for (const Symptom& symptom : symptoms) {
+    if (symptom.stage != stage) prompt.out() << "\n" << symptom.stage << "\n";
+    stage = symptom.stage;
+    prompt.show(static_cast<std::size_t>(symptom.row), symptom.seen);
+  }
+  const auto row = prompt.choice("What is seen? (nothing: done)", symptoms.size());
   if (!row) return nullptr;
-  const auto found = std::find_if(symptoms.begin(), symptoms.end(), [&](const Symptom& symptom) {
-    return symptom.row == static_cast<int>(*row) + 1;
-  });
+  const auto found = std::ranges::find(symptoms, static_cast<int>(*row) + 1, &Symptom::row);
   return found == symptoms.end() ? nullptr : &*found;
 }
 
-std::optional<std::size_t> chosen_answer(std::istream& in, std::ostream& out, const Symptom& seen) {
-  out << "Often because: " << seen.cause << "\nUsual amount: " << seen.usual << "\n";
+std::string words_of(const CorrectionWords& correction) {
+  return std::string(correction.action) + " " + std::string(correction.place);
+}
+
+const CorrectionWords* chosen_answer(const Prompt& prompt, const Symptom& seen) {
+  prompt.out() << "Often because: " << seen.cause << "\nUsual amount: " << seen.usual << "\n";
   for (std::size_t i = 0; i < seen.answers.size(); ++i) {
-    out << "  " << i + 1 << ". " << seen.answers[i].words << "\n";
+    prompt.show(i + 1, words_of(seen.answers[i]));
   }
-  if (seen.answers.size() == 1) return 0;
-  return choice(in, out, "Which correction?", seen.answers.size());
+  if (seen.answers.size() == 1) return &seen.answers[0];
+  const auto which = prompt.choice("Which correction?", seen.answers.size());
+  return which ? &seen.answers[*which] : nullptr;
 }
 
 struct Answered {
@@ -72,32 +83,27 @@ struct Answered {
 };
 
 /// Asks how the amount was read, where that must be said; false if the fitter leaves.
-bool ask_way(std::istream& in, std::ostream& out, const Symptom::Answer& correction,
-             Answered& answered) {
-  if (correction.as.empty()) return true;
-  for (std::size_t i = 0; i < correction.as.size(); ++i) {
-    out << "  " << i + 1 << ". " << amount_meaning(correction.as[i]) << "\n";
-  }
-  const auto way = choice(in, out, "How was it read?", correction.as.size());
-  if (way) answered.as = correction.as[*way];
+bool ask_way(const Prompt& prompt, const CorrectionWords& correction, Answered& answered) {
+  if (!correction.must_say) return true;
+  const std::vector<AmountAs>& ways = correction.readings;
+  for (std::size_t i = 0; i < ways.size(); ++i) prompt.show(i + 1, amount_meaning(ways[i]));
+  const auto way = prompt.choice("How was it read?", ways.size());
+  if (way) answered.as = ways[*way];
   return way.has_value();
 }
 
-std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
-                                       const std::vector<Symptom>& symptoms, Unit unit) {
-  show_symptoms(out, symptoms);
-  const Symptom* seen = chosen_symptom(in, out, symptoms);
-  if (seen == nullptr) return std::nullopt;
-  const auto which = chosen_answer(in, out, *seen);
-  if (!which) return std::nullopt;
-  const Symptom::Answer& correction = seen->answers[*which];
-  const auto amount = answer(
-      in, out, correction.words + " by how much, in " + (unit == Unit::Cm ? "cm" : "in") + "?");
+std::optional<Answered> one_correction(const Prompt& prompt, const std::vector<Symptom>& symptoms,
+                                       Unit unit) {
+  const Symptom* seen = chosen_symptom(prompt, symptoms);
+  const CorrectionWords* correction = seen == nullptr ? nullptr : chosen_answer(prompt, *seen);
+  if (correction == nullptr) return std::nullopt;
+  const auto amount = prompt.answer(words_of(*correction) + " by how much, in " +
+                                    std::string(unit_name(unit)) + "?");
   if (!amount || amount->empty()) return std::nullopt;
-  Answered answered{correction.words + " " + *amount};
-  if (!ask_way(in, out, correction, answered)) return std::nullopt;
-  if (correction.one_sided) {
-    const auto side = choice(in, out, "On which side? 1 left, 2 right", 2);
+  Answered answered{words_of(*correction) + " " + *amount};
+  if (!ask_way(prompt, *correction, answered)) return std::nullopt;
+  if (correction->one_sided) {
+    const auto side = prompt.choice("On which side? 1 left, 2 right", 2);
     if (!side) return std::nullopt;
     answered.side = *side == 0 ? BodySide::Left : BodySide::Right;
   }
@@ -105,12 +111,12 @@ std::optional<Answered> one_correction(std::istream& in, std::ostream& out,
 }
 
 /// Keep or drop; nothing for an empty line or the end.
-std::optional<ExplainedAnswer> keep_or_drop(std::istream& in, std::ostream& out) {
-  while (const auto line = answer(in, out, "Keep it all the same (k) or drop it (d)?")) {
+std::optional<OnNewTape> keep_or_drop(const Prompt& prompt) {
+  while (const auto line = prompt.answer("Keep it all the same (k) or drop it (d)?")) {
     if (line->empty()) return std::nullopt;
-    if (*line == "k" || *line == "keep") return ExplainedAnswer::Keep;
-    if (*line == "d" || *line == "drop") return ExplainedAnswer::Drop;
-    out << "  k, d, or nothing: keep it this time, and ask again\n";
+    if (*line == "k" || *line == "keep") return OnNewTape::Keep;
+    if (*line == "d" || *line == "drop") return OnNewTape::Drop;
+    prompt.out() << "  k, d, or nothing: keep it this time, and ask again\n";
   }
   return std::nullopt;
 }
@@ -122,7 +128,7 @@ void ask_of_explained(const Job& job, FileStore& files, std::istream& in, std::o
   for (const Explained& explained : explained_corrections(job, files)) {
     out << "Correction " << explained.number << ", " << explained.correction << ": "
         << explained.tapes << ". The new tape already has what this correction asked for.\n";
-    const auto answered = keep_or_drop(in, out);
+    const auto answered = keep_or_drop(Prompt(in, out));
     if (answered) decisions.push_back({explained.number, *answered});
   }
   decide_explained(job.client, decisions, files);
@@ -139,7 +145,7 @@ void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::o
   ask_of_explained(drafted, files, in, out);
   const Unit unit = unit_of_client(job.client, files);
   const std::vector<Symptom> symptoms = fitting_symptoms(unit);
-  while (const auto answered = one_correction(in, out, symptoms, unit)) {
+  while (const auto answered = one_correction(Prompt(in, out), symptoms, unit)) {
     FitJob one = job;
     one.add = {answered->words};
     one.undo = one.redo = {};

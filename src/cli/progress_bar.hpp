@@ -12,10 +12,6 @@ class ProgressBar {
  public:
   /// Draws on `out`, if `shown`; else every call does nothing.
   ProgressBar(std::ostream& out, bool shown) : out_(out), shown_(shown) {}
-  ProgressBar(const ProgressBar&) = delete;
-  ProgressBar& operator=(const ProgressBar&) = delete;
-  ProgressBar(ProgressBar&&) = delete;
-  ProgressBar& operator=(ProgressBar&&) = delete;
   ~ProgressBar() { clear(); }
 
   void draw(std::size_t done, std::size_t total, std::size_t failed);

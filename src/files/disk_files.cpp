@@ -2,10 +2,6 @@
 #include "blockwright/files/file_store.hpp"
 #include "file_set.hpp"
 #include "file_trouble.hpp"
-#include "folder_lock.hpp"
-#include "leftovers.hpp"
-#include "open_folder.hpp"
-#include "set_names.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -97,8 +93,8 @@ void DiskFiles::write_all(const std::vector<NewFile>& files) {
   write_set(folder, files, [this] { return set_stem(::getpid(), sets_++); });
 }
 
-std::unique_ptr<FolderLock> DiskFiles::lock(const std::string& folder) {
-  std::unique_ptr<FolderLock> lock = held(OpenFolder(calls_, folder));
+FolderLock DiskFiles::lock(const std::string& folder) {
+  FolderLock lock = held(OpenFolder(calls_, folder));
   const OpenFolder opened(calls_, folder);
   const std::lock_guard<std::mutex> one_at_a_time(clearing_);
   clear_leftovers(opened);

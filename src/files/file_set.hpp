@@ -2,6 +2,7 @@
 
 #include "blockwright/files/file_store.hpp"
 #include "open_folder.hpp"
+#include "set_names.hpp"
 
 #include <functional>
 #include <string>
@@ -22,5 +23,23 @@ namespace blockwright {
 /// Throws FileError "file.write".
 void write_set(const OpenFolder& folder, const std::vector<NewFile>& files,
                const std::function<std::string()>& next_stem);
+
+/// Puts back what stood under the names of a set whose list is whole: an older file takes its place
+/// again, a new file that had none goes back beside. A file that was not yet put in its place is
+/// left alone. May be begun again at any point where it was broken off. False, with errno, if
+/// something could not be put back.
+bool put_back(const OpenFolder& folder, const std::string& stem,
+              const std::vector<SetEntry>& entries);
+
+/// Finishes the sets that dead processes left: puts back older files where a set is incomplete, and
+/// removes what is beside. Sets of live processes are left alone, and so are those that cannot be
+/// judged. Throws FileError "file.write" if an older file cannot be put back.
+void clear_leftovers(const OpenFolder& folder);
+
+/// Holds a folder by a lock on a hidden file in it, ".blockwright-lock", which goes with the lock.
+/// The system lets go of the lock of a process that dies; its file stays and serves the next.
+/// Throws FileError "file.busy" while another process, or another lock of this one, holds it, and
+/// "file.write" if it cannot be held.
+FolderLock held(OpenFolder folder);
 
 }  // namespace blockwright

@@ -2,7 +2,11 @@
 
 #include "blockwright/base/error.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cerrno>
+#include <span>
+#include <string_view>
 #include <system_error>
 
 namespace blockwright {
@@ -10,69 +14,58 @@ namespace {
 
 std::string reason(int error) { return std::generic_category().message(error); }
 
-[[noreturn]] void throw_file_error(const char* code, const std::string& path,
-                                   const std::string& what, const std::string& cure) {
-  throw FileError({Severity::Error, code, path, what, cure});
-}
+/// What to do about some errors of errno.
+struct Cure {
+  std::array<int, 3> errors;
+  std::string_view text;
+};
 
-const char* cure_of_reading(int error) {
-  switch (error) {
-    case EACCES:
-    case EPERM:
-      return "ask for the right to read it";
-    case ENOENT:
-    case ENOTDIR:
-    case ENAMETOOLONG:
-      return "check the name and the folder";
-    case ELOOP:
-      return "the link leads nowhere: name the file itself";
-    case EMFILE:
-    case ENFILE:
-      return "too much is open at once: use fewer --jobs";
-    default:
-      return "check that it is a file and that its disk is sound";
-  }
-}
+constexpr Cure kTooMuchOpen{{EMFILE, ENFILE}, "too much is open at once: use fewer --jobs"};
 
-const char* cure_of_writing(int error) {
-  switch (error) {
-    case ENOSPC:
-    case EDQUOT:
-      return "free some space there, or choose another disk with --out";
-    case EACCES:
-    case EPERM:
-    case EROFS:
-      return "ask for the right to write there, or choose another folder with --out";
-    case ENAMETOOLONG:
-      return "give the client file a shorter name";
-    case ENOTDIR:
-    case EEXIST:
-      return "a file stands where a folder should be: choose another with --out";
-    case EMFILE:
-    case ENFILE:
-      return "too much is open at once: use fewer --jobs";
-    default:
-      return "check that the disk is sound, or choose another with --out";
+constexpr std::array<Cure, 4> kReadingCures{{
+    {{EACCES, EPERM}, "ask for the right to read it"},
+    {{ENOENT, ENOTDIR, ENAMETOOLONG}, "check the name and the folder"},
+    {{ELOOP}, "the link leads nowhere: name the file itself"},
+    kTooMuchOpen,
+}};
+
+constexpr std::array<Cure, 5> kWritingCures{{
+    {{ENOSPC, EDQUOT}, "free some space there, or choose another disk with --out"},
+    {{EACCES, EPERM, EROFS},
+     "ask for the right to write there, or choose another folder with --out"},
+    {{ENAMETOOLONG}, "give the client file a shorter name"},
+    {{ENOTDIR, EEXIST}, "a file stands where a folder should be: choose another with --out"},
+    kTooMuchOpen,
+}};
+
+std::string cure_of(int error, std::span<const Cure> cures, std::string_view otherwise) {
+  for (const Cure& cure : cures) {
+    if (std::ranges::find(cure.errors, error) != cure.errors.end()) return std::string(cure.text);
   }
+  return std::string(otherwise);
 }
 
 }  // namespace
 
 void fail_reading(const std::string& path, const std::string& what, int error) {
-  throw_file_error("file.read", path, what + ": " + reason(error), cure_of_reading(error));
+  refuse_reading(
+      path, what + ": " + reason(error),
+      cure_of(error, kReadingCures, "check that it is a file and that its disk is sound"));
 }
 
 void fail_writing(const std::string& path, const std::string& what, int error) {
-  throw_file_error("file.write", path, what + ": " + reason(error),
-                   cure_of_writing(error) + std::string("; older files are as they were"));
+  refuse_writing(
+      path, what + ": " + reason(error),
+      cure_of(error, kWritingCures, "check that the disk is sound, or choose another with --out") +
+          "; older files are as they were");
 }
 
 void refuse_reading(const std::string& path, const std::string& what, const std::string& cure) {
-  throw_file_error("file.read", path, what, cure);
+  throw FileError({Severity::Error, "file.read", path, what, cure});
 }
 
 void refuse_writing(const std::string& path, const std::string& what, const std::string& cure) {
-  throw_file_error("file.write", path, what, cure);
+  throw FileError({Severity::Error, "file.write", path, what, cure});
 }
 
 }  // namespace blockwright

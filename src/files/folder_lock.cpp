@@ -1,6 +1,5 @@
-#include "folder_lock.hpp"
-
 #include "blockwright/base/error.hpp"
+#include "file_set.hpp"
 #include "file_trouble.hpp"
 
 #include <cerrno>
@@ -14,16 +13,12 @@ constexpr const char* kLockName = ".blockwright-lock";
 constexpr unsigned kLockMode = 0640;
 constexpr int kMostTries = 100;
 
-class HeldFolder : public FolderLock {
+class HeldFolder {
  public:
   HeldFolder(OpenFolder folder, OpenFile file)
       : folder_(std::move(folder)), file_(std::move(file)) {}
-  HeldFolder(const HeldFolder&) = delete;
-  HeldFolder& operator=(const HeldFolder&) = delete;
-  HeldFolder(HeldFolder&&) = delete;
-  HeldFolder& operator=(HeldFolder&&) = delete;
   /// While the lock is held nobody else holds a file of this name.
-  ~HeldFolder() override { (void)folder_.remove(kLockName); }
+  ~HeldFolder() { (void)folder_.remove(kLockName); }
 
  private:
   OpenFolder folder_;
@@ -61,11 +56,11 @@ bool has_lock(const OpenFolder& folder, OpenFile& file) {
 
 }  // namespace
 
-std::unique_ptr<FolderLock> held(OpenFolder folder) {
+FolderLock held(OpenFolder folder) {
   for (int tried = 0; tried < kMostTries; ++tried) {
     OpenFile file = lock_file(folder);
     if (has_lock(folder, file)) {
-      return std::make_unique<HeldFolder>(std::move(folder), std::move(file));
+      return std::make_shared<HeldFolder>(std::move(folder), std::move(file));
     }
   }
   refuse_busy(folder);

@@ -1,5 +1,4 @@
-#include "leftovers.hpp"
-
+#include "file_set.hpp"
 #include "file_trouble.hpp"
 
 #include <cerrno>

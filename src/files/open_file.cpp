@@ -1,4 +1,4 @@
-#include "open_file.hpp"
+#include "open_folder.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "new_tape.hpp"
 
 #include <fmt/format.h>
 
@@ -44,9 +43,7 @@ void add(Problems& problems, const Problems& more) {
 }
 
 void errors_first(Problems& problems) {
-  std::stable_sort(problems.begin(), problems.end(), [](const auto& a, const auto& b) {
-    return static_cast<int>(a.severity) > static_cast<int>(b.severity);
-  });
+  std::ranges::stable_sort(problems, std::ranges::greater(), &Problem::severity);
 }
 
 void name_contradictions(BlockRun& run) {
@@ -86,9 +83,9 @@ Problems faults_on_paper(const Pattern& block) {
   return faults;
 }
 
-Client client_in(const std::string& text, const std::string& path, const ClientJob& job) {
+Client client_in(const std::string& text, const ClientJob& job) {
   std::istringstream in(text);
-  Client client = read_client(in, path);
+  Client client = read_client(in, job.client);
   if (job.anonymous) client.name = kNoName;
   return client;
 }
@@ -111,13 +108,22 @@ std::vector<NumberedCorrection> active_corrections(const Client& client, int bef
   return active;
 }
 
-BlockRun fitted_block(const Client& client, const std::string& file, const Session& session,
-                      Unit unit, int before_toile) {
+BlockSource block_source(const std::string& text, const ClientJob& job,
+                         const std::string& session) {
+  Client client = client_in(text, job);
+  const Session& taped = session_of(client, session, job.client);
+  return {job.client, client, taped, 0, job.unit.value_or(client.unit)};
+}
+
+BlockSource block_source(const Job& job, FileStore& files) {
+  BlockSource source = block_source(files.read(job.client), job, job.session);
+  source.before_toile = job.toile;
+  return source;
+}
+
+BlockRun fitted_block(BlockSource source) {
   BlockRun run;
-  run.file = file;
-  run.client = client;
-  run.session = session;
-  run.unit = unit;
+  static_cast<BlockSource&>(run) = std::move(source);
   run.body = fill_in(run.session);
   run.block = draft_block(run.body, Ease::of(run.client));
   run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
@@ -129,10 +135,9 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
   name_file_in_errors(run);
   run.fitted.pattern = run.block.pattern;
   if (has_errors(run.problems)) return run;
-  run.corrections = active_corrections(client, before_toile);
+  run.corrections = active_corrections(run.client, run.before_toile);
   std::erase_if(run.corrections, [&](const NumberedCorrection& numbered) {
-    return numbered.correction.on_new_tape == OnNewTape::Drop &&
-           told_by_new_tape(client, session, numbered);
+    return numbered.correction.on_new_tape == OnNewTape::Drop && told_by_new_tape(run, numbered);
   });
   if (run.corrections.empty()) return run;
   run.fitted = fitted(run);
@@ -141,12 +146,6 @@ BlockRun fitted_block(const Client& client, const std::string& file, const Sessi
   add(run.problems, check_pattern(run.fitted.pattern));
   errors_first(run.problems);
   return run;
-}
-
-BlockRun fitted_block(const Job& job, FileStore& files) {
-  const Client client = client_in(files.read(job.client), job.client, job);
-  const Session& session = session_of(client, job.session, job.client);
-  return fitted_block(client, job.client, session, job.unit.value_or(client.unit), job.toile);
 }
 
 }  // namespace blockwright

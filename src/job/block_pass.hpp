@@ -1,11 +1,42 @@
 #pragma once
 
-#include "block_run.hpp"
+#include "blockwright/check/check.hpp"
+#include "blockwright/dart/truing.hpp"
+#include "blockwright/draft/draft.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/job/job.hpp"
+#include "blockwright/measure/client.hpp"
+#include "blockwright/report/report.hpp"
+#include "blockwright/style/style.hpp"
 
-#include <string_view>
+#include <string>
+#include <vector>
 
 namespace blockwright {
+
+/// Which block is asked for.
+struct BlockSource {
+  std::string file;  ///< the client file
+  Client client;
+  Session session;
+  int before_toile = 0;  ///< only with the corrections of the toiles before it; 0: all
+  Unit unit = Unit::Cm;
+};
+
+/// All that one run knows of one client.
+struct BlockRun : BlockSource {
+  Body body;
+  DraftedBlock block;
+  CheckReport checks;
+  std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
+  FittedPattern fitted;                         ///< the block with them; without any, the block
+  std::string garment = "bodice block";         ///< what is made
+  Pattern made;                                 ///< after the style's steps; for a draft the block
+  std::vector<StepDone> steps;                  ///< what was done to the block
+  Pattern printed;                              ///< `made` with its darts trued
+  std::vector<BlendedEdge> blended;
+  Problems problems;  ///< of all passes, errors first
+};
 
 /// Appends problems to problems.
 void add(Problems& problems, const Problems& more);
@@ -26,7 +57,7 @@ Problems faults_on_paper(const Pattern& block);
 
 /// A client read from the text of her file; without her name where the job wants none. Throws
 /// InputError.
-Client client_in(const std::string& text, const std::string& path, const ClientJob& job);
+Client client_in(const std::string& text, const ClientJob& job);
 
 /// All corrections, numbered from 1 over all fittings of the file.
 std::vector<NumberedCorrection> numbered_corrections(const Client& client);
@@ -34,12 +65,22 @@ std::vector<NumberedCorrection> numbered_corrections(const Client& client);
 /// toile, only those of the toiles before it: what that toile was cut from.
 std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile = 0);
 
-/// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
-/// Requires of the session that it is one of the client's.
-BlockRun fitted_block(const Client& client, const std::string& file, const Session& session,
-                      Unit unit, int before_toile = 0);
+/// The block of a client read from the text of her file, as taped on a date or, without one, last.
+/// Throws InputError.
+BlockSource block_source(const std::string& text, const ClientJob& job, const std::string& session);
+/// That of a job, before its toile.
+BlockSource block_source(const Job& job, FileStore& files);
 
-/// The same of a job.
-BlockRun fitted_block(const Job& job, FileStore& files);
+/// Whether a newer session than that of the fitting already has what a correction asked for.
+bool told_by_new_tape(const BlockSource& source, const NumberedCorrection& correction);
+
+/// Warns of corrections that a newer tape session already explains: the measurement that the
+/// correction called into doubt has moved since, by half to one and a half times what the
+/// correction asked of it. They are applied still, unless the file says to drop them; the maker
+/// decides (code "fit.explained").
+Problems told_by_new_tape(const BlockRun& run);
+
+/// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
+BlockRun fitted_block(BlockSource source);
 
 }  // namespace blockwright

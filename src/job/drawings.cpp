@@ -1,6 +1,7 @@
 #include "drawings.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/files/safe_name.hpp"
 
 #include <algorithm>
 #include <sstream>
@@ -22,8 +23,8 @@ bool is_client_file(const std::string& path, FileStore& files) {
 }
 
 /// Anna's pattern may have the name of a client file: "anna-pattern.json".
-void spare_client_files(const std::vector<OutputFile>& outputs, FileStore& files) {
-  for (const OutputFile& output : outputs) {
+void spare_client_files(const std::vector<NewFile>& outputs, FileStore& files) {
+  for (const NewFile& output : outputs) {
     if (!output.path.ends_with(".json") || !is_client_file(output.path, files)) continue;
     throw FileError({Severity::Error, "file.write", output.path,
                      "a client file has this name, and measurements are not written over",
@@ -37,32 +38,40 @@ bool is_wanted(const DrawingJob& job, const OutputRow& row) {
 
 }  // namespace
 
+std::string output_stem(const Job& job) {
+  const std::string client = job.stem.empty() ? safe_stem(job.client) : job.stem;
+  std::string stem = joined_path(job.out, client);
+  if (job.command == Command::Pivot) stem += "-pivot";
+  if (job.command == Command::Adapt) stem += "-" + safe_stem(job.style);
+  return stem;
+}
+
+std::string cut_stem(const Job& job) {
+  return output_stem(job) + "-" + std::string(cut_style_name(job.cut));
+}
+
 bool writes(const DrawingJob& job, OutputOf of) {
   return std::ranges::any_of(
       output_kinds(), [&](const OutputRow& row) { return row.of == of && is_wanted(job, row); });
 }
 
-void add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
-                 const Drawing& drawing, std::vector<OutputFile>& outputs) {
+int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, const Drawing& drawing,
+                std::vector<NewFile>& outputs) {
+  int pages = 0;
   for (const OutputRow& row : output_kinds()) {
     if (row.of != of || !is_wanted(job, row)) continue;
     std::ostringstream bytes;
-    const int pages = row.write(bytes, drawing);
-    outputs.push_back({stem + "." + std::string(row.word), std::move(bytes).str(), pages});
+    pages += row.write(bytes, drawing);
+    outputs.push_back({stem + "." + std::string(row.word), std::move(bytes).str()});
   }
+  return pages;
 }
 
-std::vector<std::string> write_outputs(std::vector<OutputFile> outputs, FileStore& files) {
+std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, FileStore& files) {
   spare_client_files(outputs, files);
-  std::vector<NewFile> set;
+  files.write_all(outputs);
   std::vector<std::string> paths;
-  set.reserve(outputs.size());
-  paths.reserve(outputs.size());
-  for (OutputFile& output : outputs) {
-    paths.push_back(output.path);
-    set.push_back({std::move(output.path), std::move(output.bytes)});
-  }
-  files.write_all(set);
+  for (const NewFile& output : outputs) paths.push_back(output.path);
   return paths;
 }
 

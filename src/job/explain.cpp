@@ -1,6 +1,6 @@
+#include "blockwright/base/embedded_file.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
-#include "embedded_docs.hpp"
 
 #include <fmt/format.h>
 
@@ -8,6 +8,10 @@
 #include <vector>
 
 namespace blockwright {
+
+// BLOCKWRIGHT_DOCS is set by layer.cmake.
+BLOCKWRIGHT_EMBEDDED_FILE(problems_page, BLOCKWRIGHT_DOCS "/problems.md")
+
 namespace {
 
 /// One code of docs/problems.md, and the chapter that explains it, perhaps with others.
@@ -28,7 +32,7 @@ std::string_view taken(std::string_view& text, std::string_view end) {
 std::vector<Explanation> explanations() {
   constexpr std::string_view heading = "\n## ";
   std::vector<Explanation> all;
-  std::string_view page = docs::problems();
+  std::string_view page = problems_page();
   taken(page, heading);
   while (!page.empty()) {
     std::string_view chapter = taken(page, heading);

@@ -1,7 +1,6 @@
 #include "block_pass.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "new_tape.hpp"
 #include "run_report.hpp"
 
 #include <algorithm>
@@ -19,17 +18,7 @@ const Effect* effect_of(const BlockRun& run, std::size_t correction) {
 }
 
 FittingLine line_of(const BlockRun& run, const OrderedCorrection& ordered) {
-  const NumberedCorrection& numbered = run.corrections[ordered.correction];
-  FittingLine line{numbered,
-                   ordered.row,
-                   ordered.stage,
-                   std::string(row_name(ordered.row, row_of(numbered.correction).sign)),
-                   std::string(stage_name(ordered.stage)),
-                   {},
-                   0,
-                   {},
-                   {},
-                   ordered.look_at};
+  FittingLine line{run.corrections[ordered.correction], ordered, {}, 0, {}, {}};
   for (const std::size_t other : ordered.voids) line.voids.push_back(run.corrections[other]);
   const Effect* effect = effect_of(run, ordered.correction);
   if (effect == nullptr) return line;
@@ -42,7 +31,9 @@ FittingLine line_of(const BlockRun& run, const OrderedCorrection& ordered) {
 
 std::vector<std::string> next_toile(const std::vector<FittingLine>& lines) {
   std::set<CorrectionRow> rows;
-  for (const FittingLine& line : lines) rows.insert(line.look_at.begin(), line.look_at.end());
+  for (const FittingLine& line : lines) {
+    rows.insert(line.order.look_at.begin(), line.order.look_at.end());
+  }
   std::vector<std::string> texts;
   texts.reserve(rows.size());
   for (const CorrectionRow row : rows) {

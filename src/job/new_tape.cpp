@@ -1,10 +1,10 @@
-#include "new_tape.hpp"
-
-#include "blockwright/base/number_text.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
+#include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "blockwright/report/words.hpp"
+#include "run_report.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -43,13 +43,12 @@ struct Retaped {
   double was = 0.0, is = 0.0;
 };
 
-std::optional<Retaped> explaining(const Client& client, const Session& session,
-                                  const NumberedCorrection& numbered) {
+std::optional<Retaped> explaining(const BlockSource& source, const NumberedCorrection& numbered) {
   const RowAmount amount = row_of(numbered.correction);
   const FittingRow& row = fitting_row(amount.row);
-  const Session* before = session_before(client, numbered.date);
-  if (!row.doubts || before == nullptr || before->date >= session.date) return std::nullopt;
-  const auto was = taped(*before, *row.doubts), is = taped(session, *row.doubts);
+  const Session* before = session_before(source.client, numbered.date);
+  if (!row.doubts || before == nullptr || before->date >= source.session.date) return std::nullopt;
+  const auto was = taped(*before, *row.doubts), is = taped(source.session, *row.doubts);
   const double asked = asked_of(row, amount);
   if (!was || !is || asked == 0.0) return std::nullopt;
   const double share = (*is - *was) / asked;
@@ -57,9 +56,21 @@ std::optional<Retaped> explaining(const Client& client, const Session& session,
   return Retaped{*row.doubts, before, *was, *is};
 }
 
+/// What both sessions took of the measurement, where the newer one already has what the correction
+/// asked for: "the session of 2026-09-20 took ... where that of 2026-03-14 took ...".
+std::optional<std::string> tapes_of(const BlockSource& source,
+                                    const NumberedCorrection& correction) {
+  const auto retaped = explaining(source, correction);
+  if (!retaped) return std::nullopt;
+  const auto value = [&](double v) { return value_text(retaped->name, v, source.unit); };
+  return "the session of " + source.session.date + " took " + words_of(retaped->name) + " as " +
+         value(retaped->is) + " where that of " + retaped->before->date + " took " +
+         value(retaped->was);
+}
+
 std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbered) {
   if (numbered.correction.on_new_tape == OnNewTape::Keep) return std::nullopt;
-  const auto tapes = tapes_of(run.client, run.session, run.unit, numbered);
+  const auto tapes = tapes_of(run, numbered);
   if (!tapes) return std::nullopt;
   const std::string number = std::to_string(numbered.number);
   return Problem{
@@ -109,21 +120,24 @@ double drafted_length(const BlockRun& run, MeasurementName name, double value,
   return length_named(block.pattern, length).value_or(0.0);
 }
 
-}  // namespace
-
-bool told_by_new_tape(const Client& client, const Session& session,
-                      const NumberedCorrection& correction) {
-  return explaining(client, session, correction).has_value();
+std::vector<Explained> explained_in(const BlockSource& source) {
+  std::vector<Explained> explained;
+  for (const NumberedCorrection& numbered :
+       active_corrections(source.client, source.before_toile)) {
+    const Correction& correction = numbered.correction;
+    if (correction.on_new_tape != OnNewTape::Ask) continue;
+    if (const auto tapes = tapes_of(source, numbered)) {
+      explained.push_back(
+          {static_cast<int>(numbered.number), correction.action + " " + correction.place, *tapes});
+    }
+  }
+  return explained;
 }
 
-std::optional<std::string> tapes_of(const Client& client, const Session& session, Unit unit,
-                                    const NumberedCorrection& correction) {
-  const auto retaped = explaining(client, session, correction);
-  if (!retaped) return std::nullopt;
-  const auto value = [&](double v) { return value_text(retaped->name, v, unit); };
-  return "the session of " + session.date + " took " + words_of(retaped->name) + " as " +
-         value(retaped->is) + " where that of " + retaped->before->date + " took " +
-         value(retaped->was);
+}  // namespace
+
+bool told_by_new_tape(const BlockSource& source, const NumberedCorrection& correction) {
+  return explaining(source, correction).has_value();
 }
 
 Problems told_by_new_tape(const BlockRun& run) {
@@ -154,6 +168,25 @@ std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   doubt.would_do = solve_between(off, {low, high}, 0.05);
   doubt.roughly = false;
   return doubt;
+}
+
+std::vector<Explained> explained_corrections(const Job& job, FileStore& files) {
+  try {
+    return explained_in(block_source(job, files));
+  } catch (const Error&) {
+    return {};
+  }
+}
+
+void decide_explained(const std::string& client, const std::vector<ExplainedDecision>& decisions,
+                      FileStore& files) {
+  if (decisions.empty()) return;
+  const std::string before = files.read(client);
+  std::string text = before;
+  for (const ExplainedDecision& decision : decisions) {
+    text = with_new_tape(text, client, static_cast<std::size_t>(decision.number), decision.answer);
+  }
+  files.write_all({{client + ".bak", before}, {client, text}});
 }
 
 }  // namespace blockwright

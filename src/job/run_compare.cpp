@@ -9,18 +9,11 @@
 #include "wishes.hpp"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 namespace blockwright {
 namespace {
-
-/// Which versions: a client, a session, a toile.
-struct Asked {
-  Client client;
-  std::string file;
-  Session session;
-  int toile = 0;
-};
 
 /// The date at `i` of the list; of two sessions of one client the older and the newest where none
 /// is named.
@@ -34,16 +27,19 @@ std::string session_date(const CompareJob& job, const Client& client, std::size_
   return client.sessions.back().date;
 }
 
-std::vector<Asked> versions_of(const CompareJob& job, FileStore& files) {
-  std::vector<Asked> versions;
+std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
+  std::vector<BlockSource> versions;
   for (std::size_t i = 0; i < 2; ++i) {
-    const std::string& file = i == 1 && !job.other.empty() ? job.other : job.client;
-    const Client client = client_in(files.read(file), file, job);
-    const Session session = session_of(client, session_date(job, client, i), file);
-    versions.push_back({client, file, session, i < job.toiles.size() ? job.toiles[i] : 0});
+    ClientJob one = job;
+    if (i == 1 && !job.other.empty()) one.client = job.other;
+    BlockSource& version = versions.emplace_back(block_source(files.read(one.client), one, ""));
+    const std::string date = session_date(job, version.client, i);
+    version.session = session_of(version.client, date, version.file);
+    version.unit = job.unit.value_or(versions[0].client.unit);
+    if (i < job.toiles.size()) version.before_toile = job.toiles[i];
   }
   const bool same = versions[0].file == versions[1].file &&
-                    versions[0].toile == versions[1].toile &&
+                    versions[0].before_toile == versions[1].before_toile &&
                     versions[0].session.date == versions[1].session.date;
   if (same) {
     refuse_option(
@@ -71,63 +67,61 @@ Version version_of(const BlockRun& run) {
   return {run.client.name, version_name(run), run.session, stage_of("", run.fitted.pattern)};
 }
 
-std::vector<LandmarkMove> moved_points(const Pattern& before, const Pattern& after,
-                                       Alignment alignment) {
+/// Of the points that both blocks have, the older block first.
+std::vector<LandmarkMove> moved_points(std::span<const BlockRun> runs, Alignment alignment) {
   std::vector<LandmarkMove> moves;
-  for (const Piece& piece : after.pieces) {
-    for (const Piece& old : before.pieces) {
-      if (old.name != piece.name) continue;
-      const auto here = alignment_level(piece, alignment);
-      const auto there = alignment_level(old, alignment);
-      const Vec shift{0.0, here && there ? *here - *there : 0.0};
-      for (const Landmark& landmark : piece.landmarks) {
-        for (const Landmark& was : old.landmarks) {
-          if (was.name != landmark.name) continue;
-          const Vec by = landmark.at - (was.at + shift);
-          moves.push_back({piece.name + "." + landmark.name, Length::mm(by.x), Length::mm(by.y)});
-        }
-      }
+  const std::vector<Piece>& before = runs.front().fitted.pattern.pieces;
+  for (const Piece& piece : runs.back().fitted.pattern.pieces) {
+    const auto old = std::ranges::find(before, piece.name, &Piece::name);
+    if (old == before.end()) continue;
+    const auto here = alignment_level(piece, alignment), there = alignment_level(*old, alignment);
+    const Vec shift{0.0, here && there ? *here - *there : 0.0};
+    for (const Landmark& landmark : piece.landmarks) {
+      const auto was = std::ranges::find(old->landmarks, landmark.name, &Landmark::name);
+      if (was == old->landmarks.end()) continue;
+      const Vec by = landmark.at - (was->at + shift);
+      moves.push_back({piece.name + "." + landmark.name, Length::mm(by.x), Length::mm(by.y)});
     }
   }
   return moves;
 }
 
+/// The newer block over the older one.
+std::vector<std::string> write_overlay(const CompareJob& job, std::span<const BlockRun> runs,
+                                       const Comparison& comparison, FileStore& files) {
+  const PrintOptions print = print_of(job);
+  SheetNotes notes = notes_of(report_of(runs.back(), print.cut));
+  notes.versions = {"grey and dotted: " + comparison.before.name,
+                    "black: " + comparison.after.name};
+  const PreviousVersion previous{true_darts(runs.front().fitted.pattern).pattern, job.align, true};
+  const Pattern trued = true_darts(runs.back().fitted.pattern).pattern;
+  TextFonts fonts;
+  std::vector<NewFile> outputs;
+  add_outputs(stem_of(job), OutputOf::Sheet, job,
+              {title_of(comparison), lay_out(trued, print, notes, &previous), trued, fonts},
+              outputs);
+  return write_outputs(outputs, files);
+}
+
 JobResult compared(const CompareJob& job, FileStore& files) {
   judge(job);
-  const PrintOptions print = print_of(job);
-  const std::vector<Asked> versions = versions_of(job, files);
-  const Unit unit = job.unit.value_or(versions[0].client.unit);
+  (void)print_of(job);
   std::vector<BlockRun> runs;
-  runs.reserve(versions.size());
-  for (const Asked& v : versions) {
-    runs.push_back(fitted_block(v.client, v.file, v.session, unit, v.toile));
+  for (BlockSource& version : versions_of(job, files)) {
+    runs.push_back(fitted_block(std::move(version)));
   }
   JobResult result;
-  for (const BlockRun& run : runs) {
-    for (const Problem& problem : run.problems) {
-      if (problem.severity == Severity::Error) result.problems.push_back(problem);
-    }
-  }
-  result.problems = worded(result.problems, unit);
-  Comparison comparison{version_of(runs[0]),
-                        version_of(runs[1]),
-                        moved_points(runs[0].fitted.pattern, runs[1].fitted.pattern, job.align),
-                        unit,
+  for (const BlockRun& run : runs) add(result.problems, worded(run.problems, run.unit));
+  std::erase_if(result.problems, [](const Problem& p) { return p.severity != Severity::Error; });
+  Comparison comparison{version_of(runs.front()),
+                        version_of(runs.back()),
+                        moved_points(runs, job.align),
+                        runs.back().unit,
                         {}};
-  if (!result.problems.empty()) {
-    result.exit_code = 1;
+  if (result.problems.empty()) {
+    comparison.files = write_overlay(job, runs, comparison, files);
   } else {
-    std::vector<OutputFile> outputs;
-    SheetNotes notes = notes_of(report_of(runs[1], print.cut));
-    notes.versions = {"grey and dotted: " + comparison.before.name,
-                      "black: " + comparison.after.name};
-    const PreviousVersion previous{true_darts(runs[0].fitted.pattern).pattern, job.align, true};
-    const Pattern trued = true_darts(runs[1].fitted.pattern).pattern;
-    TextFonts fonts;
-    add_outputs(stem_of(job), OutputOf::Sheet, job,
-                {title_of(comparison), lay_out(trued, print, notes, &previous), trued, fonts},
-                outputs);
-    comparison.files = write_outputs(std::move(outputs), files);
+    result.exit_code = 1;
   }
   result.files = comparison.files;
   result.output =

@@ -8,8 +8,10 @@
 #include "option_words.hpp"
 #include "run_report.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
-#include <memory>
+#include <iterator>
 #include <sstream>
 #include <utility>
 
@@ -25,26 +27,21 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
     return part.find_first_not_of("0123456789./") == std::string::npos;
   };
   const auto is_action = [](const std::string& word) {
-    return std::find(correction_actions().begin(), correction_actions().end(), word) !=
-           correction_actions().end();
+    return std::ranges::find(correction_actions(), word) != correction_actions().end();
   };
   if (parts.size() > 2 && is_action(parts[0] + "_" + parts[1])) {  // "take in", "let out"
     parts[0] += "_" + parts[1];
     parts.erase(parts.begin() + 1);
   }
-  const auto number = std::find_if(parts.begin(), parts.end(), is_number);
+  const auto number = std::ranges::find_if(parts, is_number);
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
     refuse_option("--add", "'" + words + "' is not an action, a place and an amount",
                   "write for example \"lower front_neck 1.0\"");
   }
   NewCorrection correction;
   correction.action = parts[0];
-  for (auto part = parts.begin() + 1; part != number; ++part) {
-    correction.place += (correction.place.empty() ? "" : "_") + *part;
-  }
-  for (auto part = number; part != parts.end(); ++part) {
-    correction.by += (correction.by.empty() ? "" : " ") + *part;
-  }
+  correction.place = fmt::format("{}", fmt::join(parts.begin() + 1, number, "_"));
+  correction.by = fmt::format("{}", fmt::join(number, parts.end(), " "));
   correction.as = job.as;
   correction.side = job.side.value_or(BodySide::Both);
   correction.seen = job.seen;
@@ -73,8 +70,8 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
   throw InputError(problem);
 }
 
-std::string with_one_more(const FitJob& job, const std::string& text, const std::string& words) {
-  const Client client = client_in(text, job.client, job);
+std::string with_one_more(const std::string& text, const FitJob& job, const std::string& words) {
+  const Client client = client_in(text, job);
   const NewCorrection correction = correction_in_words(words, job);
   try {
     return with_correction(text, job.client, fitting_of(job, client), correction);
@@ -84,7 +81,7 @@ std::string with_one_more(const FitJob& job, const std::string& text, const std:
 }
 
 std::string edited(const FitJob& job, std::string text) {
-  for (const std::string& words : job.add) text = with_one_more(job, text, words);
+  for (const std::string& words : job.add) text = with_one_more(text, job, words);
   const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
     for (const int number : numbers) {
       text = with_withdrawn(text, job.client, static_cast<std::size_t>(number), withdrawn);
@@ -95,18 +92,10 @@ std::string edited(const FitJob& job, std::string text) {
   return text;
 }
 
-/// Draws the block with the new corrections before the file is touched: a correction that cannot be
-/// applied is not written.
-BlockRun fitted_text(const FitJob& job, const std::string& text) {
-  const Client client = client_in(text, job.client, job);
-  const Session& session = session_of(client, job.session, job.client);
-  return fitted_block(client, job.client, session, job.unit.value_or(client.unit));
-}
-
 /// Of two who change one file at the same time, one would lose what she wrote. The file is read
 /// first, so that no folder is made for one that is not there.
-std::unique_ptr<FolderLock> held_for_change(const FitJob& job, FileStore& files) {
-  if (job.add.empty() && job.undo.empty() && job.redo.empty()) return nullptr;
+FolderLock held_for_change(const FitJob& job, FileStore& files) {
+  if (job.add.empty() && job.undo.empty() && job.redo.empty()) return {};
   (void)files.read(job.client);
   return files.lock(folder_of(job.client));
 }
@@ -116,7 +105,8 @@ JobResult fit(const FitJob& job, FileStore& files) {
   const auto held = held_for_change(job, files);
   const std::string before = files.read(job.client);
   const std::string after = edited(job, before);
-  const BlockRun run = fitted_text(job, after);
+  // Drawn before the file is touched: a correction that cannot be applied is not written.
+  const BlockRun run = fitted_block(block_source(after, job, job.session));
   JobResult result;
   const FittingReport report = fitting_report_of(run);
   result.problems = report.problems;
@@ -150,19 +140,10 @@ std::vector<Symptom> fitting_symptoms(Unit unit) {
   for (int stage = 0; stage <= kOneSideStage; ++stage) {
     for (const FittingRow& row : fitting_catalogue()) {
       if (row.stage != stage) continue;
-      Symptom symptom{row.number(),
-                      std::string(stage_name(stage)),
-                      std::string(row.seen),
-                      std::string(row.cause),
-                      {},
-                      usual_text(row, unit)};
-      for (const CorrectionWords& words : correction_words()) {
-        if (words.row != row.row) continue;
-        Symptom::Answer answer{
-            std::string(words.action) + " " + std::string(words.place), {}, words.one_sided};
-        if (words.must_say) answer.as = words.readings;
-        symptom.answers.push_back(answer);
-      }
+      Symptom symptom{row.number(), stage_name(stage),     row.seen,
+                      row.cause,    usual_text(row, unit), {}};
+      std::ranges::copy_if(correction_words(), std::back_inserter(symptom.answers),
+                           [&](const CorrectionWords& words) { return words.row == row.row; });
       symptoms.push_back(symptom);
     }
   }
@@ -170,7 +151,9 @@ std::vector<Symptom> fitting_symptoms(Unit unit) {
 }
 
 Unit unit_of_client(const std::string& path, FileStore& files) {
-  return client_in(files.read(path), path, {}).unit;
+  ClientJob job;
+  job.client = path;
+  return client_in(files.read(path), job).unit;
 }
 
 }  // namespace blockwright

@@ -1,12 +1,10 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/report/words.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
-#include "output_stem.hpp"
 #include "run_report.hpp"
 #include "wishes.hpp"
 
@@ -18,19 +16,16 @@ namespace blockwright {
 namespace {
 
 /// What a step said of a dart is told in the end only if the dart is still there.
-Problems lasting(const Problems& remarks, const Pattern& pattern) {
-  Problems kept;
-  for (const Problem& remark : remarks) {
-    bool stays = remark.code != "dart.wide" && remark.code != "dart.narrow";
-    for (const DartMeasure& dart : measured_darts(pattern)) {
-      stays = stays || remark.where == dart.piece + "." + dart.name;
-    }
-    if (stays) kept.push_back(remark);
-  }
-  return kept;
+Problems lasting(Problems remarks, const Pattern& pattern) {
+  const std::vector<DartMeasure> darts = measured_darts(pattern);
+  std::erase_if(remarks, [&](const Problem& remark) {
+    const bool of_dart = remark.code == "dart.wide" || remark.code == "dart.narrow";
+    return of_dart && std::ranges::none_of(darts, [&](const DartMeasure& dart) {
+             return remark.where == dart.piece + "." + dart.name;
+           });
+  });
+  return remarks;
 }
-
-bool moves_darts(const Job& job) { return job.command != Command::Draft; }
 
 /// A refusal of a step is in the person's unit.
 StyledPattern styled(const Job& job, const Style& style, const BlockRun& run) {
@@ -46,7 +41,7 @@ StyledPattern styled(const Job& job, const Style& style, const BlockRun& run) {
 /// before printing, trueing the darts.
 void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.made = run.fitted.pattern;
-  if (moves_darts(job)) {
+  if (job.command != Command::Draft) {
     const Style style = job.command == Command::Pivot
                             ? style_of_moves(job)
                             : read_style(files.read(job.style), job.style);
@@ -65,14 +60,16 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   errors_first(run.problems);
 }
 
-/// The pieces, and with an overlay the net pieces over the block.
-void add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run,
-                const Report& report, std::vector<OutputFile>& outputs) {
+/// The pieces, and with an overlay the net pieces over the block. Gives back the pages of the
+/// pieces' PDF.
+int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, const Report& report,
+               std::vector<NewFile>& outputs) {
   const SheetNotes notes = notes_of(report);
   TextFonts fonts;
-  add_outputs(cut_stem(job), OutputOf::Sheet, job,
-              {title_of(report), lay_out(run.printed, print, notes), run.printed, fonts}, outputs);
-  if (!job.overlay) return;
+  const int pages = add_outputs(
+      cut_stem(job), OutputOf::Sheet, job,
+      {title_of(report), lay_out(run.printed, print, notes), run.printed, fonts}, outputs);
+  if (!job.overlay) return pages;
   PrintOptions net = print;
   net.cut = CutStyle::Net;
   const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
@@ -80,17 +77,7 @@ void add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run,
               {title_of(report_of(run, net.cut)), lay_out(run.printed, net, notes, &before),
                run.printed, fonts},
               outputs);
-}
-
-/// The finished files, complete in memory.
-std::vector<OutputFile> drawn_files(const Job& job, const PrintOptions& print, const BlockRun& run,
-                                    const Report& report) {
-  std::vector<OutputFile> outputs;
-  if (writes(job, OutputOf::Sheet)) add_sheets(job, print, run, report, outputs);
-  TextFonts fonts;
-  add_outputs(output_stem(job) + "-pattern", OutputOf::Pattern, job, {"", {}, run.printed, fonts},
-              outputs);
-  return outputs;
+  return pages;
 }
 
 RunSummary summary_of(const BlockRun& run) {
@@ -107,24 +94,27 @@ RunSummary summary_of(const BlockRun& run) {
   return summary;
 }
 
-/// What a person who works in inches leaves round a toile where she asked for nothing: a round
-/// fraction near 20 mm. Ours.
-constexpr Length kInchAllowance = Length::inches(0.75);
+std::string steps_of(const Job& job, const BlockRun& run) {
+  if (!job.steps) return "";
+  return draft_steps_text(run.client.name + ", " + run.session.date, run.unit, run.block.log);
+}
 
 /// Writes the drawings; gives the pages of the PDF.
 int write_drawings(const Job& job, const PrintOptions& print, const BlockRun& run, FileStore& files,
                    Report& report) {
-  std::vector<OutputFile> outputs = drawn_files(job, print, run, report);
-  int pages = 0;
-  for (const OutputFile& output : outputs) pages = pages == 0 ? output.pages : pages;
-  report.files = write_outputs(std::move(outputs), files);
+  std::vector<NewFile> outputs;
+  const int pages = writes(job, OutputOf::Sheet) ? add_sheets(job, print, run, report, outputs) : 0;
+  TextFonts fonts;
+  add_outputs(output_stem(job) + "-pattern", OutputOf::Pattern, job, {"", {}, run.printed, fonts},
+              outputs);
+  report.files = write_outputs(outputs, files);
   return pages;
 }
 
 JobResult done(const Job& job, FileStore& files) {
   judge(job);
   PrintOptions print = print_of(job);
-  BlockRun run = fitted_block(job, files);
+  BlockRun run = fitted_block(block_source(job, files));
   if (!job.allowance && run.unit == Unit::Inch) print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);
   Report report = report_of(run, print.cut);
@@ -135,9 +125,8 @@ JobResult done(const Job& job, FileStore& files) {
   } else {
     result.summary.pages = write_drawings(job, print, run, files, report);
   }
-  result.output = job.report == ReportKind::Json
-                      ? report_json(report)
-                      : (job.steps ? draft_steps_of(run) : "") + report_text(report);
+  result.output = job.report == ReportKind::Json ? report_json(report)
+                                                 : steps_of(job, run) + report_text(report);
   result.problems = report.problems;
   result.files = report.files;
   return result;

@@ -1,7 +1,6 @@
 #include "run_report.hpp"
 
 #include "blockwright/base/version.hpp"
-#include "blockwright/report/draft_steps.hpp"
 #include "blockwright/report/words.hpp"
 
 #include <utility>
@@ -34,20 +33,6 @@ Stage styled_stage(const BlockRun& run) {
   return stage;
 }
 
-/// "{0}", "{1}" ... of the rule are its lengths.
-Wording rule_of(const DraftStep& step) {
-  Wording rule;
-  std::string rest = step.rule;
-  for (std::size_t i = 0; i < step.lengths.size(); ++i) {
-    const std::string mark = "{" + std::to_string(i) + "}";
-    const std::size_t at = rest.find(mark);
-    if (at == std::string::npos) continue;
-    rule += rest.substr(0, at) + Length::mm(step.lengths[i]);
-    rest.erase(0, at + mark.size());
-  }
-  return rule + rest;
-}
-
 }  // namespace
 
 Change change_of(const BlockRun& run, const Effect& effect) {
@@ -70,14 +55,11 @@ Report report_of(const BlockRun& run, CutStyle cut) {
                 run.checks.measure_back,
                 run.corrections,
                 {{"drafted", run.checks.lengths, run.checks.darts, {}}},
-                {},
+                run.blended,
                 worded(run.problems, run.unit),
                 {}};
   if (!run.corrections.empty()) report.stages.push_back(fitted_stage(run));
   if (!run.steps.empty()) report.stages.push_back(styled_stage(run));
-  for (const BlendedEdge& b : run.blended) {
-    report.blended.push_back({b.piece, b.edge, b.dart, b.kink, Length::mm(b.moved)});
-  }
   return report;
 }
 
@@ -97,15 +79,6 @@ SheetNotes notes_of(const Report& report) {
   notes.cautions = caution_lines(report);
   notes.unit = report.unit;
   return notes;
-}
-
-std::string draft_steps_of(const BlockRun& run) {
-  std::vector<DraftInstruction> steps;
-  for (const DraftStep& step : run.block.log) {
-    steps.push_back({step.piece, step.point, Length::mm(step.at.x), Length::mm(step.at.y),
-                     rule_of(step), step.closed_by});
-  }
-  return draft_steps_text(run.client.name + ", " + run.session.date, run.unit, steps);
 }
 
 }  // namespace blockwright

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "block_run.hpp"
+#include "block_pass.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/report/fitting_report.hpp"
 #include "blockwright/report/report.hpp"
@@ -18,10 +18,11 @@ SheetNotes notes_of(const Report& report);
 /// What a correction did, or several that were added up.
 Change change_of(const BlockRun& run, const Effect& effect);
 
+/// The measurement that an applied correction calls into doubt, and the value that would have made
+/// it unnecessary, found by drafting anew; nothing where its row names no measurement. Requires:
+/// effect is one of run.fitted.effects. Cost: about ten drafts.
+std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect);
+
 /// The corrections in the order of work.
 FittingReport fitting_report_of(const BlockRun& run);
-
-/// The draft log as instructions.
-std::string draft_steps_of(const BlockRun& run);
-
 }  // namespace blockwright

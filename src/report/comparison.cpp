@@ -31,20 +31,6 @@ bool differs(const Row& row) {
   return !row.before || !row.after || std::abs(*row.after - *row.before) > kDiffers;
 }
 
-std::vector<Row> rows_of(const std::vector<Row>& before, const std::vector<Row>& after) {
-  std::vector<Row> rows = before;
-  for (const Row& row : after) {
-    const auto same = std::find_if(rows.begin(), rows.end(),
-                                   [&](const Row& one) { return one.name == row.name; });
-    if (same == rows.end()) {
-      rows.push_back({row.name, row.angle, std::nullopt, row.before});
-    } else {
-      same->after = row.before;
-    }
-  }
-  return rows;
-}
-
 std::vector<Row> tape_of(const Version& version) {
   std::vector<Row> rows;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
@@ -70,10 +56,17 @@ std::vector<Row> darts_of(const Version& version) {
   return rows;
 }
 
-using RowsOf = std::vector<Row> (*)(const Version&);
-
-std::vector<Row> rows_of(const Comparison& c, RowsOf of) {
-  return rows_of(of(c.before), of(c.after));
+std::vector<Row> rows_of(const Comparison& c, std::vector<Row> (*of)(const Version&)) {
+  std::vector<Row> rows = of(c.before);
+  for (const Row& row : of(c.after)) {
+    const auto same = std::ranges::find(rows, row.name, &Row::name);
+    if (same == rows.end()) {
+      rows.push_back({row.name, row.angle, std::nullopt, row.before});
+    } else {
+      same->after = row.before;
+    }
+  }
+  return rows;
 }
 
 std::string shown(const Row& row, double value, Unit unit) {
@@ -120,16 +113,15 @@ std::string points_text(const Comparison& c) {
                      text.empty() ? "  none\n" : text);
 }
 
+Json value_json(const std::optional<double>& value) {
+  return value ? Json(rounded(*value)) : Json(nullptr);
+}
+
 Json rows_json(const std::vector<Row>& rows) {
-  const auto value = [](const std::optional<double>& v) {
-    return v ? Json(rounded(*v)) : Json(nullptr);
-  };
-  Json list = Json::array();
-  for (const Row& row : rows) {
-    list.push_back(
-        {{"name", row.name}, {"before", value(row.before)}, {"after", value(row.after)}});
-  }
-  return list;
+  return list_of(rows, [](const Row& row) -> Json {
+    return {
+        {"name", row.name}, {"before", value_json(row.before)}, {"after", value_json(row.after)}};
+  });
 }
 
 }  // namespace
@@ -151,11 +143,9 @@ std::string comparison_text(const Comparison& c) {
 }
 
 std::string comparison_json(const Comparison& c) {
-  Json points = Json::array();
-  for (const LandmarkMove& point : c.points) {
-    points.push_back(
-        {{"name", point.name}, {"x_mm", rounded(point.x.mm())}, {"y_mm", rounded(point.y.mm())}});
-  }
+  const Json points = list_of(c.points, [](const LandmarkMove& point) -> Json {
+    return {{"name", point.name}, {"x_mm", rounded(point.x.mm())}, {"y_mm", rounded(point.y.mm())}};
+  });
   return text_of(Json{{"before", c.before.name},
                       {"after", c.after.name},
                       {"measurements", rows_json(rows_of(c, tape_of))},

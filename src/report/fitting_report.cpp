@@ -1,5 +1,7 @@
 #include "blockwright/report/fitting_report.hpp"
 
+#include "blockwright/fit/apply.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "blockwright/report/words.hpp"
 #include "json_values.hpp"
 
@@ -53,7 +55,8 @@ std::string voids_text(const FittingLine& line) {
 }
 
 std::string line_text(const FittingLine& line, Unit unit) {
-  std::string text = fmt::format("  {}: {}\n", numbered_text(line.correction, unit), line.title);
+  std::string text = fmt::format("  {}: {}\n", numbered_text(line.correction, unit),
+                                 row_name(line.order.row, row_of(line.correction.correction).sign));
   if (line.counted_with != 0) {
     text += fmt::format("       counted together with {}\n", line.counted_with);
   } else if (line.change) {
@@ -68,21 +71,20 @@ std::string list_text(const char* title, const std::vector<std::string>& lines) 
 
 Json line_json(const FittingLine& line) {
   const NumberedCorrection& numbered = line.correction;
-  Json voids = Json::array();
-  for (const NumberedCorrection& other : line.voids) voids.push_back(other.number);
+  const Json voids =
+      list_of(line.voids, [](const NumberedCorrection& other) { return other.number; });
   Json row = {
       {"number", numbered.number},
       {"date", numbered.date},
       {"toile", numbered.toile},
       {"correction", name_text(numbered.correction.action + " " + numbered.correction.place)},
       {"by_mm", numbered.correction.by.mm()},
-      {"row", number_of(line.row)},
-      {"stage", line.stage},
+      {"row", number_of(line.order.row)},
+      {"stage", line.order.stage},
       {"voids", voids},
-      {"look_at_rows", line.look_at}};
+      {"look_at_rows", line.order.look_at}};
   if (!line.change) return row;
-  row["moved"] = Json::array();
-  for (const LengthChange& moved : line.change->lengths) row["moved"].push_back(change_json(moved));
+  row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {
     row["doubts"] = {{"name", info(line.doubt->name).key},
                      {"value", line.doubt->taped},
@@ -99,8 +101,8 @@ std::string fitting_text(const FittingReport& report) {
   if (report.lines.empty()) text += "\nNo corrections.\n";
   int stage = -1;
   for (const FittingLine& line : report.lines) {
-    if (line.stage != stage) text += "\n" + line.stage_name + "\n";
-    stage = line.stage;
+    if (line.order.stage != stage) text += fmt::format("\n{}\n", stage_name(line.order.stage));
+    stage = line.order.stage;
     text += line_text(line, report.unit);
   }
   std::vector<std::string> withdrawn;
@@ -112,11 +114,9 @@ std::string fitting_text(const FittingReport& report) {
 }
 
 std::string fitting_json(const FittingReport& report) {
-  Json list = Json::array();
-  for (const FittingLine& line : report.lines) list.push_back(line_json(line));
   return text_of(Json{{"client", report.client},
                       {"session", report.session},
-                      {"corrections", list},
+                      {"corrections", list_of(report.lines, line_json)},
                       {"problems", problems_as_json(report.problems)}});
 }
 

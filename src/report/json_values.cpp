@@ -6,6 +6,15 @@ namespace blockwright {
 
 using Json = nlohmann::ordered_json;
 
+namespace {
+
+/// mm, rounded; null where there is none.
+Json length_json(const std::optional<Length>& length) {
+  return length ? Json(rounded(length->mm())) : Json(nullptr);
+}
+
+}  // namespace
+
 Json problems_as_json(const Problems& problems) {
   Json list = Json::array();
   for (const Problem& p : problems) {
@@ -26,10 +35,6 @@ double rounded(double value) {
   constexpr double steps_per_unit = 1e4;
   const double r = std::round(value * steps_per_unit) / steps_per_unit;
   return r == 0.0 ? 0.0 : r;
-}
-
-Json length_json(const std::optional<Length>& length) {
-  return length ? Json(rounded(length->mm())) : Json(nullptr);
 }
 
 Json change_json(const LengthChange& change) {

@@ -36,13 +36,6 @@ Json dart_json(const DartMeasure& d) {
           {"leg_mm", rounded(d.leg)}};
 }
 
-template <class Items, class ToJson>
-Json list_of(const Items& items, const ToJson& to_json) {
-  Json list = Json::array();
-  for (const auto& item : items) list.push_back(to_json(item));
-  return list;
-}
-
 Json dart_change_json(const DartChange& change) {
   return {{"before", change.before ? dart_json(*change.before) : Json(nullptr)},
           {"after", change.after ? dart_json(*change.after) : Json(nullptr)}};
@@ -72,11 +65,11 @@ Json correction_json(const NumberedCorrection& numbered) {
           {"by_mm", rounded(numbered.correction.by.mm())}};
 }
 
-Json blended_json(const BlendedSeam& seam) {
+Json blended_json(const BlendedEdge& seam) {
   return {{"edge", seam.piece + "." + seam.edge},
           {"dart", seam.piece + "." + seam.dart},
-          {"kink_deg", rounded(seam.turn.degrees())},
-          {"moved_mm", length_json(seam.moved)}};
+          {"kink_deg", rounded(seam.kink.degrees())},
+          {"moved_mm", rounded(seam.moved)}};
 }
 
 }  // namespace

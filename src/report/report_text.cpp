@@ -143,11 +143,11 @@ std::string stage_texts(const Report& report) {
 
 std::string blended_list(const Report& report) {
   std::string text = report.blended.empty() ? "" : "\nBlended across the closed darts\n";
-  for (const BlendedSeam& seam : report.blended) {
+  for (const BlendedEdge& seam : report.blended) {
     text += fmt::format("  {:<26}a turn of {} smoothed, the line moved {} at most\n",
                         name_text(seam.piece + "." + seam.edge),
-                        angle_text(seam.turn < Angle() ? -seam.turn : seam.turn),
-                        length_text(seam.moved, report.unit));
+                        angle_text(seam.kink < Angle() ? -seam.kink : seam.kink),
+                        length_text(Length::mm(seam.moved), report.unit));
   }
   return text;
 }

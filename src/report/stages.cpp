@@ -45,25 +45,29 @@ struct EdgeLength {
   Length cut, sewn;
 };
 
-std::optional<EdgeLength> length_of(const Pattern& pattern, const std::string& piece,
-                                    const std::string& edge) {
-  for (const Piece& one : pattern.pieces) {
-    for (const Edge& e : one.edges) {
-      if (one.name != piece || e.name != edge) continue;
-      return EdgeLength{Length::mm(length(e.path)), Length::mm(sewn_length(one, e))};
-    }
-  }
-  return std::nullopt;
+EdgeLength length_of(const Piece& piece, const Edge& edge) {
+  return {Length::mm(length(edge.path)), Length::mm(sewn_length(piece, edge))};
 }
 
-std::vector<LengthChange> edge_changes(const Pattern& before, const Pattern& after) {
+/// Of the edge of that name, if the pattern has it.
+std::optional<EdgeLength> length_like(const Pattern& pattern, const Piece& piece,
+                                      const Edge& edge) {
+  const auto same_piece = std::ranges::find(pattern.pieces, piece.name, &Piece::name);
+  if (same_piece == pattern.pieces.end()) return std::nullopt;
+  const auto same_edge = std::ranges::find(same_piece->edges, edge.name, &Edge::name);
+  if (same_edge == same_piece->edges.end()) return std::nullopt;
+  return length_of(*same_piece, *same_edge);
+}
+
+/// Of pieces whose edges were, or were not, in the pattern before.
+std::vector<LengthChange> edge_changes(const Pattern& before, const std::vector<Piece>& after) {
   std::vector<LengthChange> changes;
-  for (const Piece& piece : after.pieces) {
+  for (const Piece& piece : after) {
     for (const Edge& edge : piece.edges) {
-      const auto was = length_of(before, piece.name, edge.name);
-      const auto is = length_of(after, piece.name, edge.name);
-      if (was && same(was->cut, is->cut) && same(was->sewn, is->sewn)) continue;
-      LengthChange change{piece.name + "." + edge.name, {}, is->sewn, {}, is->cut, {}};
+      const auto was = length_like(before, piece, edge);
+      const EdgeLength is = length_of(piece, edge);
+      if (was && same(was->cut, is.cut) && same(was->sewn, is.sewn)) continue;
+      LengthChange change{piece.name + "." + edge.name, {}, is.sewn, {}, is.cut, {}};
       if (was) change.before = was->sewn, change.cut_before = was->cut;
       changes.push_back(change);
     }
@@ -78,7 +82,7 @@ Stage stage_of(std::string name, const Pattern& pattern) {
 }
 
 Change change_between(const Pattern& before, const Pattern& after) {
-  return {{}, edge_changes(before, after), dart_changes(before, after), {}};
+  return {{}, edge_changes(before, after.pieces), dart_changes(before, after), {}};
 }
 
 }  // namespace blockwright

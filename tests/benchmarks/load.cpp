@@ -65,9 +65,7 @@ class CountingFiles : public FileStore {
     const std::lock_guard lock(mutex_);
     for (const NewFile& file : set) bytes += file.bytes.size();
   }
-  std::unique_ptr<FolderLock> lock(const std::string&) override {
-    return std::make_unique<FolderLock>();
-  }
+  FolderLock lock(const std::string&) override { return {}; }
 
  private:
   std::mutex mutex_;

@@ -117,7 +117,7 @@ void job_against_writers(const std::string& text) {
   MemoryFiles files;
   files.files[job.client] = text;
   const PrintOptions print = print_of(job);
-  const BlockRun run = fitted_block(job, files);
+  const BlockRun run = fitted_block(block_source(job, files));
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
   const SheetNotes notes = notes_of(report_of(run, print.cut));
   const Layout layout = lay_out(printed, print, notes);

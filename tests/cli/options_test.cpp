@@ -3,6 +3,7 @@
 #include "../../src/cli/command_options.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "option_values.hpp"
 #include "support/memory_files.hpp"
 
@@ -92,6 +93,15 @@ TEST_CASE("An option that is added to the table is seen in all five places") {
   const std::string without = output_key(JobOptions(job, table));
   job.stem = "blue";
   CHECK(output_key(JobOptions(job, table)) != without);
+}
+
+TEST_CASE("The help names the allowances that hold where none is given") {
+  CLI::App app;
+  Job job;
+  const CommandOptions options(app, JobOptions(job));
+  const std::string usual = trimmed(PrintOptions{}.allowance.mm(), 1) + ", or " +
+                            inch_fraction(kInchAllowance.inches()) + " in";
+  CHECK(app.help().find(usual) != std::string::npos);
 }
 
 TEST_CASE("A draft's output depends on each option that says so, and on no other") {

@@ -41,7 +41,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   const std::string text(data, data + size);
   Job job;
   try {
-    job = read_job(text, kFile, {});
+    read_job_file(text, kFile, JobOptions(job));
   } catch (const InputError& error) {
     must_tell(error.problem(), kFile, "job.");
     return 0;

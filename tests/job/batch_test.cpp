@@ -3,9 +3,9 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/options.hpp"
-#include "sources_hash.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
+#include "support/read_job.hpp"
 #include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
@@ -15,6 +15,7 @@
 #include <map>
 #include <set>
 #include <sstream>
+#include <streambuf>
 
 using namespace blockwright;
 
@@ -84,6 +85,28 @@ Told stream_of(const std::string& lines, bool writes, FileStore& files, int jobs
   told.result = run_stream(stream, in, files, watch);
   return told;
 }
+
+/// Sends three clients, each when it is asked for, which must not be before the others are
+/// answered.
+class Conversation : public std::streambuf {
+ public:
+  explicit Conversation(const std::size_t& answers) : answers_(answers) {}
+
+ protected:
+  int_type underflow() override {
+    CHECK(answers_ == asked_);
+    if (asked_ == 3) return traits_type::eof();
+    ++asked_;
+    line_ = client("P" + std::to_string(asked_), "90") + "\n";
+    setg(line_.data(), line_.data(), line_.data() + line_.size());
+    return traits_type::to_int_type(line_.front());
+  }
+
+ private:
+  const std::size_t& answers_;
+  std::size_t asked_ = 0;
+  std::string line_;
+};
 
 std::vector<Json> objects_of(const std::string& lines) {
   std::vector<Json> objects;
@@ -354,6 +377,19 @@ TEST_CASE(
   CHECK(objects.back()["state"] == "failed");
   CHECK(objects.back()["problems"][0]["where"].get<std::string>().find("line 42") == 0);
   CHECK(files.files.empty());
+}
+
+TEST_CASE("A stream of one job answers each line before it asks for the next") {
+  MemoryFiles files;
+  std::size_t answers = 0;
+  Conversation conversation(answers);
+  std::istream in(&conversation);
+  BatchJob stream;
+  stream.each.out = "";
+  BatchWatch watch;
+  watch.say = [&](std::string_view) { ++answers; };
+  CHECK(run_stream(stream, in, files, watch).exit_code == 0);
+  CHECK(answers == 3);
 }
 
 TEST_CASE("A stream that writes names its files by line and client, so that none meets another") {

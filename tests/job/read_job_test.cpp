@@ -1,6 +1,7 @@
 // Job files: one key for each option, everything else refused with a cure.
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/options.hpp"
+#include "support/read_job.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -11,7 +12,7 @@ namespace {
 template <class AnyJob = Job>
 Problem refusal_of(const std::string& text) {
   try {
-    read_job<AnyJob>(text, "job.json", {});
+    (void)read_job(text, "job.json", AnyJob());
   } catch (const Error& error) {
     CHECK(error.problem().where.find("job.json") == 0);
     CHECK_FALSE(error.problem().hint.empty());

@@ -41,9 +41,7 @@ class Memory : public FileStore {
   void write_all(const std::vector<NewFile>& files) override {
     for (const NewFile& file : files) written[file.path] = file.bytes;
   }
-  std::unique_ptr<FolderLock> lock(const std::string&) override {
-    return std::make_unique<FolderLock>();
-  }
+  FolderLock lock(const std::string&) override { return {}; }
   std::map<std::string, std::string> written;
 };
 

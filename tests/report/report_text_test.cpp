@@ -34,7 +34,7 @@ Report one(Unit unit) {
                      {"neckline", 402.4}},
                     {dart("waist_outer", 20.0)},
                     {}}};
-  report.blended = {{"back", "waist", "waist_outer", Angle::degrees(-1.5), Length::mm(0.4)}};
+  report.blended = {{"back", "waist", "waist_outer", Angle::degrees(-1.5), 0.4}};
   report.problems = {{Severity::Warning, "draft.limited", "back.waist_outer", "so it is", ""}};
   return report;
 }
@@ -101,6 +101,7 @@ TEST_CASE("What a correction changed adds up as printed") {
       "2026-03-21",
       1,
       {"lower", "front_neck", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false}};
+  line.order = order_corrections({line.correction.correction}).at(0);
   // 100.6 mm = 3.961 in and 102.4 mm = 4.031 in: 3 15/16 and 4 1/16 as printed, 1/8 between them;
   // 1.8 mm alone would be 1/16.
   line.change = Change{

@@ -49,31 +49,15 @@ class MemoryFiles : public FileStore {
     for (const NewFile& file : set) files[file.path] = file.bytes;
   }
 
-  std::unique_ptr<FolderLock> lock(const std::string& folder) override {
+  FolderLock lock(const std::string& folder) override {
     if (!held->insert(folder).second) {
       throw FileError({Severity::Error, "file.busy", folder, "another run is at work there", ""});
     }
-    return std::make_unique<Lock>(held, folder);
+    return {nullptr, [folders = held, folder](void*) { folders->erase(folder); }};
   }
 
   /// Folders that are held at the moment; a test may put some in.
   std::shared_ptr<std::set<std::string>> held = std::make_shared<std::set<std::string>>();
-
- private:
-  class Lock : public FolderLock {
-   public:
-    Lock(std::shared_ptr<std::set<std::string>> folders, std::string folder)
-        : folders_(std::move(folders)), folder_(std::move(folder)) {}
-    Lock(const Lock&) = delete;
-    Lock& operator=(const Lock&) = delete;
-    Lock(Lock&&) = delete;
-    Lock& operator=(Lock&&) = delete;
-    ~Lock() override { folders_->erase(folder_); }
-
-   private:
-    std::shared_ptr<std::set<std::string>> folders_;
-    std::string folder_;
-  };
 };
 
 }  // namespace blockwright

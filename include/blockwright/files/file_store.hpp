@@ -25,24 +25,11 @@ enum class Listing {
 };
 
 /// A folder is held as long as this lives.
-class FolderLock {
- public:
-  FolderLock() = default;
-  FolderLock(const FolderLock&) = delete;
-  FolderLock& operator=(const FolderLock&) = delete;
-  FolderLock(FolderLock&&) = delete;
-  FolderLock& operator=(FolderLock&&) = delete;
-  virtual ~FolderLock() = default;
-};
+using FolderLock = std::shared_ptr<void>;
 
 /// Where a job reads and writes files. The disk in the program, memory in tests.
 class FileStore {
  public:
-  FileStore() = default;
-  FileStore(const FileStore&) = delete;
-  FileStore& operator=(const FileStore&) = delete;
-  FileStore(FileStore&&) = delete;
-  FileStore& operator=(FileStore&&) = delete;
   virtual ~FileStore() = default;
 
   /// The whole content of a file. Throws FileError "file.read" that names it and the reason.
@@ -66,7 +53,7 @@ class FileStore {
   /// that writes many sets and takes what stands there into account. Whoever only writes one set
   /// need not. Throws FileError "file.busy" while another holds it, "file.write" if it cannot be
   /// held.
-  virtual std::unique_ptr<FolderLock> lock(const std::string& folder) = 0;
+  virtual FolderLock lock(const std::string& folder) = 0;
 };
 
 /// Files on disk.
@@ -92,7 +79,7 @@ class DiskFiles : public FileStore {
   std::vector<std::string> list(const std::string& folder, const std::string& ending,
                                 Listing which) override;
   void write_all(const std::vector<NewFile>& files) override;
-  std::unique_ptr<FolderLock> lock(const std::string& folder) override;
+  FolderLock lock(const std::string& folder) override;
 
  private:
   SystemCalls own_;

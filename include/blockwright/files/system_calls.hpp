@@ -22,11 +22,6 @@ struct FileStatus {
 /// working folder; names are taken from there. Links are followed where it says so, nowhere else.
 class SystemCalls {
  public:
-  SystemCalls() = default;
-  SystemCalls(const SystemCalls&) = delete;
-  SystemCalls& operator=(const SystemCalls&) = delete;
-  SystemCalls(SystemCalls&&) = delete;
-  SystemCalls& operator=(SystemCalls&&) = delete;
   virtual ~SystemCalls() = default;
 
   /// Follows links unless the flags hold O_NOFOLLOW.

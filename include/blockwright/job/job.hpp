@@ -77,6 +77,10 @@ struct CompareJob : DrawingJob {
   Alignment align = Alignment::Waist;
 };
 
+/// What a person who works in inches leaves round a toile where she asked for nothing: a round
+/// fraction near PrintOptions::allowance. Ours.
+inline constexpr Length kInchAllowance = Length::inches(0.75);
+
 /// The block of a client, the block with darts moved, or a garment.
 struct Job : DrawingJob {
   Command command = Command::Draft;  ///< Draft, Pivot or Adapt
@@ -91,7 +95,7 @@ struct Job : DrawingJob {
   std::string session;               ///< date, or empty for the newest
   int toile = 0;                     ///< only corrections before this toile; 0: all
   CutStyle cut = CutStyle::Toile;
-  std::optional<Length> allowance;  ///< of a toile's seams; none: 20 mm, in inches 3/4 in
+  std::optional<Length> allowance;  ///< of a toile's seams; none: as usual in her unit
   bool steps = false;               ///< print the draft as instructions
   std::string stem;                 ///< of the output's names; empty: as the client file. No option
 };
@@ -164,22 +168,40 @@ JobResult run_compare(const CompareJob& job, FileStore& files);
 
 /// A fault as it is seen on the body, and the words of the corrections that answer it.
 struct Symptom {
-  int row = 0;        ///< of the fitting catalogue
-  std::string stage;  ///< "shoulder and neck base"
-  std::string seen;
-  std::string cause;
-  struct Answer {
-    std::string words;         ///< "lower front_neck"
-    std::vector<AmountAs> as;  ///< ways of reading the amount; none: only one makes sense
-    bool one_sided = false;
-  };
-  std::vector<Answer> answers;
+  int row = 0;             ///< of the fitting catalogue
+  std::string_view stage;  ///< "shoulder and neck base"
+  std::string_view seen, cause;
   std::string usual;  ///< "0.6 cm (0.3 to 1.5)" in the unit asked for
+  std::vector<CorrectionWords> answers;
 };
 /// The whole fitting catalogue, in the order of work.
 std::vector<Symptom> fitting_symptoms(Unit unit);
 /// The unit of a client file. Throws as reading it.
 Unit unit_of_client(const std::string& path, FileStore& files);
+
+/// A correction of which it is not settled what becomes of it, although a newer tape session
+/// already has what it asked for.
+struct Explained {
+  int number = 0;          ///< in the client file, counted from 1
+  std::string correction;  ///< "lower front_neck"
+  std::string tapes;       ///< what both sessions took, one sentence
+};
+
+/// The corrections that a run of the job would warn of with "fit.explained", by number. None where
+/// the client cannot be read: the run itself tells why.
+std::vector<Explained> explained_corrections(const Job& job, FileStore& files);
+
+/// What becomes of such a correction: Keep or Drop.
+struct ExplainedDecision {
+  int number = 0;  ///< of the correction
+  OnNewTape answer = OnNewTape::Keep;
+};
+
+/// Writes answers into the client file, as "new_tape" beside their corrections; the text before it
+/// stands beside with ".bak" behind its name. Nothing is written without an answer. Throws as
+/// reading the client, and FileError "file.write".
+void decide_explained(const std::string& client, const std::vector<ExplainedDecision>& decisions,
+                      FileStore& files);
 
 /// The JSON Schema of a file kind: "client", "job", "pattern", "report" or "style". Throws
 /// UsageError "schema.unknown".

@@ -47,7 +47,7 @@ enum class Changes { Output, Nothing };
 
 /// What else is to say of an option.
 struct OptionRules {
-  std::string_view otherwise = {};  ///< what holds where it is not given, in words
+  std::string otherwise = {};  ///< what holds where it is not given, in words
   OptionLimits limits = {};
   std::size_t most_items = 0;      ///< of a list; 0: any number
   std::string_view pattern = {};   ///< regular expression of its texts, for the schema
@@ -103,13 +103,6 @@ void put_typed(const Option& option, const std::vector<std::string>& typed, cons
 /// command by their names. Throws InputError "job.syntax", "job.format", "job.key", "job.type",
 /// "job.value" and those of JsonDocument.
 void read_job_file(const std::string& text, std::string_view file, const JobOptions& options);
-
-/// The same of a copy.
-template <class AnyJob = Job>
-AnyJob read_job(const std::string& text, std::string_view file, AnyJob job) {
-  read_job_file(text, file, JobOptions(job));
-  return job;
-}
 
 /// Refuses what is missing and what is out of its limits: UsageError "job.value".
 void judge(const JobOptions& options);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/measure/correction_table.hpp"
+#include "blockwright/fit/order.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <optional>
@@ -20,14 +20,11 @@ struct Doubt {
 /// A correction and what came of it.
 struct FittingLine {
   NumberedCorrection correction;
-  CorrectionRow row{};  ///< of the fitting catalogue
-  int stage = 0;        ///< of the order of work
-  std::string title, stage_name;
+  OrderedCorrection order;  ///< its row, its stage, and what to look for next
   std::optional<Change> change;
   std::size_t counted_with = 0;  ///< number of the correction that it was added to; 0: none
   std::optional<Doubt> doubt;
   std::vector<NumberedCorrection> voids;  ///< those that it makes void
-  std::vector<CorrectionRow> look_at;     ///< rows to look for on the next toile
 };
 
 /// The corrections of a client, in the order of work.

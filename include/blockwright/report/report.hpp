@@ -4,6 +4,7 @@
 #include "blockwright/base/length.hpp"
 #include "blockwright/base/wording.hpp"
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/fitting.hpp"
 #include "blockwright/text/units.hpp"
@@ -58,13 +59,6 @@ Stage stage_of(std::string name, const Pattern& pattern);
 /// What differs between two versions of a pattern.
 Change change_between(const Pattern& before, const Pattern& after);
 
-/// A seam that was blended across a closed dart before printing.
-struct BlendedSeam {
-  std::string piece, edge, dart;
-  Angle turn;    ///< that the seam would have had
-  Length moved;  ///< of the line, at most
-};
-
 /// What one run did and found.
 struct Report {
   std::string client;   ///< her name
@@ -76,9 +70,9 @@ struct Report {
   std::vector<MeasureBack> measure_back;
   std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
   std::vector<Stage> stages;                    ///< in running order; the last is on the paper
-  std::vector<BlendedSeam> blended;
-  Problems problems;               ///< errors first, in the person's unit
-  std::vector<std::string> files;  ///< written
+  std::vector<BlendedEdge> blended;             ///< across closed darts, before printing
+  Problems problems;                            ///< errors first, in the person's unit
+  std::vector<std::string> files;               ///< written
 };
 
 /// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.
@@ -87,5 +81,10 @@ std::string report_text(const Report& report);
 std::string report_json(const Report& report);
 /// The same for a client that could not be drafted: problems only.
 std::string failure_json(const std::string& file, const Problems& problems);
+
+/// A JSON list of problems as every report has them: severity, code, where, message, hint.
+std::string problems_json(const Problems& problems);
+/// Far below what is drawn and far above what compilers differ by: to 0.0001, and never -0.
+double rounded(double value);
 
 }  // namespace blockwright

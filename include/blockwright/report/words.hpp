@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/draft/draft.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <string>
@@ -20,6 +21,10 @@ std::string correction_text(const Correction& correction, Unit unit);
 std::string numbered_text(const NumberedCorrection& correction, Unit unit);
 /// Under the heading "What to look at"; empty without problems.
 std::string problem_list(const Problems& problems);
+
+/// The draft as numbered instructions for pencil, ruler and compass. `whose`: "Ondine Marsh,
+/// 2026-03-14".
+std::string draft_steps_text(const std::string& whose, Unit unit, const DraftLog& log);
 
 /// Words for the paper, a line each.
 std::vector<std::string> ease_lines(const Report& report);

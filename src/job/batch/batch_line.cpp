@@ -1,20 +1,19 @@
 #include "batch_line.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/report/json_text.hpp"
+#include "blockwright/report/report.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <utility>
 
 namespace blockwright {
 namespace {
 
 const Problem* worst_of(const Problems& problems) {
-  const auto found = std::find_if(problems.begin(), problems.end(),
-                                  [](const Problem& p) { return p.severity != Severity::Note; });
+  const auto found =
+      std::ranges::find_if(problems, [](const Problem& p) { return p.severity != Severity::Note; });
   return found == problems.end() ? nullptr : &*found;
 }
 
@@ -38,56 +37,47 @@ Problems problems_in(const nlohmann::ordered_json& list) {
 
 }  // namespace
 
-BatchLine line_of(const std::string& client, JobResult result) {
-  BatchLine line;
-  line.client = client;
-  line.failed = result.exit_code != 0;
-  line.summary = std::move(result.summary);
-  line.problems = std::move(result.problems);
-  line.files = std::move(result.files);
-  return line;
-}
-
 std::string state_of(const BatchLine& line) {
-  if (line.failed) return "failed";
+  if (line.failed()) return "failed";
   if (line.unchanged) return "unchanged";
-  return worst_of(line.problems) != nullptr ? "warned" : "done";
+  return worst_of(line.result.problems) != nullptr ? "warned" : "done";
 }
 
 std::string line_text(const BatchLine& line) {
+  const RunSummary& summary = line.result.summary;
   std::string text = fmt::format("{:<9} {}", state_of(line), line.client);
-  if (!line.summary.name.empty()) text += ": " + line.summary.name;
-  if (!line.failed) {
-    text += fmt::format("; {}; measures back within {}; {} pages, {} files", line.summary.darts,
-                        accuracy_text(line.summary), line.summary.pages, line.files.size());
+  if (!summary.name.empty()) text += ": " + summary.name;
+  if (!line.failed()) {
+    text += fmt::format("; {}; measures back within {}; {} pages, {} files", summary.darts,
+                        accuracy_text(summary), summary.pages, line.result.files.size());
   }
   text += "\n";
-  const Problem* problem = line.unchanged ? nullptr : worst_of(line.problems);
+  const Problem* problem = line.unchanged ? nullptr : worst_of(line.result.problems);
   return problem == nullptr ? text : text + "          " + to_text(*problem) + "\n";
 }
 
 nlohmann::ordered_json line_json(const BatchLine& line) {
+  const RunSummary& summary = line.result.summary;
   return {{"file", line.client},
-          {"client", line.summary.name},
+          {"client", summary.name},
           {"state", state_of(line)},
-          {"darts", line.summary.darts},
-          {"residual_mm", rounded(line.summary.residual)},
-          {"pages", line.summary.pages},
-          {"unit", unit_name(line.summary.unit)},
-          {"files", line.files},
-          {"problems", nlohmann::ordered_json::parse(problems_json(line.problems))}};
+          {"darts", summary.darts},
+          {"residual_mm", rounded(summary.residual)},
+          {"pages", summary.pages},
+          {"unit", unit_name(summary.unit)},
+          {"files", line.result.files},
+          {"problems", nlohmann::ordered_json::parse(problems_json(line.result.problems))}};
 }
 
 std::optional<BatchLine> read_line(const std::string& json) {
   try {
     const auto object = nlohmann::ordered_json::parse(json);
-    BatchLine line;
-    line.client = object.at("file");
-    line.summary = {object.at("client"), object.at("darts"), object.at("residual_mm"),
-                    object.at("pages"),
-                    object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
-    line.problems = problems_in(object.at("problems"));
-    line.files = object.at("files").get<std::vector<std::string>>();
+    BatchLine line{object.at("file"), {}};
+    line.result.summary = {object.at("client"), object.at("darts"), object.at("residual_mm"),
+                           object.at("pages"),
+                           object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
+    line.result.problems = problems_in(object.at("problems"));
+    line.result.files = object.at("files").get<std::vector<std::string>>();
     return line;
   } catch (const nlohmann::json::exception&) {
     return std::nullopt;

@@ -1,4 +1,4 @@
-#include "batch_summary.hpp"
+#include "batch_line.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -23,7 +23,7 @@ void BatchSummary::tell(const BatchLine& line) {
   ++counts_[state_of(line)];
   if (is_json()) {
     say((done_ == 0 ? "\n " : ",\n ") + on_one_line(line_json(line)));
-  } else if (!batch_.quiet || line.failed) {
+  } else if (!batch_.quiet || line.failed()) {
     say(line_text(line));
   }
   ++done_;

@@ -2,12 +2,11 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/version.hpp"
-#include "blockwright/files/held_files.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/options.hpp"
-#include "output_stem.hpp"
-#include "sources_hash.hpp"
+#include "drawings.hpp"
+#include "guarded.hpp"
 #include "wishes.hpp"
 
 #include <nlohmann/json.hpp>
@@ -36,6 +35,33 @@ BatchLine contained(const std::string& client, const Work& work) {
   }
 }
 
+/// Lets a run read one text that is at hand already, and holds what it writes back, so that more
+/// can be written in the same set.
+class HeldFiles : public FileStore {
+ public:
+  /// `files` must outlive it.
+  HeldFiles(FileStore& files, std::string path, std::string text)
+      : files_(files), path_(std::move(path)), text_(std::move(text)) {}
+
+  std::string read(const std::string& path) override {
+    return path == path_ ? text_ : files_.read(path);
+  }
+  std::vector<std::string> list(const std::string& folder, const std::string& ending,
+                                Listing which) override {
+    return files_.list(folder, ending, which);
+  }
+  void write_all(const std::vector<NewFile>& set) override {
+    held.insert(held.end(), set.begin(), set.end());
+  }
+  FolderLock lock(const std::string& folder) override { return files_.lock(folder); }
+
+  std::vector<NewFile> held;
+
+ private:
+  FileStore& files_;
+  std::string path_, text_;
+};
+
 /// What was made of the same contents before, if it is still there.
 std::optional<BatchLine> done_before(const Job& job, const std::string& key, FileStore& files) {
   const auto text = text_if_there(stamp_path(cut_stem(job)), files);
@@ -49,9 +75,9 @@ std::optional<BatchLine> done_before(const Job& job, const std::string& key, Fil
 }
 
 /// "12-ondine-marsh" of line 12: names may come twice in a stream.
-std::string numbered_stem(const std::string& place, const std::string& name, bool anonymous) {
+std::string numbered_stem(const std::string& place, const Client& client, const Job& job) {
   const std::string number = place.substr(place.find_last_of(' ') + 1);
-  return anonymous ? number : number + "-" + safe_stem(name + ".json");
+  return job.anonymous ? number : number + "-" + safe_stem(client.name + ".json");
 }
 
 }  // namespace
@@ -61,12 +87,8 @@ std::string output_key(Job job, const MadeOf& parts) {
   return stamp_key({version(), parts.sources, options, parts.style, parts.client});
 }
 
-BatchLine refused(const std::string& client, Problem problem) {
-  BatchLine line;
-  line.client = client;
-  line.failed = true;
-  line.problems = {std::move(problem)};
-  return line;
+BatchLine refused(const std::string& client, const Problem& problem) {
+  return {client, failed(client, ReportKind::Text, problem, 1)};
 }
 
 BatchWork::BatchWork(const BatchJob& batch, FileStore& files) : batch_(batch), files_(files) {
@@ -87,19 +109,15 @@ BatchLine BatchWork::client(const std::string& path) const {
     if (!batch_.again) {
       if (auto before = done_before(job, key, files_)) return *before;
     }
-    return made(job, text, key);
+    HeldFiles held(files_, path, text);
+    BatchLine line{path, run_job(job, held)};
+    if (line.failed()) return line;
+    std::vector<NewFile> set = std::move(held.held);
+    const Stamp stamp = stamp_of(key, set, on_one_line(line_json(line)));
+    set.push_back({stamp_path(cut_stem(job)), stamp_text(stamp)});
+    files_.write_all(set);
+    return line;
   });
-}
-
-BatchLine BatchWork::made(const Job& job, const std::string& text, const std::string& key) const {
-  HeldFiles held(files_, job.client, text);
-  BatchLine line = line_of(job.client, run_job(job, held));
-  if (line.failed) return line;
-  std::vector<NewFile> set = std::move(held.held);
-  set.push_back(
-      {stamp_path(cut_stem(job)), stamp_text(stamp_of(key, set, on_one_line(line_json(line))))});
-  files_.write_all(set);
-  return line;
 }
 
 BatchLine BatchWork::of_stream(const std::string& place, const std::string& text) const {
@@ -109,19 +127,16 @@ BatchLine BatchWork::of_stream(const std::string& place, const std::string& text
     Job job = batch_.each;
     job.client = place;
     job.report = ReportKind::Json;
-    job.stem = numbered_stem(place, read_client(in, place).name, job.anonymous);
+    job.stem = numbered_stem(place, read_client(in, place), job);
     if (!writes) job.write = {OutputKind::Json};
     HeldFiles held(files_, place, text);
-    JobResult result = run_job(job, held);
-    std::string report = std::move(result.output);
-    BatchLine line = line_of(place, std::move(result));
-    line.report = std::move(report);
-    if (line.failed) return line;
+    BatchLine line{place, run_job(job, held)};
+    if (line.failed()) return line;
     if (writes) {
       files_.write_all(held.held);
     } else {
       line.pattern = std::move(held.held.front().bytes);
-      line.files.clear();
+      line.result.files.clear();
     }
     return line;
   });

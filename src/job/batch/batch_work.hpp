@@ -9,6 +9,22 @@
 
 namespace blockwright {
 
+/// One of several parts of a folder, counted from 1. A file belongs to a part by its name alone, so
+/// that files which come or go move no other.
+struct Shard {
+  int part = 1;
+  int of = 1;
+
+  /// `name`: of the file, as seen from the folder.
+  [[nodiscard]] bool holds(std::string_view name) const;
+};
+
+/// "2/8"; nothing is the whole folder. Throws UsageError "job.value".
+Shard shard_named(const std::string& words);
+
+/// "deep/ondine.json" of "people/deep/ondine.json" in the folder "people".
+std::string_view below(std::string_view folder, std::string_view path);
+
 /// What is the same for all clients of a batch or a stream. May be used by several threads.
 class BatchWork {
  public:
@@ -26,9 +42,6 @@ class BatchWork {
   [[nodiscard]] BatchLine of_stream(const std::string& place, const std::string& text) const;
 
  private:
-  [[nodiscard]] BatchLine made(const Job& job, const std::string& text,
-                               const std::string& key) const;
-
   const BatchJob& batch_;
   std::string style_;  ///< text of the style file
   FileStore& files_;
@@ -39,10 +52,13 @@ class BatchWork {
 struct MadeOf {
   std::string_view sources, style, client;
 };
+/// A hash of the sources that this program was built of: a program that draws by other rules has
+/// another one.
+std::string_view sources_hash();
 /// The key of the output's stamp.
 std::string output_key(Job job, const MadeOf& parts);
 
 /// The line of a client that was not worked on.
-BatchLine refused(const std::string& client, Problem problem);
+BatchLine refused(const std::string& client, const Problem& problem);
 
 }  // namespace blockwright

@@ -1,18 +1,13 @@
-#include "batch_line.hpp"
-#include "batch_summary.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/job.hpp"
+#include "drawings.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
-#include "output_stem.hpp"
-#include "shard.hpp"
-#include "work_in_order.hpp"
 
 #include <algorithm>
 #include <filesystem>
-#include <iterator>
 #include <map>
 #include <set>
 
@@ -58,9 +53,10 @@ std::map<std::string, std::string> collisions(const BatchJob& batch,
   return later;
 }
 
-Problem collision(const std::string& client, const std::string& other) {
-  return {Severity::Error, "batch.collision", client,
-          "its output would have the same names as that of " + other,
+/// Of a client, and the other one that comes before.
+Problem collision(const std::pair<const std::string, std::string>& clients) {
+  return {Severity::Error, "batch.collision", clients.first,
+          "its output would have the same names as that of " + clients.second,
           "rename one of the two client files"};
 }
 
@@ -103,29 +99,22 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   const std::vector<std::string> all = clients_of(batch, files);
   const std::map<std::string, std::string> taken = collisions(batch, all);
   const auto held = files.lock(batch.each.out);
-  std::vector<std::string> clients;
-  std::copy_if(all.begin(), all.end(), std::back_inserter(clients),
-               [&](const std::string& path) { return shard.holds(below(batch.folder, path)); });
+  std::vector<std::string> clients = all;
+  std::erase_if(clients,
+                [&](const std::string& path) { return !shard.holds(below(batch.folder, path)); });
   BatchSummary summary(watch, batch, clients.size());
-  JobResult result;
   std::size_t at = 0;
-  work_in_order(
+  JobResult result = work_in_order(
       batch.jobs,
       [&]() -> std::optional<BatchTask> {
         return at < clients.size() ? std::optional(BatchTask{clients[at++], ""}) : std::nullopt;
       },
       [&](const BatchTask& task) {
         const auto other = taken.find(task.client);
-        if (other != taken.end()) {
-          return refused(task.client, collision(task.client, other->second));
-        }
-        return work.client(task.client);
+        if (other == taken.end()) return work.client(task.client);
+        return refused(task.client, collision(*other));
       },
-      [&](BatchLine line) {
-        if (line.failed) result.exit_code = 1;
-        result.files.insert(result.files.end(), line.files.begin(), line.files.end());
-        summary.tell(line);
-      });
+      [&](const BatchLine& line) { summary.tell(line); });
   summary.end(gone_clients(batch, all, files));
   return result;
 }

@@ -2,7 +2,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
 #include "guarded.hpp"
-#include "work_in_order.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -28,59 +27,47 @@ std::string object_text(const BatchLine& line) {
   object.erase("file");
   Json whole = {{"line", number_of(line.client)}};
   whole.update(object);
-  if (!line.report.empty() && !line.failed) whole["report"] = Json::parse(line.report);
+  if (!line.failed()) whole["report"] = Json::parse(line.result.output);
   if (!line.pattern.empty()) whole["pattern"] = Json::parse(line.pattern);
-  return whole.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
+  return on_one_line(whole) + "\n";
 }
 
 bool is_blank_line(const std::string& text) {
   return text.find_first_not_of(" \t\r") == std::string::npos;
 }
 
-/// The next line that holds anything, with its number as a place.
-class Lines {
- public:
-  explicit Lines(std::istream& in) : in_(in) {}
-
-  std::optional<BatchTask> next() {
-    while (in_.peek() != std::istream::traits_type::eof()) {
-      std::string text = line();
-      ++number_;
-      if (!is_blank_line(text)) return BatchTask{"line " + std::to_string(number_), text};
-    }
-    return std::nullopt;
+/// What is far too long for a client is cut, so that a stream without line ends cannot fill the
+/// memory; the client reader refuses it by its size.
+std::string line_in(std::istream& in) {
+  std::string text;
+  for (char c = 0; in.get(c) && c != '\n';) {
+    if (text.size() < kLongestLine) text += c;
   }
+  return text;
+}
 
- private:
-  /// What is far too long for a client is cut, so that a stream without line ends cannot fill the
-  /// memory; the client reader refuses it by its size.
-  std::string line() {
-    std::string text;
-    for (char c = 0; in_.get(c) && c != '\n';) {
-      if (text.size() < kLongestLine) text += c;
-    }
-    return text;
+/// The next line that holds anything, with its number as a place. `number` is that of the line
+/// before.
+std::optional<BatchTask> next_task(std::istream& in, std::size_t& number) {
+  while (in.peek() != std::istream::traits_type::eof()) {
+    const std::string text = line_in(in);
+    ++number;
+    if (!is_blank_line(text)) return BatchTask{"line " + std::to_string(number), text};
   }
-
-  std::istream& in_;
-  std::size_t number_ = 0;
-};
+  return std::nullopt;
+}
 
 JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
                    const BatchWatch& watch) {
   const BatchWork work(batch, files);
-  const auto held = batch.each.out.empty() ? nullptr : files.lock(batch.each.out);
-  Lines lines(in);
-  JobResult result;
-  work_in_order(
-      batch.jobs, [&] { return lines.next(); },
+  const auto held = batch.each.out.empty() ? FolderLock() : files.lock(batch.each.out);
+  std::size_t line = 0;
+  return work_in_order(
+      batch.jobs, [&] { return next_task(in, line); },
       [&](const BatchTask& task) { return work.of_stream(task.client, task.text); },
-      [&](const BatchLine& line) {
-        if (line.failed) result.exit_code = 1;
-        result.files.insert(result.files.end(), line.files.begin(), line.files.end());
-        if (watch.say) watch.say(object_text(line));
+      [&](const BatchLine& done) {
+        if (watch.say) watch.say(object_text(done));
       });
-  return result;
 }
 
 }  // namespace

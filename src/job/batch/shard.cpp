@@ -1,8 +1,7 @@
-#include "shard.hpp"
-
+#include "batch_work.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "option_words.hpp"
 
-#include <charconv>
 #include <optional>
 #include <xxhash.h>
 
@@ -10,13 +9,6 @@ namespace blockwright {
 namespace {
 
 constexpr int kMostShards = 1'000'000;
-
-std::optional<int> whole_number(std::string_view text) {
-  int value = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-  return value;
-}
 
 }  // namespace
 
@@ -28,10 +20,10 @@ bool Shard::holds(std::string_view name) const {
 Shard shard_named(const std::string& words) {
   if (words.empty()) return {};
   const std::size_t slash = words.find('/');
-  const auto part = whole_number(std::string_view(words).substr(0, slash));
+  const auto part = number_in<int>(std::string_view(words).substr(0, slash));
   const auto of = slash == std::string::npos
                       ? std::nullopt
-                      : whole_number(std::string_view(words).substr(slash + 1));
+                      : number_in<int>(std::string_view(words).substr(slash + 1));
   if (!part || !of || *of < 1 || *of > kMostShards || *part < 1 || *part > *of) {
     refuse_option("--shard", "'" + words + "' is no part of a folder",
                   "write which part of how many, 1/8 to 8/8");

@@ -1,5 +1,4 @@
-#include "sources_hash.hpp"
-
+#include "batch_work.hpp"
 #include "generated_sources_hash.hpp"
 
 namespace blockwright {

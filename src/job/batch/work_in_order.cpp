@@ -1,89 +1,57 @@
-#include "work_in_order.hpp"
+#include "batch_line.hpp"
 
-#include <condition_variable>
-#include <exception>
-#include <map>
-#include <mutex>
-#include <thread>
+#include <deque>
+#include <future>
+#include <semaphore>
 #include <utility>
-#include <vector>
 
 namespace blockwright {
 namespace {
 
-/// So many tasks a thread may be ahead of the oldest one that is not done.
-constexpr std::size_t kAheadPerThread = 16;
+/// So many tasks for each job are begun, so that a slow one does not hold up the others.
+constexpr std::size_t kBegunPerJob = 8;
 
-/// A queue that several threads work off; everything but the work itself happens under its lock.
-class OrderedWork {
+/// One of as many turns to work as there are jobs.
+class Turn {
  public:
-  OrderedWork(int jobs, const NextTask& next, const WorkOnTask& work, const HandOn& hand_on)
-      : ahead_(kAheadPerThread * static_cast<std::size_t>(jobs)),
-        next_(next),
-        work_(work),
-        hand_on_(hand_on) {}
-
-  void run() {
-    try {
-      while (work_on_one()) continue;
-    } catch (...) {
-      const std::lock_guard lock(mutex_);
-      if (!failure_) failure_ = std::current_exception();
-      room_.notify_all();
-    }
-  }
-
-  void rethrow() const {
-    if (failure_) std::rethrow_exception(failure_);
-  }
+  explicit Turn(std::counting_semaphore<>& free) : free_(free) { free_.acquire(); }
+  Turn(const Turn&) = delete;
+  Turn& operator=(const Turn&) = delete;
+  ~Turn() { free_.release(); }
 
  private:
-  bool work_on_one() {
-    std::unique_lock lock(mutex_);
-    room_.wait(lock, [this] { return failure_ || taken_ - handed_on_ < ahead_; });
-    if (failure_) return false;
-    const std::optional<BatchTask> task = next_();
-    if (!task) return false;
-    const std::size_t number = taken_++;
-    lock.unlock();
-    BatchLine line = work_(*task);
-    lock.lock();
-    done_.emplace(number, std::move(line));
-    hand_on_what_is_next();
-    return true;
-  }
-
-  void hand_on_what_is_next() {
-    for (auto it = done_.find(handed_on_); it != done_.end(); it = done_.find(handed_on_)) {
-      BatchLine line = std::move(it->second);
-      done_.erase(it);
-      ++handed_on_;
-      hand_on_(std::move(line));
-    }
-    room_.notify_all();
-  }
-
-  std::size_t ahead_;
-  const NextTask& next_;
-  const WorkOnTask& work_;
-  const HandOn& hand_on_;
-  std::mutex mutex_;
-  std::condition_variable room_;
-  std::size_t taken_ = 0, handed_on_ = 0;
-  std::map<std::size_t, BatchLine> done_;
-  std::exception_ptr failure_;
+  std::counting_semaphore<>& free_;
 };
 
 }  // namespace
 
-void work_in_order(int jobs, const NextTask& next, const WorkOnTask& work, const HandOn& hand_on) {
-  OrderedWork queue(jobs, next, work, hand_on);
-  {
-    std::vector<std::jthread> others;
-    for (int i = 1; i < jobs; ++i) others.emplace_back([&queue] { queue.run(); });
-    queue.run();
+JobResult work_in_order(int jobs, const std::function<std::optional<BatchTask>()>& next,
+                        const std::function<BatchLine(const BatchTask&)>& work,
+                        const std::function<void(const BatchLine&)>& hand_on) {
+  // With one job, who waits for its line before sending the next task gets it.
+  const std::size_t most = jobs == 1 ? 1 : kBegunPerJob * static_cast<std::size_t>(jobs);
+  JobResult all;
+  std::counting_semaphore<> free(jobs);
+  std::deque<std::future<BatchLine>> begun;  // the oldest first
+  const auto hand_on_oldest = [&] {
+    const BatchLine line = begun.front().get();
+    begun.pop_front();
+    if (line.failed()) all.exit_code = 1;
+    all.files.insert(all.files.end(), line.result.files.begin(), line.result.files.end());
+    hand_on(line);
+  };
+  const auto next_task = [&] {
+    if (begun.size() == most) hand_on_oldest();
+    return next();
+  };
+  while (std::optional<BatchTask> task = next_task()) {
+    begun.push_back(std::async(std::launch::async, [&, task = std::move(*task)] {
+      const Turn turn(free);
+      return work(task);
+    }));
   }
-  queue.rethrow();
+  while (!begun.empty()) hand_on_oldest();
+  return all;
 }
 
 }  // namespace blockwright

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <iterator>
 
@@ -14,12 +13,8 @@ namespace {
 
 /// A plain decimal number; nothing for all else: an unset variable must not become 0.
 std::optional<double> plain_number(const std::string& text) {
-  double number = 0.0;
-  const auto [end, error] =
-      std::from_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed);
   const bool plain = text.find_first_not_of("0123456789.-") == std::string::npos;
-  if (!plain || error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-  return number;
+  return plain ? number_in<double>(text) : std::nullopt;
 }
 
 [[noreturn]] void refuse_typed(const Option& option, const std::string& text) {

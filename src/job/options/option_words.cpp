@@ -38,7 +38,7 @@ std::string range_words(const OptionLimits& limits) {
 
 /// What holds without the option, in words.
 std::string default_of(const Option& option, const JobParts& defaults) {
-  if (!option.rules.otherwise.empty()) return std::string(option.rules.otherwise);
+  if (!option.rules.otherwise.empty()) return option.rules.otherwise;
   std::string text;
   if (option.shape.kind == Kind::Flag) return text;
   for (const OptionItem& item : option.get(defaults)) {

@@ -1,5 +1,7 @@
 #include "blockwright/job/options.hpp"
 
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/text/units.hpp"
 #include "option_values.hpp"
 
 namespace blockwright {
@@ -128,6 +130,11 @@ std::vector<Option> block_options() {
   };
 }
 
+std::string usual_allowances() {
+  return trimmed(PrintOptions{}.allowance.mm(), 1) + ", or " +
+         length_text(kInchAllowance, Unit::Inch) + " for a person who works in inches";
+}
+
 std::vector<Option> drawing_options() {
   return {
       option("out", kDrawings, &Job::out, kNothing, "Folder for the output; made if missing",
@@ -142,7 +149,7 @@ std::vector<Option> drawing_options() {
              {.otherwise = "as the client file"}),
       option("report", kAll, &Job::report, kNothing, "How the report is printed"),
       option("allowance", kPieces, &Job::allowance, kOutput, "Seam allowance of a toile",
-             {.otherwise = "20, or 3/4 in for a person who works in inches", .limits = {0, 60}}),
+             {.otherwise = usual_allowances(), .limits = {0, 60}}),
       option("margin", kDrawings, &Job::margin, kOutput, "Unprinted edge of the paper",
              {.limits = {7, 40}}),
       option("overlap", kDrawings, &Job::overlap, kOutput, "What neighbouring pages share",

@@ -30,30 +30,25 @@ OptionItem item_in(const JsonDocument& document, const JsonValue& value, const O
   return value.text;
 }
 
-void put(const JsonDocument& document, const std::vector<const JsonValue*>& values,
-         const Option& option, const JobParts& parts) {
+void read_option(const JsonDocument& document, const JsonValue& value, const Option& option,
+                 const JobParts& parts) {
+  std::vector<const JsonValue*> values = {&value};
+  if (option.shape.count == OptionShape::Count::List) {
+    expect(document, value, JsonKind::List, kSchemaHint);
+    values.clear();
+    for (std::size_t i = 0; i < value.children.size(); ++i) {
+      values.push_back(&document.child(value, i));
+    }
+  }
   OptionItems items;
-  for (const JsonValue* value : values) {
-    items.push_back(item_in(document, *value, option));
+  for (const JsonValue* one : values) {
+    items.push_back(item_in(document, *one, option));
     if (option.put(parts, {items.back()})) continue;
-    refuse(document.code(is_number(option) ? "type" : "value"), document.where(*value),
-           document.as_written(*value) + " is not " + kind_words(option),
+    refuse(document.code(is_number(option) ? "type" : "value"), document.where(*one),
+           document.as_written(*one) + " is not " + kind_words(option),
            "use " + values_words(option));
   }
   option.put(parts, items);
-}
-
-void read_option(const JsonDocument& document, const JsonValue& value, const Option& option,
-                 const JobParts& parts) {
-  if (option.shape.count != OptionShape::Count::List) {
-    return put(document, {&value}, option, parts);
-  }
-  expect(document, value, JsonKind::List, kSchemaHint);
-  std::vector<const JsonValue*> items;
-  for (std::size_t i = 0; i < value.children.size(); ++i) {
-    items.push_back(&document.child(value, i));
-  }
-  put(document, items, option, parts);
 }
 
 }  // namespace

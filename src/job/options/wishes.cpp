@@ -1,8 +1,9 @@
 #include "wishes.hpp"
 
+#include "blockwright/base/number_text.hpp"
 #include "option_words.hpp"
 
-#include <charconv>
+#include <fmt/format.h>
 
 namespace blockwright {
 namespace {
@@ -13,38 +14,32 @@ SplitMove split_named(const std::string& words) {
   SplitMove move;
   move.dart = words.substr(0, colon);
   if (colon == std::string::npos) return move;
-  const std::string count = words.substr(colon + 1);
-  int darts = 0;
-  const auto [end, error] = std::from_chars(count.data(), count.data() + count.size(), darts);
-  if (error != std::errc() || end != count.data() + count.size() || darts < 2 || darts > 6) {
+  const auto darts = number_in<int>(words.substr(colon + 1));
+  if (!darts || *darts < 2 || *darts > 6) {
     refuse_option("--split", "'" + words + "' does not say into how many darts",
                   "write for example front.waist:2; 2 to 6 darts");
   }
-  move.shares.assign(static_cast<std::size_t>(darts), 1.0 / darts);
+  move.shares.assign(static_cast<std::size_t>(*darts), 1.0 / *darts);
   return move;
 }
 
 void require_pairs(const Job& job) {
-  if (job.dart.empty() && job.split.empty()) {
+  const std::size_t darts = job.dart.size(), parts = job.part.size(), angles = job.angle.size();
+  if (darts == 0 && job.split.empty()) {
     refuse_option("--dart", "no dart was named to move",
                   "name one with --dart and its new place with --to, or one to --split");
   }
-  if (job.dart.size() != job.to.size()) {
-    refuse_option("--to",
-                  std::to_string(job.dart.size()) + " darts and " + std::to_string(job.to.size()) +
-                      " places were named",
+  if (darts != job.to.size()) {
+    refuse_option("--to", fmt::format("{} darts and {} places were named", darts, job.to.size()),
                   "give each --dart its --to");
   }
-  if (!job.part.empty() && job.part.size() != job.dart.size()) {
-    refuse_option("--part",
-                  std::to_string(job.dart.size()) + " darts and " +
-                      std::to_string(job.part.size()) + " parts were named",
+  if (parts != 0 && parts != darts) {
+    refuse_option("--part", fmt::format("{} darts and {} parts were named", darts, parts),
                   "give each --dart its --part, or none of them");
   }
-  if (!job.angle.empty() && (job.angle.size() != job.dart.size() || !job.part.empty())) {
+  if (angles != 0 && (angles != darts || parts != 0)) {
     refuse_option("--angle",
-                  std::to_string(job.dart.size()) + " darts, " + std::to_string(job.angle.size()) +
-                      " angles and " + std::to_string(job.part.size()) + " parts were named",
+                  fmt::format("{} darts, {} angles and {} parts were named", darts, angles, parts),
                   "give each --dart its --angle or each its --part, not both");
   }
 }
@@ -52,18 +47,16 @@ void require_pairs(const Job& job) {
 }  // namespace
 
 PrintOptions print_of(const DrawingJob& job) {
-  PrintOptions print;
-  print.cut = CutStyle::Net;
-  print.paper = paper_named(job.paper);
-  print.margin = job.margin;
-  print.overlap = job.overlap;
-  return print;
+  return {.cut = CutStyle::Net,
+          .paper = paper_named(job.paper),
+          .margin = job.margin,
+          .overlap = job.overlap};
 }
 
 PrintOptions print_of(const Job& job) {
   PrintOptions print = print_of(static_cast<const DrawingJob&>(job));
   print.cut = job.cut;
-  if (job.allowance) print.allowance = *job.allowance;
+  print.allowance = job.allowance.value_or(print.allowance);
   return print;
 }
 
