@@ -46,57 +46,44 @@ Side side_of(const Path& edge, double width) {
   return side;
 }
 
-// Where the end of an allowance, `end_line` from the corner outwards, meets its cut line.
-std::optional<PathCrossing> meeting_with(const Side& side, const Path& end_line) {
-  const Point corner = end_line.start();
-  std::optional<PathCrossing> nearest_hit;
-  for (const PathCrossing& hit : intersections(end_line, side.reach)) {
-    if (distance(hit.point, corner) <= kMitreLimit * side.width) {
-      nearest_hit = hit;
-      break;
-    }
-  }
-  return nearest_hit;
-}
+// How an allowance ends at a corner with a bare edge: what leads from the corner to its cut line,
+// and where it meets it.
+struct AllowanceEnd {
+  Path from_corner;
+  PathPlace on_cut_line;
+};
 
-// The bare neighbour's mirror image in the stitch line, leaving the corner; empty where the image
-// would fall inside the piece. `along` points along the stitch line away from the corner, `outward`
-// away from the piece. It goes on straight for `reach` mm.
-Path mirror_image(const Path& bare_from_corner, Vec along, Vec outward, double reach) {
-  const Path image =
-      placed(bare_from_corner, Placement::mirror_in(bare_from_corner.start(), along));
-  if (dot(start_tangent(image), outward) <= 0.0) return {};
-  Path longer = image;
-  longer.add(Segment{image.end(), image.end() + reach * end_tangent(image)});
-  return longer;
+// The bare neighbour's mirror image in the stitch line, which runs `along`, led on straight;
+// nothing where the image would fall inside the piece or meets the cut line too far from the
+// corner.
+std::optional<AllowanceEnd> end_at_bare(const Side& side, const Path& bare_from_corner, Vec along) {
+  const Point corner = bare_from_corner.start();
+  const double limit = kMitreLimit * side.width;
+  Path image = placed(bare_from_corner, Placement::mirror_in(corner, along));
+  if (dot(start_tangent(image), right_of(along)) <= 0.0) return std::nullopt;
+  image.add(Segment{image.end(), image.end() + limit * end_tangent(image)});
+  for (const PathCrossing& hit : intersections(image, side.reach)) {
+    if (distance(hit.point, corner) > limit) continue;
+    return AllowanceEnd{part_before(image, hit.on_a), hit.on_b};
+  }
+  return std::nullopt;
 }
 
 // The corner after `side`, whose neighbour is bare: sets where the cut line stops and returns what
 // leads from there to the corner.
 Path close_before_bare(Side& side, const Path& neighbour) {
-  const Vec along = end_tangent(side.edge);
-  const Path image = mirror_image(neighbour, -along, right_of(along), kMitreLimit * side.width);
-  if (!image.empty()) {
-    if (const auto hit = meeting_with(side, image)) {
-      side.to = hit->on_b;
-      return reversed(part_before(image, hit->on_a));
-    }
-  }
-  return Path::through({side.beside.end(), neighbour.start()});
+  const auto end = end_at_bare(side, neighbour, end_tangent(side.edge));
+  if (!end) return Path::through({side.beside.end(), neighbour.start()});
+  side.to = end->on_cut_line;
+  return reversed(end->from_corner);
 }
 
 // The same at the corner before `side`: returns what leads from the corner to the cut line.
 Path open_after_bare(const Path& neighbour, Side& side) {
-  const Vec along = start_tangent(side.edge);
-  const Path image =
-      mirror_image(reversed(neighbour), along, right_of(along), kMitreLimit * side.width);
-  if (!image.empty()) {
-    if (const auto hit = meeting_with(side, image)) {
-      side.from = hit->on_b;
-      return part_before(image, hit->on_a);
-    }
-  }
-  return Path::through({neighbour.end(), side.beside.start()});
+  const auto end = end_at_bare(side, reversed(neighbour), start_tangent(side.edge));
+  if (!end) return Path::through({neighbour.end(), side.beside.start()});
+  side.from = end->on_cut_line;
+  return end->from_corner;
 }
 
 // The corner between two allowances: a mitre, a cut-off inner corner, a bevel, or back through the

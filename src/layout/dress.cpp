@@ -5,6 +5,7 @@
 #include "drawing.hpp"
 #include "marks.hpp"
 #include "notch_marks.hpp"
+#include "piece_texts.hpp"
 #include "words.hpp"
 
 #include <algorithm>
@@ -173,7 +174,7 @@ void draw_move(const MovedPoint& point, Drawing& drawing) {
 
 LaidPiece dress(const Piece& piece, const PrintOptions& options,
                 const std::optional<PreviousPiece>& previous) {
-  LaidPiece dressed{piece, {}, {}, {}};
+  LaidPiece dressed{piece, {}, {}, {}, {}};
   Drawing drawing(dressed.lines, piece.name);
   const Path cut = outline_to_cut(piece, options);
   drawing.closed(SheetLayer::Cut, LineRole::CutLine, "cut", cut);
@@ -189,6 +190,7 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
     if (previous->distances) dressed.moved = moved_points(piece, *previous);
     for (const MovedPoint& point : dressed.moved) draw_move(point, drawing);
   }
+  dressed.room = room_on(piece, dressed.lines);
   return dressed;
 }
 

@@ -2,80 +2,57 @@
 
 #include "blockwright/base/error.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
+namespace {
 
-std::string_view sheet_layer_name(SheetLayer layer) {
-  switch (layer) {
-    case SheetLayer::Cut:
-      return "cut line";
-    case SheetLayer::Stitch:
-      return "stitch line";
-    case SheetLayer::Marks:
-      return "marks and grain";
-    case SheetLayer::Text:
-      return "text";
-    case SheetLayer::Previous:
-      return "previous version";
-  }
-  require(false, "unknown sheet layer");
-  return {};
-}
-
-std::string_view line_role_name(LineRole role) {
-  switch (role) {
-    case LineRole::CutLine:
-      return "cut-line";
-    case LineRole::StitchLine:
-      return "stitch-line";
-    case LineRole::FoldLine:
-      return "fold-line";
-    case LineRole::DartLeg:
-      return "dart-leg";
-    case LineRole::BalanceLine:
-      return "balance-line";
-    case LineRole::Grainline:
-      return "grainline";
-    case LineRole::Notch:
-      return "notch";
-    case LineRole::Hole:
-      return "hole";
-    case LineRole::TestSquare:
-      return "test-square";
-    case LineRole::Frame:
-      return "frame";
-  }
-  require(false, "unknown line role");
-  return {};
-}
+struct RoleRow {
+  LineRole role;
+  std::string_view name;
+  LineStyle style;
+};
 
 // Widths and dashes are our own choice. A person cuts along the middle of the cut line, so it is
 // the heaviest; every kind of line differs from the others by its dashes, so that a black-and-white
 // print can be read.
-LineStyle style_of(LineRole role) {
-  switch (role) {
-    case LineRole::CutLine:
-      return {0.5, {}};
-    case LineRole::StitchLine:
-      return {0.35, {6.0, 2.0}};
-    case LineRole::FoldLine:
-      return {0.5, {8.0, 2.0, 1.0, 2.0}};
-    case LineRole::DartLeg:
-      return {0.3, {4.0, 2.0}};
-    case LineRole::BalanceLine:
-      return {0.25, {14.0, 2.0, 1.5, 2.0}};
-    case LineRole::Grainline:
-      return {0.35, {}};
-    case LineRole::Notch:
-      return {0.5, {}};
-    case LineRole::Hole:
-      return {0.35, {}};
-    case LineRole::TestSquare:
-      return {0.3, {}};
-    case LineRole::Frame:
-      return {0.15, {}};
-  }
-  require(false, "unknown line role");
-  return {};
+const RoleRow& row_of(LineRole role) {
+  static const std::vector<RoleRow> rows = {
+      {LineRole::CutLine, "cut-line", {0.5, {}}},
+      {LineRole::StitchLine, "stitch-line", {0.35, {6.0, 2.0}}},
+      {LineRole::FoldLine, "fold-line", {0.5, {8.0, 2.0, 1.0, 2.0}}},
+      {LineRole::DartLeg, "dart-leg", {0.3, {4.0, 2.0}}},
+      {LineRole::BalanceLine, "balance-line", {0.25, {14.0, 2.0, 1.5, 2.0}}},
+      {LineRole::Grainline, "grainline", {0.35, {}}},
+      {LineRole::Notch, "notch", {0.5, {}}},
+      {LineRole::Hole, "hole", {0.35, {}}},
+      {LineRole::TestSquare, "test-square", {0.3, {}}},
+      {LineRole::Frame, "frame", {0.15, {}}},
+  };
+  const auto row =
+      std::find_if(rows.begin(), rows.end(), [&](const RoleRow& r) { return r.role == role; });
+  require(row != rows.end(), "unknown line role");
+  return *row;
+}
+
+// Common practice for a line that is only compared with; numbers are our own choice.
+constexpr double kPreviousGrey = 0.5;
+constexpr double kDotOn = 0.8;
+constexpr double kDotOff = 1.2;
+
+}  // namespace
+
+std::string_view line_role_name(LineRole role) { return row_of(role).name; }
+
+LineStyle style_of(const Stroke& stroke) {
+  const LineStyle& style = row_of(stroke.role).style;
+  if (stroke.layer == SheetLayer::Previous) return {style.width, {kDotOn, kDotOff}, kPreviousGrey};
+  return style;
+}
+
+double share_before(TextAnchor anchor) {
+  if (anchor == TextAnchor::Start) return 0.0;
+  return anchor == TextAnchor::Middle ? 0.5 : 1.0;
 }
 
 }  // namespace blockwright

@@ -1,11 +1,10 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/write/writers.hpp"
+#include "pdf_catalog.hpp"
 #include "pdf_content.hpp"
 #include "pdf_fonts.hpp"
 #include "pdf_layers.hpp"
-#include "pdf_metadata.hpp"
-#include "pdf_navigation.hpp"
 #include "pdf_objects.hpp"
 
 #include <cmath>
@@ -50,7 +49,7 @@ void draw_window(PdfContent& content, const Page& page, const std::vector<PdfLay
   content.shift(page.window_at - Point{window.left, window.bottom});
   content.clip(window);
   for (const PdfLayer& layer : layers) {
-    if (layer.form) content.draw_form(layer.form_name, layer.group_name);
+    if (layer.form) content.draw_layer(layer.number);
   }
   content.restore();
 }
@@ -67,22 +66,12 @@ std::string page_content(PdfFonts& fonts, const Page& page, const std::vector<Pd
   return content.take();
 }
 
-std::string page_object(const Page& page, PdfId parent, PdfId resources, PdfId content) {
-  const double unit = user_unit(page);
-  const auto size = [&](double mm) { return trimmed(mm * kPointsPerMm / unit, kPageDecimals); };
-  std::string text = "<< /Type /Page /Parent " + pdf_ref(parent) + " /MediaBox [0 0 " +
-                     size(page.width) + ' ' + size(page.height) + "] /Resources " +
-                     pdf_ref(resources) + " /Contents " + pdf_ref(content);
-  if (unit > 1.0) text += " /UserUnit " + trimmed(unit, 0);
-  return text + " >>";
-}
-
 std::string page_resources(const std::vector<PdfLayer>& layers, const std::string& fonts) {
   std::string groups;
   std::string forms;
   for (const PdfLayer& layer : layers) {
-    groups += '/' + layer.group_name + ' ' + pdf_ref(layer.group) + ' ';
-    if (layer.form) forms += '/' + layer.form_name + ' ' + pdf_ref(*layer.form) + ' ';
+    groups += "/L" + layer.number + ' ' + pdf_ref(layer.group) + ' ';
+    if (layer.form) forms += "/S" + layer.number + ' ' + pdf_ref(*layer.form) + ' ';
   }
   return "<< /Font << " + fonts + ">> /Properties << " + groups + ">> /XObject << " + forms +
          ">> >>";
@@ -100,15 +89,25 @@ class PdfDocument {
     add_resources();
     const PdfId catalog = add_catalog();
     const PdfId info = add_info(objects_, plan_.title);
-    objects_.write(out, catalog, info);
+    objects_.write(out, {catalog, info});
   }
 
  private:
+  [[nodiscard]] std::string page_object(const Page& page, PdfId content) const {
+    const double unit = user_unit(page);
+    const auto size = [&](double mm) { return trimmed(mm * kPointsPerMm / unit, kPageDecimals); };
+    std::string text = "<< /Type /Page /Parent " + pdf_ref(page_tree_) + " /MediaBox [0 0 " +
+                       size(page.width) + ' ' + size(page.height) + "] /Resources " +
+                       pdf_ref(page_resources_) + " /Contents " + pdf_ref(content);
+    if (unit > 1.0) text += " /UserUnit " + trimmed(unit, 0);
+    return text + " >>";
+  }
+
   void add_pages() {
     std::string kids;
     for (const Page& page : plan_.pages) {
-      const PdfId content = objects_.add_stream("", page_content(fonts_, page, layers_));
-      page_ids_.push_back(objects_.add(page_object(page, page_tree_, page_resources_, content)));
+      const PdfId content = objects_.add_stream({page_content(fonts_, page, layers_)});
+      page_ids_.push_back(objects_.add(page_object(page, content)));
       kids += pdf_ref(page_ids_.back()) + ' ';
     }
     objects_.set(page_tree_, "<< /Type /Pages /Count " + std::to_string(page_ids_.size()) +

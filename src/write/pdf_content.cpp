@@ -15,18 +15,6 @@ constexpr double kTextThousandths = 1000.0;
 // Below this a shift of a glyph, in em, is rounding: 4 nanometres in letters of 4 mm.
 constexpr double kNoShift = 1e-6;
 
-double anchor_share(TextAnchor anchor) {
-  switch (anchor) {
-    case TextAnchor::Start:
-      return 0.0;
-    case TextAnchor::Middle:
-      return 0.5;
-    case TextAnchor::End:
-      return 1.0;
-  }
-  return 0.0;
-}
-
 /// The array of a TJ operator: codes, and between them how far to step back, in thousandths of an
 /// em.
 class ShowArray {
@@ -77,12 +65,12 @@ void PdfContent::put(std::string_view operation) {
 
 void PdfContent::save() {
   put("q");
-  look_.reset();
+  style_.reset();
 }
 
 void PdfContent::restore() {
   put("Q");
-  look_.reset();
+  style_.reset();
 }
 
 void PdfContent::scale(double factor) {
@@ -100,17 +88,17 @@ void PdfContent::clip(const Box& box) {
   put("re W n");
 }
 
-void PdfContent::draw_form(std::string_view form, std::string_view group) {
-  text_.append("/OC /").append(group).append(" BDC /").append(form).append(" Do EMC\n");
+void PdfContent::draw_layer(std::string_view number) {
+  text_.append("/OC /L").append(number).append(" BDC /S").append(number).append(" Do EMC\n");
 }
 
-void PdfContent::use(const StrokeLook& look) {
-  if (look_ == look) return;
-  put(look.width);
+void PdfContent::use(const LineStyle& style) {
+  if (style_ == style) return;
+  put(style.width);
   std::string dashes;
-  for (const double dash : look.dashes) dashes += pdf_number(dash) + ' ';
-  put("w [" + dashes + "] 0 d " + pdf_number(look.grey) + " G");
-  look_ = look;
+  for (const double dash : style.dashes) dashes += pdf_number(dash) + ' ';
+  put("w [" + dashes + "] 0 d " + pdf_number(style.grey) + " G");
+  style_ = style;
 }
 
 void PdfContent::path(const Path& path) {
@@ -132,7 +120,7 @@ void PdfContent::path(const Path& path) {
 
 void PdfContent::stroke(const Stroke& stroke) {
   if (stroke.path.empty()) return;
-  use(look_of(stroke));
+  use(style_of(stroke));
   path(stroke.path);
   put(stroke.closed ? "s" : "S");
 }
@@ -158,7 +146,7 @@ void PdfContent::text(const SheetText& text) {
   const PdfLine line = fonts_.set(text.text);
   if (line.runs.empty()) return;
   const Vec along = direction(text.turn);
-  const Point start = text.at - (anchor_share(text.anchor) * line.width * text.height) * along;
+  const Point start = text.at - (share_before(text.anchor) * line.width * text.height) * along;
   const auto factor = [](double value) { return trimmed(value, kFactorDecimals) + ' '; };
   put("BT");
   text_ += factor(along.x) + factor(along.y) + factor(-along.y) + factor(along.x);

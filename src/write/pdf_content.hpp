@@ -2,7 +2,6 @@
 
 #include "blockwright/layout/sheet.hpp"
 #include "pdf_fonts.hpp"
-#include "stroke_look.hpp"
 
 #include <optional>
 #include <string>
@@ -22,8 +21,8 @@ class PdfContent {
   void shift(Vec by);
   /// Shows nothing outside the box until restore().
   void clip(const Box& box);
-  /// Draws a form named in the resources, under the optional-content group named there.
-  void draw_form(std::string_view form, std::string_view group);
+  /// Draws the layer of that number, named in the resources, under its optional-content group.
+  void draw_layer(std::string_view number);
   /// Joins are mitred, ends are cut off square: a corner of a cut line is where the lines meet.
   void stroke(const Stroke& stroke);
   void text(const SheetText& text);
@@ -34,13 +33,13 @@ class PdfContent {
   void put(double mm);
   void put(Point p);
   void put(std::string_view operation);
-  void use(const StrokeLook& look);
+  void use(const LineStyle& style);
   void path(const Path& path);
   void run(const PdfRun& run, double height);
 
   PdfFonts& fonts_;
   std::string text_;
-  std::optional<StrokeLook> look_;  ///< as the stream has it now; unknown at first
+  std::optional<LineStyle> style_;  ///< as the stream has it now; unknown at first
 };
 
 /// A number of user space, for dictionaries that go with a content stream.

@@ -93,7 +93,7 @@ std::string PdfFont::tagged_name() const {
 
 PdfId PdfFont::add_to(PdfObjects& objects) const {
   const PdfId descendant = add_descendant(objects);
-  const PdfId letters = objects.add_stream("", code_to_letters());
+  const PdfId letters = objects.add_stream({code_to_letters()});
   return objects.add("<< /Type /Font /Subtype /Type0 /BaseFont " + tagged_name() +
                      " /Encoding /Identity-H /DescendantFonts [" + pdf_ref(descendant) +
                      "] /ToUnicode " + pdf_ref(letters) + " >>");
@@ -107,16 +107,16 @@ PdfId PdfFont::add_descendant(PdfObjects& objects) const {
                      " /FontDescriptor " +
                      pdf_ref(descriptor) + " /W [" + widths() + ']';
   if (typeface_.is_cff()) return objects.add(font + " /Subtype /CIDFontType0 >>");
-  const PdfId map = objects.add_stream("", code_to_glyph(used));
+  const PdfId map = objects.add_stream({code_to_glyph(used)});
   return objects.add(font + " /Subtype /CIDFontType2 /CIDToGIDMap " + pdf_ref(map) + " >>");
 }
 
 PdfId PdfFont::add_descriptor(PdfObjects& objects, const FontSubset& used) const {
   const TypefaceMetrics m = typeface_.metrics();
   const bool cff = typeface_.is_cff();
-  const PdfId program = objects.add_stream(
-      cff ? "/Subtype /CIDFontType0C" : "/Length1 " + std::to_string(used.program.size()),
-      used.program);
+  const PdfId program =
+      objects.add_stream({used.program, cff ? "/Subtype /CIDFontType0C"
+                                            : "/Length1 " + std::to_string(used.program.size())});
   std::string text = "<< /Type /FontDescriptor /FontName " + tagged_name();
   text += kFixedEntries;
   text += " /FontBBox [" + std::to_string(m.left) + ' ' + std::to_string(m.bottom) + ' ' +

@@ -1,7 +1,5 @@
 #include "pdf_layers.hpp"
 
-#include "stroke_look.hpp"
-
 // Optional content: ISO 32000-1:2008, 8.11.
 namespace blockwright::writing {
 namespace {
@@ -33,16 +31,14 @@ std::string references(const std::vector<PdfId>& ids) {
 std::vector<PdfLayer> add_layers(PdfObjects& objects, PdfFonts& fonts, const Sheet& sheet,
                                  const Box& extent, PdfId resources) {
   std::vector<PdfLayer> layers;
-  for (const SheetLayer sheet_layer : kAllLayers) {
-    const std::string number = std::to_string(layers.size());
-    PdfLayer layer{'L' + number, 0, 'S' + number, {}};
-    layer.group =
-        objects.add("<< /Type /OCG /Name " + pdf_text(sheet_layer_name(sheet_layer)) + " >>");
-    const std::string content = layer_content(fonts, sheet, sheet_layer);
+  for (const SheetLayerNames& names : kSheetLayers) {
+    PdfLayer layer{std::to_string(layers.size()), 0, {}};
+    layer.group = objects.add("<< /Type /OCG /Name " + pdf_text(names.name) + " >>");
+    const std::string content = layer_content(fonts, sheet, names.layer);
     if (!content.empty()) {
-      layer.form = objects.add_stream("/Type /XObject /Subtype /Form /BBox " + box_text(extent) +
-                                          " /Resources " + pdf_ref(resources),
-                                      content);
+      layer.form =
+          objects.add_stream({content, "/Type /XObject /Subtype /Form /BBox " + box_text(extent) +
+                                           " /Resources " + pdf_ref(resources)});
     }
     layers.push_back(std::move(layer));
   }
@@ -54,7 +50,7 @@ std::string layer_properties(const std::vector<PdfLayer>& layers, const Sheet& s
   std::vector<PdfId> off;
   for (std::size_t i = 0; i < layers.size(); ++i) {
     all.push_back(layers[i].group);
-    if (!shown_at_first(sheet, kAllLayers[i])) off.push_back(layers[i].group);
+    if (!sheet.shows_at_first(kSheetLayers[i].layer)) off.push_back(layers[i].group);
   }
   return "<< /OCGs " + references(all) + " /D << /Name (layers) /Order " + references(all) +
          " /OFF " + references(off) + " >> >>";

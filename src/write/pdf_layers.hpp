@@ -13,9 +13,8 @@ namespace blockwright::writing {
 
 /// One layer of the sheet in the document.
 struct PdfLayer {
-  std::string group_name;  ///< of its optional-content group in the page resources, "L0"
-  PdfId group = 0;
-  std::string form_name;      ///< of its drawing in the page resources, "S0"
+  std::string number;         ///< "0": L0 and S0 are its group and drawing in the page resources
+  PdfId group = 0;            ///< its optional-content group
   std::optional<PdfId> form;  ///< the drawing, in sheet mm; none if the layer is empty
 };
 

@@ -40,16 +40,16 @@ PdfId PdfObjects::add(const std::string& object) {
   return file_->makeIndirectObject(QPDFObjectHandle::parse(file_.get(), object)).getObjectID();
 }
 
-PdfId PdfObjects::add_stream(const std::string& entries, const std::string& data) {
-  QPDFObjectHandle stream = QPDFObjectHandle::newStream(file_.get(), data);
-  stream.replaceDict(QPDFObjectHandle::parse(file_.get(), "<< " + entries + " >>"));
-  return stream.getObjectID();
+PdfId PdfObjects::add_stream(const PdfStream& stream) {
+  QPDFObjectHandle object = QPDFObjectHandle::newStream(file_.get(), stream.data);
+  object.replaceDict(QPDFObjectHandle::parse(file_.get(), "<< " + stream.entries + " >>"));
+  return object.getObjectID();
 }
 
-void PdfObjects::write(std::ostream& out, PdfId catalog, PdfId info) {
+void PdfObjects::write(std::ostream& out, PdfRoots roots) {
   QPDFObjectHandle trailer = file_->getTrailer();
-  trailer.replaceKey("/Root", file_->getObject(catalog, 0));
-  trailer.replaceKey("/Info", file_->getObject(info, 0));
+  trailer.replaceKey("/Root", file_->getObject(roots.catalog, 0));
+  trailer.replaceKey("/Info", file_->getObject(roots.info, 0));
   Pl_OStream pipeline("document", out);
   QPDFWriter writer(*file_);
   writer.setOutputPipeline(&pipeline);

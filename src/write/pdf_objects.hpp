@@ -21,6 +21,19 @@ std::string pdf_text(std::string_view utf8);
 /// Four hexadecimal digits, as codes and letters stand in hexadecimal strings.
 std::string pdf_hex_16(unsigned value);
 
+/// A stream object: what it holds, and the entries of its dictionary without brackets, length and
+/// filter.
+struct PdfStream {
+  std::string data;
+  std::string entries = {};
+};
+
+/// What a reader of the file begins with.
+struct PdfRoots {
+  PdfId catalog = 0;
+  PdfId info = 0;
+};
+
 /// The objects of a PDF file under construction, given in PDF's own syntax. What the file consists
 /// of is decided by the callers; cross-reference tables, compression, object streams and the file's
 /// id are the work of the library behind this class, which nothing else in the writer knows.
@@ -35,12 +48,11 @@ class PdfObjects {
   PdfId reserve();
   void set(PdfId id, const std::string& object);
   PdfId add(const std::string& object);
-  /// `entries` are those of the stream's dictionary without its brackets, length and filter.
-  PdfId add_stream(const std::string& entries, const std::string& data);
+  PdfId add_stream(const PdfStream& stream);
 
-  /// Writes everything that the catalog and the info dictionary lead to. The same objects give the
+  /// Writes everything that the roots lead to. The same objects give the
   /// same bytes: the file's id is made from its content.
-  void write(std::ostream& out, PdfId catalog, PdfId info);
+  void write(std::ostream& out, PdfRoots roots);
 
  private:
   std::unique_ptr<QPDF> file_;

@@ -1,9 +1,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/text/text_fonts.hpp"
 #include "blockwright/write/writers.hpp"
-#include "stroke_look.hpp"
-#include "svg_ids.hpp"
-#include "svg_path.hpp"
+#include "svg_parts.hpp"
 #include "xml_text.hpp"
 
 #include <algorithm>
@@ -15,24 +13,7 @@ namespace {
 using namespace writing;
 
 constexpr int kAngleDecimals = 4;
-constexpr std::string_view kLayerNames[] = {"cut", "stitch", "marks", "text", "previous"};
-static_assert(std::size(kLayerNames) == kSheetLayerCount);
-
-std::string_view short_name(SheetLayer layer) {
-  return kLayerNames[static_cast<std::size_t>(layer)];
-}
-
-std::string_view anchor_name(TextAnchor anchor) {
-  switch (anchor) {
-    case TextAnchor::Start:
-      return "start";
-    case TextAnchor::Middle:
-      return "middle";
-    case TextAnchor::End:
-      return "end";
-  }
-  return "start";
-}
+constexpr std::string_view kAnchorNames[] = {"start", "middle", "end"};
 
 /// Pieces in the order in which the sheet first names them; the empty name is the sheet's own
 /// marks.
@@ -72,14 +53,14 @@ std::string grey_text(double grey) {
 
 /// Width, dashes and colour as attributes, not as a style sheet: cutters and drawing programs that
 /// ignore style sheets still see them.
-std::string look_attributes(const StrokeLook& look) {
-  std::string text = " stroke-width=\"" + svg_number(look.width) + '"';
-  if (!look.dashes.empty()) {
+std::string style_attributes(const LineStyle& style) {
+  std::string text = " stroke-width=\"" + svg_number(style.width) + '"';
+  if (!style.dashes.empty()) {
     text += " stroke-dasharray=\"";
-    for (const double dash : look.dashes) text += svg_number(dash) + ' ';
+    for (const double dash : style.dashes) text += svg_number(dash) + ' ';
     text.back() = '"';
   }
-  if (look.grey > 0.0) text += " stroke=\"" + grey_text(look.grey) + '"';
+  if (style.grey > 0.0) text += " stroke=\"" + grey_text(style.grey) + '"';
   return text;
 }
 
@@ -108,11 +89,11 @@ class SvgDrawing {
 
   void write_piece(const std::string& piece) {
     const std::string part = piece_part(piece);
-    out_ << "<g id=\"" << ids_.unique(part) << "\" class=\"" << (piece.empty() ? "sheet" : "piece")
-         << "\">\n";
+    out_ << "<g id=\"" << ids_.unique({part}) << "\" class=\""
+         << (piece.empty() ? "sheet" : "piece") << "\">\n";
     if (!piece.empty()) out_ << "<title>" << xml_text(piece) << "</title>\n";
-    for (const SheetLayer layer : kAllLayers) {
-      const GroupContent content = content_of(sheet_, piece, layer);
+    for (const SheetLayerNames& layer : kSheetLayers) {
+      const GroupContent content = content_of(sheet_, piece, layer.layer);
       if (!content.empty()) write_layer(part, layer, content);
     }
     out_ << "</g>\n";
@@ -124,21 +105,21 @@ class SvgDrawing {
     return part.empty() ? "piece" : part;
   }
 
-  void write_layer(const std::string& piece_part, SheetLayer layer, const GroupContent& content) {
-    out_ << "<g id=\"" << ids_.unique(piece_part, short_name(layer)) << "\" class=\""
-         << short_name(layer) << '"' << (shown_at_first(sheet_, layer) ? "" : " display=\"none\"")
-         << ">\n";
-    for (const Stroke* stroke : content.strokes) write_stroke(piece_part, *stroke);
+  void write_layer(const std::string& piece_part, const SheetLayerNames& layer,
+                   const GroupContent& content) {
+    out_ << "<g id=\"" << ids_.unique({piece_part, layer.id}) << "\" class=\"" << layer.id << '"'
+         << (sheet_.shows_at_first(layer.layer) ? "" : " display=\"none\"") << ">\n";
+    for (const Stroke* stroke : content.strokes) write_stroke(piece_part, layer.id, *stroke);
     for (const SheetText* text : content.texts) write_text(*text);
     out_ << "</g>\n";
   }
 
-  void write_stroke(const std::string& piece_part, const Stroke& stroke) {
+  void write_stroke(const std::string& piece_part, std::string_view layer, const Stroke& stroke) {
     const std::string_view name =
         stroke.name.empty() ? line_role_name(stroke.role) : std::string_view(stroke.name);
-    out_ << "<path id=\"" << ids_.unique(piece_part, id_part(name), short_name(stroke.layer))
-         << "\" class=\"" << line_role_name(stroke.role) << '"' << look_attributes(look_of(stroke))
-         << " d=\"" << svg_path_data(stroke, sheet_.height) << '"';
+    out_ << "<path id=\"" << ids_.unique({piece_part, id_part(name), layer}) << "\" class=\""
+         << line_role_name(stroke.role) << '"' << style_attributes(style_of(stroke)) << " d=\""
+         << svg_path_data(stroke, sheet_.height) << '"';
     if (stroke.name.empty()) {
       out_ << "/>\n";
     } else {
@@ -152,7 +133,7 @@ class SvgDrawing {
     out_ << "<text x=\"" << x << "\" y=\"" << y << "\" font-size=\"" << svg_number(text.height)
          << "\" fill=\"black\" stroke=\"none\"";
     if (text.anchor != TextAnchor::Start) {
-      out_ << " text-anchor=\"" << anchor_name(text.anchor) << '"';
+      out_ << " text-anchor=\"" << kAnchorNames[static_cast<std::size_t>(text.anchor)] << '"';
     }
     if (text.turn != Angle{}) {
       out_ << " transform=\"rotate(" << trimmed(-text.turn.degrees(), kAngleDecimals) << ' ' << x

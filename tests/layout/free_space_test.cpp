@@ -12,11 +12,11 @@ TEST_CASE("an empty area is free where it is wished, and only inside") {
   FreeSpace space({0, 0, 100, 50}, 1.0);
   CHECK(space.is_free({0, 0, 100, 50}));
   CHECK(!space.is_free({90, 10, 101, 20}));
-  const auto found = space.find(20, 10, {50, 25});
+  const auto found = space.find({20, 10}, {50, 25});
   REQUIRE(found);
   CHECK(found->left == Approx(40.0).margin(1.0));
   CHECK(found->bottom == Approx(20.0).margin(1.0));
-  CHECK(!space.find(101, 10, {50, 25}));
+  CHECK(!space.find({101, 10}, {50, 25}));
 }
 
 TEST_CASE("what is found is free of everything taken") {
@@ -29,7 +29,7 @@ TEST_CASE("what is found is free of everything taken") {
       lines.push_back(Path::through({a, {random.between(0, 120), random.between(0, 80)}}));
       space.take(lines.back());
     }
-    const auto found = space.find(18.0, 9.0, {random.between(0, 120), random.between(0, 80)});
+    const auto found = space.find({18.0, 9.0}, {random.between(0, 120), random.between(0, 80)});
     if (!found) continue;
     ++found_in_all;
     CHECK(space.is_free(
@@ -60,7 +60,7 @@ TEST_CASE("outside an outline nothing is free") {
 TEST_CASE("the nearest free place to the wish is taken") {
   FreeSpace space({0, 0, 100, 100}, 1.0);
   space.take(Box{0, 0, 60, 100});
-  const auto found = space.find(10, 10, {50, 50});
+  const auto found = space.find({10, 10}, {50, 50});
   REQUIRE(found);
   CHECK(found->left == Approx(61.0));
   CHECK(0.5 * (found->bottom + found->top) == Approx(50.0).margin(1.0));

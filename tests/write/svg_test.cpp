@@ -126,11 +126,12 @@ TEST_CASE("a stroke's role gives its class, width and dashes") {
       GENERATE(LineRole::CutLine, LineRole::StitchLine, LineRole::FoldLine, LineRole::DartLeg,
                LineRole::BalanceLine, LineRole::Grainline, LineRole::Notch, LineRole::Hole,
                LineRole::TestSquare, LineRole::Frame);
-  const std::string svg = svg_bytes(one_stroke(line({1, 1}, {9, 9}, role, SheetLayer::Marks)));
+  const Stroke stroke = line({1, 1}, {9, 9}, role, SheetLayer::Marks);
+  const std::string svg = svg_bytes(one_stroke(stroke));
   const auto classes = all_matches(svg, "<path[^>]* class=\"([^\"]*)\"");
   REQUIRE(classes.size() == 1);
   CHECK(classes[0] == line_role_name(role));
-  const LineStyle style = style_of(role);
+  const LineStyle style = style_of(stroke);
   const auto widths = all_matches(svg, " stroke-width=\"([^\"]*)\"");
   REQUIRE(widths.size() == 1);
   CHECK(coordinates(widths[0]) == std::vector<double>{style.width});

@@ -5,6 +5,7 @@
 #include "blockwright/pattern/pattern.hpp"
 #include "blockwright/text/units.hpp"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -72,12 +73,16 @@ struct MovedPoint {
   Point was, is;
 };
 
+/// Where a piece has room for texts, whatever pages it is printed on.
+struct PieceRoom;
+
 /// A piece ready for paper: its lines in its own frame, and where that frame's origin lies on the
 /// sheet.
 struct LaidPiece {
   Piece piece;
   Sheet lines;  ///< width and height are not set
   std::vector<MovedPoint> moved;
+  std::shared_ptr<const PieceRoom> room;  ///< found once for all drawings
   Vec at;
 };
 

@@ -4,6 +4,7 @@
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/text/text_fonts.hpp"
 
+#include <array>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,9 +13,19 @@ namespace blockwright {
 
 /// The layers a viewer can switch: each is one optional-content group in PDF and one class in SVG.
 enum class SheetLayer { Cut, Stitch, Marks, Text, Previous };
-inline constexpr std::size_t kSheetLayerCount = 5;
-/// "cut line", "stitch line", "marks and grain", "text", "previous version".
-std::string_view sheet_layer_name(SheetLayer layer);
+
+/// Their names for people and as SVG classes, in the order of the layers.
+struct SheetLayerNames {
+  SheetLayer layer;
+  std::string_view name, id;
+};
+inline constexpr std::array<SheetLayerNames, 5> kSheetLayers = {{
+    {SheetLayer::Cut, "cut line", "cut"},
+    {SheetLayer::Stitch, "stitch line", "stitch"},
+    {SheetLayer::Marks, "marks and grain", "marks"},
+    {SheetLayer::Text, "text", "text"},
+    {SheetLayer::Previous, "previous version", "previous"},
+}};
 
 /// What a stroke is; writers choose width and dashes from it, never colour alone.
 enum class LineRole {
@@ -32,13 +43,6 @@ enum class LineRole {
 /// "cut-line", "stitch-line" ... as used for SVG classes.
 std::string_view line_role_name(LineRole role);
 
-/// Line width and dashes on paper, in mm. The same in every output.
-struct LineStyle {
-  double width = 0.3;
-  std::vector<double> dashes;  ///< on, off, ... ; empty for a solid line
-};
-LineStyle style_of(LineRole role);
-
 /// One drawn line, in mm on the sheet.
 struct Stroke {
   SheetLayer layer = SheetLayer::Cut;
@@ -49,7 +53,20 @@ struct Stroke {
   bool closed = false;
 };
 
+/// How a stroke is drawn on paper, the same in every output.
+struct LineStyle {
+  double width = 0.3;          ///< mm
+  std::vector<double> dashes;  ///< mm on, off ...; empty for a solid line
+  double grey = 0.0;           ///< 0 black to 1 white
+  bool operator==(const LineStyle&) const = default;
+};
+/// The style of the stroke's role. On the layer of the previous version every line is dotted and
+/// grey instead, so that nobody cuts along it by mistake.
+LineStyle style_of(const Stroke& stroke);
+
 enum class TextAnchor { Start, Middle, End };
+/// The share of a text's width that lies before its anchor.
+double share_before(TextAnchor anchor);
 
 /// One line of text. `at` is on the baseline; `height` is the letters' nominal size in mm (the em);
 /// turned anticlockwise by `turn`.
@@ -74,6 +91,9 @@ struct Sheet {
   /// Whether the layer of the previous version shows until somebody switches it off: on a sheet
   /// made to compare with it.
   bool shows_previous = false;
+  [[nodiscard]] bool shows_at_first(SheetLayer layer) const {
+    return layer != SheetLayer::Previous || shows_previous;
+  }
 };
 
 }  // namespace blockwright

@@ -98,7 +98,8 @@ class MapPages {
     const bool turned = rest_.width() > rest_.height();
     const double wide = rest_.width() - (turned ? kNarrowestColumn + kGutter : 0.0);
     const double most = (turned ? 1.0 : kMiniatureShare) * rest_.height();
-    const Box frame = miniature_frame(tiling_, {rest_.left, rest_.top}, wide, most);
+    const Box frame =
+        miniature_frame(tiling_, {rest_.left, rest_.top - most, rest_.left + wide, rest_.top});
     TextDrawing drawing = page();
     draw_miniature(drawing, tiling_, layout_, frame);
     if (turned) {

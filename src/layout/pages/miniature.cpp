@@ -79,7 +79,7 @@ void set_word(TextDrawing& page, FreeSpace& space, const std::string& word, doub
   for (const double share : kWordScales) {
     SheetText text = page.measured(word, share * height);
     const auto found =
-        space.find(text.room.width + 1.0, text.room.above + text.room.below + 1.0, wish);
+        space.find({text.room.width + 1.0, text.room.above + text.room.below + 1.0}, wish);
     if (!found || !within.overlaps(*found)) continue;
     text.at = {found->left + 0.5, found->bottom + 0.5 + text.room.below};
     page.add(std::move(text));
@@ -90,11 +90,11 @@ void set_word(TextDrawing& page, FreeSpace& space, const std::string& word, doub
 
 }  // namespace
 
-Box miniature_frame(const Tiling& tiling, Point upper_left, double width, double height) {
+Box miniature_frame(const Tiling& tiling, const Box& room) {
   const Box whole = all_windows(tiling);
-  const double scale = std::min(width / whole.width(), height / whole.height());
-  return {upper_left.x, upper_left.y - scale * whole.height(), upper_left.x + scale * whole.width(),
-          upper_left.y};
+  const double scale = reduction_into(whole, room).scale;
+  return {room.left, room.top - scale * whole.height(), room.left + scale * whole.width(),
+          room.top};
 }
 
 void draw_miniature(TextDrawing& page, const Tiling& tiling, const Layout& layout,

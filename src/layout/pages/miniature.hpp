@@ -6,9 +6,8 @@
 
 namespace blockwright {
 
-/// The room that the miniature takes below and to the right of `upper_left`, at most `width` mm
-/// wide and `height` mm high.
-Box miniature_frame(const Tiling& tiling, Point upper_left, double width, double height);
+/// What the miniature takes of the room, in its upper left corner.
+Box miniature_frame(const Tiling& tiling, const Box& room);
 
 /// Draws the whole layout small into such a frame: the pieces' cut lines and names under the grid
 /// of pages with their labels.

@@ -9,12 +9,12 @@ namespace {
 constexpr double kHalfDiamond = 5.0;
 constexpr double kFromCorner = 25.0;
 
-// `from` and `to` are the ends of the edge to join at; the half points to the left of it.
-void add_halves(std::vector<Path>& marks, Point from, Point to) {
-  const Vec along = unit(to - from);
-  const double whole = distance(from, to);
+// The halves point to the left of the edge to join at.
+void add_halves(std::vector<Path>& marks, const Segment& edge) {
+  const Vec along = unit(edge.b - edge.a);
+  const double whole = distance(edge.a, edge.b);
   for (const double at : {kFromCorner, 0.5 * whole, whole - kFromCorner}) {
-    const Point middle = from + at * along;
+    const Point middle = edge.a + at * along;
     const Point a = middle - kHalfDiamond * along, b = middle + kHalfDiamond * along;
     marks.push_back(Path::through({a, b, middle + kHalfDiamond * left_of(along), a}));
   }
@@ -32,20 +32,18 @@ Box shifted(const Box& box, Vec by) {
 
 }  // namespace
 
+// Pages below and to the right are laid over this one: their edges run across it.
 std::vector<Path> match_marks(const Tiling& tiling, const Tile& tile) {
-  const Box& w = tile.window;
   std::vector<Path> marks;
-  if (tiling.find(tile.row - 1, tile.column)) {
-    add_halves(marks, {w.right, w.top}, {w.left, w.top});
-  }
-  if (const Tile* below = tiling.find(tile.row + 1, tile.column)) {
-    add_halves(marks, {w.left, below->window.top}, {w.right, below->window.top});
-  }
-  if (tiling.find(tile.row, tile.column - 1)) {
-    add_halves(marks, {w.left, w.top}, {w.left, w.bottom});
-  }
-  if (const Tile* right = tiling.find(tile.row, tile.column + 1)) {
-    add_halves(marks, {right->window.left, w.bottom}, {right->window.left, w.top});
+  for (const PageSide side : kPageSides) {
+    const Tile* other = tiling.neighbour(tile, side);
+    if (other == nullptr) continue;
+    if (side.row_step + side.column_step < 0) {
+      add_halves(marks, inner_edge(tile.window, side));
+    } else {
+      const Segment over = inner_edge(other->window, {-side.row_step, -side.column_step});
+      add_halves(marks, {over.b, over.a});
+    }
   }
   return marks;
 }

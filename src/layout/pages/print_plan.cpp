@@ -1,6 +1,5 @@
 #include "blockwright/layout/print_plan.hpp"
 
-#include "blockwright/base/error.hpp"
 #include "map_page.hpp"
 #include "notes_text.hpp"
 #include "page_borders.hpp"
@@ -10,16 +9,8 @@
 namespace blockwright {
 
 std::string_view cut_style_name(CutStyle cut) {
-  switch (cut) {
-    case CutStyle::Toile:
-      return "toile";
-    case CutStyle::Card:
-      return "card";
-    case CutStyle::Net:
-      return "net";
-  }
-  require(false, "unknown cut style");
-  return {};
+  if (cut == CutStyle::Toile) return "toile";
+  return cut == CutStyle::Card ? "card" : "net";
 }
 
 PrintPlan tile(const Layout& layout, TextFonts& fonts) {

@@ -10,8 +10,6 @@
 #include "text_placer.hpp"
 #include "words.hpp"
 
-#include <array>
-
 namespace blockwright {
 namespace {
 
@@ -20,13 +18,6 @@ constexpr double kFooterText = 2.8;
 constexpr double kNeighbourText = 3.0;
 constexpr double kRoundSquare = 2.0;  // clear paper round the small square, mm
 constexpr const char* kScaleAdvice = "print at 100 %, no scaling";
-
-// One side of a window, as seen from inside.
-struct Neighbour {
-  int row_step;
-  int column_step;
-};
-constexpr std::array<Neighbour, 4> kNeighbours = {{{-1, 0}, {1, 0}, {0, -1}, {0, 1}}};
 
 // Furniture is placed in sheet coordinates, where the drawing is, and moved to the page at the end.
 class TilePage {
@@ -48,7 +39,7 @@ class TilePage {
     drawing_.closed(SheetLayer::Marks, LineRole::Frame, "frame", rectangle(tile_.window));
     draw_marks();
     draw_square();
-    for (const Neighbour& side : kNeighbours) name_neighbour(side);
+    for (const PageSide side : kPageSides) name_neighbour(side);
     return std::move(furniture_);
   }
 
@@ -69,10 +60,6 @@ class TilePage {
     }
   }
 
-  [[nodiscard]] const Tile* neighbour(const Neighbour& side) const {
-    return tiling_.find(tile_.row + side.row_step, tile_.column + side.column_step);
-  }
-
   void draw_marks() {
     for (const Path& mark : match_marks(tiling_, tile_)) {
       drawing_.closed(SheetLayer::Marks, LineRole::Frame, "match mark", mark);
@@ -85,31 +72,22 @@ class TilePage {
     const Box& w = tile_.window;
     const double room = kSmallSquare + 2.0 * kRoundSquare;
     const Point corner = {w.left + overlap_ + 0.5 * room, w.top - overlap_ - 0.5 * room};
-    const auto found = space_.find(room, room, corner);
+    const auto found = space_.find({room, room}, corner);
     const Point at = found ? Point{found->left + kRoundSquare, found->bottom + kRoundSquare}
                            : corner - Vec{0.5 * kSmallSquare, 0.5 * kSmallSquare};
     draw_small_square(drawing_, at, tile_label(tile_));
     space_.take(square_at(at, kSmallSquare));
   }
 
-  void name_neighbour(const Neighbour& side) {
-    const Tile* other = neighbour(side);
+  void name_neighbour(PageSide side) {
+    const Tile* other = tiling_.neighbour(tile_, side);
     if (other == nullptr) return;
-    const Path edge = inner_edge(side);
+    const Path edge({inner_edge(tile_.window, side)});
     const std::string text = "joins " + tile_label(*other);
     TextPlacer placer(drawing_, space_);
     if (!placer.beside(edge, text, kNeighbourText)) {
       placer.set_beside(edge, 0.25, text, kNeighbourText);
     }
-  }
-
-  // The side of the window, run so that the page lies to its left.
-  [[nodiscard]] Path inner_edge(const Neighbour& side) const {
-    const Box& w = tile_.window;
-    if (side.row_step < 0) return Path::through({{w.right, w.top}, {w.left, w.top}});
-    if (side.row_step > 0) return Path::through({{w.left, w.bottom}, {w.right, w.bottom}});
-    if (side.column_step < 0) return Path::through({{w.left, w.top}, {w.left, w.bottom}});
-    return Path::through({{w.right, w.bottom}, {w.right, w.top}});
   }
 
   const Tiling& tiling_;

@@ -112,9 +112,17 @@ Tiling tiling_on(PageSize page, const Ink& ink, const PrintOptions& options) {
 
 }  // namespace
 
-const Tile* Tiling::find(int row, int column) const {
-  const auto it = std::find_if(tiles.begin(), tiles.end(), [&](const Tile& tile) {
-    return tile.row == row && tile.column == column;
+Segment inner_edge(const Box& window, PageSide side) {
+  const auto [left, bottom, right, top] = window;
+  if (side.row_step < 0) return {{right, top}, {left, top}};
+  if (side.row_step > 0) return {{left, bottom}, {right, bottom}};
+  if (side.column_step < 0) return {{left, top}, {left, bottom}};
+  return {{right, bottom}, {right, top}};
+}
+
+const Tile* Tiling::neighbour(const Tile& tile, PageSide side) const {
+  const auto it = std::find_if(tiles.begin(), tiles.end(), [&](const Tile& other) {
+    return other.row == tile.row + side.row_step && other.column == tile.column + side.column_step;
   });
   return it == tiles.end() ? nullptr : &*it;
 }

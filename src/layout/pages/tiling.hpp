@@ -15,6 +15,16 @@ struct Tile {
   std::vector<std::string> pieces;  ///< names of those that it shows
 };
 
+/// A side of a page, by where its neighbour lies.
+struct PageSide {
+  int row_step;
+  int column_step;
+};
+inline constexpr PageSide kPageSides[] = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}};
+
+/// That side of a window, run so that the page lies to its left.
+Segment inner_edge(const Box& window, PageSide side);
+
 /// How a sheet is split over pages of one size.
 struct Tiling {
   double page_width = 0.0;
@@ -22,7 +32,8 @@ struct Tiling {
   Point window_at;          ///< lower left corner of the window on each page
   std::vector<Tile> tiles;  ///< row by row; blank ones are left out
 
-  [[nodiscard]] const Tile* find(int row, int column) const;
+  /// Null where there is none.
+  [[nodiscard]] const Tile* neighbour(const Tile& tile, PageSide side) const;
 };
 
 /// Room kept at the foot of each page, above the margin, for its line of text, in mm.

@@ -24,34 +24,15 @@ int cells_for(double extent, double cell) {
   return std::max(1, static_cast<int>(std::ceil(extent / cell)));
 }
 
-constexpr int kWord = 64;  // cells in a word, the first in its lowest bit
+constexpr int kWord = 64;  // cells in a word
 
 int next_word(int column) { return (column / kWord + 1) * kWord; }
 
-// The bits of the columns from `from` to before `to` that stand in the word of `from`.
-std::uint64_t bits_of(int from, int to) {
-  const int first = from % kWord, count = std::min(to - from, kWord - first);
-  const std::uint64_t bits = count == kWord ? ~std::uint64_t{0} : (std::uint64_t{1} << count) - 1;
-  return bits << first;
-}
+std::size_t word_of(int column) { return static_cast<std::size_t>(column / kWord); }
 
-// Where the run of columns from `from` on ends whose bits are all `taken`; at most at `end`.
-int run_end(const std::vector<std::uint64_t>& words, int from, int end, bool taken) {
-  for (int at = from; at < end; at = next_word(at)) {
-    const std::uint64_t word = words[static_cast<std::size_t>(at / kWord)];
-    const std::uint64_t others = (taken ? ~word : word) >> (at % kWord);
-    if (others != 0) return std::min(end, at + std::countr_zero(others));
-  }
-  return end;
-}
-
-// The whole numbers from 0 to `last`, those nearest to `wish` first; none if last is negative.
-std::vector<int> outwards(int last, double wish) {
-  std::vector<int> order;
-  for (int i = 0; i <= last; ++i) order.push_back(i);
-  std::stable_sort(order.begin(), order.end(),
-                   [&](int a, int b) { return std::abs(a - wish) < std::abs(b - wish); });
-  return order;
+Box box_about(Point middle, Vec size) {
+  const Vec half = 0.5 * size;
+  return {middle.x - half.x, middle.y - half.y, middle.x + half.x, middle.y + half.y};
 }
 
 }  // namespace
@@ -61,6 +42,7 @@ FreeSpace::FreeSpace(const Box& area, double cell)
       cell_(cell),
       columns_(cells_in(area.width(), cell)),
       rows_(cells_in(area.height(), cell)),
+      open_{0, rows_, {0, columns_}},
       words_(static_cast<std::size_t>(columns_ + kWord - 1) / kWord),
       taken_(words_ * static_cast<std::size_t>(rows_), 0) {
   require(cell > 0.0, "a cell needs a size");
@@ -74,16 +56,42 @@ int FreeSpace::row(double y) const {
   return static_cast<int>(std::floor((y - area_.bottom) / cell_));
 }
 
-void FreeSpace::take_cells(int row, int from, int to) {
-  std::uint64_t* words = taken_.data() + static_cast<std::size_t>(row) * words_;
-  for (int at = from; at < to; at = next_word(at)) words[at / kWord] |= bits_of(at, to);
+FreeSpace::Columns FreeSpace::columns(double left, double right) const {
+  return {std::max(0, column(left)), std::min(columns_, column(right) + 1)};
+}
+
+FreeSpace::Cells FreeSpace::cells(const Box& box) const {
+  return {std::max(0, row(box.bottom)), std::min(rows_, row(box.top) + 1),
+          columns(box.left, box.right)};
+}
+
+std::size_t FreeSpace::first_word(int row) const { return static_cast<std::size_t>(row) * words_; }
+
+FreeSpace::Word FreeSpace::bits_of(Columns columns) {
+  const int first = columns.from % kWord;
+  const int count = std::min(columns.to - columns.from, kWord - first);
+  const Word bits = count == kWord ? ~Word{0} : (Word{1} << count) - 1;
+  return bits << first;
+}
+
+int FreeSpace::run_end(std::span<const Word> words, Columns columns, State state) {
+  for (int at = columns.from; at < columns.to; at = next_word(at)) {
+    const Word word = words[word_of(at)];
+    const Word others = (state == State::Taken ? ~word : word) >> (at % kWord);
+    if (others != 0) return std::min(columns.to, at + std::countr_zero(others));
+  }
+  return columns.to;
+}
+
+void FreeSpace::take_cells(int row, Columns columns) {
+  for (; columns.from < columns.to; columns.from = next_word(columns.from)) {
+    taken_[first_word(row) + word_of(columns.from)] |= bits_of(columns);
+  }
 }
 
 void FreeSpace::take(const Box& box) {
-  const int from = std::max(0, column(box.left)), to = std::min(columns_ - 1, column(box.right));
-  for (int r = std::max(0, row(box.bottom)); r <= std::min(rows_ - 1, row(box.top)); ++r) {
-    take_cells(r, from, to + 1);
-  }
+  const Cells touched = cells(box);
+  for (int r = touched.from; r < touched.to; ++r) take_cells(r, touched.columns);
 }
 
 void FreeSpace::take(const Path& path) {
@@ -98,28 +106,19 @@ void FreeSpace::take_chord(Point a, Point b) {
     return b.y > a.y ? a.x + (std::clamp(y, a.y, b.y) - a.y) / (b.y - a.y) * (b.x - a.x) : a.x;
   };
   const int last = std::min(rows_ - 1, row(b.y));
-  for (int r = std::max(0, row(a.y)); r <= last; ++r) {
-    double enters = x_at(area_.bottom + r * cell_), leaves = x_at(area_.bottom + (r + 1) * cell_);
-    if (a.y == b.y) leaves = b.x;
-    if (enters > leaves) std::swap(enters, leaves);
-    take_cells(r, std::max(0, column(enters)), std::min(columns_ - 1, column(leaves)) + 1);
+  const int first = std::max(0, row(a.y));
+  double enters = x_at(area_.bottom + first * cell_);
+  for (int r = first; r <= last; ++r) {
+    const double leaves = a.y == b.y ? b.x : x_at(area_.bottom + (r + 1) * cell_);
+    take_cells(r, columns(std::min(enters, leaves), std::max(enters, leaves)));
+    enters = leaves;
   }
 }
 
-// Cells whose middles lie before the first crossing, between the second and the third, and so on.
-void FreeSpace::take_row_outside(int row, std::vector<double> crossings) {
-  std::sort(crossings.begin(), crossings.end());
-  crossings.push_back(area_.right + cell_);
-  int from = 0;
-  for (std::size_t i = 0; i < crossings.size(); ++i) {
-    const int to = std::clamp(column(crossings[i] + 0.5 * cell_), from, columns_);
-    if (i % 2 == 0) take_cells(row, from, to);
-    from = to;
-  }
-}
-
+// A row begins outside; where the outline passes between two middles of cells, what follows is on
+// the other side of it.
 void FreeSpace::take_outside(const Path& closed) {
-  std::vector<std::vector<double>> crossings(static_cast<std::size_t>(rows_));
+  std::vector<Word> outside(taken_.size(), ~Word{0});
   const auto points = flattened(closed, kFlatteningShare * cell_);
   for (std::size_t i = 0; i < points.size(); ++i) {
     Point low = points[i], high = points[(i + 1) % points.size()];
@@ -128,13 +127,14 @@ void FreeSpace::take_outside(const Path& closed) {
       const double y = area_.bottom + (r + 0.5) * cell_;
       if (y >= high.y) break;
       if (y < low.y) continue;
-      const double along = (y - low.y) / (high.y - low.y);
-      crossings[static_cast<std::size_t>(r)].push_back(low.x + along * (high.x - low.x));
+      const double x = low.x + (y - low.y) / (high.y - low.y) * (high.x - low.x);
+      Columns beyond = {std::max(0, column(x + 0.5 * cell_)), columns_};
+      for (; beyond.from < columns_; beyond.from = next_word(beyond.from)) {
+        outside[first_word(r) + word_of(beyond.from)] ^= bits_of(beyond);
+      }
     }
   }
-  for (int r = 0; r < rows_; ++r) {
-    take_row_outside(r, std::move(crossings[static_cast<std::size_t>(r)]));
-  }
+  for (std::size_t i = 0; i < taken_.size(); ++i) taken_[i] |= outside[i];
   take(closed);
 }
 
@@ -142,16 +142,27 @@ void FreeSpace::take(const FreeSpace& other) {
   for (std::size_t i = 0; i < taken_.size(); ++i) taken_[i] |= other.taken_[i];
 }
 
+// What is near in the rows themselves, then in those up to `reach` below and above them.
 void FreeSpace::take_near(const Path& path, double reach) {
+  FreeSpace beside({area_.left, area_.bottom - reach, area_.right, area_.top + reach}, cell_);
   const auto points = flattened(path, kFlatteningShare * cell_);
   for (std::size_t i = 1; i < points.size(); ++i) {
     const Vec chord = points[i] - points[i - 1];
-    const int steps = cells_for(distance(points[i - 1], points[i]), kNearSteps * cell_);
+    const int steps = cells_for(norm(chord), kNearSteps * cell_);
     for (int step = 1; step <= steps; ++step) {
       const Point p = points[i - 1] + (static_cast<double>(step) / steps) * chord;
-      take(Box{p.x - reach, p.y - reach, p.x + reach, p.y + reach});
+      beside.take(Box{p.x - reach, p.y, p.x + reach, p.y});
     }
   }
+  const auto near = beside.taken_in_rows(2 * cells_for(reach, cell_) + 1);
+  for (std::size_t i = 0; i < taken_.size(); ++i) taken_[i] |= near[i];
+}
+
+void FreeSpace::take_outside(const Box& box) {
+  open_.from = std::max(open_.from, row(box.bottom) + 1);
+  open_.to = std::max(open_.from, std::min(open_.to, row(box.top)));
+  open_.columns.from = std::max(open_.columns.from, column(box.left) + 1);
+  open_.columns.to = std::min(open_.columns.to, column(box.right));
 }
 
 bool FreeSpace::is_free(const Box& box) const {
@@ -159,58 +170,73 @@ bool FreeSpace::is_free(const Box& box) const {
       box.top > area_.top) {
     return false;
   }
-  const int from = column(box.left), to = std::min(columns_ - 1, column(box.right)) + 1;
-  const int low = row(box.bottom), high = std::min(rows_ - 1, row(box.top)) - low + 1;
-  const Words taken = taken_in_rows(low, high);
-  for (int at = from; at < to; at = next_word(at)) {
-    if ((taken[static_cast<std::size_t>(at / kWord)] & bits_of(at, to)) != 0) return false;
+  const auto [from, to, columns] = cells(box);
+  if (from < open_.from || to > open_.to || columns.from < open_.columns.from ||
+      columns.to > open_.columns.to) {
+    return false;
+  }
+  for (int r = from; r < to; ++r) {
+    const auto words = std::span(taken_).subspan(first_word(r), words_);
+    if (run_end(words, columns, State::Free) < columns.to) return false;
   }
   return true;
 }
 
-FreeSpace::Words FreeSpace::taken_in_rows(int row, int high) const {
-  Words any(words_, 0);
-  for (int r = row; r < row + high; ++r) {
-    const std::uint64_t* words = taken_.data() + static_cast<std::size_t>(r) * words_;
-    for (std::size_t i = 0; i < words_; ++i) any[i] |= words[i];
+// Twice as many rows together at each step.
+std::vector<FreeSpace::Word> FreeSpace::taken_in_rows(int high) const {
+  std::vector<Word> any = taken_;
+  const std::size_t end = first_word(open_.to);
+  for (int together = 1; together < high;) {
+    const int more = std::min(together, high - together);
+    const std::size_t above = first_word(more);
+    for (std::size_t i = first_word(open_.from); i + above < end; ++i) any[i] |= any[i + above];
+    together += more;
   }
   return any;
 }
 
 // Every run of free columns that is wide enough offers its column nearest to the wish.
-std::optional<int> FreeSpace::free_column(const Words& taken, int wide, double wish) const {
+std::optional<int> FreeSpace::free_column(std::span<const Word> taken, int wide,
+                                          double wish) const {
   const double nearest = std::ceil(wish - 0.5);
   std::optional<int> best;
-  for (int from = 0; from < columns_;) {
-    const int to = run_end(taken, from, columns_, false);
+  const int end = open_.columns.to;
+  for (int from = open_.columns.from; from < end;) {
+    const int to = run_end(taken, {from, end}, State::Free);
     if (to - from >= wide) {
       const int column = static_cast<int>(std::clamp<double>(nearest, from, to - wide));
       if (!best || std::abs(column - wish) < std::abs(*best - wish)) best = column;
     }
-    from = run_end(taken, to, columns_, true);
+    from = run_end(taken, {to, end}, State::Taken);
   }
   return best;
 }
 
-std::optional<Box> FreeSpace::find(double width, double height, Point wish) const {
-  const Box as_wished = {wish.x - 0.5 * width, wish.y - 0.5 * height, wish.x + 0.5 * width,
-                         wish.y + 0.5 * height};
+std::optional<Box> FreeSpace::find(Vec size, Point wish) const {
+  const Box as_wished = box_about(wish, size);
   if (is_free(as_wished)) return as_wished;
-  const int wide = cells_for(width, cell_), high = cells_for(height, cell_);
+  const int wide = cells_for(size.x, cell_), high = cells_for(size.y, cell_);
   const double wished_column = (wish.x - area_.left) / cell_ - 0.5 * wide;
   const double wished_row = (wish.y - area_.bottom) / cell_ - 0.5 * high;
+  const std::vector<Word> taken = taken_in_rows(high);
   std::optional<Box> best;
   double best_distance = std::numeric_limits<double>::infinity();
-  for (const int r : outwards(rows_ - high, wished_row)) {
+  // The rows nearest to the wish first.
+  const int first = open_.from, last = open_.to - high;
+  int below = std::min(last, static_cast<int>(std::floor(std::max(first - 1.0, wished_row))));
+  int above = below + 1;
+  while (below >= first || above <= last) {
+    const bool down = above > last || (below >= first && wished_row - below <= above - wished_row);
+    const int r = down ? below-- : above++;
     const double y = area_.bottom + (r + 0.5 * high) * cell_;
     if (std::abs(y - wish.y) >= best_distance) break;
-    const auto c = free_column(taken_in_rows(r, high), wide, wished_column);
+    const auto words = std::span(taken).subspan(first_word(r), words_);
+    const auto c = free_column(words, wide, wished_column);
     if (!c) continue;
     const Point middle = {area_.left + (*c + 0.5 * wide) * cell_, y};
     if (distance(middle, wish) >= best_distance) continue;
     best_distance = distance(middle, wish);
-    best = Box{middle.x - 0.5 * width, middle.y - 0.5 * height, middle.x + 0.5 * width,
-               middle.y + 0.5 * height};
+    best = box_about(middle, size);
   }
   return best;
 }

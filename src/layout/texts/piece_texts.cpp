@@ -2,7 +2,6 @@
 
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/text/clean_text.hpp"
-#include "marks.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
@@ -11,6 +10,13 @@
 #include <array>
 
 namespace blockwright {
+
+struct PieceRoom {
+  Box box;               // round the outline
+  FreeSpace inside;      // off all lines
+  FreeSpace near_edges;  // nearer than kLabelFromEdge to the outline is taken
+};
+
 namespace {
 
 constexpr std::size_t kMostEstimatesOnPiece = 4;
@@ -32,11 +38,18 @@ constexpr double kNarrowMargin = 2.5;
 
 using Lines = std::vector<TextPlacer::Line>;
 
-FreeSpace space_inside(const Path& outline, const Sheet& drawing, const PageBorders& borders) {
-  FreeSpace space(box_of(outline), kPieceCell);
-  space.take_outside(outline);
-  for (const Stroke& stroke : drawing.strokes) space.take(stroke.path);
-  for (const Tile& tile : borders.tiles) space.take(rectangle(tile.window));
+// What is inside the outline, off its lines and clear of the pages' borders.
+FreeSpace space_between(const PieceRoom& room, const PageBorders& borders) {
+  FreeSpace space = room.inside;
+  for (const Tile& tile : borders.tiles) {
+    const Box& w = tile.window;
+    for (const Box& side : {Box{w.left, w.bottom, w.right, w.bottom},
+                            {w.left, w.top, w.right, w.top},
+                            {w.left, w.bottom, w.left, w.top},
+                            {w.right, w.bottom, w.right, w.top}}) {
+      space.take(side);
+    }
+  }
   for (const Box& box : borders.taken) space.take(box);
   return space;
 }
@@ -167,23 +180,15 @@ bool in_window(const SheetText& text, const Box& window) {
 // room.
 class PieceNames {
  public:
-  PieceNames(const LaidPiece& laid, const Path& outline, const FreeSpace& space, Sheet& drawing,
-             TextPlacer& placer)
-      : laid_(laid),
-        box_(box_of(outline)),
-        space_(space),
-        near_edges_(box_, kPieceCell),
-        drawing_(drawing),
-        placer_(placer) {
-    near_edges_.take_near(outline, kLabelFromEdge);
-  }
+  PieceNames(const LaidPiece& laid, const FreeSpace& space, Sheet& drawing, TextPlacer& placer)
+      : laid_(laid), space_(space), drawing_(drawing), placer_(placer) {}
 
   void set(const Layout& layout, const PageBorders& borders) {
     const std::size_t label = drawing_.texts.size();
-    const Point wish = label_wish(box_);
+    const Point wish = label_wish(laid_.room->box);
     const bool whole = set_label(laid_, layout, placer_, wish, off_edges(space_)) ||
                        set_label(laid_, layout, placer_, wish, space_);
-    if (!whole) placer_.block({{title_of(laid_.piece.name), kBody}}, wish, 0.0);
+    if (!whole) placer_.block({{name_, kBody}}, wish, 0.0);
     for (const Tile& tile : borders.tiles) {
       const bool labelled =
           label < drawing_.texts.size() && in_window(drawing_.texts[label], tile.window);
@@ -193,7 +198,7 @@ class PieceNames {
 
  private:
   [[nodiscard]] FreeSpace off_edges(FreeSpace space) const {
-    space.take(near_edges_);
+    space.take(laid_.room->near_edges);
     return space;
   }
 
@@ -203,35 +208,53 @@ class PieceNames {
 
   void name_on(const Box& window) {
     FreeSpace page(space_);
-    page.take_outside(rectangle(window));
-    const Point wish = middle_of_shown(box_, window);
+    page.take_outside(window);
+    const Point wish = middle_of_shown(laid_.room->box, window);
     if (!set_name(wish, off_edges(page))) set_name(wish, page);
   }
 
   bool set_name(Point wish, const FreeSpace& room) {
-    const std::string name = title_of(laid_.piece.name);
+    // Where the smallest has no room, no larger one has.
+    const Lines smallest = {{name_, kName * kLabelScales.back()}};
+    if (!room.find(placer_.size_of(smallest, kNarrowMargin), wish)) return false;
     return std::any_of(kLabelScales.begin(), kLabelScales.end(), [&](double scale) {
-      return placer_.block({{name, kName * scale}}, wish, kWideMargin * scale, room) ||
-             placer_.block({{name, kName * scale}}, wish, kNarrowMargin, room);
+      return placer_.block({{name_, kName * scale}}, wish, kWideMargin * scale, room) ||
+             placer_.block({{name_, kName * scale}}, wish, kNarrowMargin, room);
     });
   }
 
   const LaidPiece& laid_;
-  Box box_;
+  const std::string name_ = title_of(laid_.piece.name);
   const FreeSpace& space_;
-  FreeSpace near_edges_;
   Sheet& drawing_;
   TextPlacer& placer_;
 };
 
+// What is at the outline is taken with what is outside it.
+bool follows_outline(const Stroke& stroke) {
+  return stroke.layer == SheetLayer::Cut ||
+         (stroke.layer == SheetLayer::Stitch && stroke.role != LineRole::DartLeg);
+}
+
 }  // namespace
+
+std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines) {
+  const Path outline = flat_outline(piece);
+  const Box box = box_of(outline);
+  PieceRoom room{box, FreeSpace(box, kPieceCell), FreeSpace(box, kPieceCell)};
+  room.inside.take_outside(outline);
+  for (const Stroke& stroke : lines.strokes) {
+    if (!follows_outline(stroke)) room.inside.take(stroke.path);
+  }
+  room.near_edges.take_near(outline, kLabelFromEdge);
+  return std::make_shared<const PieceRoom>(std::move(room));
+}
 
 void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBorders& borders,
                      TextFonts& fonts, Sheet& drawing) {
   const Piece& piece = laid.piece;
   const Unit unit = layout.notes.unit;
-  const Path outline = flat_outline(piece);
-  FreeSpace space = space_inside(outline, drawing, borders);
+  FreeSpace space = space_between(*laid.room, borders);
   TextDrawing texts(drawing, fonts, piece.name);
   TextPlacer placer(texts, space);
   set_edge_texts(piece, placer);
@@ -239,7 +262,7 @@ void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBord
   set_fullness_texts(piece, unit, placer);
   set_moves(laid, unit, placer);
   if (layout.options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
-  PieceNames(laid, outline, space, drawing, placer).set(layout, borders);
+  PieceNames(laid, space, drawing, placer).set(layout, borders);
 }
 
 }  // namespace blockwright

@@ -4,6 +4,9 @@
 
 namespace blockwright {
 
+/// The room of a piece drawn with these lines.
+std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines);
+
 /// Sets a piece's texts into its drawing, where its lines and the pages' borders (both in the
 /// piece's frame) leave room: names of balance lines, fold and opening along their edges, the bust
 /// point, how far points moved, and the label: what it is, whose, of which session, how to cut it.

@@ -17,19 +17,6 @@ constexpr int kPlaces = 12;
 // A line counts as upright if its unit tangent leans by no more than this.
 constexpr double kUpright = 1e-6;
 
-// How far along its own direction a text begins before its anchor point.
-double lead_of(const SheetText& text) {
-  switch (text.anchor) {
-    case TextAnchor::Start:
-      return 0.0;
-    case TextAnchor::Middle:
-      return 0.5 * text.room.width;
-    case TextAnchor::End:
-      return text.room.width;
-  }
-  return 0.0;
-}
-
 // The direction in which text along a line is read: to the right, or upwards along an upright line.
 Vec reading_direction(Vec along) {
   const bool upright = std::abs(along.x) <= kUpright;
@@ -39,11 +26,17 @@ Vec reading_direction(Vec along) {
 
 enum class SideOfLine { Above, Below };  // as it is read
 
-// The text moved beside a line at a share of its length.
-SheetText beside_line(const Path& line, double share, double gap, SideOfLine side, SheetText text) {
-  const double along = share * length(line, 1e-3);
+struct PlaceBeside {
+  double share;  // of the line's length
+  SideOfLine side;
+  double gap;  // mm from the line to the letters
+};
+
+SheetText set_beside_line(const Path& line, const PlaceBeside& place, SheetText text) {
+  const double along = place.share * length(line, 1e-3);
   const Vec reading = reading_direction(tangent_at_length(line, along));
-  const double aside = side == SideOfLine::Above ? gap + text.room.below : -(gap + text.room.above);
+  const bool above = place.side == SideOfLine::Above;
+  const double aside = above ? place.gap + text.room.below : -(place.gap + text.room.above);
   text.at = point_at_length(line, along) + aside * left_of(reading);
   text.anchor = TextAnchor::Middle;
   text.turn = angle_of(reading);
@@ -54,7 +47,7 @@ SheetText beside_line(const Path& line, double share, double gap, SideOfLine sid
 
 std::vector<Box> boxes_of(const SheetText& text) {
   const Vec along = direction(text.turn), up = left_of(along);
-  const Point start = text.at - lead_of(text) * along;
+  const Point start = text.at - share_before(text.anchor) * text.room.width * along;
   const int parts = std::max(1, static_cast<int>(std::ceil(text.room.width / text.height)));
   std::vector<Box> boxes;
   for (int i = 0; i < parts; ++i) {
@@ -85,7 +78,7 @@ bool TextPlacer::beside_at(const Path& line, double gap, SheetText text) {
     const double away = 0.5 * step / kPlaces;
     for (const double share : {0.5 - away, 0.5 + away}) {
       for (const SideOfLine side : {SideOfLine::Above, SideOfLine::Below}) {
-        text = beside_line(line, share, gap, side, std::move(text));
+        text = set_beside_line(line, {share, side, gap}, std::move(text));
         if (!fits(text)) continue;
         set(std::move(text));
         return true;
@@ -105,22 +98,25 @@ void TextPlacer::set_beside(const Path& line, double share, const std::string& t
                             double height) {
   const Vec along = tangent_at_length(line, share * length(line, 1e-3));
   const auto side = reading_direction(along) == along ? SideOfLine::Above : SideOfLine::Below;
-  set(beside_line(line, share, kTextGaps.front(), side, drawing_.measured(text, height)));
+  set(set_beside_line(line, {share, side, kTextGaps.front()}, drawing_.measured(text, height)));
+}
+
+Vec TextPlacer::size_of(const std::vector<Line>& lines, double margin) const {
+  double width = 0.0, height = 0.0;
+  for (const Line& line : lines) {
+    width = std::max(width, drawing_.fonts().room(line.text, line.height).width);
+    height += kBlockLineStep * line.height;
+  }
+  return {width + 2.0 * margin, height + 2.0 * margin};
 }
 
 bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin,
                        const FreeSpace& room) {
-  std::vector<SheetText> texts;
-  double width = 0.0, height = 0.0;
-  for (const Line& line : lines) {
-    texts.push_back(drawing_.measured(line.text, line.height));
-    width = std::max(width, texts.back().room.width);
-    height += kBlockLineStep * line.height;
-  }
-  const auto found = room.find(width + 2.0 * margin, height + 2.0 * margin, wish);
+  const auto found = room.find(size_of(lines, margin), wish);
   if (!found) return false;
   Point at = {found->left + margin, found->top - margin};
-  for (SheetText& text : texts) {
+  for (const Line& line : lines) {
+    SheetText text = drawing_.measured(line.text, line.height);
     at.y -= kBlockLineStep * text.height;
     const double spare = kBlockLineStep * text.height - text.room.above - text.room.below;
     text.at = {at.x, at.y + 0.5 * spare + text.room.below};

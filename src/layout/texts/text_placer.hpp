@@ -38,6 +38,8 @@ class TextPlacer {
   }
   /// The same where `room` is free. Requires: nothing is free there that is taken here.
   bool block(const std::vector<Line>& lines, Point wish, double margin, const FreeSpace& room);
+  /// The room that such a block takes.
+  [[nodiscard]] Vec size_of(const std::vector<Line>& lines, double margin) const;
 
  private:
   [[nodiscard]] bool fits(const SheetText& text) const;

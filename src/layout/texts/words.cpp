@@ -1,6 +1,5 @@
 #include "words.hpp"
 
-#include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
 #include "blockwright/block/kinds.hpp"
 
@@ -45,16 +44,8 @@ std::string title_of(std::string_view name) {
 }
 
 std::string_view cut_instruction(CutOn cut_on) {
-  switch (cut_on) {
-    case CutOn::Fold:
-      return "cut 1 on the fold";
-    case CutOn::Pair:
-      return "cut 2, a pair";
-    case CutOn::One:
-      return "cut 1, right side up";
-  }
-  require(false, "unknown cut instruction");
-  return {};
+  if (cut_on == CutOn::One) return "cut 1, right side up";
+  return cut_on == CutOn::Fold ? "cut 1 on the fold" : "cut 2, a pair";
 }
 
 std::string listed(const std::vector<std::string>& items) {

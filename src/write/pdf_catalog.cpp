@@ -1,0 +1,68 @@
+#include "pdf_catalog.hpp"
+
+#include "blockwright/base/version.hpp"
+#include "blockwright/text/clean_text.hpp"
+#include "xml_text.hpp"
+
+namespace blockwright::writing {
+namespace {
+
+std::string producer() { return "blockwright " + std::string(version()); }
+
+}  // namespace
+
+PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
+                  const std::vector<PdfId>& page_ids) {
+  const PdfId outline = objects.reserve();
+  std::vector<PdfId> entries;
+  for (std::size_t i = 0; i < pages.size(); ++i) entries.push_back(objects.reserve());
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    std::string entry = "<< /Title " + pdf_text(clean_line(pages[i].label)) + " /Parent " +
+                        pdf_ref(outline) + " /Dest [" + pdf_ref(page_ids[i]) + " /Fit]";
+    if (i > 0) entry += " /Prev " + pdf_ref(entries[i - 1]);
+    if (i + 1 < pages.size()) entry += " /Next " + pdf_ref(entries[i + 1]);
+    objects.set(entries[i], entry + " >>");
+  }
+  objects.set(outline, "<< /Type /Outlines /First " + pdf_ref(entries.front()) + " /Last " +
+                           pdf_ref(entries.back()) + " /Count " + std::to_string(pages.size()) +
+                           " >>");
+  return outline;
+}
+
+std::string page_labels(const std::vector<Page>& pages) {
+  std::string text = "<< /Nums [";
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    text += std::to_string(i) + " << /P " + pdf_text(clean_line(pages[i].label)) + " >> ";
+  }
+  return text + "] >>";
+}
+
+PdfId add_info(PdfObjects& objects, const std::string& title) {
+  const std::string program = pdf_text(producer());
+  return objects.add("<< /Title " + pdf_text(clean_line(title)) + " /Creator " + program +
+                     " /Producer " + program + " >>");
+}
+
+PdfId add_xmp(PdfObjects& objects, const std::string& title) {
+  const std::string program = xml_text(producer());
+  return objects.add_stream(
+      {"<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
+       "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
+       "<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
+       "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\"\n"
+       "  xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\">\n"
+       "<dc:format>application/pdf</dc:format>\n"
+       "<dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">" +
+           xml_text(title) +
+           "</rdf:li></rdf:Alt></dc:title>\n"
+           "<xmp:CreatorTool>" +
+           program +
+           "</xmp:CreatorTool>\n"
+           "<pdf:Producer>" +
+           program +
+           "</pdf:Producer>\n"
+           "</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n",
+       "/Type /Metadata /Subtype /XML"});
+}
+
+}  // namespace blockwright::writing
