@@ -8,7 +8,6 @@
 #include "positive_union.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 
 namespace blockwright {

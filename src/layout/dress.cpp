@@ -8,8 +8,6 @@
 #include "piece_texts.hpp"
 #include "words.hpp"
 
-#include <algorithm>
-
 namespace blockwright {
 namespace {
 
@@ -83,25 +81,19 @@ void draw_grain(const Piece& piece, Drawing& drawing) {
 
 // The bracket that says "this edge on the fold": an arrow beside the edge, its ends turned back to
 // it with a head on the edge. Common practice, no source.
-void draw_fold_bracket(const Edge& edge, Drawing& drawing) {
-  const double whole = length(edge.path);
-  const auto on_edge = [&](double share) { return point_at_length(edge.path, share * whole); };
-  const auto inward = [&](double share) {
-    return left_of(tangent_at_length(edge.path, share * whole));
-  };
-  const Point a = on_edge(kBracketFrom), b = on_edge(kBracketTo);
-  const Vec in_a = inward(kBracketFrom), in_b = inward(kBracketTo);
+void draw_fold_brackets(const Piece& piece, Drawing& drawing) {
   const auto draw = [&](const Path& path) {
     drawing.line(SheetLayer::Marks, LineRole::Grainline, "fold", path);
   };
-  draw(Path::through({a, a + kBracketDepth * in_a, b + kBracketDepth * in_b, b}));
-  draw(arrow_head(a, -in_a, kArrowHead));
-  draw(arrow_head(b, -in_b, kArrowHead));
-}
-
-void draw_fold_brackets(const Piece& piece, Drawing& drawing) {
   for (const Edge& edge : piece.edges) {
-    if (edge.role == EdgeRole::Fold) draw_fold_bracket(edge, drawing);
+    if (edge.role != EdgeRole::Fold) continue;
+    const double from = kBracketFrom * length(edge.path), to = kBracketTo * length(edge.path);
+    const Point a = point_at_length(edge.path, from), b = point_at_length(edge.path, to);
+    const Vec in_a = left_of(tangent_at_length(edge.path, from));
+    const Vec in_b = left_of(tangent_at_length(edge.path, to));
+    draw(Path::through({a, a + kBracketDepth * in_a, b + kBracketDepth * in_b, b}));
+    draw(arrow_head(a, -in_a, kArrowHead));
+    draw(arrow_head(b, -in_b, kArrowHead));
   }
 }
 
@@ -165,11 +157,6 @@ std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& pr
   return moved;
 }
 
-void draw_move(const MovedPoint& point, Drawing& drawing) {
-  drawing.line(SheetLayer::Marks, LineRole::Notch, point.name,
-               Path::through({point.was, point.is}));
-}
-
 }  // namespace
 
 LaidPiece dress(const Piece& piece, const PrintOptions& options,
@@ -188,7 +175,10 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
   if (previous) {
     draw_previous(*previous, drawing);
     if (previous->distances) dressed.moved = moved_points(piece, *previous);
-    for (const MovedPoint& point : dressed.moved) draw_move(point, drawing);
+    for (const MovedPoint& point : dressed.moved) {
+      drawing.line(SheetLayer::Marks, LineRole::Notch, point.name,
+                   Path::through({point.was, point.is}));
+    }
   }
   dressed.room = room_on(piece, dressed.lines);
   return dressed;

@@ -41,30 +41,20 @@ std::optional<Length> side_from(std::string_view text) {
   return Length::mm(value);
 }
 
-std::optional<Paper> roll_from(std::string_view name) {
-  if (!name.starts_with(kRollPrefix)) return std::nullopt;
-  const auto width = side_from(name.substr(kRollPrefix.size()));
-  if (!width) return std::nullopt;
-  return Paper{std::string(name), *width, Length()};
-}
-
-std::optional<Paper> sheet_from(std::string_view name) {
-  const auto x = name.find('x');
-  if (x == std::string_view::npos) return std::nullopt;
-  const auto width = side_from(name.substr(0, x));
-  const auto height = side_from(name.substr(x + 1));
-  if (!width || !height) return std::nullopt;
-  return Paper{std::string(name), *width, *height};
-}
-
 }  // namespace
 
 Paper paper_named(std::string_view name) {
   for (const NamedPaper& paper : kNamedPapers) {
     if (paper.name == name) return {std::string(name), paper.width, paper.height};
   }
-  if (auto roll = roll_from(name)) return *roll;
-  if (auto sheet = sheet_from(name)) return *sheet;
+  if (name.starts_with(kRollPrefix)) {
+    const auto width = side_from(name.substr(kRollPrefix.size()));
+    if (width) return {std::string(name), *width, Length()};
+  }
+  if (const auto x = name.find('x'); x != std::string_view::npos) {
+    const auto width = side_from(name.substr(0, x)), height = side_from(name.substr(x + 1));
+    if (width && height) return {std::string(name), *width, *height};
+  }
   throw UsageError({Severity::Error, "paper.unknown", "--paper",
                     "'" + std::string(name) + "' is not a paper size",
                     "use a4 a3 a2 a1 a0 letter legal tabloid, roll:WIDTH or WIDTHxHEIGHT in mm, "

@@ -110,9 +110,7 @@ void PdfContent::path(const Path& path) {
       put("l");
     } else {
       const auto& cubic = std::get<CubicCurve>(curve);
-      put(cubic.p1);
-      put(cubic.p2);
-      put(cubic.p3);
+      for (const Point p : {cubic.p1, cubic.p2, cubic.p3}) put(p);
       put("c");
     }
   }

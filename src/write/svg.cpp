@@ -27,25 +27,6 @@ std::vector<std::string> piece_names(const Sheet& sheet) {
   return names;
 }
 
-/// What one group holds, in drawing order.
-struct GroupContent {
-  std::vector<const Stroke*> strokes;
-  std::vector<const SheetText*> texts;
-  [[nodiscard]] bool empty() const { return strokes.empty() && texts.empty(); }
-};
-
-GroupContent content_of(const Sheet& sheet, const std::string& piece, SheetLayer layer) {
-  const auto belongs = [&](const auto& item) { return item.piece == piece && item.layer == layer; };
-  GroupContent content;
-  for (const Stroke& stroke : sheet.strokes) {
-    if (belongs(stroke) && !stroke.path.empty()) content.strokes.push_back(&stroke);
-  }
-  for (const SheetText& text : sheet.texts) {
-    if (belongs(text)) content.texts.push_back(&text);
-  }
-  return content;
-}
-
 std::string grey_text(double grey) {
   const std::string percent = trimmed(100.0 * grey, 0) + '%';
   return "rgb(" + percent + ',' + percent + ',' + percent + ')';
@@ -92,10 +73,7 @@ class SvgDrawing {
     out_ << "<g id=\"" << ids_.unique({part}) << "\" class=\""
          << (piece.empty() ? "sheet" : "piece") << "\">\n";
     if (!piece.empty()) out_ << "<title>" << xml_text(piece) << "</title>\n";
-    for (const SheetLayerNames& layer : kSheetLayers) {
-      const GroupContent content = content_of(sheet_, piece, layer.layer);
-      if (!content.empty()) write_layer(part, layer, content);
-    }
+    for (const SheetLayerNames& layer : kSheetLayers) write_layer(piece, part, layer);
     out_ << "</g>\n";
   }
 
@@ -105,19 +83,30 @@ class SvgDrawing {
     return part.empty() ? "piece" : part;
   }
 
-  void write_layer(const std::string& piece_part, const SheetLayerNames& layer,
-                   const GroupContent& content) {
-    out_ << "<g id=\"" << ids_.unique({piece_part, layer.id}) << "\" class=\"" << layer.id << '"'
+  void write_layer(const std::string& piece, std::string_view part, const SheetLayerNames& layer) {
+    const auto belongs = [&](const auto& item) {
+      return item.piece == piece && item.layer == layer.layer;
+    };
+    const auto drawn = [&](const Stroke& s) { return belongs(s) && !s.path.empty(); };
+    if (std::ranges::none_of(sheet_.strokes, drawn) &&
+        std::ranges::none_of(sheet_.texts, belongs)) {
+      return;
+    }
+    out_ << "<g id=\"" << ids_.unique({part, layer.id}) << "\" class=\"" << layer.id << '"'
          << (sheet_.shows_at_first(layer.layer) ? "" : " display=\"none\"") << ">\n";
-    for (const Stroke* stroke : content.strokes) write_stroke(piece_part, layer.id, *stroke);
-    for (const SheetText* text : content.texts) write_text(*text);
+    for (const Stroke& stroke : sheet_.strokes) {
+      if (drawn(stroke)) write_stroke(part, layer, stroke);
+    }
+    for (const SheetText& text : sheet_.texts) {
+      if (belongs(text)) write_text(text);
+    }
     out_ << "</g>\n";
   }
 
-  void write_stroke(const std::string& piece_part, std::string_view layer, const Stroke& stroke) {
+  void write_stroke(std::string_view part, const SheetLayerNames& layer, const Stroke& stroke) {
     const std::string_view name =
         stroke.name.empty() ? line_role_name(stroke.role) : std::string_view(stroke.name);
-    out_ << "<path id=\"" << ids_.unique({piece_part, id_part(name), layer}) << "\" class=\""
+    out_ << "<path id=\"" << ids_.unique({part, id_part(name), layer.id}) << "\" class=\""
          << line_role_name(stroke.role) << '"' << style_attributes(style_of(stroke)) << " d=\""
          << svg_path_data(stroke, sheet_.height) << '"';
     if (stroke.name.empty()) {

@@ -2,27 +2,17 @@
 
 #include "blockwright/text/clean_text.hpp"
 
+#include <map>
+
 namespace blockwright::writing {
 
 std::string xml_text(std::string_view utf8) {
+  static const std::map<char, std::string_view> entities = {
+      {'&', "&amp;"}, {'<', "&lt;"}, {'>', "&gt;"}, {'"', "&quot;"}};
   std::string escaped;
   for (const char c : clean_line(utf8)) {
-    switch (c) {
-      case '&':
-        escaped += "&amp;";
-        break;
-      case '<':
-        escaped += "&lt;";
-        break;
-      case '>':
-        escaped += "&gt;";
-        break;
-      case '"':
-        escaped += "&quot;";
-        break;
-      default:
-        escaped += c;
-    }
+    const auto entity = entities.find(c);
+    escaped += entity == entities.end() ? std::string_view(&c, 1) : entity->second;
   }
   return escaped;
 }

@@ -72,9 +72,8 @@ class MapPages {
     pages_.push_back(empty_page(paper_, pages_.size() + 1));
     rest_ = paper_.inside;
     TextDrawing drawing = page();
-    std::string subtitle = subtitle_text(layout_);
-    if (pages_.size() > 1) subtitle += ", continued (" + pages_.back().label + ")";
-    draw_title(drawing, rest_, heading_text(layout_.notes), subtitle);
+    draw_title(drawing, rest_, layout_,
+               pages_.size() > 1 ? ", continued (" + pages_.back().label + ")" : "");
     rest_.top -= kTitleRoom;
     columns_.clear();
   }

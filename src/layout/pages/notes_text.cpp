@@ -40,8 +40,6 @@ std::vector<std::string> joining_lines() {
       "diamonds."};
 }
 
-}  // namespace
-
 std::string heading_text(const SheetNotes& notes) { return clean_line(notes.client); }
 
 std::string subtitle_text(const Layout& layout) {
@@ -53,16 +51,20 @@ std::string subtitle_text(const Layout& layout) {
   return clean_line(text);
 }
 
+}  // namespace
+
 std::string plan_title(const Layout& layout) {
   return heading_text(layout.notes) + ", " + subtitle_text(layout);
 }
 
-void draw_title(TextDrawing& drawing, const Box& frame, const std::string& title,
-                const std::string& subtitle) {
-  drawing.text(shortened(drawing.fonts(), title, kNotesTitle, frame.width()),
-               {frame.left, frame.top - kNotesTitle}, kNotesTitle, TextAnchor::Start);
-  drawing.text(shortened(drawing.fonts(), subtitle, kSubtitle, frame.width()),
-               {frame.left, frame.top - kNotesTitle - 6.0}, kSubtitle, TextAnchor::Start);
+void draw_title(TextDrawing& drawing, const Box& frame, const Layout& layout,
+                const std::string& more) {
+  const auto line = [&](const std::string& text, double height, double down) {
+    drawing.text(shortened(drawing.fonts(), text, height, frame.width()),
+                 {frame.left, frame.top - down}, height, TextAnchor::Start);
+  };
+  line(heading_text(layout.notes), kNotesTitle, kNotesTitle);
+  line(subtitle_text(layout) + more, kSubtitle, kNotesTitle + 6.0);
 }
 
 std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {

@@ -9,17 +9,14 @@
 
 namespace blockwright {
 
-/// What the first page says about the pattern: whose it is, of which session, how it is cut.
-std::string heading_text(const SheetNotes& notes);
-std::string subtitle_text(const Layout& layout);
-
+/// Whose pattern it is, of which session, how it is cut.
 std::string plan_title(const Layout& layout);
 
-/// Sets the two lines of a page's heading at the top of a frame, shortened to its width. They take
-/// kTitleRoom mm of it.
+/// Sets the same in two lines at the top of a frame, shortened to its width; the second one goes on
+/// with `more`. They take kTitleRoom mm of it.
 inline constexpr double kTitleRoom = 16.0;
-void draw_title(TextDrawing& drawing, const Box& frame, const std::string& title,
-                const std::string& subtitle);
+void draw_title(TextDrawing& drawing, const Box& frame, const Layout& layout,
+                const std::string& more = {});
 
 /// What the notes are for: pages to be joined, or one page.
 enum class NotesFor { JoinedPages, OnePage };

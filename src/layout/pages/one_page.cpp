@@ -46,30 +46,26 @@ Arrangement needed(const Box& ink, double margin, StripAt strip, SquaresLie squa
           ink.height() + kClearGap + titled + rim, strip, squares};
 }
 
-void consider(std::optional<Arrangement>& best, const Arrangement& candidate) {
-  const double area = candidate.width * candidate.height;
-  if (!best || area < best->width * best->height) best = candidate;
-}
-
-// A roll takes the pieces upright or along it, whichever is shorter; a sheet keeps its size.
+// The smallest page that takes them with the squares lying so. A roll takes the pieces upright or
+// along it, whichever is shorter; a sheet keeps its size.
 std::optional<Arrangement> arrangement_on(const Paper& paper, const Box& ink, double margin,
                                           SquaresLie squares) {
-  std::optional<Arrangement> best;
+  const double w = paper.width.mm(), h = paper.height.mm();
+  std::vector<Arrangement> ways;
   for (const StripAt strip : {StripAt::Beside, StripAt::Below}) {
     const Arrangement need = needed(ink, margin, strip, squares);
-    const double w = paper.width.mm(), h = paper.height.mm();
-    const auto take = [&](double width, double height) {
-      consider(best, {width, height, strip, squares});
-    };
     if (paper.is_roll()) {
-      if (need.width <= w) take(w, need.height);
-      if (need.height <= w) take(need.width, w);
+      if (need.width <= w) ways.push_back({w, need.height, strip, squares});
+      if (need.height <= w) ways.push_back({need.width, w, strip, squares});
     } else {
-      if (need.width <= w && need.height <= h) take(w, h);
-      if (need.width <= h && need.height <= w) take(h, w);
+      if (need.width <= w && need.height <= h) ways.push_back({w, h, strip, squares});
+      if (need.width <= h && need.height <= w) ways.push_back({h, w, strip, squares});
     }
   }
-  return best;
+  const auto best = std::min_element(ways.begin(), ways.end(), [](const auto& a, const auto& b) {
+    return a.width * a.height < b.width * b.height;
+  });
+  return best == ways.end() ? std::nullopt : std::optional(*best);
 }
 
 [[noreturn]] void refuse(const Paper& paper, const Box& ink, double margin) {
@@ -151,7 +147,7 @@ PrintPlan one_page(const Layout& layout, TextFonts& fonts) {
   Page page = page_of(arrangement, ink, margin);
   Box strip = strip_of(arrangement, ink, margin);
   TextDrawing drawing(page.furniture, fonts);
-  draw_title(drawing, strip, heading_text(layout.notes), subtitle_text(layout));
+  draw_title(drawing, strip, layout);
   strip.top -= kTitleRoom;
   draw_test_squares(drawing, {strip.left, strip.top}, arrangement.squares);
   add(page.furniture, set_notes(note_frames(strip, squares_field(arrangement.squares)),

@@ -21,11 +21,6 @@ constexpr std::array<double, 7> kShifts = {0.5, 0.3, 0.7, 0.1, 0.9, 0.04, 0.96};
 // Rounding must not cost a page.
 constexpr double kSlack = 1e-6;
 
-struct PageSize {
-  double width;
-  double height;
-};
-
 void require_usable(const PrintOptions& options) {
   const Paper& paper = options.paper;
   const double smaller = paper.shorter().mm();
@@ -38,7 +33,7 @@ void require_usable(const PrintOptions& options) {
 }
 
 // A roll is as long as the drawing needs.
-std::vector<PageSize> page_sizes(const Ink& ink, const PrintOptions& options) {
+std::vector<Vec> page_sizes(const Ink& ink, const PrintOptions& options) {
   const Paper& paper = options.paper;
   const double shorter = paper.shorter().mm(), longer = paper.longer().mm();
   if (!paper.is_roll()) return {{shorter, longer}, {longer, shorter}};
@@ -60,22 +55,18 @@ struct Grid {
   double width, height, overlap;  // of one window
   int rows, columns;
 
-  [[nodiscard]] Box window(double left, double top, int row, int column) const {
-    const double x = left + column * (width - overlap);
-    const double y = top - row * (height - overlap);
-    return {x, y - height, x + width, y};
-  }
-
-  // The windows that are printed on; nothing once there are `most`.
-  [[nodiscard]] std::optional<std::vector<Tile>> tiles(const Ink& ink, double left, double top,
+  // The windows that are printed on, from an upper left corner; nothing once there are `most`.
+  [[nodiscard]] std::optional<std::vector<Tile>> tiles(const Ink& ink, Point corner,
                                                        std::size_t most) const {
     std::vector<Tile> kept;
     for (int row = 0; row < rows; ++row) {
       for (int column = 0; column < columns; ++column) {
-        const Box box = window(left, top, row, column);
-        if (!ink.touches(box)) continue;
+        const double left = corner.x + column * (width - overlap);
+        const double top = corner.y - row * (height - overlap);
+        const Box window = {left, top - height, left + width, top};
+        if (!ink.touches(window)) continue;
         if (kept.size() + 1 >= most) return std::nullopt;
-        kept.push_back({row, column, box, {}});
+        kept.push_back({row, column, window, {}});
       }
     }
     return kept;
@@ -89,8 +80,8 @@ std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
   std::size_t fewest = std::numeric_limits<std::size_t>::max();
   for (const double share_y : kShifts) {
     for (const double share_x : kShifts) {
-      auto tiles = grid.tiles(ink, ink.box().left - share_x * over_x,
-                              ink.box().top + share_y * over_y, fewest);
+      const Point corner = {ink.box().left - share_x * over_x, ink.box().top + share_y * over_y};
+      auto tiles = grid.tiles(ink, corner, fewest);
       if (!tiles) continue;
       fewest = tiles->size();
       best = std::move(*tiles);
@@ -99,15 +90,15 @@ std::vector<Tile> fewest_tiles(const Grid& grid, const Ink& ink) {
   return best;
 }
 
-Tiling tiling_on(PageSize page, const Ink& ink, const PrintOptions& options) {
+Tiling tiling_on(Vec page, const Ink& ink, const PrintOptions& options) {
   const double margin = options.margin.mm(), overlap = options.overlap.mm();
-  const double width = page.width - 2.0 * margin;
-  const double height = page.height - 2.0 * margin - kFooter;
+  const double width = page.x - 2.0 * margin;
+  const double height = page.y - 2.0 * margin - kFooter;
   require(overlap >= 0.0 && std::min(width, height) > 2.0 * overlap,
           "margins and overlap leave no room on the paper");
   const Grid grid{width, height, overlap, windows_for(ink.box().height(), height, overlap),
                   windows_for(ink.box().width(), width, overlap)};
-  return {page.width, page.height, {margin, margin + kFooter}, fewest_tiles(grid, ink)};
+  return {page.x, page.y, {margin, margin + kFooter}, fewest_tiles(grid, ink)};
 }
 
 }  // namespace
@@ -132,7 +123,7 @@ Tiling choose_tiling(const Layout& layout) {
   const Ink ink(layout);
   require(!ink.box().empty(), "nothing to print");
   std::optional<Tiling> best;
-  for (const PageSize page : page_sizes(ink, layout.options)) {
+  for (const Vec page : page_sizes(ink, layout.options)) {
     Tiling tiling = tiling_on(page, ink, layout.options);
     if (!best || tiling.tiles.size() < best->tiles.size()) best = std::move(tiling);
   }

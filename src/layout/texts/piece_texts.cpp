@@ -30,6 +30,7 @@ constexpr double kAlongLine = 3.2;
 // The label is tried at these sizes and widths until it fits.
 constexpr std::array<double, 4> kLabelScales = {1.0, 0.85, 0.7, 0.6};
 constexpr std::array<double, 3> kWidths = {100.0, 75.0, 55.0};
+constexpr std::size_t kMostAllowanceLines = 4;
 constexpr std::size_t kMostEstimateLines = 4;
 constexpr std::size_t kMostCorrectionLines = 8;
 // Clear paper round the label, in mm: much where there is room, else little.
@@ -54,48 +55,51 @@ FreeSpace space_between(const PieceRoom& room, const PageBorders& borders) {
   return space;
 }
 
-void add_wrapped(Lines& lines, TextFonts& fonts, const std::string& text, double height,
-                 double room, std::size_t most) {
-  auto parts = wrapped(fonts, clean_line(text), height, room);
-  if (parts.size() > most) {
-    parts.resize(most);
-    parts.back() = shortened(fonts, parts.back() + " \u2026", height, room);
-  }
-  for (auto& part : parts) lines.push_back({std::move(part), height});
-}
-
-// How much of the label is wanted.
+// How much of the label is wanted, how large, and how wide at most.
 enum class Detail { All, NoEstimates, Short };
+struct LabelSize {
+  Detail detail;
+  double scale;
+  double width;  // mm at full size
+};
 
-Lines label_lines(TextFonts& fonts, const Piece& piece, const PrintOptions& options,
-                  const SheetNotes& notes, Detail detail, double scale, double width) {
+Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, LabelSize size) {
+  const SheetNotes& notes = layout.notes;
+  const double width = size.width * size.scale;
   Lines lines;
-  lines.push_back({shortened(fonts, title_of(piece.name), kTitle * scale, width), kTitle * scale});
-  lines.push_back(
-      {shortened(fonts, clean_line(notes.client), kName * scale, width), kName * scale});
-  const double body = kBody * scale, small = kSmall * scale;
-  lines.push_back({shortened(fonts, "session " + clean_line(notes.session), body, width), body});
-  if (!notes.fitted.empty())
-    lines.push_back({shortened(fonts, clean_line(notes.fitted), body, width), body});
-  lines.push_back({std::string(cut_instruction(piece.cut_on)), body});
-  if (detail == Detail::Short) return lines;
-  const std::string style(cut_style_name(options.cut));
-  add_wrapped(lines, fonts, style + ", " + allowance_text(piece, options, notes.unit), small, width,
-              4);
+  const auto add = [&](const std::string& text, double height) {
+    lines.push_back({shortened(fonts, text, height * size.scale, width), height * size.scale});
+  };
+  const auto add_wrapped = [&](const std::string& text, std::size_t most) {
+    const double height = kSmall * size.scale;
+    auto parts = wrapped(fonts, clean_line(text), height, width);
+    if (parts.size() > most) {
+      parts.resize(most);
+      parts.back() = shortened(fonts, parts.back() + " \u2026", height, width);
+    }
+    for (auto& part : parts) lines.push_back({std::move(part), height});
+  };
+  add(title_of(piece.name), kTitle);
+  add(clean_line(notes.client), kName);
+  add("session " + clean_line(notes.session), kBody);
+  if (!notes.fitted.empty()) add(clean_line(notes.fitted), kBody);
+  add(std::string(cut_instruction(piece.cut_on)), kBody);
+  if (size.detail == Detail::Short) return lines;
+  const CutStyle cut = layout.options.cut;
+  add_wrapped(
+      std::string(cut_style_name(cut)) + ", " + allowance_text(piece, layout.options, notes.unit),
+      kMostAllowanceLines);
   // A card is kept: it says what made it what it is.
-  if (options.cut == CutStyle::Card && !notes.corrections.empty()) {
-    add_wrapped(lines, fonts, "corrected: " + listed(notes.corrections), small, width,
-                kMostCorrectionLines);
+  if (cut == CutStyle::Card && !notes.corrections.empty()) {
+    add_wrapped("corrected: " + listed(notes.corrections), kMostCorrectionLines);
   }
-  if (detail == Detail::All && !notes.estimated.empty()) {
-    // A long list stands on the first page; a cut-off one would hide what is missing.
-    const std::string count = std::to_string(notes.estimated.size());
-    add_wrapped(lines, fonts,
-                notes.estimated.size() <= kMostEstimatesOnPiece
-                    ? "estimated: " + listed(notes.estimated)
-                    : "estimated: " + count + " measurements, see the first page",
-                small, width, kMostEstimateLines);
-  }
+  if (size.detail == Detail::NoEstimates || notes.estimated.empty()) return lines;
+  // A long list stands on the first page; a cut-off one would hide what is missing.
+  const std::size_t count = notes.estimated.size();
+  add_wrapped("estimated: " + (count <= kMostEstimatesOnPiece
+                                   ? listed(notes.estimated)
+                                   : std::to_string(count) + " measurements, see the first page"),
+              kMostEstimateLines);
   return lines;
 }
 
@@ -105,8 +109,7 @@ bool set_label(const LaidPiece& laid, const Layout& layout, TextPlacer& placer, 
   for (const Detail detail : {Detail::All, Detail::NoEstimates, Detail::Short}) {
     for (const double scale : kLabelScales) {
       for (const double width : kWidths) {
-        const Lines lines = label_lines(placer.fonts(), laid.piece, layout.options, layout.notes,
-                                        detail, scale, width * scale);
+        const Lines lines = label_lines(placer.fonts(), laid.piece, layout, {detail, scale, width});
         if (placer.block(lines, wish, kWideMargin * scale, room)) return true;
         if (placer.block(lines, wish, kNarrowMargin, room)) return true;
       }
@@ -117,12 +120,9 @@ bool set_label(const LaidPiece& laid, const Layout& layout, TextPlacer& placer, 
 
 void set_edge_texts(const Piece& piece, TextPlacer& placer) {
   for (const Edge& edge : piece.edges) {
-    if (edge.role == EdgeRole::Fold) {
-      placer.beside(edge.path, plain_name(edge.name) + " \u2013 place on the fold", kAlongLine);
-    }
-    if (edge.role == EdgeRole::Opening) {
-      placer.beside(edge.path, plain_name(edge.name) + " \u2013 opening", kAlongLine);
-    }
+    if (edge.role != EdgeRole::Fold && edge.role != EdgeRole::Opening) continue;
+    const char* word = edge.role == EdgeRole::Fold ? "place on the fold" : "opening";
+    placer.beside(edge.path, plain_name(edge.name) + " \u2013 " + word, kAlongLine);
   }
 }
 

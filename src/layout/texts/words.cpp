@@ -14,19 +14,6 @@ std::string edge_words(const Piece& piece, const Edge& edge) {
   return of_panel ? "the " + plain_name(edge.name) + " seam" : plain_name(edge.name);
 }
 
-enum class Allowance { Some, None };
-
-std::vector<std::string> edges_with(Allowance wanted, const Piece& piece,
-                                    const PrintOptions& options) {
-  std::vector<std::string> names;
-  for (const Edge& edge : piece.edges) {
-    if (edge.role == EdgeRole::Fold) continue;
-    const auto found = allowance_at(edge, options) > Length() ? Allowance::Some : Allowance::None;
-    if (found == wanted) names.push_back(edge_words(piece, edge));
-  }
-  return names;
-}
-
 }  // namespace
 
 std::string plain_name(std::string_view name) {
@@ -58,9 +45,13 @@ std::string listed(const std::vector<std::string>& items) {
 }
 
 std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit unit) {
-  const auto with = edges_with(Allowance::Some, piece, options);
+  std::vector<std::string> with, without;
+  for (const Edge& edge : piece.edges) {
+    if (edge.role == EdgeRole::Fold) continue;
+    const bool bare = allowance_at(edge, options) == Length();
+    (bare ? without : with).push_back(edge_words(piece, edge));
+  }
   if (with.empty()) return "no seam allowance";
-  const auto without = edges_with(Allowance::None, piece, options);
   std::string text =
       "seam allowance " + length_text(options.allowance, unit) + " at " + listed(with);
   if (!without.empty()) text += "; none at " + listed(without);
