@@ -22,14 +22,13 @@ ClipperLib::Path to_units(const std::vector<Point>& points) {
   return path;
 }
 
-Point to_mm(const ClipperLib::IntPoint& p) {
-  return {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm};
-}
-
 Path to_path(const ClipperLib::Path& ring) {
   std::vector<Point> points;
   points.reserve(ring.size() + 1);
-  for (const auto& p : ring) points.push_back(to_mm(p));
+  for (const ClipperLib::IntPoint& p : ring) {
+    points.push_back(
+        {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm});
+  }
   points.push_back(points.front());
   return Path::through(points);
 }

@@ -1,6 +1,5 @@
-#include "pdf_font.hpp"
-
 #include "blockwright/base/number_text.hpp"
+#include "pdf_fonts.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -67,7 +66,7 @@ std::vector<PdfGlyph> PdfFont::shown(const std::vector<ShapedGlyph>& shaped_glyp
 /// letter can be searched. The codes of a CFF font are bound to its glyph numbers; this holds for
 /// the CFF fonts that TextFonts looks for, where CID and glyph number agree.
 unsigned PdfFont::code_of(const ShapedGlyph& glyph) {
-  if (typeface_.is_cff()) {
+  if (is_cff_) {
     by_code_.try_emplace(glyph.glyph, Shown{glyph.glyph, glyph.letters});
     return glyph.glyph;
   }
@@ -106,24 +105,23 @@ PdfId PdfFont::add_descendant(PdfObjects& objects) const {
                      " /CIDSystemInfo << /Registry (Adobe) /Ordering (Identity) /Supplement 0 >>"
                      " /FontDescriptor " +
                      pdf_ref(descriptor) + " /W [" + widths() + ']';
-  if (typeface_.is_cff()) return objects.add(font + " /Subtype /CIDFontType0 >>");
+  if (is_cff_) return objects.add(font + " /Subtype /CIDFontType0 >>");
   const PdfId map = objects.add_stream({code_to_glyph(used)});
   return objects.add(font + " /Subtype /CIDFontType2 /CIDToGIDMap " + pdf_ref(map) + " >>");
 }
 
 PdfId PdfFont::add_descriptor(PdfObjects& objects, const FontSubset& used) const {
   const TypefaceMetrics m = typeface_.metrics();
-  const bool cff = typeface_.is_cff();
-  const PdfId program =
-      objects.add_stream({used.program, cff ? "/Subtype /CIDFontType0C"
-                                            : "/Length1 " + std::to_string(used.program.size())});
+  const PdfId program = objects.add_stream(
+      {used.program,
+       is_cff_ ? "/Subtype /CIDFontType0C" : "/Length1 " + std::to_string(used.program.size())});
   std::string text = "<< /Type /FontDescriptor /FontName " + tagged_name();
   text += kFixedEntries;
   text += " /FontBBox [" + std::to_string(m.left) + ' ' + std::to_string(m.bottom) + ' ' +
           std::to_string(m.right) + ' ' + std::to_string(m.top) + ']';
   text += " /Ascent " + std::to_string(m.ascent) + " /Descent " + std::to_string(m.descent) +
           " /CapHeight " + std::to_string(m.cap_height);
-  return objects.add(text + (cff ? " /FontFile3 " : " /FontFile2 ") + pdf_ref(program) + " >>");
+  return objects.add(text + (is_cff_ ? " /FontFile3 " : " /FontFile2 ") + pdf_ref(program) + " >>");
 }
 
 std::string PdfFont::widths() const {

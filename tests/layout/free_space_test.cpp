@@ -6,6 +6,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 using namespace blockwright;
 
 TEST_CASE("an empty area is free where it is wished, and only inside") {
@@ -64,4 +66,44 @@ TEST_CASE("the nearest free place to the wish is taken") {
   REQUIRE(found);
   CHECK(found->left == Approx(61.0));
   CHECK(0.5 * (found->bottom + found->top) == Approx(50.0).margin(1.0));
+}
+
+TEST_CASE("what is found after a window is cut out lies inside the window") {
+  FreeSpace space({0, 0, 100, 100}, 1.0);
+  space.take(Box{30, 30, 40, 70});
+  space.take_outside(Box{20.5, 30.5, 60.5, 70.5});
+  CHECK(space.is_free({41.5, 31.5, 59.5, 69.5}));
+  CHECK(!space.is_free({41.5, 30.2, 59.5, 69.5}));
+  CHECK(!space.is_free({41.5, 31.5, 60.9, 69.5}));
+  CHECK(!space.is_free({5, 5, 10, 10}));
+  for (Random& random : each_random(40, 43)) {
+    const auto found = space.find({12, 9}, {random.between(-50, 150), random.between(-50, 150)});
+    REQUIRE(found);
+    CHECK(found->left >= 41.0);
+    CHECK(found->right <= 60.0);
+    CHECK(found->bottom >= 31.0);
+    CHECK(found->top <= 70.0);
+  }
+  CHECK(!space.find({20, 9}, {50, 50}));
+}
+
+TEST_CASE("a window that reaches over an edge of the area takes nothing there") {
+  FreeSpace space({0, 0, 100, 100}, 1.0);
+  space.take_outside(Box{-20, -20, 50.5, 200});
+  CHECK(space.is_free({0, 0, 49.5, 100}));
+  space.take_outside(Box{300, 300, 400, 400});
+  CHECK(!space.find({1, 1}, {50, 50}));
+}
+
+TEST_CASE("everything near a line is taken, and nothing far from it") {
+  const Path round = circle({50, 50}, 40);
+  FreeSpace space({0, 0, 100, 100}, 1.0);
+  space.take_near(round, 10.0);
+  for (Random& random : each_random(2000, 44)) {
+    const Point p = {random.between(0, 100), random.between(0, 100)};
+    const bool free = space.is_free({p.x, p.y, p.x, p.y});
+    const double away = std::abs(distance(p, {50, 50}) - 40.0);
+    if (away < 9.5) CHECK(!free);
+    if (away > 10.0 * std::sqrt(2.0) + 1.5) CHECK(free);
+  }
 }

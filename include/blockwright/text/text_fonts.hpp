@@ -49,6 +49,9 @@ class TextFonts {
   /// Bytes of the longest beginning of a text that is at most `most` em wide. Never cuts a letter,
   /// or letters that are set as one.
   std::size_t fitting(std::string_view utf8, double most);
+  /// Bytes of its beginning that lie within `most` em where the whole text is set: fitting(), but
+  /// for the last letter, which may be wider at an end.
+  std::size_t reaching(std::string_view utf8, double most);
 
   /// Requires: a number that a run has.
   [[nodiscard]] const Typeface& typeface(std::size_t font) const { return typefaces_[font]; }

@@ -1,8 +1,7 @@
-#include "map_page.hpp"
-
 #include "drawing.hpp"
 #include "miniature.hpp"
 #include "notes_text.hpp"
+#include "pages.hpp"
 #include "test_squares.hpp"
 #include "text_flow.hpp"
 

@@ -1,9 +1,8 @@
 #include "blockwright/layout/print_plan.hpp"
 
-#include "map_page.hpp"
 #include "notes_text.hpp"
 #include "page_borders.hpp"
-#include "tile_page.hpp"
+#include "pages.hpp"
 #include "tiling.hpp"
 
 namespace blockwright {
@@ -17,8 +16,8 @@ PrintPlan tile(const Layout& layout, TextFonts& fonts) {
   const Tiling tiling = choose_tiling(layout);
   PrintPlan plan{plan_title(layout), drawn(layout, borders_of(tiling), fonts),
                  map_pages(tiling, layout, fonts)};
-  for (const Tile& tile : tiling.tiles) {
-    plan.pages.push_back(tile_page(tiling, tile, plan.sheet, layout, fonts));
+  for (Page& page : tile_pages(tiling, plan.sheet, layout, fonts)) {
+    plan.pages.push_back(std::move(page));
   }
   return plan;
 }

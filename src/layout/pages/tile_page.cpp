@@ -1,10 +1,9 @@
-#include "tile_page.hpp"
-
 #include "blockwright/text/clean_text.hpp"
 #include "drawing.hpp"
 #include "free_space.hpp"
 #include "marks.hpp"
 #include "page_borders.hpp"
+#include "pages.hpp"
 #include "test_squares.hpp"
 #include "text_measure.hpp"
 #include "text_placer.hpp"
@@ -19,20 +18,44 @@ constexpr double kNeighbourText = 3.0;
 constexpr double kRoundSquare = 2.0;  // clear paper round the small square, mm
 constexpr const char* kScaleAdvice = "print at 100 %, no scaling";
 
+// Where the drawing is, for all pages.
+struct DrawnBoxes {
+  std::vector<Box> strokes;
+  std::vector<Box> texts;
+};
+
+// Lines of a label begin below one another; nothing goes between their ends.
+DrawnBoxes drawn_boxes(const Sheet& sheet) {
+  DrawnBoxes boxes;
+  for (const Stroke& stroke : sheet.strokes) boxes.strokes.push_back(box_of(stroke.path));
+  Box block;
+  const SheetText* above = nullptr;
+  for (const SheetText& text : sheet.texts) {
+    if (above == nullptr || above->piece != text.piece || above->at.x != text.at.x) block = {};
+    above = &text;
+    for (const Box& box : boxes_of(text)) block.include(box);
+    boxes.texts.push_back(block);
+  }
+  return boxes;
+}
+
 // Furniture is placed in sheet coordinates, where the drawing is, and moved to the page at the end.
 class TilePage {
  public:
-  TilePage(const Tiling& tiling, const Tile& tile, const Sheet& sheet, double overlap,
-           TextFonts& fonts)
+  TilePage(const Tiling& tiling, const Tile& tile, double overlap, TextFonts& fonts)
       : tiling_(tiling),
         tile_(tile),
         overlap_(overlap),
         space_(tile.window, kTileCell),
-        drawing_(furniture_, fonts) {
-    for (const Stroke& stroke : sheet.strokes) {
-      if (box_of(stroke.path).overlaps(grown(tile.window))) space_.take(stroke.path);
+        drawing_(furniture_, fonts) {}
+
+  void leave_free(const Sheet& sheet, const DrawnBoxes& boxes) {
+    const Box& w = tile_.window;
+    const Box reach = {w.left - 1.0, w.bottom - 1.0, w.right + 1.0, w.top + 1.0};
+    for (std::size_t i = 0; i < sheet.strokes.size(); ++i) {
+      if (boxes.strokes[i].overlaps(reach)) space_.take(sheet.strokes[i].path);
     }
-    take_texts(sheet);
+    for (const Box& text : boxes.texts) space_.take(text);
   }
 
   Sheet draw() {
@@ -44,22 +67,6 @@ class TilePage {
   }
 
  private:
-  static Box grown(const Box& box) {
-    return {box.left - 1.0, box.bottom - 1.0, box.right + 1.0, box.top + 1.0};
-  }
-
-  // Lines of a label begin below one another; nothing goes between their ends.
-  void take_texts(const Sheet& sheet) {
-    Box block;
-    const SheetText* above = nullptr;
-    for (const SheetText& text : sheet.texts) {
-      if (above == nullptr || above->piece != text.piece || above->at.x != text.at.x) block = {};
-      above = &text;
-      for (const Box& box : boxes_of(text)) block.include(box);
-      space_.take(block);
-    }
-  }
-
   void draw_marks() {
     for (const Path& mark : match_marks(tiling_, tile_)) {
       drawing_.closed(SheetLayer::Marks, LineRole::Frame, "match mark", mark);
@@ -117,21 +124,25 @@ void write_footer(Page& page, const Tile& tile, const Layout& layout, TextFonts&
 
 }  // namespace
 
-Page tile_page(const Tiling& tiling, const Tile& tile, const Sheet& sheet, const Layout& layout,
-               TextFonts& fonts) {
-  Page page;
-  page.label = tile_label(tile);
-  page.width = tiling.page_width;
-  page.height = tiling.page_height;
-  page.window = tile.window;
-  page.window_at = tiling.window_at;
-  const Vec to_page = tiling.window_at - Point{tile.window.left, tile.window.bottom};
-  page.furniture =
-      shifted(TilePage(tiling, tile, sheet, layout.options.overlap.mm(), fonts).draw(), to_page);
-  page.furniture.width = page.width;
-  page.furniture.height = page.height;
-  write_footer(page, tile, layout, fonts);
-  return page;
+std::vector<Page> tile_pages(const Tiling& tiling, const Sheet& sheet, const Layout& layout,
+                             TextFonts& fonts) {
+  const DrawnBoxes boxes = drawn_boxes(sheet);
+  std::vector<Page> pages;
+  for (const Tile& tile : tiling.tiles) {
+    TilePage drawn(tiling, tile, layout.options.overlap.mm(), fonts);
+    drawn.leave_free(sheet, boxes);
+    const Vec to_page = tiling.window_at - Point{tile.window.left, tile.window.bottom};
+    Page page;
+    page.label = tile_label(tile);
+    page.furniture = shifted(drawn.draw(), to_page);
+    page.width = page.furniture.width = tiling.page_width;
+    page.height = page.furniture.height = tiling.page_height;
+    page.window = tile.window;
+    page.window_at = tiling.window_at;
+    write_footer(page, tile, layout, fonts);
+    pages.push_back(std::move(page));
+  }
+  return pages;
 }
 
 }  // namespace blockwright

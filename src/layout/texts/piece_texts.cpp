@@ -110,8 +110,7 @@ bool set_label(const LaidPiece& laid, const Layout& layout, TextPlacer& placer, 
     for (const double scale : kLabelScales) {
       for (const double width : kWidths) {
         const Lines lines = label_lines(placer.fonts(), laid.piece, layout, {detail, scale, width});
-        if (placer.block(lines, wish, kWideMargin * scale, room)) return true;
-        if (placer.block(lines, wish, kNarrowMargin, room)) return true;
+        if (placer.block(lines, wish, {kWideMargin * scale, kNarrowMargin}, room)) return true;
       }
     }
   }
@@ -218,8 +217,8 @@ class PieceNames {
     const Lines smallest = {{name_, kName * kLabelScales.back()}};
     if (!room.find(placer_.size_of(smallest, kNarrowMargin), wish)) return false;
     return std::any_of(kLabelScales.begin(), kLabelScales.end(), [&](double scale) {
-      return placer_.block({{name_, kName * scale}}, wish, kWideMargin * scale, room) ||
-             placer_.block({{name_, kName * scale}}, wish, kNarrowMargin, room);
+      return placer_.block({{name_, kName * scale}}, wish, {kWideMargin * scale, kNarrowMargin},
+                           room);
     });
   }
 

@@ -15,8 +15,11 @@ std::string_view without_end_spaces(std::string_view text) {
 // Bytes of the next line: up to the last space that fits, else as many letters as fit, at least
 // one.
 std::size_t next_break(TextFonts& fonts, std::string_view text, double room) {
+  const std::size_t reaches = fonts.reaching(text, room);
+  if (reaches == text.size()) return reaches;
+  const std::size_t before = text.substr(0, reaches).rfind(' ');
+  if (text[reaches] != ' ' && before != std::string_view::npos && before > 0) return before;
   const std::size_t fits = fonts.fitting(text, room);
-  if (fits == text.size()) return fits;
   const std::size_t space = text.rfind(' ', fits);
   if (space != std::string_view::npos && space > 0) return space;
   return fits > 0 ? fits : utf8_at(text, 0).size;

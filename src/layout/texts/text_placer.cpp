@@ -110,11 +110,16 @@ Vec TextPlacer::size_of(const std::vector<Line>& lines, double margin) const {
   return {width + 2.0 * margin, height + 2.0 * margin};
 }
 
-bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin,
+// Where the least margin has no room, the wished one has none.
+bool TextPlacer::block(const std::vector<Line>& lines, Point wish, Margins margins,
                        const FreeSpace& room) {
-  const auto found = room.find(size_of(lines, margin), wish);
-  if (!found) return false;
-  Point at = {found->left + margin, found->top - margin};
+  const auto close = room.find(size_of(lines, margins.least), wish);
+  if (!close) return false;
+  const auto wide = margins.wished > margins.least ? room.find(size_of(lines, margins.wished), wish)
+                                                   : std::nullopt;
+  const Box& found = wide ? *wide : *close;
+  const double margin = wide ? margins.wished : margins.least;
+  Point at = {found.left + margin, found.top - margin};
   for (const Line& line : lines) {
     SheetText text = drawing_.measured(line.text, line.height);
     at.y -= kBlockLineStep * text.height;
@@ -122,7 +127,7 @@ bool TextPlacer::block(const std::vector<Line>& lines, Point wish, double margin
     text.at = {at.x, at.y + 0.5 * spare + text.room.below};
     drawing_.add(std::move(text));
   }
-  space_.take(*found);
+  space_.take(found);
   return true;
 }
 

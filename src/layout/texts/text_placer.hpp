@@ -28,16 +28,20 @@ class TextPlacer {
   void set_beside(const Path& line, double share, const std::string& text, double height);
 
   /// Sets lines of text as one block, left-aligned, as near to `wish` as there is room. Each line
-  /// has its own height; `margin` mm round the block stay clear. Returns whether it was set.
+  /// has its own height; round the block stays clear paper, the wished or else the least. Returns
+  /// whether it was set.
   struct Line {
     std::string text;
     double height;
   };
+  struct Margins {
+    double wished, least;  // mm
+  };
   bool block(const std::vector<Line>& lines, Point wish, double margin) {
-    return block(lines, wish, margin, space_);
+    return block(lines, wish, {margin, margin}, space_);
   }
   /// The same where `room` is free. Requires: nothing is free there that is taken here.
-  bool block(const std::vector<Line>& lines, Point wish, double margin, const FreeSpace& room);
+  bool block(const std::vector<Line>& lines, Point wish, Margins margins, const FreeSpace& room);
   /// The room that such a block takes.
   [[nodiscard]] Vec size_of(const std::vector<Line>& lines, double margin) const;
 

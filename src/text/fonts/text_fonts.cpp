@@ -105,6 +105,10 @@ TextRoom TextFonts::room(std::string_view utf8, double height) {
           -height * kThousandth * metrics.descent};
 }
 
+std::size_t TextFonts::reaching(std::string_view utf8, double most) {
+  return letter_starts(utf8)[letters_within(set(utf8), most)];
+}
+
 // Cut off, the last letter may be wider than it was before the next one.
 std::size_t TextFonts::fitting(std::string_view utf8, double most) {
   const std::vector<std::size_t> starts = letter_starts(utf8);
