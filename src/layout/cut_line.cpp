@@ -122,7 +122,6 @@ Path used_part(const Side& side) {
 Path assembled(std::vector<Side>& sides) {
   const std::size_t count = sides.size();
   std::vector<Path> joints;
-  joints.reserve(count);
   for (std::size_t i = 0; i < count; ++i) joints.push_back(join(sides[i], sides[(i + 1) % count]));
   Path outline;
   for (std::size_t i = 0; i < count; ++i) {
@@ -149,7 +148,6 @@ Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths)
     return joined(edges);
   }
   std::vector<Side> sides;
-  sides.reserve(edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i].mm()));
   Path outline = assembled(sides);
   if (!find_crossing(outline, kFlattening)) return outline;

@@ -2,21 +2,9 @@
 
 namespace blockwright {
 
-void Drawing::line(SheetLayer layer, LineRole role, const std::string& name, const Path& path) {
-  sheet_.strokes.push_back({layer, role, piece_, name, path, false});
-}
-
-void Drawing::closed(SheetLayer layer, LineRole role, const std::string& name, const Path& path) {
-  sheet_.strokes.push_back({layer, role, piece_, name, path, true});
-}
-
 SheetText TextDrawing::measured(const std::string& text, double height) {
-  SheetText measured;
-  measured.piece = piece_;
-  measured.text = text;
-  measured.height = height;
-  measured.room = fonts_.room(text, height);
-  return measured;
+  return {
+      .piece = piece_, .text = text, .at = {}, .height = height, .room = fonts_.room(text, height)};
 }
 
 void TextDrawing::text(const std::string& text, Point at, double height, TextAnchor anchor) {

@@ -13,8 +13,12 @@ class Drawing {
   explicit Drawing(Sheet& sheet, std::string piece = {})
       : sheet_(sheet), piece_(std::move(piece)) {}
 
-  void line(SheetLayer layer, LineRole role, const std::string& name, const Path& path);
-  void closed(SheetLayer layer, LineRole role, const std::string& name, const Path& path);
+  void line(SheetLayer layer, LineRole role, const std::string& name, const Path& path) {
+    sheet_.strokes.push_back({layer, role, piece_, name, path, false});
+  }
+  void closed(SheetLayer layer, LineRole role, const std::string& name, const Path& path) {
+    sheet_.strokes.push_back({layer, role, piece_, name, path, true});
+  }
 
  protected:
   Sheet& sheet_;

@@ -122,3 +122,15 @@ TEST_CASE("right-to-left letters are cut from the end of the word") {
   CHECK(name.starts_with(cut.substr(0, cut.size() - std::string("…").size())));
   CHECK(fonts.room(cut, 5.0).width <= 12.0);
 }
+
+TEST_CASE("a text reaches as far as it fits, or one letter further") {
+  TextFonts fonts;
+  const std::string text = "seam allowance 2 cm at shoulder, side; none at AVAVA To WAVE office";
+  for (Random& random : each_random(60, 45)) {
+    const double most = random.between(0.0, 1.1 * fonts.set(text).width);
+    const std::size_t fits = fonts.fitting(text, most), reaches = fonts.reaching(text, most);
+    CHECK(fits <= reaches);
+    CHECK(reaches <= fits + 1);
+  }
+  CHECK(fonts.reaching(text, fonts.set(text).width + 1e-9) == text.size());
+}
