@@ -5,6 +5,7 @@
 
 #include <map>
 #include <memory>
+#include <mutex>
 #include <set>
 #include <string>
 #include <utility>
@@ -22,6 +23,7 @@ class MemoryFiles : public FileStore {
   bool refuses_writing = false;
 
   std::string read(const std::string& path) override {
+    const std::lock_guard lock(*mutex_);
     const auto it = files.find(path);
     if (it == files.end()) {
       throw FileError({Severity::Error, "file.read", path, "no such file", ""});
@@ -46,6 +48,7 @@ class MemoryFiles : public FileStore {
     if (refuses_writing && !set.empty()) {
       throw FileError({Severity::Error, "file.write", set.front().path, "the disk is full", ""});
     }
+    const std::lock_guard lock(*mutex_);
     for (const NewFile& file : set) files[file.path] = file.bytes;
   }
 
@@ -58,6 +61,9 @@ class MemoryFiles : public FileStore {
 
   /// Folders that are held at the moment; a test may put some in.
   std::shared_ptr<std::set<std::string>> held = std::make_shared<std::set<std::string>>();
+
+ private:
+  std::shared_ptr<std::mutex> mutex_ = std::make_shared<std::mutex>();  ///< several threads read
 };
 
 }  // namespace blockwright
