@@ -15,6 +15,10 @@ Wording::Wording(const char* text) : Wording(std::string(text)) {}
 
 Wording::Wording(Length length) : parts_{length} {}
 
+Wording::Wording(Measure measure)
+    : Wording(measure.is_angle() ? Wording(fixed(measure.number(), 1) + " degrees")
+                                 : Wording(measure.length())) {}
+
 std::string Wording::plain() const {
   constexpr int decimals = 9;
   std::string text;

@@ -54,7 +54,7 @@ double bust_point_to_waist(Block b) {
   const Point bust = apex_point(front(b));
   const Path& waist = part_of(front(b), BlockEdge::Waist).path;
   const auto beyond = [&](double along) { return point_at_length(waist, along).x - bust.x; };
-  const double under = solve_between(beyond, 0.0, length(waist), 1e-9);
+  const double under = solve_between(beyond, {0.0, length(waist)}, 1e-9);
   return bust.y - point_at_length(waist, under).y;
 }
 

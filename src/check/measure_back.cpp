@@ -1,5 +1,4 @@
 #include "back_measures.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "checks.hpp"
 
 #include <cmath>
@@ -11,17 +10,18 @@ using enum MeasurementName;
 
 /// Differences below these pass as notes: what a second reading of a tape differs by anyway (docs/
 /// sources.md, measuring error).
-constexpr double kSmallGirth = 20.0;
-constexpr double kSmallLength = 10.0;
-constexpr double kSmallAngle = 2.0;
+constexpr ByKind kSmallDifference{
+    .girth = Length::mm(20), .length = Length::mm(10), .angle = Measure::degrees(2)};
 /// Above these multiples of the small differences a taped set contradicts itself too far to be cut.
 constexpr double kTooFar = 8.0;
 /// Below this nothing is said: a pencil line, in mm or degrees.
 constexpr double kNothing = 0.5;
 
-double adjustment_of(const CheckInput& input, MeasurementName name) {
-  double sum = 0.0;
-  for (const Adjustment& a : input.adjustments) sum += a.name == name ? a.by : 0.0;
+Measure adjustment_of(const CheckInput& input, MeasurementName name) {
+  Measure sum = measure_of(name, 0.0);
+  for (const Adjustment& a : input.adjustments) {
+    if (a.name == name) sum += a.by;
+  }
   return sum;
 }
 
@@ -31,20 +31,12 @@ bool is_closed_by(const Body& body, MeasurementName name) {
   return name != ShoulderSlope || !slants;
 }
 
-Wording amount_text(MeasurementName name, double amount) {
-  if (info(name).kind != MeasurementKind::Angle) return Length::mm(amount);
-  return fixed(amount, 1) + " degrees";
-}
-
-double small_difference(MeasurementName name) {
-  return by_kind(info(name).kind, kSmallGirth, kSmallLength, kSmallAngle);
-}
-
 /// An estimate that gives way is no fault of the tape. A taped measurement that gives way by more
 /// than a second reading would differ needs a look; by several times that, new measuring.
-Severity severity_of(MeasurementName name, double amount, bool taped) {
-  if (!taped || amount <= small_difference(name)) return Severity::Note;
-  return amount <= kTooFar * small_difference(name) ? Severity::Warning : Severity::Error;
+Severity severity_of(MeasurementName name, Measure amount, bool taped) {
+  const Measure small = kSmallDifference.of(name);
+  if (!taped || amount <= small) return Severity::Note;
+  return amount <= kTooFar * small ? Severity::Warning : Severity::Error;
 }
 
 }  // namespace
@@ -56,7 +48,7 @@ std::vector<MeasureBack> measure_back(const CheckInput& input) {
     if (on_pieces == nullptr || !is_closed_by(input.body, name)) continue;
     const BodyMeasurement& body = *input.body.measurements[name];
     rows.push_back({name, body.source, body.value, input.ease[name], adjustment_of(input, name),
-                    (*on_pieces)(input.pattern)});
+                    measure_of(name, (*on_pieces)(input.pattern))});
   }
   return rows;
 }
@@ -64,15 +56,17 @@ std::vector<MeasureBack> measure_back(const CheckInput& input) {
 Problems check_measure_back(const CheckInput& input) {
   Problems problems;
   for (const MeasureBack& row : measure_back(input)) {
-    const double off = row.residual() - row.adjustment;
-    if (std::abs(off) <= kMeasureBackTolerance) continue;
-    problems.push_back({Severity::Error,
-                        "check.measure_back",
-                        std::string(info(row.name).key),
-                        "the pattern is off by " + amount_text(row.name, off) + "; at most " +
-                            amount_text(row.name, kMeasureBackTolerance) + " is allowed",
-                        "do not cut; please report it with the client file",
-                        {std::string(info(row.name).key)}});
+    const Measure off = row.residual() - row.adjustment;
+    const Measure most = kMeasureBackTolerance.of(row.name);
+    if (abs(off) <= most) continue;
+    problems.push_back(
+        {.severity = Severity::Error,
+         .code = "check.measure_back",
+         .where = std::string(info(row.name).key),
+         .message = "the pattern is off by " + off + "; at most " + most + " is allowed",
+         .hint = "do not cut; please report it with the client file",
+         .measurements = {std::string(info(row.name).key)},
+         .limit = {.most = most}});
   }
   return problems;
 }
@@ -80,14 +74,14 @@ Problems check_measure_back(const CheckInput& input) {
 Problems check_limits(const CheckInput& input) {
   Problems problems;
   for (const Adjustment& a : input.adjustments) {
-    const double amount = std::abs(a.by);
-    if (!input.body.has(a.name) || amount < kNothing) continue;
+    const Measure amount = abs(a.by);
+    if (!input.body.has(a.name) || amount.number() < kNothing) continue;
     const bool taped = input.body.taped(a.name);
     problems.push_back({severity_of(a.name, amount, taped),
                         "draft.adjusted",
                         std::string(info(a.name).key),
-                        "the pattern has " + amount_text(a.name, amount) +
-                            (a.by > 0.0 ? " more than " : " less than ") +
+                        "the pattern has " + amount +
+                            (a.by == amount ? " more than " : " less than ") +
                             (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
                         std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
                         {std::string(info(a.name).key)}});

@@ -189,17 +189,23 @@ Problems check_armhole(const CheckInput& input) {
        {sunken_armhole(back), armhole_at_waist(back), armhole_at_waist(front)}) {
     if (!problems.empty()) return problems;
   }
-  const double more = half_length(input.pattern, BlockEdge::Armhole) - input.body[ArmscyeGirth];
-  const double asked = input.ease[ArmscyeGirth];
+  const double more =
+      half_length(input.pattern, BlockEdge::Armhole) - input.body.length(ArmscyeGirth).mm();
+  const double asked = input.ease.length(ArmscyeGirth).mm();
   if (more >= std::fmin(kLeastArmholeEase, asked) && more <= std::fmax(kMostArmholeEase, asked)) {
     return {};
   }
-  return {{Severity::Error, "check.armhole", "armscye_girth",
-           "the armhole would be " + Length::mm(more) +
-               " longer than the armscye; a block's armhole is " + Length::mm(kLeastArmholeEase) +
-               " to " + Length::mm(kMostArmholeEase) + " longer",
+  return {
+      {.severity = Severity::Error,
+       .code = "check.armhole",
+       .where = "armscye_girth",
+       .message = "the armhole would be " + Length::mm(more) +
+                  " longer than the armscye; a block's armhole is " +
+                  Length::mm(kLeastArmholeEase) + " to " + Length::mm(kMostArmholeEase) + " longer",
+       .hint =
            "armscye_girth, side_length, side_neck_to_waist and the shoulder slope contradict each "
-           "other: take them, again where they were taken"}};
+           "other: take them, again where they were taken",
+       .limit = {.least = Length::mm(kLeastArmholeEase), .most = Length::mm(kMostArmholeEase)}}};
 }
 
 }  // namespace blockwright

@@ -86,7 +86,7 @@ struct Answered {
 bool ask_way(const Prompt& prompt, const CorrectionWords& correction, Answered& answered) {
   if (!correction.must_say) return true;
   const std::vector<AmountAs>& ways = correction.readings;
-  for (std::size_t i = 0; i < ways.size(); ++i) prompt.show(i + 1, amount_meaning(ways[i]));
+  for (std::size_t i = 0; i < ways.size(); ++i) prompt.show(i + 1, amount_way(ways[i]).meaning);
   const auto way = prompt.choice("How was it read?", ways.size());
   if (way) answered.as = ways[*way];
   return way.has_value();

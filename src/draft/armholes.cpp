@@ -172,7 +172,7 @@ double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settle
                                  rules::kMostBackArmhole * d.width);
   const double front = asked + d.back_width - kept;
   if (t.front_bust) {
-    settlement.adjust(FrontBustWidth, 2.0 * (front - asked),
+    settlement.adjust(FrontBustWidth, Length::mm(2.0 * (front - asked)),
                       "the side seam must fall under the arm");
   }
   return front;
@@ -190,15 +190,16 @@ std::string width_cause(const Frame& f, const Armholes& d) {
 }
 
 void report(const Frame& f, const Armholes& d, Settlement& settlement) {
-  settlement.adjust(AcrossFront, 2.0 * (d.across_front_closed.x - f.t.across_front),
+  settlement.adjust(AcrossFront, Length::mm(2.0 * (d.across_front_closed.x - f.t.across_front)),
                     f.t.across_front_is_taped
                         ? "the bust dart stays within 3 to 34 degrees"
                         : "the estimate gives way to the dart that the cup asks for");
   const double chest = f.t.across_back + d.across_front_closed.x + d.width;
-  settlement.adjust(UpperChestGirth, 2.0 * (chest - f.t.upper_chest), width_cause(f, d));
-  settlement.adjust(ArmscyeGirth, armhole_length(d) - f.t.armhole,
+  settlement.adjust(UpperChestGirth, Length::mm(2.0 * (chest - f.t.upper_chest)),
+                    width_cause(f, d));
+  settlement.adjust(ArmscyeGirth, Length::mm(armhole_length(d) - f.t.armhole),
                     "the underarm can neither rise nor drop far enough");
-  settlement.adjust(SideLength, std::max(0.0, -d.drop),
+  settlement.adjust(SideLength, Length::mm(std::max(0.0, -d.drop)),
                     "the underarm must lie above the bust line");
 }
 

@@ -10,27 +10,26 @@
 namespace blockwright {
 namespace {
 
-struct Span {
-  double least, most;
-};
+Wording amount(Measure value) {
+  if (value.is_angle()) return told_number(value.number(), 2) + " degrees";
+  return value.length();
+}
 
-void require_between(const MeasurementInfo& entry, const char* what, double value, Span span) {
-  if (value >= span.least && value <= span.most) return;
-  const auto amount = [&](double number) -> Wording {
-    return entry.kind == MeasurementKind::Angle ? Wording(told_number(number, 2) + " degrees")
-                                                : Length::mm(number);
-  };
-  throw InputError({Severity::Error,
-                    "draft.range",
-                    std::string(entry.key),
-                    std::string(what) + " of " + amount(value) + " is out of range",
-                    "use " + amount(span.least) + " to " + amount(span.most),
-                    {std::string(entry.key)}});
+void require_between(const MeasurementInfo& entry, const char* what, Measure value,
+                     const Limit& limit) {
+  if (value >= *limit.least && value <= *limit.most) return;
+  throw InputError({.severity = Severity::Error,
+                    .code = "draft.range",
+                    .where = std::string(entry.key),
+                    .message = std::string(what) + " of " + amount(value) + " is out of range",
+                    .hint = "use " + amount(*limit.least) + " to " + amount(*limit.most),
+                    .measurements = {std::string(entry.key)},
+                    .limit = limit});
 }
 
 void require_limits(const Body& body, const Ease& ease) {
   for (const MeasurementInfo& entry : measurement_catalogue()) {
-    const double most = most_ease(entry.name);
+    const Measure most = most_ease(entry.name);
     require_between(entry, "an ease", ease[entry.name], {-most, most});
     if (!body.has(entry.name)) continue;
     require_between(entry, "a measurement", body[entry.name], {entry.least, entry.most});
@@ -39,7 +38,8 @@ void require_limits(const Body& body, const Ease& ease) {
 
 Ease ease_as_drawn(const Ease& asked, double drop) {
   Ease ease = asked;
-  ease.set(MeasurementName::SideLength, asked[MeasurementName::SideLength] - std::max(drop, 0.0));
+  ease.set(MeasurementName::SideLength,
+           asked[MeasurementName::SideLength] - Length::mm(std::max(drop, 0.0)));
   return ease;
 }
 

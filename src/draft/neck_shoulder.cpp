@@ -161,10 +161,10 @@ Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) 
                                           : "the front neck would be too deep for its width";
   if (t.over_bust_is_taped || !t.front_length_is_taped) {
     t.front_length += depth - allowed;
-    settlement.adjust(FrontWaistLength, depth - allowed, why);
+    settlement.adjust(FrontWaistLength, Length::mm(depth - allowed), why);
   } else {
     t.under_bust += allowed - depth;
-    settlement.adjust(SideNeckToWaist, allowed - depth, why);
+    settlement.adjust(SideNeckToWaist, Length::mm(allowed - depth), why);
   }
   return t;
 }
@@ -172,12 +172,12 @@ Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) 
 void report_slopes(const Targets& t, const NeckAndShoulder& n, Settlement& settlement) {
   const std::string why = "a finished shoulder slopes between 8 and 36 degrees";
   const auto report = [&](MeasurementName name, std::optional<double> slant, Point shoulder_point) {
-    if (slant) settlement.adjust(name, norm(shoulder_point - Point{}) - *slant, why);
+    if (slant) settlement.adjust(name, Length::mm(norm(shoulder_point - Point{}) - *slant), why);
   };
   report(FrontShoulderSlant, t.front_slant, n.front.shoulder_point);
   report(BackShoulderSlant, t.back_slant, n.back.shoulder_point);
   if (!t.front_slant && !t.back_slant && bounded_slope(t.slope) != t.slope) {
-    settlement.adjust(ShoulderSlope, (bounded_slope(t.slope) - t.slope).degrees(), why);
+    settlement.adjust(ShoulderSlope, bounded_slope(t.slope) - t.slope, why);
   }
 }
 
@@ -186,7 +186,8 @@ void bound_across(Targets& t, const NeckAndShoulder& n, Settlement& settlement) 
   const auto bound = [&](double& across, Point shoulder_point, MeasurementName name) {
     const double most = shoulder_point.x + rules::kMostAcrossBeyondShoulder;
     if (across <= most) return;
-    settlement.adjust(name, 2.0 * (most - across), "it is wider than the shoulders above it");
+    settlement.adjust(name, Length::mm(2.0 * (most - across)),
+                      "it is wider than the shoulders above it");
     across = most;
   };
   bound(t.across_back, n.back.shoulder_point, AcrossBack);

@@ -9,11 +9,16 @@ namespace {
 
 using enum MeasurementName;
 
-/// A smaller change of a measurement, in mm, is rounding.
+/// A smaller change of a measurement, in mm or degrees, is rounding.
 constexpr double kWorthTelling = 1e-3;
 
-double with_ease(const Body& body, const Ease& ease, MeasurementName name) {
-  return body[name] + ease[name];
+double with_ease(const Body& body, const Ease& ease, LengthName name) {
+  return (body.length(name) + ease.length(name)).mm();
+}
+
+std::optional<double> slant(const Body& body, const Ease& ease, LengthName name) {
+  if (!body.has(name)) return std::nullopt;
+  return with_ease(body, ease, name);
 }
 
 double under_bust_length(const Body& body, const Ease& ease, Settlement& settlement) {
@@ -21,19 +26,19 @@ double under_bust_length(const Body& body, const Ease& ease, Settlement& settlem
       with_ease(body, ease, SideNeckToWaist) - with_ease(body, ease, SideNeckToBustPoint);
   const double least = rules::kLeastUnderBust;
   if (length >= least) return length;
-  settlement.adjust(SideNeckToWaist, least - length,
+  settlement.adjust(SideNeckToWaist, Length::mm(least - length),
                     "the bust point must lie at least " + Length::mm(least) + " above the waist");
   return least;
 }
 
 }  // namespace
 
-void Settlement::adjust(MeasurementName name, double by, const Wording& why) {
-  if (std::abs(by) > kWorthTelling) adjustments_.push_back({name, by, why});
+void Settlement::adjust(MeasurementName name, Measure by, const Wording& why) {
+  if (std::abs(by.number()) > kWorthTelling) adjustments_.push_back({name, by, why});
 }
 
 Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) {
-  const auto whole = [&](MeasurementName name) { return with_ease(body, ease, name); };
+  const auto whole = [&](LengthName name) { return with_ease(body, ease, name); };
   Targets t;
   t.neck = 0.5 * whole(NeckBaseGirth);
   t.back_length = whole(BackWaistLength);
@@ -42,9 +47,9 @@ Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) 
   t.under_bust = under_bust_length(body, ease, settlement);
   t.bust_point_x = 0.5 * whole(BustPointWidth);
   t.shoulder = whole(ShoulderLength);
-  if (body.has(FrontShoulderSlant)) t.front_slant = whole(FrontShoulderSlant);
-  if (body.has(BackShoulderSlant)) t.back_slant = whole(BackShoulderSlant);
-  t.slope = Angle::degrees(whole(ShoulderSlope));
+  t.front_slant = slant(body, ease, FrontShoulderSlant);
+  t.back_slant = slant(body, ease, BackShoulderSlant);
+  t.slope = (body[ShoulderSlope] + ease[ShoulderSlope]).angle();
   t.slope_is_taped = body.taped(ShoulderSlope);
   t.across_back = 0.5 * whole(AcrossBack);
   t.across_front = 0.5 * whole(AcrossFront);
@@ -53,8 +58,8 @@ Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement) 
   t.waist = 0.5 * whole(WaistGirth);
   t.armhole = whole(ArmscyeGirth);
   t.side_length = whole(SideLength);
-  t.scye_depth = body[ScyeDepth];
-  t.cup = body[BustGirth] - body[UnderbustGirth];
+  t.scye_depth = body.length(ScyeDepth).mm();
+  t.cup = (body.length(BustGirth) - body.length(UnderbustGirth)).mm();
   if (body.has(FrontBustWidth)) t.front_bust = 0.5 * whole(FrontBustWidth);
   t.across_front_is_taped = body.taped(AcrossFront);
   t.over_bust_is_taped = body.taped(SideNeckToWaist);

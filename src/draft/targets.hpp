@@ -1,7 +1,6 @@
 #pragma once
 
 #include "blockwright/base/angle.hpp"
-#include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
 
@@ -13,10 +12,9 @@ namespace blockwright {
 /// Keeps the account of what bounds did to measurements while a draft is settled.
 class Settlement {
  public:
-  /// Notes that a bound changed `name` by `by` (mm on the whole measurement; degrees for the
-  /// slope), where that is more than rounding; else the bound was not reached. A measurement that
-  /// met two bounds has two entries.
-  void adjust(MeasurementName name, double by, const Wording& why);
+  /// Notes that a bound changed `name` by `by` on the whole measurement, where that is more than
+  /// rounding; else the bound was not reached. A measurement that met two bounds has two entries.
+  void adjust(MeasurementName name, Measure by, const Wording& why);
   [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
 
  private:

@@ -181,8 +181,8 @@ void carry_out_named(Halves& halves, Job& job) {
     problem.message = Length::mm(std::abs(job.effect.by)) + ": " + problem.message;
     const auto& doubts = fitting_row(job.effect.row).doubts;
     if (doubts && problem.measurements.empty()) {
-      problem.measurements.emplace_back(info(*doubts).key);
-      problem.hint += "; or take " + tape_words(*doubts) + " again and draft anew";
+      problem.measurements.emplace_back(info(doubts->name).key);
+      problem.hint += "; or take " + tape_words(doubts->name) + " again and draft anew";
     }
     throw InputError(problem);
   }

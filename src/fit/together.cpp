@@ -1,10 +1,8 @@
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "judge.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace blockwright {
 namespace {
@@ -19,30 +17,31 @@ bool same_body(BodySide a, BodySide b) {
 
 void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
   const FittingRow& row = fitting_row(effect.row);
-  const double by = std::abs(effect.by);
-  if (by > row.most + 1e-9) {
-    problems.push_back({Severity::Warning, "fit.limit", words_of(effect),
-                        Length::mm(by) + "; usual is " + Length::mm(row.usual) + ", from " +
-                            Length::mm(row.least) + " to " + Length::mm(row.most),
-                        "measure again before so much is altered on paper"});
+  const Length by = amount_of(effect);
+  const auto& [usual, least, most] = row.amount;
+  if (by > most + Length::mm(1e-9)) {
+    problems.push_back({.severity = Severity::Warning,
+                        .code = "fit.limit",
+                        .where = words_of(effect),
+                        .message = by + "; usual is " + usual + ", from " + least + " to " + most,
+                        .hint = "measure again before so much is altered on paper",
+                        .limit = {.least = least, .most = most}});
   }
   if (!row.doubts || effect.side != BodySide::Both) return;
-  const bool slope = info(*row.doubts).kind == MeasurementKind::Angle;
-  const double change = slope ? std::asin(std::fmin(by / shoulder, 1.0)) * 180.0 / std::numbers::pi
-                              : std::abs(row.doubt_per_mm) * by;
-  const double limit = redraft_limit(*row.doubts);
+  const Measure limit = redraft_limit(row.doubts->name);
+  const Measure change = limit.is_angle()
+                             ? Angle::radians(std::asin(std::fmin(by.mm() / shoulder, 1.0)))
+                             : abs(row.doubts->change(by));
   if (change <= limit) return;
-  const std::string taped = tape_words(*row.doubts);
-  const auto amount = [&](double value) -> Wording {
-    return slope ? Wording(fixed(value, 1) + " degrees") : Length::mm(value);
-  };
-  problems.push_back({Severity::Warning,
-                      "fit.limit",
-                      words_of(effect),
-                      amount_of(effect) + " is " + amount(change) + " of " + taped + "; over " +
-                          amount(limit) + " later changes pile up on distorted seams",
-                      "take " + taped + " again and draft anew",
-                      {std::string(info(*row.doubts).key)}});
+  const std::string taped = tape_words(row.doubts->name);
+  problems.push_back({.severity = Severity::Warning,
+                      .code = "fit.limit",
+                      .where = words_of(effect),
+                      .message = by + " is " + change + " of " + taped + "; over " + limit +
+                                 " later changes pile up on distorted seams",
+                      .hint = "take " + taped + " again and draft anew",
+                      .measurements = {std::string(info(row.doubts->name).key)},
+                      .limit = {.most = limit}});
 }
 
 void judge_voids(const std::vector<Effect>& effects, Problems& problems) {

@@ -72,7 +72,8 @@ void name_contradictions(BlockRun& run) {
 }
 
 double cup_of(const Body& body) {
-  return body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth];
+  using enum MeasurementName;
+  return (body.length(BustGirth) - body.length(UnderbustGirth)).mm();
 }
 
 Problems faults_on_paper(const Pattern& block) {

@@ -26,21 +26,16 @@ const Session* session_before(const Client& client, const std::string& date) {
   return found;
 }
 
-std::optional<double> taped(const Session& session, MeasurementName name) {
+std::optional<Measure> taped(const Session& session, MeasurementName name) {
   const auto& readings = session.tape[name];
   return readings ? std::optional(readings->median()) : std::nullopt;
-}
-
-/// What a row asks of the measurement that it doubts, whole.
-double asked_of(const FittingRow& row, const RowAmount& amount) {
-  return row.doubt_per_mm * amount.sign * counted_amount(amount);
 }
 
 /// A measurement that a correction called into doubt, in the session of the fitting and now.
 struct Retaped {
   MeasurementName name;
   const Session* before = nullptr;
-  double was = 0.0, is = 0.0;
+  Measure was, is;
 };
 
 std::optional<Retaped> explaining(const BlockSource& source, const NumberedCorrection& numbered) {
@@ -48,12 +43,12 @@ std::optional<Retaped> explaining(const BlockSource& source, const NumberedCorre
   const FittingRow& row = fitting_row(amount.row);
   const Session* before = session_before(source.client, numbered.date);
   if (!row.doubts || before == nullptr || before->date >= source.session.date) return std::nullopt;
-  const auto was = taped(*before, *row.doubts), is = taped(source.session, *row.doubts);
-  const double asked = asked_of(row, amount);
-  if (!was || !is || asked == 0.0) return std::nullopt;
+  const auto was = taped(*before, row.doubts->name), is = taped(source.session, row.doubts->name);
+  const Measure asked = row.doubts->change(Length::mm(amount.sign * counted_amount(amount)));
+  if (!was || !is || asked.number() == 0.0) return std::nullopt;
   const double share = (*is - *was) / asked;
   if (share < kLeastShare || share > kMostShare) return std::nullopt;
-  return Retaped{*row.doubts, before, *was, *is};
+  return Retaped{row.doubts->name, before, *was, *is};
 }
 
 /// What both sessions took of the measurement, where the newer one already has what the correction
@@ -62,7 +57,7 @@ std::optional<std::string> tapes_of(const BlockSource& source,
                                     const NumberedCorrection& correction) {
   const auto retaped = explaining(source, correction);
   if (!retaped) return std::nullopt;
-  const auto value = [&](double v) { return value_text(retaped->name, v, source.unit); };
+  const auto value = [&](Measure v) { return value_text(v, source.unit); };
   return "the session of " + source.session.date + " took " + words_of(retaped->name) + " as " +
          value(retaped->is) + " where that of " + retaped->before->date + " took " +
          value(retaped->was);
@@ -112,7 +107,7 @@ const MovedLength* telling_length(const BlockRun& run, const Effect& effect) {
   return most;
 }
 
-double drafted_length(const BlockRun& run, MeasurementName name, double value,
+double drafted_length(const BlockRun& run, MeasurementName name, Measure value,
                       const std::string& length) {
   Session session = run.session;
   session.tape[name] = Readings{{value}};
@@ -150,22 +145,27 @@ Problems told_by_new_tape(const BlockRun& run) {
 
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts || !run.body.measurements[*row.doubts]) return std::nullopt;
-  Doubt doubt{*row.doubts, run.body[*row.doubts], 0.0, true};
-  const double asked = row.doubt_per_mm * effect.by;
-  doubt.would_do = doubt.taped + asked;
+  if (!row.doubts || !run.body.has(row.doubts->name)) return std::nullopt;
+  const Measure taped = run.body[row.doubts->name];
+  const Measure asked = row.doubts->change(Length::mm(effect.by));
+  Doubt doubt{row.doubts->name, taped, taped + asked, true};
   const MovedLength* length = telling_length(run, effect);
-  if (length == nullptr || asked == 0.0 || !has_both_halves(run.block.pattern)) return doubt;
+  if (length == nullptr || asked.number() == 0.0 || !has_both_halves(run.block.pattern))
+    return doubt;
   const double wanted = length->change();
   const double now = *length_named(run.block.pattern, length->name);
   const auto off = [&](double value) {
-    return drafted_length(run, doubt.name, value, length->name) - now - wanted;
+    return drafted_length(run, doubt.name, measure_of(doubt.name, value), length->name) - now -
+           wanted;
   };
-  const double low = doubt.taped + kLeastShare * asked, high = doubt.taped + kMostShare * asked;
-  const auto [least, most] = std::minmax(low, high);
-  if (least < info(doubt.name).least || most > info(doubt.name).most) return doubt;
+  const double low = (taped + kLeastShare * asked).number();
+  const double high = (taped + kMostShare * asked).number();
+  const auto can_be = [&](double value) {
+    return info(doubt.name).allows(measure_of(doubt.name, value));
+  };
+  if (!can_be(low) || !can_be(high)) return doubt;
   if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
-  doubt.would_do = solve_between(off, {low, high}, 0.05);
+  doubt.would_do = measure_of(doubt.name, solve_between(off, {low, high}, 0.05));
   doubt.roughly = false;
   return doubt;
 }
@@ -184,7 +184,8 @@ void decide_explained(const std::string& client, const std::vector<ExplainedDeci
   const std::string before = files.read(client);
   std::string text = before;
   for (const ExplainedDecision& decision : decisions) {
-    text = with_new_tape(text, client, static_cast<std::size_t>(decision.number), decision.answer);
+    text =
+        with_new_tape({text, client}, static_cast<std::size_t>(decision.number), decision.answer);
   }
   files.write_all({{client + ".bak", before}, {client, text}});
 }

@@ -74,7 +74,7 @@ std::string with_one_more(const std::string& text, const FitJob& job, const std:
   const Client client = client_in(text, job);
   const NewCorrection correction = correction_in_words(words, job);
   try {
-    return with_correction(text, job.client, fitting_of(job, client), correction);
+    return with_correction({text, job.client}, fitting_of(job, client), correction);
   } catch (const InputError& error) {
     rethrow_for_options(error);
   }
@@ -82,13 +82,12 @@ std::string with_one_more(const std::string& text, const FitJob& job, const std:
 
 std::string edited(const FitJob& job, std::string text) {
   for (const std::string& words : job.add) text = with_one_more(text, job, words);
-  const auto mark = [&](const std::vector<int>& numbers, bool withdrawn) {
-    for (const int number : numbers) {
-      text = with_withdrawn(text, job.client, static_cast<std::size_t>(number), withdrawn);
-    }
-  };
-  mark(job.undo, true);
-  mark(job.redo, false);
+  for (const int number : job.undo) {
+    text = with_withdrawn({text, job.client}, static_cast<std::size_t>(number));
+  }
+  for (const int number : job.redo) {
+    text = with_active({text, job.client}, static_cast<std::size_t>(number));
+  }
   return text;
 }
 
@@ -122,11 +121,11 @@ JobResult fit(const FitJob& job, FileStore& files) {
 
 std::string usual_text(const FittingRow& row, Unit unit) {
   const bool inches = unit == Unit::Inch;
-  const auto told = [&](double mm) {
-    return inches ? inch_fraction(mm / 25.4) : trimmed(mm / 10.0, 2);
+  const auto told = [&](Length length) {
+    return inches ? inch_fraction(length.inches()) : trimmed(length.cm(), 2);
   };
-  return told(row.usual) + (inches ? " in (" : " cm (") + told(row.least) + " to " +
-         told(row.most) + ")";
+  return told(row.amount.usual) + (inches ? " in (" : " cm (") + told(row.amount.least) + " to " +
+         told(row.amount.most) + ")";
 }
 
 }  // namespace

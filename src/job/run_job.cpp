@@ -89,7 +89,8 @@ RunSummary summary_of(const BlockRun& run) {
                      " " + angle_text(dart.angle);
   }
   for (const MeasureBack& row : run.checks.measure_back) {
-    summary.residual = std::max(summary.residual, std::abs(row.residual() - row.adjustment));
+    const Measure off = abs(row.residual() - row.adjustment);
+    if (!off.is_angle()) summary.residual = std::max(summary.residual, off.length());
   }
   return summary;
 }

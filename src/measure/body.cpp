@@ -1,7 +1,6 @@
 #include "blockwright/measure/body.hpp"
 
-#include "orderings.hpp"
-#include "regression.hpp"
+#include "survey.hpp"
 
 #include <algorithm>
 
@@ -26,7 +25,7 @@ Regression learnt_from(const Body& body) {
   return regression;
 }
 
-double within_limits(MeasurementName name, double value) {
+Measure within_limits(MeasurementName name, Measure value) {
   return std::clamp(value, info(name).least, info(name).most);
 }
 
@@ -43,7 +42,7 @@ void estimate_the_rest(Body& body, const Regression& regression) {
 void keep_estimates_within_limits(Body& body) {
   for (const SurveyVariable& variable : survey_variables()) {
     if (body.taped(variable.name)) continue;
-    double& value = body.measurements[variable.name]->value;
+    Measure& value = body.measurements[variable.name]->value;
     value = within_limits(variable.name, value);
   }
 }

@@ -2,7 +2,64 @@
 
 #include "blockwright/base/error.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
+namespace {
+
+constexpr std::array<std::string_view, kOneSideStage + 1> kStageNames{
+    "set-up",  "lengths and balance",       "shoulder and neck base", "bust and blade", "widths",
+    "armhole", "neck edge and style edges", "waist seam and hem",     "one side alone"};
+
+constexpr auto kWaysOfKind = [] {
+  using enum AmountAs;
+  return std::array<ShortList<AmountAs, 4>, 10>{{
+      {Length},                                   // Mark
+      {Length, TuckDepth},                        // Fold
+      {TuckDepth, PerHalf, WholeGirth},           // NeckEdge
+      {TuckDepth, PerHalf},                       // Edge
+      {TuckDepth, PerHalf, WholeGirth},           // Dart
+      {TuckDepth, PerSeam, PerHalf, WholeGirth},  // Pinned
+      {PerSeam, PerHalf, WholeGirth},             // LetOut
+      {PerHalf, WholeGirth},                      // Width
+      {TuckDepth, PerHalf, WholeGirth},           // PinnedWidth
+      {PerHalf},                                  // OneHalf
+  }};
+}();
+
+std::vector<CorrectionWords> all_words() {
+  std::vector<CorrectionWords> all;
+  for (const FittingRow& row : kCorrections) {
+    for (const RowWords& words : row.words) {
+      const auto& ways = kWaysOfKind[static_cast<std::size_t>(words.kind)];
+      std::vector<AmountAs> readings(ways.begin(), ways.end());
+      const bool must_say = readings.size() > 1;
+      all.push_back({words.action, words.place, row.row, words.sign, std::move(readings), must_say,
+                     row.stage == kOneSideStage});
+    }
+  }
+  return all;
+}
+
+// Each word once, in the order of its first row.
+std::vector<std::string_view> each_once(std::string_view CorrectionWords::*word) {
+  std::vector<std::string_view> words;
+  for (const CorrectionWords& pair : correction_words()) {
+    if (std::ranges::find(words, pair.*word) == words.end()) words.push_back(pair.*word);
+  }
+  return words;
+}
+
+struct Opposites {
+  std::string_view one;
+  std::string_view other;
+};
+constexpr Opposites kOpposites[] = {
+    {"lower", "raise"},  {"widen", "narrow"}, {"take_in", "let_out"}, {"shorten", "lengthen"},
+    {"forward", "back"}, {"scoop", "fill"},   {"fuller", "smaller"},
+};
+
+}  // namespace
 
 const FittingRow& fitting_row(CorrectionRow row) {
   const int number = number_of(row);
@@ -16,13 +73,45 @@ std::string_view row_name(CorrectionRow row, int sign) {
 }
 
 std::string_view stage_name(int stage) {
-  constexpr std::string_view names[] = {
-      "set-up",  "lengths and balance",       "shoulder and neck base", "bust and blade", "widths",
-      "armhole", "neck edge and style edges", "waist seam and hem",     "one side alone"};
   require(stage >= 0 && stage <= kOneSideStage, "no such stage");
-  return names[stage];
+  return kStageNames[static_cast<std::size_t>(stage)];
 }
 
-double redraft_limit(MeasurementName name) { return by_kind(info(name).kind, 25.0, 13.0, 4.0); }
+Measure redraft_limit(MeasurementName name) {
+  constexpr ByKind limit{
+      .girth = Length::mm(25), .length = Length::mm(13), .angle = Measure::degrees(4)};
+  return limit.of(name);
+}
+
+const std::vector<CorrectionWords>& correction_words() {
+  static const std::vector<CorrectionWords> words = all_words();
+  return words;
+}
+
+const CorrectionWords* find_correction_words(std::string_view action, std::string_view place) {
+  const auto& words = correction_words();
+  const auto found = std::ranges::find_if(words, [&](const CorrectionWords& pair) {
+    return pair.action == action && pair.place == place;
+  });
+  return found == words.end() ? nullptr : &*found;
+}
+
+std::span<const std::string_view> correction_actions() {
+  static const std::vector<std::string_view> actions = each_once(&CorrectionWords::action);
+  return actions;
+}
+
+std::span<const std::string_view> correction_places() {
+  static const std::vector<std::string_view> places = each_once(&CorrectionWords::place);
+  return places;
+}
+
+std::string_view opposite_action(std::string_view action) {
+  for (const Opposites& pair : kOpposites) {
+    if (pair.one == action) return pair.other;
+    if (pair.other == action) return pair.one;
+  }
+  return {};
+}
 
 }  // namespace blockwright

@@ -1,8 +1,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/body.hpp"
 #include "measure_text.hpp"
-#include "orderings.hpp"
-#include "regression.hpp"
+#include "survey.hpp"
 
 #include <fmt/format.h>
 
@@ -19,22 +18,13 @@ using enum MeasurementName;
 constexpr double kDoubtfulSd = 3.0;
 constexpr double kRetakeSd = 4.5;
 
-// How far repeated readings may lie apart, in mm; our judgement, from the differences allowed
-// between scan and hand measure (ISO 20685: 9 mm on large girths, 4 to 5 mm on lengths).
-struct SpreadLimits {
-  double note;
-  double warning;
-};
+// How far repeated readings may lie apart, and beyond twice that is a warning. Our judgement, from
+// the differences allowed between scan and hand measure (ISO 20685: 9 mm on large girths, 4 to 5 mm
+// on lengths); the degrees are about what 5 mm make at the end of a shoulder.
+constexpr ByKind kUsualSpread{
+    .girth = Length::mm(10), .length = Length::mm(5), .angle = Measure::degrees(2)};
 // Readings in inches are no round mm: what a limit may be passed by before it counts.
 constexpr double kRounding = 0.01;
-// Degrees: our judgement, about what 5 and 10 mm make at the end of a shoulder.
-SpreadLimits spread_limits(MeasurementKind kind) {
-  return {by_kind(kind, 10.0, 5.0, 2.0), by_kind(kind, 20.0, 10.0, 4.0)};
-}
-
-std::string text_of(MeasurementName name, double value, Unit unit) {
-  return measure_text(value, info(name).kind, unit);
-}
 
 std::string retake_hint(MeasurementName name) {
   return fmt::format("take it again: {}", info(name).how);
@@ -42,20 +32,20 @@ std::string retake_hint(MeasurementName name) {
 
 void judge_spread(const MeasurementInfo& entry, const Readings& readings, Unit unit,
                   Problems& problems) {
-  const SpreadLimits limits = spread_limits(entry.kind);
-  const double spread = readings.spread();
-  if (spread <= limits.note + kRounding) return;
-  const bool wide = spread > limits.warning + kRounding;
-  problems.push_back(
-      {.severity = wide ? Severity::Warning : Severity::Note,
-       .code = "measure.spread",
-       .where = std::string(entry.key),
-       .message = fmt::format(
-           "{} readings lie {} apart; {} is usual at most. Their median {} is used",
-           readings.values.size(), text_of(entry.name, spread, unit),
-           text_of(entry.name, limits.note, unit), text_of(entry.name, readings.median(), unit)),
-       .hint = retake_hint(entry.name),
-       .measurements = {std::string(entry.key)}});
+  const Measure usual = kUsualSpread.of(entry.name);
+  const Measure spread = readings.spread();
+  if (spread.number() <= usual.number() + kRounding) return;
+  const bool wide = spread.number() > 2.0 * usual.number() + kRounding;
+  problems.push_back({.severity = wide ? Severity::Warning : Severity::Note,
+                      .code = "measure.spread",
+                      .where = std::string(entry.key),
+                      .message = fmt::format(
+                          "{} readings lie {} apart; {} is usual at most. Their median {} is used",
+                          readings.values.size(), measure_text(spread, unit),
+                          measure_text(usual, unit), measure_text(readings.median(), unit)),
+                      .hint = retake_hint(entry.name),
+                      .measurements = {std::string(entry.key)},
+                      .limit = {.most = usual}});
 }
 
 // Values of the session that the survey can speak about.
@@ -84,7 +74,7 @@ Suspect least_likely(const std::vector<MeasurementName>& evidence, const Body& b
   Suspect worst;
   for (std::size_t i = evidence.size(); i-- > 0;) {
     const Expectation expected = regression.expected_from_others(evidence[i]);
-    const double deviation = std::abs(body[evidence[i]] - expected.value) / expected.sd;
+    const double deviation = std::abs((body[evidence[i]] - expected.value) / expected.sd);
     if (deviation > kClearly * worst.deviation) worst = {i, expected, deviation};
   }
   return worst;
@@ -92,17 +82,19 @@ Suspect least_likely(const std::vector<MeasurementName>& evidence, const Body& b
 
 Problem unlikely_value(MeasurementName name, const Suspect& suspect, const Body& body, Unit unit) {
   const bool retake = suspect.deviation > kRetakeSd;
+  const double most = retake ? kRetakeSd : kDoubtfulSd;
+  const auto& [expected, sd] = suspect.expected;
   return {.severity = Severity::Warning,
           .code = retake ? "measure.retake" : "measure.doubtful",
           .where = std::string(info(name).key),
           .message = fmt::format(
               "{} was taped; the other measurements lead one to expect {}, give or take {}. It is "
               "{} times that far off, and hardly anyone is more than {}",
-              text_of(name, body[name], unit), text_of(name, suspect.expected.value, unit),
-              text_of(name, suspect.expected.sd, unit), fixed(suspect.deviation, 1),
-              trimmed(retake ? kRetakeSd : kDoubtfulSd, 1)),
+              measure_text(body[name], unit), measure_text(expected, unit), measure_text(sd, unit),
+              fixed(suspect.deviation, 1), trimmed(most, 1)),
           .hint = retake_hint(name) + " If it comes out the same, it is right: look at the others",
-          .measurements = {std::string(info(name).key)}};
+          .measurements = {std::string(info(name).key)},
+          .limit = {.least = expected - most * sd, .most = expected + most * sd}};
 }
 
 // One value alone contradicts nothing.
@@ -126,8 +118,8 @@ void judge_order(const Ordering& order, const Body& body, Unit unit, Problems& p
        .message =
            fmt::format("{}{} ({}) is not less than {} ({}), as it is on every body of the survey",
                        order.times == 1.0 ? "" : "twice ", info(order.smaller).key,
-                       text_of(order.smaller, body[order.smaller], unit), info(order.larger).key,
-                       text_of(order.larger, body[order.larger], unit)),
+                       measure_text(body[order.smaller], unit), info(order.larger).key,
+                       measure_text(body[order.larger], unit)),
        .hint = fmt::format("check both. {}: {} {}: {}", info(order.smaller).key,
                            info(order.smaller).how, info(order.larger).key, info(order.larger).how),
        .measurements = {std::string(info(order.smaller).key),

@@ -2,7 +2,19 @@
 
 #include "blockwright/base/number_text.hpp"
 
+#include <fmt/format.h>
+
+#include <cmath>
+
 namespace blockwright {
+namespace {
+
+double in_unit(Measure value, Unit unit) {
+  if (value.is_angle()) return value.number();
+  return unit == Unit::Cm ? value.length().cm() : value.length().inches();
+}
+
+}  // namespace
 
 std::string_view unit_name(Unit unit, MeasurementKind kind) {
   return kind == MeasurementKind::Angle ? "degrees" : unit_name(unit);
@@ -12,9 +24,21 @@ std::string_view unit_word(Unit unit, MeasurementKind kind) {
   return kind == MeasurementKind::Angle ? "degrees" : unit_word(unit);
 }
 
-std::string measure_text(double value, MeasurementKind kind, Unit unit) {
-  if (kind == MeasurementKind::Angle) return trimmed(value, 1) + " degrees";
-  return length_text(Length::mm(value), unit);
+std::string measure_text(Measure value, Unit unit) {
+  if (value.is_angle()) return trimmed(value.number(), 1) + " degrees";
+  return length_text(value.length(), unit);
+}
+
+Measure measured(double written, MeasurementKind kind, Unit unit) {
+  if (kind == MeasurementKind::Angle) return Measure::degrees(written);
+  return unit == Unit::Cm ? Length::cm(written) : Length::inches(written);
+}
+
+std::string limits_text(const MeasurementInfo& entry, Unit unit) {
+  const double least = std::ceil(10.0 * in_unit(entry.least, unit)) / 10.0;
+  const double most = std::floor(10.0 * in_unit(entry.most, unit)) / 10.0;
+  return fmt::format("{} to {} {}", trimmed(least, 1), trimmed(most, 1),
+                     unit_name(unit, entry.kind));
 }
 
 }  // namespace blockwright

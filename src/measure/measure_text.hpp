@@ -12,8 +12,18 @@ std::string_view unit_name(Unit unit, MeasurementKind kind);
 /// "cm", "inches", or "degrees": what a number counts, in a sentence.
 std::string_view unit_word(Unit unit, MeasurementKind kind);
 
-/// A value as a person reads it off the tape: "92.5 cm", "36 1/2 in", "25.5 degrees". `value` is in
-/// mm, or degrees for an angle.
-std::string measure_text(double value, MeasurementKind kind, Unit unit);
+/// A value as a person reads it off the tape: "92.5 cm", "36 1/2 in", "25.5 degrees".
+std::string measure_text(Measure value, Unit unit);
+
+/// What a number of a file measures: in its unit, or in degrees.
+Measure measured(double written, MeasurementKind kind, Unit unit);
+
+/// "60 to 160 cm": the limits of a measurement in the file's unit, rounded inwards.
+std::string limits_text(const MeasurementInfo& entry, Unit unit);
+
+/// What a value outside its limits was most likely meant to be, as a hint: ten times too much, mm
+/// or inches in a cm file, cm in an inch file, a lost decimal point, half of a girth. `written` is
+/// the number in the file's unit (degrees for an angle).
+std::string slip_hint(const MeasurementInfo& entry, double written, Unit unit);
 
 }  // namespace blockwright

@@ -1,4 +1,4 @@
-#include "orderings.hpp"
+#include "survey.hpp"
 
 #include <algorithm>
 
@@ -12,18 +12,19 @@ using enum MeasurementName;
 // (beside it): small enough for any body, large enough for a draft. Side length and side neck to
 // waist were derived there from heights.
 // No measurement is the smaller one here and the larger one there, so no order undoes another.
+constexpr auto mm = [](double value) { return Length::mm(value); };
 constexpr std::array<Ordering, 11> kOrderings{{
-    {UnderbustGirth, 1.0, UpperChestGirth, 10.0},       // 21 mm
-    {WaistGirth, 1.0, BustGirth, 0.0, Severity::Note},  // 58 mm; older bodies differ
-    {WaistGirth, 1.0, HipGirth, 0.0, Severity::Note},   // 83 mm; older bodies differ
-    {ScyeDepth, 1.0, BackWaistLength, 50.0},            // 106 mm
-    {ShoulderLength, 2.0, AcrossBack, 10.0},            // 23 mm
-    {UpperArmGirth, 1.0, ArmscyeGirth, 18.0},           // 36 mm
-    {BustPointWidth, 1.0, AcrossBack, 55.0},            // 110 mm
-    {SideLength, 1.0, BackWaistLength, 60.0},           // 121 mm
-    {SideNeckToBustPoint, 1.0, SideNeckToWaist, 20.0},  // 39 mm
-    {FrontWaistLength, 1.0, SideNeckToWaist, 20.0},     // 38 mm
-    {BustPointWidth, 1.0, FrontBustWidth, 55.0},        // not surveyed: it spans both bust points
+    {UnderbustGirth, 1.0, UpperChestGirth, mm(10)},       // 21 mm
+    {WaistGirth, 1.0, BustGirth, mm(0), Severity::Note},  // 58 mm; older bodies differ
+    {WaistGirth, 1.0, HipGirth, mm(0), Severity::Note},   // 83 mm; older bodies differ
+    {ScyeDepth, 1.0, BackWaistLength, mm(50)},            // 106 mm
+    {ShoulderLength, 2.0, AcrossBack, mm(10)},            // 23 mm
+    {UpperArmGirth, 1.0, ArmscyeGirth, mm(18)},           // 36 mm
+    {BustPointWidth, 1.0, AcrossBack, mm(55)},            // 110 mm
+    {SideLength, 1.0, BackWaistLength, mm(60)},           // 121 mm
+    {SideNeckToBustPoint, 1.0, SideNeckToWaist, mm(20)},  // 39 mm
+    {FrontWaistLength, 1.0, SideNeckToWaist, mm(20)},     // 38 mm
+    {BustPointWidth, 1.0, FrontBustWidth, mm(55)},        // not surveyed: it spans both bust points
 }};
 
 void keep_gap(Body& body, const Ordering& order) {

@@ -1,6 +1,5 @@
-#include "regression.hpp"
-
 #include "blockwright/base/error.hpp"
+#include "survey.hpp"
 
 #include <cmath>
 
@@ -12,11 +11,7 @@ namespace {
 constexpr double kRidge = 1e-6;
 
 // The entry at (i, j) of a symmetric matrix of which only the lower triangle is kept up.
-double& entry(SurveyMatrix& matrix, std::size_t i, std::size_t j) {
-  return i < j ? matrix[j][i] : matrix[i][j];
-}
-
-double entry(const SurveyMatrix& matrix, std::size_t i, std::size_t j) {
+auto& entry(auto& matrix, std::size_t i, std::size_t j) {
   return i < j ? matrix[j][i] : matrix[i][j];
 }
 
@@ -40,11 +35,11 @@ std::size_t place_of(MeasurementName name) {
 
 }  // namespace
 
-void Regression::learn(MeasurementName name, double value) {
+void Regression::learn(MeasurementName name, Measure value) {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];
   sweep(swept_, place);
-  deviation_[place] = (value - variable.mean) / variable.unit;
+  deviation_[place] = (value.number() - variable.mean) / variable.unit;
 }
 
 // Values not learnt have no deviation, so the sum runs over the learnt ones alone.
@@ -57,8 +52,8 @@ double Regression::pull_on(std::size_t place) const {
 Expectation Regression::expected(MeasurementName name) const {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];
-  return {.value = variable.mean + variable.unit * pull_on(place),
-          .sd = variable.unit * std::sqrt(swept_[place][place])};
+  return {.value = measure_of(name, variable.mean + variable.unit * pull_on(place)),
+          .sd = measure_of(name, variable.unit * std::sqrt(swept_[place][place]))};
 }
 
 Expectation Regression::expected_from_others(MeasurementName name) const {
@@ -66,8 +61,8 @@ Expectation Regression::expected_from_others(MeasurementName name) const {
   const SurveyVariable& variable = survey_variables()[place];
   const double precision = -swept_[place][place];
   const double residual = -pull_on(place) / precision;
-  return {.value = variable.mean + variable.unit * (deviation_[place] - residual),
-          .sd = variable.unit / std::sqrt(precision)};
+  return {.value = measure_of(name, variable.mean + variable.unit * (deviation_[place] - residual)),
+          .sd = measure_of(name, variable.unit / std::sqrt(precision))};
 }
 
 }  // namespace blockwright

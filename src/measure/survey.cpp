@@ -102,7 +102,7 @@ constexpr std::array<SurveyVariable, kSurveySize> make_variables() {
   for (const MeasurementInfo& entry : kMeasurements) {
     if (entry.fill_in.by != FillIn::By::Another) continue;
     const SurveyVariable& other = kVariables[variable_of(entry.fill_in.from)];
-    all[count++] = {entry.name, other.mean + entry.fill_in.plus, other.unit};
+    all[count++] = {entry.name, other.mean + entry.fill_in.plus.mm(), other.unit};
   }
   return all;
 }
@@ -120,7 +120,7 @@ constexpr SurveyMatrix make_covariance() {
     for (std::size_t j = 0; j < kSurveySize; ++j) {
       covariance[i][j] = correlation(correlated_as(i), correlated_as(j));
     }
-    const double scatter = info(kAllVariables[i].name).fill_in.scatter / kAllVariables[i].unit;
+    const double scatter = info(kAllVariables[i].name).fill_in.scatter.mm() / kAllVariables[i].unit;
     covariance[i][i] += scatter * scatter;
   }
   return covariance;

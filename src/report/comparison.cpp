@@ -36,8 +36,8 @@ std::vector<Row> tape_of(const Version& version) {
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     const auto& readings = version.session.tape[entry.name];
     if (!readings) continue;
-    const bool angle = entry.kind == MeasurementKind::Angle;
-    rows.push_back({std::string(entry.key), angle, readings->median(), {}});
+    const Measure median = readings->median();
+    rows.push_back({std::string(entry.key), median.is_angle(), median.number(), {}});
   }
   return rows;
 }

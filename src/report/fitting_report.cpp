@@ -37,7 +37,7 @@ std::string lengths_text(const Change& change, Unit unit) {
 
 std::string doubt_text(const FittingLine& line, Unit unit) {
   if (!line.doubt) return "";
-  const auto value = [&](double v) { return value_text(line.doubt->name, v, unit); };
+  const auto value = [&](Measure v) { return value_text(v, unit); };
   return fmt::format(
       "       calls into doubt: {}, now {}; {}{} would have made this correction unnecessary\n",
       words_of(line.doubt->name), value(line.doubt->taped), line.doubt->roughly ? "about " : "",
@@ -87,8 +87,8 @@ Json line_json(const FittingLine& line) {
   row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {
     row["doubts"] = {{"name", info(line.doubt->name).key},
-                     {"value", line.doubt->taped},
-                     {"would_do", std::round(line.doubt->would_do * 10.0) / 10.0}};
+                     {"value", line.doubt->taped.number()},
+                     {"would_do", std::round(line.doubt->would_do.number() * 10.0) / 10.0}};
   }
   return row;
 }

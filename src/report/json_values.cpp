@@ -13,16 +13,32 @@ Json length_json(const std::optional<Length>& length) {
   return length ? Json(rounded(length->mm())) : Json(nullptr);
 }
 
+Json limit_json(const Limit& limit) {
+  Json json = Json::object();
+  const auto add_end = [&](const char* end, const std::optional<Measure>& value) {
+    if (value) json[end + unit_suffix(*value)] = rounded(value->number());
+  };
+  add_end("least", limit.least);
+  add_end("most", limit.most);
+  return json;
+}
+
 }  // namespace
+
+std::string unit_suffix(Measure value) { return value.is_angle() ? "_deg" : "_mm"; }
 
 Json problems_as_json(const Problems& problems) {
   Json list = Json::array();
   for (const Problem& p : problems) {
-    list.push_back({{"severity", severity_name(p.severity)},
-                    {"code", p.code},
-                    {"where", p.where},
-                    {"message", p.message.plain()},
-                    {"hint", p.hint.plain()}});
+    Json row = {{"severity", severity_name(p.severity)},
+                {"code", p.code},
+                {"where", p.where},
+                {"message", p.message.plain()},
+                {"hint", p.hint.plain()}};
+    if (!p.measurements.empty()) row["measurements"] = p.measurements;
+    if (!p.options.empty()) row["options"] = p.options;
+    if (p.limit != Limit()) row["limit"] = limit_json(p.limit);
+    list.push_back(std::move(row));
   }
   return list;
 }

@@ -8,7 +8,11 @@
 
 namespace blockwright {
 
-/// Problems as every report has them: severity, code, where, message, hint.
+/// "_deg" for an angle, else "_mm": the end of the key that its number has.
+std::string unit_suffix(Measure value);
+
+/// Problems as every report has them: severity, code, where, message, hint; and the measurements,
+/// the options and the limit that they speak of.
 nlohmann::ordered_json problems_as_json(const Problems& problems);
 
 /// A length before and after.

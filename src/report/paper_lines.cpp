@@ -24,9 +24,9 @@ std::string remark_line(const Problem& remark, Unit unit) {
 std::vector<std::string> ease_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : report.measure_back) {
-    if (row.ease == 0.0 || row.name == MeasurementName::SideLength) continue;
-    lines.push_back(words_of(row.name) + (row.ease > 0.0 ? " +" : " ") +
-                    value_text(row.name, row.ease, report.unit));
+    if (row.ease.number() == 0.0 || row.name == MeasurementName::SideLength) continue;
+    lines.push_back(words_of(row.name) + (row.ease.number() > 0.0 ? " +" : " ") +
+                    value_text(row.ease, report.unit));
   }
   return lines;
 }
@@ -35,9 +35,9 @@ std::vector<std::string> estimated_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : report.measure_back) {
     if (row.source != Source::Estimated) continue;
-    const double doubt = report.body.measurements[row.name]->doubt;
-    lines.push_back(words_of(row.name) + " " + value_text(row.name, row.body, report.unit) + " ± " +
-                    value_text(row.name, doubt, report.unit));
+    const Measure doubt = report.body.measurements[row.name]->doubt;
+    lines.push_back(words_of(row.name) + " " + value_text(row.body, report.unit) + " ± " +
+                    value_text(doubt, report.unit));
   }
   return lines;
 }

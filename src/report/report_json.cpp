@@ -11,17 +11,16 @@ using Json = nlohmann::ordered_json;
 Json measure_back_list(const Report& report) {
   Json list = Json::array();
   for (const MeasureBack& m : report.measure_back) {
-    const bool angle = info(m.name).kind == MeasurementKind::Angle;
-    const std::string unit = angle ? "_deg" : "_mm";
+    const std::string unit = unit_suffix(m.body);
     Json row = {{"name", info(m.name).key},
                 {"source", m.source == Source::Taped ? "taped" : "estimated"},
-                {"body" + unit, rounded(m.body)},
-                {"ease" + unit, rounded(m.ease)},
-                {"pattern" + unit, rounded(m.pattern)},
-                {"residual" + unit, rounded(m.residual())}};
-    if (m.adjustment != 0.0) row["adjusted" + unit] = rounded(m.adjustment);
+                {"body" + unit, rounded(m.body.number())},
+                {"ease" + unit, rounded(m.ease.number())},
+                {"pattern" + unit, rounded(m.pattern.number())},
+                {"residual" + unit, rounded(m.residual().number())}};
+    if (m.adjustment.number() != 0.0) row["adjusted" + unit] = rounded(m.adjustment.number());
     if (m.source == Source::Estimated) {
-      row["doubt" + unit] = rounded(report.body.measurements[m.name]->doubt);
+      row["doubt" + unit] = rounded(report.body.measurements[m.name]->doubt.number());
     }
     list.push_back(std::move(row));
   }

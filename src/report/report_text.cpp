@@ -13,25 +13,24 @@ namespace {
 // An adjustment of less is not worth a remark, in mm or degrees.
 constexpr double kGaveWay = 0.5;
 
-std::string cell(MeasurementName name, double value, Unit unit) {
-  if (info(name).kind == MeasurementKind::Angle) return angle_text(Angle::degrees(value));
-  return number_text(Length::mm(value), unit);
+std::string cell(Measure value, Unit unit) {
+  return value.is_angle() ? angle_text(value.angle()) : number_text(value.length(), unit);
 }
 
-double printed(MeasurementName name, double value, Unit unit) {
+Measure printed(Measure value, Unit unit) {
   constexpr double tenths = 10.0;
-  if (info(name).kind == MeasurementKind::Angle) return std::round(value * tenths) / tenths;
-  return as_printed(Length::mm(value), unit).mm();
+  if (!value.is_angle()) return as_printed(value.length(), unit);
+  return Measure::degrees(std::round(value.number() * tenths) / tenths);
 }
 
 std::string remark_of(const Report& report, const MeasureBack& m) {
   std::vector<std::string> remarks;
   if (m.source == Source::Estimated) {
-    const double doubt = report.body.measurements[m.name]->doubt;
-    remarks.push_back("estimated ± " + cell(m.name, doubt, report.unit));
+    const Measure doubt = report.body.measurements[m.name]->doubt;
+    remarks.push_back("estimated ± " + cell(doubt, report.unit));
   }
   if (m.name == MeasurementName::SideLength) remarks.emplace_back("its ease is the underarm drop");
-  if (std::abs(m.adjustment) >= kGaveWay) remarks.emplace_back("gave way, see below");
+  if (std::abs(m.adjustment.number()) >= kGaveWay) remarks.emplace_back("gave way, see below");
   return remarks.empty() ? "" : fmt::format("  {}", fmt::join(remarks, "; "));
 }
 
@@ -40,10 +39,10 @@ std::string measure_back_table(const Report& report) {
                                  fmt::format("in {}", unit_word(report.unit)), "body", "ease",
                                  "pattern", "difference");
   for (const MeasureBack& m : report.measure_back) {
-    const auto number = [&](double value) { return cell(m.name, value, report.unit); };
-    double pattern = 0.0;  // as the columns before it add up
-    for (const double part : {m.body, m.ease, m.residual()}) {
-      pattern += printed(m.name, part, report.unit);
+    const auto number = [&](Measure value) { return cell(value, report.unit); };
+    Measure pattern = printed(m.body, report.unit);  // as the columns before it add up
+    for (const Measure part : {m.ease, m.residual()}) {
+      pattern += printed(part, report.unit);
     }
     text +=
         fmt::format("  {:<26}{:>10}{:>10}{:>10}{:>12}{}\n", words_of(m.name), number(m.body),

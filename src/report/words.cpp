@@ -22,9 +22,9 @@ std::string title_of(const Report& report) {
 
 std::string words_of(MeasurementName name) { return name_text(info(name).key); }
 
-std::string value_text(MeasurementName name, double value, Unit unit) {
-  if (info(name).kind == MeasurementKind::Angle) return angle_text(Angle::degrees(value));
-  return fmt::format("{} {}", number_text(Length::mm(value), unit), unit_name(unit));
+std::string value_text(Measure value, Unit unit) {
+  if (value.is_angle()) return angle_text(value.angle());
+  return fmt::format("{} {}", number_text(value.length(), unit), unit_name(unit));
 }
 
 std::string correction_text(const Correction& correction, Unit unit) {
@@ -32,7 +32,7 @@ std::string correction_text(const Correction& correction, Unit unit) {
       fmt::format("{} {} {} {}", name_text(correction.action), name_text(correction.place),
                   number_text(correction.by, unit), unit_name(unit));
   if (correction.as != AmountAs::Length) {
-    text += " (" + name_text(amount_word(correction.as)) + ")";
+    text += " (" + name_text(amount_way(correction.as).word) + ")";
   }
   if (correction.side != BodySide::Both) {
     text += fmt::format(", {} side", side_word(correction.side));

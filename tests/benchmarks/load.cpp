@@ -37,7 +37,8 @@ std::string client_text(const Session& session, int number) {
     if (!readings) continue;
     const double shown = info(name).kind == MeasurementKind::Angle ? 1.0 : 10.0;
     tape += (tape.empty() ? "" : ", ") +
-            fmt::format("\"{}\": {}", info(name).key, trimmed(readings->values.front() / shown, 2));
+            fmt::format("\"{}\": {}", info(name).key,
+                        trimmed(readings->values.front().number() / shown, 2));
   }
   return fmt::format(R"({{"format": "blockwright-client-1", "name": "Person {}", "unit": "cm",
   "sessions": [{{"date": "2026-03-14", "tape": {{{}}}}}]}})",

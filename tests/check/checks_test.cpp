@@ -111,9 +111,9 @@ TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued")
   tape(session, WaistGirth, 972.7);
   tape(session, HipGirth, 600.0);
   Ease ease = Ease::of_toile();
-  ease.set(AcrossBack, 49.3);
-  ease.set(SideLength, 145.1);
-  ease.set(ScyeDepth, 144.0);
+  ease.set(AcrossBack, Length::mm(49.3));
+  ease.set(SideLength, Length::mm(145.1));
+  ease.set(ScyeDepth, Length::mm(144.0));
   CHECK(where_found("check.dart", checked_block(session, ease)) == "front.armhole");
 }
 
@@ -128,10 +128,10 @@ TEST_CASE("A draft whose armhole would reach down to the waist is refused") {
   tape(session, AcrossBack, 221.6);
   tape(session, AcrossFront, 191.6);
   Ease ease = Ease::of_toile();
-  ease.set(UnderbustGirth, -200.0);
-  ease.set(FrontShoulderSlant, 16.0);
-  ease.set(SideLength, -200.0);
-  ease.set(ScyeDepth, -200.0);
+  ease.set(UnderbustGirth, Length::mm(-200.0));
+  ease.set(FrontShoulderSlant, Length::mm(16.0));
+  ease.set(SideLength, Length::mm(-200.0));
+  ease.set(ScyeDepth, Length::mm(-200.0));
   CHECK(where_found("check.armhole", checked_block(session, ease)) == "front.armhole");
 }
 
@@ -144,7 +144,7 @@ TEST_CASE("A draft whose back underarm would lie above its across point is refus
   tape(session, SideLength, 148.2);
   tape(session, Stature, 2105.9);
   Ease ease = Ease::of_toile();
-  ease.set(BackWaistLength, -200.0);
+  ease.set(BackWaistLength, Length::mm(-200.0));
   CHECK(where_found("check.armhole", checked_block(session, ease)) == "back.armhole");
 }
 
@@ -160,13 +160,14 @@ TEST_CASE("A bust line that tilts is found") {
 
 TEST_CASE("An armhole that does not suit the arm is found and names what to take again") {
   CheckedBlock checked = sound();
-  checked.body.measurements[ArmscyeGirth]->value -= 80.0;
+  Measure& armscye = checked.body.measurements[ArmscyeGirth]->value;
+  armscye += Length::mm(-80);
   CHECK(finds("check.armhole", checked));
 }
 
 TEST_CASE("A bound that changed a taped measurement is told, with what to take again") {
   CheckedBlock checked = sound();
-  Adjustment narrower{AcrossBack, -22.0, {}};
+  Adjustment narrower{AcrossBack, Length::mm(-22), {}};
   narrower.why += "it is wider than the shoulders";
   checked.block.adjustments.push_back(narrower);
   const CheckReport report = check_block(
@@ -196,7 +197,7 @@ TEST_CASE("What the pieces cannot show is what closes no line of the draft") {
   for (const BackMeasure& row : back_measures()) {
     INFO(info(row.name).key);
     const bool measured = std::holds_alternative<OnPieces>(row.how);
-    if (!measured) CHECK(info(row.name).ease.by == 0.0);
+    if (!measured) CHECK(info(row.name).ease.by == Length());
     if (info(row.name).closes.starts_with("nothing")) CHECK_FALSE(measured);
   }
 }

@@ -58,7 +58,7 @@ TEST_CASE("Moving any measurement by 0.1 mm moves no point of the outline by mor
       if (!session.tape[entry.name]) continue;
       Session nudged = session;
       const double by_tape = entry.kind == MeasurementKind::Angle ? kSlopeNudge : kNudge;
-      tape(nudged, entry.name, session.tape[entry.name]->median() + by_tape);
+      tape(nudged, entry.name, session.tape[entry.name]->median().number() + by_tape);
       const double by = moved(before, checked_block(nudged).block.pattern);
       INFO(entry.key << " moved the outline by " << by << " mm");
       CHECK(by <= kMost);

@@ -37,7 +37,7 @@ TEST_CASE("A waist larger than the bust drafts and comes back") {
     tape(session, WaistGirth, waist);
     const CheckedBlock checked = checked_block(session);
     CHECK(errors_of(checked.report) == "");
-    CHECK(row_of(checked.report, WaistGirth)->residual() == Approx(0.0).margin(0.1));
+    CHECK(row_of(checked.report, WaistGirth)->residual().number() == Approx(0.0).margin(0.1));
   }
 }
 
@@ -85,7 +85,7 @@ TEST_CASE("Any part of a session drafts: 1,000 random subsets") {
   std::mt19937_64 random(7);
   int drafted = 0;
   for (const Session& whole : each_person(1000, 424242)) {
-    Session part = bust_only(whole.tape[BustGirth]->median());
+    Session part = bust_only(whole.tape[BustGirth]->median().number());
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (whole.tape[entry.name] && random() % 2 == 0) {
         part.tape[entry.name] = whole.tape[entry.name];
@@ -102,8 +102,8 @@ TEST_CASE("Slants close the shoulders where they are taped") {
   tape(session, BackShoulderSlant, 390.0);
   const CheckedBlock checked = checked_block(session);
   CHECK(errors_of(checked.report) == "");
-  CHECK(row_of(checked.report, FrontShoulderSlant)->residual() == Approx(0.0).margin(0.1));
-  CHECK(row_of(checked.report, BackShoulderSlant)->residual() == Approx(0.0).margin(0.1));
+  CHECK(row_of(checked.report, FrontShoulderSlant)->residual().number() == Approx(0.0).margin(0.1));
+  CHECK(row_of(checked.report, BackShoulderSlant)->residual().number() == Approx(0.0).margin(0.1));
   CHECK(row_of(checked.report, ShoulderSlope) == nullptr);
 }
 
@@ -114,6 +114,8 @@ TEST_CASE("What no client file can ask for is refused by name") {
     } catch (const InputError& error) {
       CHECK(error.problem().code == "draft.range");
       CHECK_FALSE(error.problem().hint.empty());
+      CHECK(error.problem().measurements == std::vector{error.problem().where});
+      CHECK(error.problem().limit.most.has_value());
       return error.problem().where;
     }
     return std::string();
@@ -128,7 +130,7 @@ TEST_CASE("What no client file can ask for is refused by name") {
   for (const double wild : {200.1, -200.1, 1e300, std::nan("")}) {
     INFO(wild);
     Ease ease = Ease::of_toile();
-    ease.set(WaistGirth, wild);
+    ease.set(WaistGirth, Length::mm(wild));
     CHECK(refused(bust_only(920.0), ease) == "waist_girth");
   }
 }
@@ -155,9 +157,9 @@ TEST_CASE(
     tape(session, name, value);
   }
   Ease ease = Ease::of_toile();
-  ease.set(ShoulderLength, 200.0);
-  ease.set(BackShoulderSlant, -200.0);
-  ease.set(SideNeckToBustPoint, -199.99389639124132);
-  ease.set(AcrossBack, 189.1);
+  ease.set(ShoulderLength, Length::mm(200.0));
+  ease.set(BackShoulderSlant, Length::mm(-200.0));
+  ease.set(SideNeckToBustPoint, Length::mm(-199.99389639124132));
+  ease.set(AcrossBack, Length::mm(189.1));
   CHECK(errors_of(checked_block(session, ease).report) != "");
 }

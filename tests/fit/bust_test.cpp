@@ -33,7 +33,7 @@ double marked_line(const Pattern& pattern) {
 double level_line(const CheckedBlock& made, const Pattern& pattern) {
   const CheckReport report =
       check_block({pattern, made.body, made.block.ease, made.block.adjustments});
-  return row_of(report, MeasurementName::BustGirth)->pattern;
+  return row_of(report, MeasurementName::BustGirth)->pattern.length().mm();
 }
 
 // mm that a side goes out for each mm that it goes up.

@@ -53,7 +53,7 @@ inline BodySide side_of(const FittingRow& row) {
 }
 
 inline RowAmount usual(const FittingRow& row, int sign) {
-  return {row.row, sign, row.usual, AmountAs::Length, side_of(row), ""};
+  return {row.row, sign, row.amount.usual.mm(), AmountAs::Length, side_of(row), ""};
 }
 
 /// A row by its number in docs/fitting.md.

@@ -39,8 +39,8 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
     numbers.insert(one.number());
     CHECK(one.stage >= 1);
     CHECK(one.stage <= 8);
-    CHECK(one.least <= one.usual);
-    CHECK(one.usual <= one.most);
+    CHECK(one.amount.least <= one.amount.usual);
+    CHECK(one.amount.usual <= one.amount.most);
     CHECK_FALSE(one.name.empty());
     CHECK_FALSE(one.seen.empty());
     CHECK_FALSE(one.source.empty());
@@ -49,7 +49,7 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
       CHECK(number_of(voided) <= 49);
       CHECK(voided != one.row);
     }
-    CHECK(one.doubts.has_value() == (one.doubt_per_mm != 0.0));
+    if (one.doubts) CHECK(one.doubts->per_mm != 0.0);
     CHECK_FALSE(stage_name(one.stage).empty());
   }
   CHECK(numbers.size() == 49);

@@ -15,7 +15,7 @@ namespace {
 
 RowAmount largest(const FittingRow& row, int sign) {
   RowAmount amount = usual(row, sign);
-  amount.by = row.most;
+  amount.by = row.amount.most.mm();
   return amount;
 }
 

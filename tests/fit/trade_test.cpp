@@ -47,7 +47,7 @@ std::map<MeasurementName, double> measured(const CheckedBlock& made, const Patte
   const CheckReport report =
       check_block({pattern, made.body, made.block.ease, made.block.adjustments});
   std::map<MeasurementName, double> all;
-  for (const MeasureBack& m : report.measure_back) all[m.name] = m.pattern;
+  for (const MeasureBack& m : report.measure_back) all[m.name] = m.pattern.number();
   return all;
 }
 
@@ -147,21 +147,22 @@ TEST_CASE("What a row calls into doubt is what its move changes on the pieces") 
       const Outcome got = outcome(made.block.pattern, {usual(one, 1)});
       if (!got.fitted) continue;
       const auto after = measured(made, got.fitted->pattern);
-      if (before.count(*one.doubts) == 0) continue;
-      found[one.number()].push_back((after.at(*one.doubts) - before.at(*one.doubts)) / one.usual);
+      if (before.count(one.doubts->name) == 0) continue;
+      found[one.number()].push_back((after.at(one.doubts->name) - before.at(one.doubts->name)) /
+                                    one.amount.usual.mm());
     }
   }
   for (const auto& [number, changes] : found) {
-    INFO("row " << number << ": " << info(*fitting_row(numbered(number)).doubts).key);
-    const double said = fitting_row(numbered(number)).doubt_per_mm;
+    INFO("row " << number << ": " << info(fitting_row(numbered(number)).doubts->name).key);
+    const double said = fitting_row(numbered(number)).doubts->per_mm;
     if (number == 27 || number == 28) continue;
     CHECK(median_of(changes) == Approx(said).margin(0.1 * std::abs(said)));
   }
 }
 
 TEST_CASE("Shoulder slope is in degrees: 1 mm at the tip of a shoulder of 124 mm is 0.46") {
-  CHECK(fitting_row(numbered(12)).doubt_per_mm == Approx(0.46).margin(0.005));
-  CHECK(fitting_row(numbered(11)).doubt_per_mm == Approx(-0.46).margin(0.005));
+  CHECK(fitting_row(numbered(12)).doubts->per_mm == Approx(0.46).margin(0.005));
+  CHECK(fitting_row(numbered(11)).doubts->per_mm == Approx(-0.46).margin(0.005));
   // So 4 degrees are between 8 and 10 mm on a usual shoulder.
   CHECK_FALSE(warns(apply_rows(usual_block(), {row(12, 7.0)}), "fit.limit"));
   CHECK(warns(apply_rows(usual_block(), {row(12, 11.0)}), "fit.limit"));

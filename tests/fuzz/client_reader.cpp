@@ -27,7 +27,7 @@ void must_be_within_limits(const Session& session) {
     const auto& readings = session.tape[entry.name];
     if (!readings) continue;
     must(!readings->values.empty(), "a measurement that is there has a reading");
-    for (const double value : readings->values) {
+    for (const Measure value : readings->values) {
       must(value >= entry.least && value <= entry.most, "readings are within the limits");
     }
   }
@@ -62,15 +62,15 @@ void try_edit(Edit&& edit) {
 
 void must_survive_edits(const std::string& text) {
   try_edit([&] {
-    with_session(text, kFile, {"2199-12-31", "R.", {{MeasurementName::BustGirth, {"90"}}}});
+    with_session({text, kFile}, {"2199-12-31", "R.", {{MeasurementName::BustGirth, {"90"}}}});
   });
   try_edit([&] {
-    with_correction(text, kFile, {"2199-12-31", 99, "R.", "again"},
+    with_correction({text, kFile}, {"2199-12-31", 99, "R.", "again"},
                     {"lower", "front_neck", "1", std::nullopt, BodySide::Both, "tight"});
   });
   try_edit([&] {
-    const std::string withdrawn = with_withdrawn(text, kFile, 1, true);
-    const std::string active = with_withdrawn(withdrawn, kFile, 1, false);
+    const std::string withdrawn = with_withdrawn({text, kFile}, 1);
+    const std::string active = with_active({withdrawn, kFile}, 1);
     must(withdrawn == text || active == text, "there and back is the same text");
   });
 }

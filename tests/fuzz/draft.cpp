@@ -27,8 +27,8 @@ Kind kind_of(Bytes& bytes) {
 
 double value_of(Bytes& bytes, const MeasurementInfo& entry, double usual, Kind kind) {
   if (kind == Kind::Wild) return bytes.any_finite();
-  if (kind == Kind::Allowed) return bytes.between(entry.least, entry.most);
-  return std::clamp(usual * bytes.between(0.75, 1.3), entry.least, entry.most);
+  if (kind == Kind::Allowed) return bytes.between(entry.least.number(), entry.most.number());
+  return std::clamp(usual * bytes.between(0.75, 1.3), entry.least.number(), entry.most.number());
 }
 
 // Which names are taped is told by a byte each; likely values lie about those of a usual body.
@@ -39,7 +39,7 @@ Session session_of(Bytes& bytes, Kind kind) {
     const bool needed = entry.name == MeasurementName::BustGirth;
     if (!needed && !bytes.flag()) continue;
     const double middle =
-        usual.has(entry.name) ? usual[entry.name] : 0.5 * (entry.least + entry.most);
+        (usual.has(entry.name) ? usual[entry.name] : 0.5 * (entry.least + entry.most)).number();
     tape(session, entry.name, value_of(bytes, entry, middle, kind));
   }
   return session;
@@ -50,9 +50,10 @@ Ease ease_of(Bytes& bytes, Kind kind) {
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     if (bytes.done()) break;
     if (bytes.below(4) != 0) continue;
-    const double most = most_ease(entry.name);
+    const double most = most_ease(entry.name).number();
     const double likely = kind == Kind::Likely ? 0.2 * most : most;
-    ease.set(entry.name, kind == Kind::Wild ? bytes.any_finite() : bytes.between(-likely, likely));
+    const double by = kind == Kind::Wild ? bytes.any_finite() : bytes.between(-likely, likely);
+    ease.set(entry.name, measure_of(entry.name, by));
   }
   return ease;
 }

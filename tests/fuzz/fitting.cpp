@@ -9,11 +9,12 @@ namespace {
 constexpr double kMostAmount = 100.0;  // mm, of client files
 
 AmountAs some_way(Bytes& bytes, const CorrectionWords& words) {
-  return bytes.below(16) == 15 ? bytes.one_of(kAmountWays) : bytes.one_of(words.readings);
+  return bytes.below(16) == 15 ? bytes.one_of(kAmountWays).as : bytes.one_of(words.readings);
 }
 
 BodySide some_side(Bytes& bytes, const CorrectionWords& words) {
-  const BodySide side = bytes.below(4) == 3 ? bytes.one_of(kBodySides) : BodySide::Both;
+  const BodySide side =
+      bytes.below(4) == 3 ? *side_named(bytes.one_of(kSideWords)) : BodySide::Both;
   return side == BodySide::Both && words.one_sided ? BodySide::Left : side;
 }
 
@@ -44,7 +45,7 @@ std::string words_of(const std::vector<Correction>& list) {
   std::string text;
   for (const Correction& one : list) {
     text += one.action + " " + one.place + " " + std::to_string(one.by.mm()) + " " +
-            std::string(amount_word(one.as)) + " " + std::string(side_word(one.side)) +
+            std::string(amount_way(one.as).word) + " " + std::string(side_word(one.side)) +
             (one.withdrawn ? " withdrawn" : "") + "; ";
   }
   return text;

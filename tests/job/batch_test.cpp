@@ -1,4 +1,5 @@
 // A folder of clients at once.
+#include "batch_line.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/stamp.hpp"
@@ -116,6 +117,20 @@ std::vector<Json> objects_of(const std::string& lines) {
 }
 
 }  // namespace
+
+TEST_CASE("what a problem says of measurements, options and limit outlives the stamp") {
+  BatchLine line;
+  Problem wide{Severity::Warning, "measure.spread", "shoulder_slope", "too far apart", "again"};
+  wide.measurements = {"shoulder_slope"};
+  wide.options = {"side"};
+  wide.limit = {.least = Measure::degrees(5), .most = Measure::degrees(45)};
+  Problem long_side{Severity::Note, "fit.limit", "side", "", ""};
+  long_side.limit.most = Length::mm(20.5);
+  line.problems = {wide, long_side};
+  const auto read = read_line(line_json(line).dump());
+  REQUIRE(read.has_value());
+  CHECK(read->problems == line.problems);
+}
 
 TEST_CASE("A batch takes every client in the order of the names; one failure stops nobody") {
   MemoryFiles files = folder_of_people();

@@ -23,7 +23,7 @@ TEST_CASE("A contradiction names each measurement, also one whose key is part of
   run.problems = {{Severity::Error, "check.seam", "side", "", ""},
                   {Severity::Warning, "measure.doubtful", "", "", "", {"underbust_girth"}},
                   {Severity::Warning, "measure.order", "", "", "", {"waist_girth", "bust_girth"}}};
-  run.block.adjustments = {{MeasurementName::BustGirth, 3.0, ""}};
+  run.block.adjustments = {{MeasurementName::BustGirth, Length::mm(3), ""}};
   name_contradictions(run);
   CHECK(run.problems.front().code == "draft.contradiction");
   CHECK(run.problems.front().where == "underbust_girth, waist_girth, bust_girth");

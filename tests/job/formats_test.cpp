@@ -21,7 +21,7 @@ std::string formats_page() {
 std::string limits_of(const MeasurementInfo& entry) {
   const bool angle = entry.kind == MeasurementKind::Angle;
   const double unit = angle ? 1.0 : 10.0;
-  return trimmed(entry.least / unit, 1) + " to " + trimmed(entry.most / unit, 1) +
+  return trimmed(entry.least.number() / unit, 1) + " to " + trimmed(entry.most.number() / unit, 1) +
          (angle ? " degrees" : " cm");
 }
 
@@ -54,7 +54,7 @@ TEST_CASE("docs/formats.md tells the default ease of every measurement that has 
   const Ease ease = Ease::of_toile();
   int told = 0;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
-    if (ease[entry.name] == 0.0) continue;
+    if (ease[entry.name].number() == 0.0) continue;
     INFO(entry.key);
     const std::string cell = "| `" + std::string(entry.key) + "` | ";
     if (entry.name == MeasurementName::FrontBustWidth) {
@@ -62,7 +62,7 @@ TEST_CASE("docs/formats.md tells the default ease of every measurement that has 
       CHECK(ease[entry.name] == 0.5 * ease[MeasurementName::BustGirth]);
     } else {
       const char* unit = entry.kind == MeasurementKind::Angle ? " degrees" : "";
-      CHECK(contains(page, cell + trimmed(ease[entry.name], 1) + unit + " |"));
+      CHECK(contains(page, cell + trimmed(ease[entry.name].number(), 1) + unit + " |"));
     }
     ++told;
   }

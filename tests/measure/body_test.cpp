@@ -32,14 +32,14 @@ Session session_with(const std::vector<Taped>& values) {
 
 TEST_CASE("taped values stay as they are and are marked so, with the spread of their readings") {
   Session session = bust_only(925.0);
-  session.tape[WaistGirth] = Readings{{740.0, 752.0, 741.0}};
-  session.tape[FrontShoulderSlant] = Readings{{410.0}};
+  tape(session, WaistGirth, {740.0, 752.0, 741.0});
+  tape(session, FrontShoulderSlant, 410.0);
   const Body body = fill_in(session);
   CHECK(body.taped(BustGirth));
-  CHECK(body[BustGirth] == 925.0);
-  CHECK(body.measurements[BustGirth]->doubt == 0.0);
-  CHECK(body[WaistGirth] == 741.0);
-  CHECK(body.measurements[WaistGirth]->doubt == 12.0);
+  CHECK(body[BustGirth] == Length::mm(925));
+  CHECK(body.measurements[BustGirth]->doubt == Length());
+  CHECK(body[WaistGirth] == Length::mm(741));
+  CHECK(body.measurements[WaistGirth]->doubt == Length::mm(12));
   CHECK(body.taped(FrontShoulderSlant));
 }
 
@@ -50,7 +50,7 @@ TEST_CASE("everything but slants and front bust width is estimated, with an SD")
     CHECK(body.has(entry.name) == is_surveyed(entry.name));
     if (!body.has(entry.name) || entry.name == BustGirth) continue;
     CHECK_FALSE(body.taped(entry.name));
-    CHECK(body.measurements[entry.name]->doubt > 0.0);
+    CHECK(body.measurements[entry.name]->doubt.number() > 0.0);
   }
 }
 
@@ -77,9 +77,9 @@ TEST_CASE("the mean bust leads to the mean of everything") {
   const Body body = fill_in(bust_only(907.08));
   for (const Taped& mean : kSurveyMeans) {
     INFO(info(mean.name).key);
-    CHECK(body[mean.name] == Approx(mean.value).margin(0.15));
+    CHECK(body[mean.name].number() == Approx(mean.value).margin(0.15));
   }
-  CHECK(body[AcrossFront] == Approx(376.2 - 25.0).margin(0.15));
+  CHECK(body[AcrossFront].number() == Approx(376.2 - 25.0).margin(0.15));
 }
 
 // The tape from side neck to waist spans the hollow under the bust: 4 mm more than the straight
@@ -137,7 +137,7 @@ std::vector<Taped> predictors_of(const Line& line) {
   std::vector<Taped> predictors;
   double sign = 1.0;
   for (const Taped& coefficient : line.coefficients) {
-    const double value = coefficient.name == BustGirth ? 907.08 : mean[coefficient.name];
+    const double value = coefficient.name == BustGirth ? 907.08 : mean[coefficient.name].number();
     predictors.push_back({coefficient.name, value + sign * 10.0 * kAwayCm});
     sign = -sign;
   }
@@ -153,8 +153,9 @@ TEST_CASE("estimates agree with the regressions computed from the survey's rows"
       expected += line.coefficients[i].value * predictors[i].value / 10.0;
     }
     const Body body = fill_in(session_with(predictors));
-    CHECK(body[line.of] / 10.0 == Approx(expected).margin(0.03));
-    CHECK(body.measurements[line.of]->doubt / 10.0 == Approx(line.residual_sd).margin(0.011));
+    CHECK(body[line.of].number() / 10.0 == Approx(expected).margin(0.03));
+    CHECK(body.measurements[line.of]->doubt.number() / 10.0 ==
+          Approx(line.residual_sd).margin(0.011));
   }
 }
 
@@ -162,8 +163,8 @@ TEST_CASE("estimates agree with the regressions computed from the survey's rows"
 // residual SD 3.79 degrees.
 TEST_CASE("the slope's regression is near that of the rows, though linearised") {
   const Body body = fill_in(bust_only(1000.0));
-  CHECK(body[ShoulderSlope] == Approx(35.635 - 0.109 * 100.0).margin(0.1));
-  CHECK(body.measurements[ShoulderSlope]->doubt == Approx(3.79).margin(0.05));
+  CHECK(body[ShoulderSlope].number() == Approx(35.635 - 0.109 * 100.0).margin(0.1));
+  CHECK(body.measurements[ShoulderSlope]->doubt.number() == Approx(3.79).margin(0.05));
 }
 
 // All 15 survey items at once; coefficients of the neck on the other 14, computed from the rows,
@@ -180,36 +181,38 @@ TEST_CASE("with many items taped the neck's estimate is that of the full regress
     Session session;
     double expected = 13.6018;
     for (const Taped& coefficient : coefficients) {
-      const double value = person.tape[coefficient.name]->median();
+      const double value = person.tape[coefficient.name]->median().number();
       tape(session, coefficient.name, value);
       expected += coefficient.value * value / 10.0;
     }
     const Body body = fill_in(session);
-    CHECK(body[NeckBaseGirth] / 10.0 == Approx(expected).margin(0.02));
-    CHECK(body.measurements[NeckBaseGirth]->doubt / 10.0 == Approx(1.134).margin(0.01));
+    CHECK(body[NeckBaseGirth].number() / 10.0 == Approx(expected).margin(0.02));
+    CHECK(body.measurements[NeckBaseGirth]->doubt.number() / 10.0 == Approx(1.134).margin(0.01));
   }
 }
 
 // ASTM D5585-95: across chest 25 mm less than across back (from memory, unverified).
 TEST_CASE("across front follows across back less 25 mm, and doubts it by 15 mm more") {
   const Body back_taped = fill_in(session_with({{BustGirth, 920}, {AcrossBack, 390}}));
-  CHECK(back_taped[AcrossFront] == Approx(365.0).margin(0.01));
-  CHECK(back_taped.measurements[AcrossFront]->doubt == Approx(15.0).margin(0.01));
+  CHECK(back_taped[AcrossFront].number() == Approx(365.0).margin(0.01));
+  CHECK(back_taped.measurements[AcrossFront]->doubt.number() == Approx(15.0).margin(0.01));
   const Body none_taped = fill_in(bust_only(920));
-  const double back_doubt = none_taped.measurements[AcrossBack]->doubt;
-  CHECK(none_taped[AcrossFront] == Approx(none_taped[AcrossBack] - 25.0).margin(0.01));
-  CHECK(none_taped.measurements[AcrossFront]->doubt ==
+  const double back_doubt = none_taped.measurements[AcrossBack]->doubt.number();
+  CHECK(none_taped[AcrossFront].number() ==
+        Approx(none_taped[AcrossBack].number() - 25.0).margin(0.01));
+  CHECK(none_taped.measurements[AcrossFront]->doubt.number() ==
         Approx(std::hypot(back_doubt, 15.0)).margin(0.01));
 }
 
 TEST_CASE("a taped across front is evidence for the back, weighed by the two variances") {
   const Body before = fill_in(bust_only(920));
-  const double prior = before.measurements[AcrossBack]->doubt;
+  const double prior = before.measurements[AcrossBack]->doubt.number();
   const double weight = prior * prior / (prior * prior + 15.0 * 15.0);
   const Body after =
-      fill_in(session_with({{BustGirth, 920}, {AcrossFront, before[AcrossBack] + 5.0}}));
-  CHECK(after[AcrossBack] == Approx(before[AcrossBack] + 30.0 * weight).margin(0.01));
-  CHECK(after.measurements[AcrossBack]->doubt < prior);
+      fill_in(session_with({{BustGirth, 920}, {AcrossFront, before[AcrossBack].number() + 5.0}}));
+  CHECK(after[AcrossBack].number() ==
+        Approx(before[AcrossBack].number() + 30.0 * weight).margin(0.01));
+  CHECK(after.measurements[AcrossBack]->doubt.number() < prior);
 }
 
 TEST_CASE("the more is taped, the smaller the doubt about the rest") {
@@ -223,8 +226,8 @@ TEST_CASE("the more is taped, the smaller the doubt about the rest") {
     for (std::size_t i = 0; i < kMeasurementCount; ++i) {
       const auto name = static_cast<MeasurementName>(i);
       if (!body.has(name) || body.taped(name)) continue;
-      CHECK(body.measurements[name]->doubt <= doubts[i] + 1e-9);
-      doubts[i] = body.measurements[name]->doubt;
+      CHECK(body.measurements[name]->doubt.number() <= doubts[i] + 1e-9);
+      doubts[i] = body.measurements[name]->doubt.number();
     }
   }
 }
@@ -233,9 +236,9 @@ TEST_CASE("a larger bust leads to larger girths, without jumps") {
   for (const MeasurementName name : {UpperChestGirth, UnderbustGirth, WaistGirth, HipGirth,
                                      NeckBaseGirth, ArmscyeGirth, UpperArmGirth}) {
     INFO(info(name).key);
-    double last = fill_in(bust_only(600.0))[name];
+    double last = fill_in(bust_only(600.0))[name].number();
     for (double bust = 601.0; bust <= 1600.0; bust += 1.0) {
-      const double next = fill_in(bust_only(bust))[name];
+      const double next = fill_in(bust_only(bust))[name].number();
       CHECK(next >= last);
       CHECK(next - last < 1.0);
       last = next;
@@ -246,9 +249,9 @@ TEST_CASE("a larger bust leads to larger girths, without jumps") {
 bool is_sane(const Body& body) {
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     if (!is_surveyed(entry.name)) continue;
-    const double value = body[entry.name];
+    const Measure value = body[entry.name];
     if (!(value >= entry.least && value <= entry.most)) return false;
-    if (!std::isfinite(body.measurements[entry.name]->doubt)) return false;
+    if (!std::isfinite(body.measurements[entry.name]->doubt.number())) return false;
   }
   return true;
 }
@@ -266,7 +269,7 @@ bool is_in_order(const Body& body) {
 
 // Any subset of a person's tape, each value kept with this chance.
 Session part_of(const Session& person, double chance, std::mt19937_64& engine) {
-  Session session = bust_only(person.tape[BustGirth]->median());
+  Session session = bust_only(person.tape[BustGirth]->median().number());
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     const bool kept = static_cast<double>(engine() >> 11U) * 0x1p-53 < chance;
     if (kept && person.tape[entry.name]) session.tape[entry.name] = person.tape[entry.name];
@@ -294,7 +297,7 @@ TEST_CASE("contradictory tapes, anywhere in the limits, give values within them"
     const double chance = uniform();
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (entry.name != BustGirth && uniform() > chance) continue;
-      tape(session, entry.name, entry.least + (entry.most - entry.least) * uniform());
+      tape(session, entry.name, (entry.least + uniform() * (entry.most - entry.least)).number());
     }
     const Body body = fill_in(session);
     INFO(i);
@@ -310,10 +313,11 @@ TEST_CASE("a tenth of a millimetre on the tape moves no estimate by more than ha
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (!session.tape[entry.name] || entry.kind == MeasurementKind::Angle) continue;
       Session moved = session;
-      tape(moved, entry.name, before[entry.name] + 0.1);
+      tape(moved, entry.name, before[entry.name].number() + 0.1);
       const Body after = fill_in(moved);
       for (const MeasurementInfo& other : measurement_catalogue()) {
-        if (before.has(other.name)) CHECK(std::abs(after[other.name] - before[other.name]) < 0.5);
+        if (before.has(other.name))
+          CHECK(abs(after[other.name] - before[other.name]).number() < 0.5);
       }
     }
   }

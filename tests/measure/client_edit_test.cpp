@@ -78,7 +78,7 @@ Json random_correction(Random& random) {
   const auto last = static_cast<int>(all.size()) - 1;
   const CorrectionWords& words = all[static_cast<std::size_t>(random.whole(0, last))];
   Json correction{{std::string(words.action), words.place}, {"by", random.whole(1, 30) / 10.0}};
-  if (words.must_say) correction["as"] = amount_word(words.readings.front());
+  if (words.must_say) correction["as"] = amount_way(words.readings.front()).word;
   if (words.one_sided) correction["side"] = "right";
   if (random.whole(0, 2) == 0) correction["seen"] = "a fold, \"slack\" \\ \u0142";
   if (random.whole(0, 2) == 0) correction["withdrawn"] = random.whole(0, 1) == 1;
@@ -180,7 +180,7 @@ TEST_CASE("a correction is put in without moving a byte, and is read with all th
       INFO(text);
       std::string longer;
       try {
-        longer = with_correction(text, "f.json", fitting, correction);
+        longer = with_correction({text, "f.json"}, fitting, correction);
       } catch (const InputError& error) {
         FAIL(to_text(error.problem()));
       }
@@ -206,10 +206,10 @@ TEST_CASE("a correction is put in without moving a byte, and is read with all th
 TEST_CASE("a mark is kept at the head of the file and line ends are the file's own") {
   for (const std::string& text : each(wardrobe())) {
     const std::string marked =
-        with_correction(kMark + text, "f.json", {"2026-03-21", 1, "", ""}, kLower);
-    CHECK(marked == kMark + with_correction(text, "f.json", {"2026-03-21", 1, "", ""}, kLower));
-    const std::string plain = with_correction(text, "f.json", {"2026-03-21", 1, "", ""}, kLower);
-    CHECK(with_correction(with_crlf(text), "f.json", {"2026-03-21", 1, "", ""}, kLower) ==
+        with_correction({kMark + text, "f.json"}, {"2026-03-21", 1, "", ""}, kLower);
+    CHECK(marked == kMark + with_correction({text, "f.json"}, {"2026-03-21", 1, "", ""}, kLower));
+    const std::string plain = with_correction({text, "f.json"}, {"2026-03-21", 1, "", ""}, kLower);
+    CHECK(with_correction({with_crlf(text), "f.json"}, {"2026-03-21", 1, "", ""}, kLower) ==
           with_crlf(plain));
   }
 }
@@ -223,7 +223,7 @@ const std::string kBegin = R"({
   ])";
 
 TEST_CASE("what is added follows the indent of the file") {
-  const std::string one = with_correction(kBegin + "\n}\n", "f.json", {"2026-03-21", 1, "R.", ""},
+  const std::string one = with_correction({kBegin + "\n}\n", "f.json"}, {"2026-03-21", 1, "R.", ""},
                                           {"lower", "front_neck", "1.0", {}, BodySide::Both, ""});
   CHECK(one == kBegin + R"(,
   "fittings": [
@@ -238,7 +238,7 @@ TEST_CASE("what is added follows the indent of the file") {
   ]
 }
 )");
-  const std::string two = with_correction(one, "f.json", {"2026-03-21", 1, "", ""}, kTakeIn);
+  const std::string two = with_correction({one, "f.json"}, {"2026-03-21", 1, "", ""}, kTakeIn);
   CHECK(two == kBegin + R"(,
   "fittings": [
     {
@@ -254,7 +254,7 @@ TEST_CASE("what is added follows the indent of the file") {
 }
 )");
   const std::string three = with_session(
-      with_withdrawn(two, "f.json", 1, true), "f.json",
+      {with_withdrawn({two, "f.json"}, 1), "f.json"},
       {"2026-09-14",
        "R.",
        {{MeasurementName::BustGirth, {"93.0"}}, {MeasurementName::WaistGirth, {"74.0", "74.50"}}}});
@@ -272,28 +272,29 @@ TEST_CASE("an empty list of fittings is filled, and one line stays one line") {
   const NewCorrection correction{"lower", "front_neck", "1.0", {}, BodySide::Both, ""};
   const std::string line = client_text(R"("bust_girth": 92)");
   const std::string open = line.substr(0, line.size() - 1);
-  CHECK(with_correction(line, "f.json", {"2026-03-21", 1, "", ""}, correction) ==
+  CHECK(with_correction({line, "f.json"}, {"2026-03-21", 1, "", ""}, correction) ==
         open + R"(, "fittings": [)" + added + "]}");
-  CHECK(with_correction(open + R"(, "fittings": []})", "f.json", {"2026-03-21", 1, "", ""},
+  CHECK(with_correction({open + R"(, "fittings": []})", "f.json"}, {"2026-03-21", 1, "", ""},
                         correction) == open + R"(, "fittings": [)" + added + "]}");
-  const std::string lines = with_correction(kBegin + ",\n  \"fittings\": []\n}", "f.json",
+  const std::string lines = with_correction({kBegin + ",\n  \"fittings\": []\n}", "f.json"},
                                             {"2026-03-21", 1, "", ""}, correction);
-  CHECK(lines == with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 1, "", ""}, correction));
-  CHECK(with_correction(kBegin + ",\n  \"fittings\": [\n  ]\n}", "f.json",
+  CHECK(lines ==
+        with_correction({kBegin + "\n}", "f.json"}, {"2026-03-21", 1, "", ""}, correction));
+  CHECK(with_correction({kBegin + ",\n  \"fittings\": [\n  ]\n}", "f.json"},
                         {"2026-03-21", 1, "", ""}, correction) == lines);
 }
 
 TEST_CASE("who fitted and a note are added to a fitting that has none, and never overwritten") {
   const FittingOf bare{"2026-03-21", 1, "", ""};
   const FittingOf told{"2026-03-21", 1, "R.", "linen"};
-  const std::string text = with_correction(kBegin + "\n}", "f.json", bare, kLower);
-  const std::string longer = with_correction(text, "f.json", told, kTakeIn);
+  const std::string text = with_correction({kBegin + "\n}", "f.json"}, bare, kLower);
+  const std::string longer = with_correction({text, "f.json"}, told, kTakeIn);
   const Fitting fitting = client_of(longer).fittings.front();
   CHECK(fitting.by == "R.");
   CHECK(fitting.note == "linen");
   CHECK(fitting.corrections.size() == 2);
-  CHECK(with_correction(longer, "f.json", told, kLower) ==
-        with_correction(longer, "f.json", bare, kLower));
+  CHECK(with_correction({longer, "f.json"}, told, kLower) ==
+        with_correction({longer, "f.json"}, bare, kLower));
 }
 
 TEST_CASE("withdrawing and making active again gives the same bytes, and back again too") {
@@ -301,11 +302,11 @@ TEST_CASE("withdrawing and making active again gives the same bytes, and back ag
     const Client before = client_of(text);
     for (std::size_t number = 1; number <= corrections_of(before); ++number) {
       INFO(text << "\ncorrection " << number);
-      const std::string withdrawn = with_withdrawn(text, "f.json", number, true);
-      const std::string active = with_withdrawn(text, "f.json", number, false);
+      const std::string withdrawn = with_withdrawn({text, "f.json"}, number);
+      const std::string active = with_active({text, "f.json"}, number);
       CHECK((withdrawn == text) != (active == text));
-      CHECK(with_withdrawn(withdrawn == text ? active : withdrawn, "f.json", number,
-                           withdrawn == text) == text);
+      CHECK((withdrawn == text ? with_withdrawn({active, "f.json"}, number)
+                               : with_active({withdrawn, "f.json"}, number)) == text);
       CHECK(corrections_of(client_of(withdrawn)) == corrections_of(before));
     }
   }
@@ -315,10 +316,10 @@ TEST_CASE("one correction is withdrawn, and no other") {
   std::string text = kBegin + "\n}";
   for (const char* date : {"2026-03-21", "2026-03-22"}) {
     for (const NewCorrection& correction : {kLower, kTakeIn}) {
-      text = with_correction(text, "f.json", {date, 1, "", ""}, correction);
+      text = with_correction({text, "f.json"}, {date, 1, "", ""}, correction);
     }
   }
-  const std::string third = with_withdrawn(text, "f.json", 3, true);
+  const std::string third = with_withdrawn({text, "f.json"}, 3);
   CHECK(has_one_insertion(third, text));
   const Client client = client_of(third);
   CHECK_FALSE(client.fittings[0].corrections[0].withdrawn);
@@ -332,9 +333,9 @@ TEST_CASE("an answer on the new tape is put beside its correction, or changed th
     const Client before = client_of(text);
     for (std::size_t number = 1; number <= corrections_of(before); ++number) {
       INFO(text << "\ncorrection " << number);
-      const std::string kept = with_new_tape(text, "f.json", number, OnNewTape::Keep);
-      const std::string dropped = with_new_tape(kept, "f.json", number, OnNewTape::Drop);
-      CHECK(with_new_tape(dropped, "f.json", number, OnNewTape::Keep) == kept);
+      const std::string kept = with_new_tape({text, "f.json"}, number, OnNewTape::Keep);
+      const std::string dropped = with_new_tape({kept, "f.json"}, number, OnNewTape::Drop);
+      CHECK(with_new_tape({dropped, "f.json"}, number, OnNewTape::Keep) == kept);
       std::size_t told = 0;
       for (const Fitting& fitting : client_of(dropped).fittings) {
         for (const Correction& correction : fitting.corrections) {
@@ -344,15 +345,15 @@ TEST_CASE("an answer on the new tape is put beside its correction, or changed th
       CHECK(told >= 1);
       CHECK(corrections_of(client_of(kept)) == corrections_of(before));
     }
-    CHECK_THROWS_AS(with_new_tape(text, "f.json", corrections_of(before) + 1, OnNewTape::Keep),
+    CHECK_THROWS_AS(with_new_tape({text, "f.json"}, corrections_of(before) + 1, OnNewTape::Keep),
                     InputError);
   }
 }
 
 TEST_CASE("a new answer adds one member and moves no other byte") {
   const std::string text =
-      with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 1, "", ""}, kLower);
-  const std::string kept = with_new_tape(text, "f.json", 1, OnNewTape::Keep);
+      with_correction({kBegin + "\n}", "f.json"}, {"2026-03-21", 1, "", ""}, kLower);
+  const std::string kept = with_new_tape({text, "f.json"}, 1, OnNewTape::Keep);
   CHECK(has_one_insertion(kept, text));
   CHECK(client_of(kept).fittings[0].corrections[0].on_new_tape == OnNewTape::Keep);
 }
@@ -370,14 +371,14 @@ TEST_CASE("a session is put in without moving a byte, and is read with all that 
     } else {
       taken.tape[1].values = {"36 1/2"};
     }
-    const std::string longer = with_session(text, "f.json", taken);
+    const std::string longer = with_session({text, "f.json"}, taken);
     INFO(longer);
     CHECK(has_one_insertion(longer, text));
     const Client after = client_of(longer);
     REQUIRE(after.sessions.size() == before.sessions.size() + 1);
     CHECK(after.sessions.back().date == "2027-05-06");
     CHECK(after.sessions.back().by == "Tamsin \"T.\"");
-    CHECK(after.sessions.back().tape[MeasurementName::BustGirth]->median() ==
+    CHECK(after.sessions.back().tape[MeasurementName::BustGirth]->median().number() ==
           Approx(before.unit == Unit::Cm ? 930.0 : 36.5 * 25.4));
     CHECK(after.fittings == before.fittings);
   }
@@ -398,10 +399,10 @@ std::string code_of(const std::function<std::string()>& edit, const std::string&
 
 TEST_CASE("what cannot be added is refused as the reader of the file refuses it") {
   const std::string text =
-      with_correction(kBegin + "\n}", "f.json", {"2026-03-21", 2, "", "linen"}, kLower);
+      with_correction({kBegin + "\n}", "f.json"}, {"2026-03-21", 2, "", "linen"}, kLower);
   const auto add = [&](const FittingOf& fitting, const NewCorrection& correction) {
     return [&text, fitting, correction] {
-      return with_correction(text, "f.json", fitting, correction);
+      return with_correction({text, "f.json"}, fitting, correction);
     };
   };
   const FittingOf here{"2026-03-21", 2, "", ""};
@@ -429,22 +430,31 @@ TEST_CASE("what cannot be added is refused as the reader of the file refuses it"
   CHECK(code_of(add({"2026-02-30", 3, "", ""}, kLower), "2026-02-30") == "client.date");
   CHECK(code_of(add({"2026-03-22", 0, "", ""}, kLower), "toile is 0") == "client.range");
   CHECK(code_of(add({"2026-03-21", 2, "", "silk"}, kLower), "linen") == "client.duplicate");
-  CHECK(code_of([&] { return with_withdrawn(text, "f.json", 2, true); },
-                "no correction 2; the file holds 1") == "client.correction");
-  CHECK(code_of([&] { return with_withdrawn(text, "f.json", 0, true); }, "no correction 0") ==
-        "client.correction");
   CHECK(code_of(
             [&] {
-              return with_session(text, "f.json", {"2026-03-14", "", {}});
+              return with_withdrawn({text, "f.json"}, 2);
+            },
+            "no correction 2; the file holds 1") == "client.correction");
+  CHECK(code_of(
+            [&] {
+              return with_withdrawn({text, "f.json"}, 0);
+            },
+            "no correction 0") == "client.correction");
+  CHECK(code_of(
+            [&] {
+              return with_session({text, "f.json"}, {"2026-03-14", "", {}});
             },
             "2026-03-14") == "client.duplicate");
   CHECK(code_of(
             [&] {
-              return with_session(text, "f.json", {"2026-03-15", "", {}});
+              return with_session({text, "f.json"}, {"2026-03-15", "", {}});
             },
             "\"bust_girth\" is missing") == "client.missing");
-  CHECK(code_of([&] { return with_correction("{}", "f.json", here, kLower); }, "format") ==
-        "client.missing");
+  CHECK(code_of(
+            [&] {
+              return with_correction({"{}", "f.json"}, here, kLower);
+            },
+            "format") == "client.missing");
 }
 
 }  // namespace

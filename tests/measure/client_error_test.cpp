@@ -446,5 +446,16 @@ TEST_CASE("a file cut short or with one byte changed is read or refused, never w
   CHECK(changed > 1000);
 }
 
+TEST_CASE("a refused value carries its measurement and the limit that it passed") {
+  const Problem bust = refusal(client_text(R"("bust_girth": 925)"));
+  CHECK(bust.measurements == std::vector<std::string>{"bust_girth"});
+  CHECK(bust.limit == Limit{.least = Length::mm(600), .most = Length::mm(1600)});
+  const Problem slope = refusal(client_text(R"("bust_girth": 92, "shoulder_slope": 2)"));
+  CHECK(slope.limit == Limit{.least = Measure::degrees(5), .most = Measure::degrees(45)});
+  const Problem ease = refusal(with_more(R"("ease": {"waist_girth": 30})"));
+  CHECK(ease.measurements == std::vector<std::string>{"waist_girth"});
+  CHECK(ease.limit == Limit{.least = Length::mm(-200), .most = Length::mm(200)});
+}
+
 }  // namespace
 }  // namespace blockwright

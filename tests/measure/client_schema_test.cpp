@@ -60,10 +60,10 @@ void check_limits(const MeasurementInfo& entry, const char* tape, double mm_per_
   const Json limits = schema()["$defs"][tape]["properties"][std::string(entry.key)];
   const double least = limits["minimum"].get<double>() * unit;
   const double most = limits["maximum"].get<double>() * unit;
-  CHECK(least >= entry.least - 1e-9);
-  CHECK(least <= entry.least + 0.01 * unit);
-  CHECK(most <= entry.most + 1e-9);
-  CHECK(most >= entry.most - 0.01 * unit);
+  CHECK(least >= entry.least.number() - 1e-9);
+  CHECK(least <= entry.least.number() + 0.01 * unit);
+  CHECK(most <= entry.most.number() + 1e-9);
+  CHECK(most >= entry.most.number() - 0.01 * unit);
   CHECK(limits["items"]["minimum"] == limits["minimum"]);
   CHECK(limits["items"]["maximum"] == limits["maximum"]);
 }
@@ -180,8 +180,8 @@ TEST_CASE("the schema takes each pair of words with each of its ways, and no oth
   for (const std::string_view action : correction_actions()) {
     for (const std::string_view place : correction_places()) {
       const CorrectionWords* words = find_correction_words(action, place);
-      for (const AmountAs as : kAmountWays) {
-        Json correction{{std::string(action), place}, {"by", 1}, {"as", amount_word(as)}};
+      for (const auto& [as, word, meaning] : kAmountWays) {
+        Json correction{{std::string(action), place}, {"by", 1}, {"as", word}};
         if (words != nullptr && words->one_sided) correction["side"] = "left";
         const std::string text =
             file_of("cm", R"("bust_girth": 92)", fitting_of(correction.dump()));

@@ -12,7 +12,13 @@ using enum MeasurementName;
 double taped(const Client& client, MeasurementName name) {
   const auto& readings = client.sessions.front().tape[name];
   REQUIRE(readings.has_value());
-  return readings->median();
+  return readings->median().number();
+}
+
+Readings readings(std::initializer_list<double> lengths_mm) {
+  Readings taken;
+  for (const double mm : lengths_mm) taken.values.emplace_back(Length::mm(mm));
+  return taken;
 }
 
 TEST_CASE("a client file is read with every part in its place") {
@@ -33,13 +39,14 @@ TEST_CASE("a client file is read with every part in its place") {
   const Session& session = client.sessions.front();
   CHECK(session.date == "2026-03-14");
   CHECK(session.by == "R.");
-  CHECK(session.tape[BustGirth]->values == std::vector<double>{925.0});
-  CHECK(session.tape[WaistGirth]->values == std::vector<double>{740.0, 745.0, 740.0});
-  CHECK(session.tape[ShoulderSlope]->values == std::vector<double>{24.0});
+  CHECK(session.tape[BustGirth]->values == std::vector<Measure>{Length::mm(925)});
+  CHECK(session.tape[WaistGirth]->values ==
+        std::vector<Measure>{Length::mm(740), Length::mm(745), Length::mm(740)});
+  CHECK(session.tape[ShoulderSlope]->values == std::vector{Measure::degrees(24)});
   CHECK_FALSE(session.tape[HipGirth].has_value());
-  CHECK(client.ease[BustGirth] == 65.0);
-  CHECK(client.ease[WaistGirth] == 0.0);
-  CHECK(client.ease[ShoulderSlope] == -2.5);
+  CHECK(client.ease[BustGirth] == Length::mm(65));
+  CHECK(client.ease[WaistGirth] == Length());
+  CHECK(client.ease[ShoulderSlope] == Measure::degrees(-2.5));
   CHECK_FALSE(client.ease[HipGirth].has_value());
 }
 
@@ -71,20 +78,20 @@ TEST_CASE("ease in an inch file may be a fraction, and less than nothing") {
       R"({"format": "blockwright-client-1", "name": "O", "unit": "in",
           "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 36}}],
           "ease": {"bust_girth": "1/2", "waist_girth": "-1 1/4", "hip_girth": -1}})");
-  CHECK(client.ease[BustGirth] == Approx(12.7));
-  CHECK(client.ease[WaistGirth] == Approx(-31.75));
-  CHECK(client.ease[HipGirth] == Approx(-25.4));
+  CHECK(client.ease[BustGirth]->number() == Approx(12.7));
+  CHECK(client.ease[WaistGirth]->number() == Approx(-31.75));
+  CHECK(client.ease[HipGirth]->number() == Approx(-25.4));
 }
 
 TEST_CASE("the median of repeated readings is the middle one, or the mean of the middle two") {
-  CHECK(Readings{{74.0}}.median() == 74.0);
-  CHECK(Readings{{75.0, 74.0, 90.0}}.median() == 75.0);
-  CHECK(Readings{{76.0, 74.0, 90.0, 75.0}}.median() == 75.5);
+  CHECK(readings({74.0}).median() == Length::mm(74.0));
+  CHECK(readings({75.0, 74.0, 90.0}).median() == Length::mm(75.0));
+  CHECK(readings({76.0, 74.0, 90.0, 75.0}).median() == Length::mm(75.5));
 }
 
 TEST_CASE("the spread of repeated readings is the largest less the smallest") {
-  CHECK(Readings{{74.0}}.spread() == 0.0);
-  CHECK(Readings{{75.0, 74.0, 90.0}}.spread() == 16.0);
+  CHECK(readings({74.0}).spread() == Length::mm(0.0));
+  CHECK(readings({75.0, 74.0, 90.0}).spread() == Length::mm(16.0));
 }
 
 Client of_two_sessions() {
@@ -97,8 +104,8 @@ TEST_CASE("sessions are sorted by date; the newest is chosen unless a date is gi
   const Client client = of_two_sessions();
   REQUIRE(client.sessions.size() == 2);
   CHECK(client.sessions.front().date == "2024-02-29");
-  CHECK(session_of(client, "", "o.json").tape[BustGirth]->median() == 930.0);
-  CHECK(session_of(client, "2024-02-29", "o.json").tape[BustGirth]->median() == 910.0);
+  CHECK(session_of(client, "", "o.json").tape[BustGirth]->median() == Length::mm(930));
+  CHECK(session_of(client, "2024-02-29", "o.json").tape[BustGirth]->median() == Length::mm(910));
 }
 
 TEST_CASE("a date without a session is refused with the dates there are") {

@@ -121,11 +121,12 @@ TEST_CASE("corrections of one side are those of the three rows for uneven bodies
 }
 
 TEST_CASE("the words for ways and sides are read as they are written") {
-  for (const AmountAs as : each(kAmountWays)) {
-    CHECK(amount_named(amount_word(as)) == as);
-    CHECK_FALSE(amount_meaning(as).empty());
+  for (const AmountWay& way : kAmountWays) {
+    CHECK(amount_named(way.word) == way.as);
+    CHECK(&amount_way(way.as) == &way);
+    CHECK_FALSE(way.meaning.empty());
   }
-  for (const BodySide side : each(kBodySides)) CHECK(side_named(side_word(side)) == side);
+  for (const std::string_view word : each(kSideWords)) CHECK(side_word(*side_named(word)) == word);
   CHECK_FALSE(amount_named("Length").has_value());
   CHECK_FALSE(amount_named("").has_value());
   CHECK_FALSE(side_named("centre").has_value());
@@ -162,10 +163,10 @@ TEST_CASE("docs/formats.md lists each pair with the ways to read its amount") {
     REQUIRE_FALSE(line.empty());
     const std::string ways = line.substr(line.rfind('|', line.size() - 2));
     const bool either = ways.find(" also ") != std::string::npos;
-    for (const AmountAs as : kAmountWays) {
-      if (may_be(words, as)) CHECK(holds(ways, amount_word(as)));
-      if (!may_be(words, as) && !(either && as == AmountAs::TuckDepth)) {
-        CHECK_FALSE(holds(ways, amount_word(as)));
+    for (const AmountWay& way : kAmountWays) {
+      if (may_be(words, way.as)) CHECK(holds(ways, way.word));
+      if (!may_be(words, way.as) && !(either && way.as == AmountAs::TuckDepth)) {
+        CHECK_FALSE(holds(ways, way.word));
       }
     }
   }

@@ -11,10 +11,10 @@ using enum MeasurementName;
 // 50 mm (a university costume text, two sewing sites, a textbook from memory).
 TEST_CASE("the defaults for bust and waist lie inside the published spans") {
   const Ease ease = Ease::of_toile();
-  CHECK(ease[BustGirth] >= 38.0);
-  CHECK(ease[BustGirth] <= 100.0);
-  CHECK(ease[WaistGirth] >= 19.0);
-  CHECK(ease[WaistGirth] <= 50.0);
+  CHECK(ease[BustGirth] >= Length::mm(38));
+  CHECK(ease[BustGirth] <= Length::mm(100));
+  CHECK(ease[WaistGirth] >= Length::mm(19));
+  CHECK(ease[WaistGirth] <= Length::mm(50));
 }
 
 // A textbook's close-fitting block: 5 mm on each half of the back (from memory).
@@ -22,13 +22,13 @@ TEST_CASE("the defaults for bust and waist lie inside the published spans") {
 // Back waist length 0 to 6 mm: common practice, no source.
 TEST_CASE("the other defaults lie where practice has them") {
   const Ease ease = Ease::of_toile();
-  CHECK(ease[AcrossBack] == 10.0);
-  CHECK(ease[AcrossFront] > 0.0);
+  CHECK(ease[AcrossBack] == Length::mm(10));
+  CHECK(ease[AcrossFront] > Length::mm(0));
   CHECK(ease[AcrossFront] <= ease[AcrossBack]);
-  CHECK(ease[ArmscyeGirth] >= 20.0);
-  CHECK(ease[ArmscyeGirth] <= 90.0);
-  CHECK(ease[BackWaistLength] >= 0.0);
-  CHECK(ease[BackWaistLength] <= 6.0);
+  CHECK(ease[ArmscyeGirth] >= Length::mm(20));
+  CHECK(ease[ArmscyeGirth] <= Length::mm(90));
+  CHECK(ease[BackWaistLength] >= Length::mm(0));
+  CHECK(ease[BackWaistLength] <= Length::mm(6));
 }
 
 TEST_CASE("lengths that hang from the shoulder are eased, the bust point keeping its waist") {
@@ -41,7 +41,7 @@ TEST_CASE("lengths that hang from the shoulder are eased, the bust point keeping
 // 1988 survey: one woman in a thousand has a slope under 14.6 degrees, the largest is 39.9. The
 // finished shoulder must have 8 to 36.
 TEST_CASE("the eased slope stays between 8 and 36 degrees on the survey's slopes") {
-  const double slope_ease = Ease::of_toile()[ShoulderSlope];
+  const double slope_ease = Ease::of_toile()[ShoulderSlope].number();
   CHECK(14.6 + slope_ease >= 8.0);
   CHECK(39.9 + slope_ease <= 36.0);
 }
@@ -52,28 +52,28 @@ TEST_CASE("what does not close the draft, and what must not give, has no ease") 
        {UnderbustGirth, HipGirth, NeckBaseGirth, UpperArmGirth, ShoulderLength, FrontWaistLength,
         BustPointWidth, SideLength, ScyeDepth, WaistToHip, Stature}) {
     INFO(info(name).key);
-    CHECK(ease[name] == 0.0);
+    CHECK(ease[name] == Length());
   }
 }
 
 TEST_CASE("the front bust width has half of the bust's ease, the client's too") {
   CHECK(Ease::of_toile()[FrontBustWidth] == 0.5 * Ease::of_toile()[BustGirth]);
   Client client;
-  client.ease[BustGirth] = 80.0;
-  CHECK(Ease::of(client)[FrontBustWidth] == 40.0);
-  client.ease[FrontBustWidth] = 30.0;
-  CHECK(Ease::of(client)[FrontBustWidth] == 30.0);
+  client.ease[BustGirth] = Length::mm(80);
+  CHECK(Ease::of(client)[FrontBustWidth] == Length::mm(40));
+  client.ease[FrontBustWidth] = Length::mm(30);
+  CHECK(Ease::of(client)[FrontBustWidth] == Length::mm(30));
 }
 
 TEST_CASE("a client's ease takes the place of the default and of nothing else") {
   Client client;
-  client.ease[BustGirth] = 80.0;
-  client.ease[HipGirth] = 55.0;
-  client.ease[WaistGirth] = 0.0;
+  client.ease[BustGirth] = Length::mm(80);
+  client.ease[HipGirth] = Length::mm(55);
+  client.ease[WaistGirth] = Length::mm(0);
   const Ease ease = Ease::of(client);
-  CHECK(ease[BustGirth] == 80.0);
-  CHECK(ease[HipGirth] == 55.0);
-  CHECK(ease[WaistGirth] == 0.0);
+  CHECK(ease[BustGirth] == Length::mm(80));
+  CHECK(ease[HipGirth] == Length::mm(55));
+  CHECK(ease[WaistGirth] == Length::mm(0));
   CHECK(ease[AcrossBack] == Ease::of_toile()[AcrossBack]);
 }
 

@@ -58,7 +58,7 @@ TEST_CASE("each pair of words is read with each of its ways and on each side") {
     for (const AmountAs as : words.readings) {
       const std::string text = R"({")" + std::string(words.action) + R"(": ")" +
                                std::string(words.place) + R"(", "by": 1, "as": ")" +
-                               std::string(amount_word(as)) + R"(", "side": ")" +
+                               std::string(amount_way(as).word) + R"(", "side": ")" +
                                (as == AmountAs::WholeGirth ? "both" : "right") + R"("})";
       INFO(text);
       const Correction read = only_correction(text);

@@ -31,7 +31,7 @@ Session average_person() {
   Session session = bust_only(907.0);
   const Body body = fill_in(session);
   for (const MeasurementInfo& entry : measurement_catalogue()) {
-    if (body.has(entry.name)) tape(session, entry.name, std::round(body[entry.name]));
+    if (body.has(entry.name)) tape(session, entry.name, std::round(body[entry.name].number()));
   }
   return session;
 }
@@ -56,31 +56,47 @@ TEST_CASE("upper chest over bust and hip under bust are ordinary people") {
 // Our judgement from measuring errors (ISO 20685: 9 mm on large girths, 4 to 5 mm on lengths).
 TEST_CASE("readings that repeat badly are noted, then warned of: 10 and 20 mm on girths") {
   Session session = average_person();
-  session.tape[WaistGirth] = Readings{{720.0, 730.0}};
+  tape(session, WaistGirth, {720.0, 730.0});
   CHECK(judged(session).empty());
-  session.tape[WaistGirth] = Readings{{720.0, 731.0, 722.0}};
+  tape(session, WaistGirth, {720.0, 731.0, 722.0});
   const Problems noted = judged(session);
   REQUIRE(found(noted, "measure.spread", WaistGirth));
   CHECK(noted.front().severity == Severity::Note);
   CHECK(noted.front().message.plain().find("1.1 cm apart") != std::string::npos);
   CHECK(noted.front().message.plain().find("72.2 cm") != std::string::npos);
   CHECK(noted.front().hint.plain().find("settle") != std::string::npos);
-  session.tape[WaistGirth] = Readings{{715.0, 736.0}};
+  tape(session, WaistGirth, {715.0, 736.0});
   CHECK(judged(session).front().severity == Severity::Warning);
 }
 
 TEST_CASE("lengths must repeat better: 5 and 10 mm; the slope within 2 and 4 degrees") {
   Session session = average_person();
-  session.tape[ShoulderLength] = Readings{{142.0, 147.0}};
+  tape(session, ShoulderLength, {142.0, 147.0});
   CHECK(judged(session).empty());
-  session.tape[ShoulderLength] = Readings{{142.0, 148.0}};
+  tape(session, ShoulderLength, {142.0, 148.0});
   CHECK(judged(session).front().severity == Severity::Note);
-  session.tape[ShoulderLength] = Readings{{139.0, 150.0}};
+  tape(session, ShoulderLength, {139.0, 150.0});
   CHECK(judged(session).front().severity == Severity::Warning);
   session = average_person();
-  session.tape[ShoulderSlope] = Readings{{24.0, 27.0}};
+  tape(session, ShoulderSlope, {24.0, 27.0});
   CHECK(judged(session).front().severity == Severity::Note);
   CHECK(judged(session).front().message.plain().find("3 degrees apart") != std::string::npos);
+}
+
+TEST_CASE("what is judged carries its measurement and the limit that it passed") {
+  Session session = average_person();
+  tape(session, WaistGirth, {715.0, 736.0});
+  Problem wide = judged(session).front();
+  CHECK(wide.measurements == std::vector<std::string>{"waist_girth"});
+  CHECK(wide.limit == Limit{.least = {}, .most = Length::mm(10)});
+  session = average_person();
+  tape(session, ShoulderSlope, {24.0, 27.0});
+  CHECK(judged(session).front().limit.most == Measure::degrees(2));
+  session = average_person();
+  tape(session, NeckBaseGirth, 446.0);
+  const Limit likely = judged(session).front().limit;
+  CHECK(*likely.most < Length::mm(446));
+  CHECK(*likely.least < Length::mm(346));
 }
 
 TEST_CASE("a slip is named with value, expectation and how to take it again") {
@@ -225,7 +241,8 @@ TEST_CASE("planted slips are caught as often as the survey promises") {
     double sign = 1.0;
     for (const Session& person : people) {
       Session slipped = person;
-      slipped.tape[planted.name]->values.front() += sign * planted.slip_mm;
+      Measure& value = slipped.tape[planted.name]->values.front();
+      value += sign * Length::mm(planted.slip_mm);
       sign = -sign;
       caught += doubted(judged(slipped), planted.name) ? 1 : 0;
     }
@@ -241,7 +258,8 @@ TEST_CASE("a slip that is caught is named first") {
   int caught = 0;
   for (const Session& person : each_person(300, 23)) {
     Session slipped = person;
-    slipped.tape[BackWaistLength]->values.front() += 100.0;
+    Measure& value = slipped.tape[BackWaistLength]->values.front();
+    value += Length::mm(100);
     const Problems problems = judged(slipped);
     if (!doubted(problems, BackWaistLength)) continue;
     ++caught;

@@ -75,8 +75,8 @@ constexpr Seen kSeen[] = {
 TEST_CASE("the limits accept every body of the survey and the extremes beyond it") {
   for (const Seen& seen : kSeen) {
     INFO(info(seen.name).key);
-    CHECK(info(seen.name).least <= seen.least);
-    CHECK(info(seen.name).most >= seen.most);
+    CHECK(info(seen.name).least.number() <= seen.least);
+    CHECK(info(seen.name).most.number() >= seen.most);
   }
 }
 
@@ -84,13 +84,13 @@ TEST_CASE("the limits refuse the survey's bodies in the wrong unit or ten times 
   for (const Seen& seen : kSeen) {
     const MeasurementInfo& entry = info(seen.name);
     INFO(entry.key);
-    CHECK(entry.most / entry.least < 10.0);
+    CHECK(entry.most.number() / entry.least.number() < 10.0);
     if (entry.kind == MeasurementKind::Angle) continue;
     const double middle = std::sqrt(seen.least * seen.most);
-    CHECK(middle * 2.54 > entry.most);   // cm in an inch file
-    CHECK(middle / 2.54 < entry.least);  // inches in a cm file
-    CHECK(seen.least * 10.0 > entry.most);
-    CHECK(seen.most / 10.0 < entry.least);
+    CHECK(middle * 2.54 > entry.most.number());   // cm in an inch file
+    CHECK(middle / 2.54 < entry.least.number());  // inches in a cm file
+    CHECK(seen.least * 10.0 > entry.most.number());
+    CHECK(seen.most / 10.0 < entry.least.number());
   }
 }
 

@@ -12,7 +12,7 @@ using enum MeasurementName;
 
 double mean_of(const std::vector<Session>& people, MeasurementName name) {
   double sum = 0.0;
-  for (const Session& person : people) sum += person.tape[name]->median();
+  for (const Session& person : people) sum += person.tape[name]->median().number();
   return sum / static_cast<double>(people.size());
 }
 
@@ -21,7 +21,8 @@ double covariance_of(const std::vector<Session>& people, MeasurementName a, Meas
   const double mean_b = mean_of(people, b);
   double sum = 0.0;
   for (const Session& person : people) {
-    sum += (person.tape[a]->median() - mean_a) * (person.tape[b]->median() - mean_b);
+    sum +=
+        (person.tape[a]->median().number() - mean_a) * (person.tape[b]->median().number() - mean_b);
   }
   return sum / static_cast<double>(people.size() - 1);
 }
@@ -51,9 +52,9 @@ TEST_CASE("generated people are as varied as the survey's") {
   int high_chest = 0;
   int small_hip = 0;
   for (const Session& person : people) {
-    const double bust = person.tape[BustGirth]->median();
-    high_chest += person.tape[UpperChestGirth]->median() > bust ? 1 : 0;
-    small_hip += person.tape[HipGirth]->median() < bust ? 1 : 0;
+    const double bust = person.tape[BustGirth]->median().number();
+    high_chest += person.tape[UpperChestGirth]->median().number() > bust ? 1 : 0;
+    small_hip += person.tape[HipGirth]->median().number() < bust ? 1 : 0;
   }
   CHECK(high_chest / 4000.0 == Approx(0.23).margin(0.03));
   CHECK(small_hip / 4000.0 == Approx(0.10).margin(0.02));

@@ -2,7 +2,7 @@
 
 #include "blockwright/measure/client.hpp"
 #include "blockwright/measure/ease.hpp"
-#include "client_keys.hpp"
+#include "client_file.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -31,8 +31,9 @@ std::string prefix(MeasurementKind kind, Unit unit) {
 
 // Limits of one number and of each number of a list, rounded inwards to hundredths.
 Json limits(const MeasurementInfo& entry, Unit unit) {
-  const Json bounds = {{"minimum", ceil_to_hundredth(in_file_unit(entry.least, entry.kind, unit))},
-                       {"maximum", floor_to_hundredth(in_file_unit(entry.most, entry.kind, unit))}};
+  const Json bounds = {
+      {"minimum", ceil_to_hundredth(in_file_unit(entry.least.number(), entry.kind, unit))},
+      {"maximum", floor_to_hundredth(in_file_unit(entry.most.number(), entry.kind, unit))}};
   Json result = reference(prefix(entry.kind, unit) + "readings");
   result.update(bounds);
   result["items"] = bounds;
@@ -40,7 +41,8 @@ Json limits(const MeasurementInfo& entry, Unit unit) {
 }
 
 Json ease_limits(const MeasurementInfo& entry, Unit unit) {
-  const double bound = floor_to_hundredth(in_file_unit(most_ease(entry.name), entry.kind, unit));
+  const double bound =
+      floor_to_hundredth(in_file_unit(most_ease(entry.name).number(), entry.kind, unit));
   Json result = reference(prefix(entry.kind, unit) + "number");
   result.update({{"minimum", -bound}, {"maximum", bound}});
   return result;
@@ -68,7 +70,7 @@ Json alternative(const CorrectionWords& words) {
   for (const CorrectionWords& other : correction_words()) {
     if (alike(other, words)) places.push_back(other.place);
   }
-  for (const AmountAs as : words.readings) ways.push_back(amount_word(as));
+  for (const AmountAs as : words.readings) ways.push_back(amount_way(as).word);
   Json properties = {{action, {{"enum", places}}}, {"as", {{"enum", ways}}}};
   if (words.must_say) required.push_back("as");
   if (words.one_sided) {
@@ -91,8 +93,8 @@ Json alternatives() {
 
 std::string ways_text() {
   std::string all = "How the amount was read.";
-  for (const AmountAs as : kAmountWays) {
-    all.append(" ").append(amount_word(as)).append(": ").append(amount_meaning(as)).append(".");
+  for (const auto& [as, word, meaning] : kAmountWays) {
+    all.append(" ").append(word).append(": ").append(meaning).append(".");
   }
   return all;
 }
@@ -120,7 +122,7 @@ void put_in_limits(Json& definitions, Unit unit) {
       per_measurement([&](const auto& entry) { return ease_limits(entry, unit); });
   Json& fitting = definitions["fittings" + suffix]["items"]["properties"];
   fitting["corrections"]["items"]["properties"]["by"]["maximum"] =
-      floor_to_hundredth(in_file_unit(kMostCorrection, MeasurementKind::Length, unit));
+      floor_to_hundredth(in_file_unit(kMostCorrection.mm(), MeasurementKind::Length, unit));
 }
 
 }  // namespace

@@ -47,10 +47,11 @@ void count(Tally& tally, const SurveyWoman& woman) {
   ++tally.women;
   count_problems(tally, woman, checked);
   for (const MeasureBack& row : checked.report.measure_back) {
-    if (std::abs(row.residual() - row.adjustment) > kMeasureBackTolerance) ++tally.off_measure;
+    if (abs(row.residual() - row.adjustment) > kMeasureBackTolerance.of(row.name))
+      ++tally.off_measure;
   }
   for (const Adjustment& a : checked.block.adjustments) {
-    tally.limited[fmt::format("{}: {}", info(a.name).key, a.why.plain())].push_back(a.by);
+    tally.limited[fmt::format("{}: {}", info(a.name).key, a.why.plain())].push_back(a.by.number());
   }
   const Piece& front = checked.block.pattern.piece("front");
   double darts = 0.0;
@@ -58,10 +59,11 @@ void count(Tally& tally, const SurveyWoman& woman) {
   tally.bust_darts.push_back(front.dart("shoulder").angle().degrees());
   tally.front_darts.push_back(darts);
   tally.neck_shares.push_back(length_of(checked.report, "back.neckline") /
-                              checked.body[NeckBaseGirth]);
-  tally.slopes.push_back(row_of(checked.report, ShoulderSlope)->pattern);
-  tally.armholes.push_back(length_of(checked.report, "armhole") - checked.body[ArmscyeGirth]);
-  tally.drops.push_back(-checked.block.ease[SideLength]);
+                              checked.body[NeckBaseGirth].number());
+  tally.slopes.push_back(row_of(checked.report, ShoulderSlope)->pattern.number());
+  tally.armholes.push_back(length_of(checked.report, "armhole") -
+                           checked.body[ArmscyeGirth].number());
+  tally.drops.push_back(-checked.block.ease[SideLength].number());
 }
 
 void print_spread(const char* name, std::vector<double> values) {

@@ -43,7 +43,7 @@ class Row {
 };
 
 void take(Session& session, MeasurementName name, double value) {
-  session.tape[name] = Readings{{value}};
+  session.tape[name] = Readings{{measure_of(name, value)}};
 }
 
 void take_waist(Session& session, const Row& row, SurveyWaist waist) {

@@ -24,7 +24,8 @@ Report one(Unit unit) {
   report.garment = "bodice block";
   report.cut = "toile";
   report.unit = unit;
-  report.measure_back = {{ArmscyeGirth, Source::Taped, 401.0, 35.9, 0.0, 436.9}};
+  report.measure_back = {
+      {ArmscyeGirth, Source::Taped, Length::mm(401), Length::mm(35.9), {}, Length::mm(436.9)}};
   report.stages = {{"drafted",
                     {{"front.armhole", 217.1},
                      {"back.armhole", 218.6},
@@ -114,4 +115,21 @@ TEST_CASE("What a correction changed adds up as printed") {
   CHECK_THAT(text, Catch::Contains("lower front neck 1/4 in (2026-03-21, toile 1)"));
   CHECK_THAT(text, Catch::Contains("  centre front   "));
   CHECK_THAT(text, Catch::Contains("3 15/16 -> 4 1/16   (+1/8; expected +1/16)"));
+}
+
+TEST_CASE("A problem in JSON names its measurements, its options and the limit that it passed") {
+  Problem wide{Severity::Warning, "measure.spread", "waist_girth", "too far apart",
+               "take it again"};
+  wide.measurements = {"waist_girth"};
+  wide.limit.most = Length::mm(10);
+  Problem slope{Severity::Error, "client.range", "shoulder_slope", "outside", "", {}, {"side"}};
+  slope.limit = {.least = Measure::degrees(5), .most = Measure::degrees(45)};
+  const auto json =
+      nlohmann::json::parse(failure_json("odile.json", {wide, slope, {}}))["problems"];
+  CHECK(json[0]["measurements"] == nlohmann::json{"waist_girth"});
+  CHECK(json[0]["limit"] == nlohmann::json{{"most_mm", 10.0}});
+  CHECK_FALSE(json[0].contains("options"));
+  CHECK(json[1]["options"] == nlohmann::json{"side"});
+  CHECK(json[1]["limit"] == nlohmann::json{{"least_deg", 5.0}, {"most_deg", 45.0}});
+  for (const char* key : {"measurements", "options", "limit"}) CHECK_FALSE(json[2].contains(key));
 }

@@ -81,8 +81,12 @@ Session bust_only(double bust_mm) {
   return session;
 }
 
-void tape(Session& session, MeasurementName name, double value) {
-  session.tape[name] = Readings{{value}};
+void tape(Session& session, MeasurementName name, double value) { tape(session, name, {value}); }
+
+void tape(Session& session, MeasurementName name, std::initializer_list<double> values) {
+  Readings readings;
+  for (const double value : values) readings.values.push_back(measure_of(name, value));
+  session.tape[name] = readings;
 }
 
 }  // namespace blockwright

@@ -2,6 +2,7 @@
 
 #include "blockwright/measure/client.hpp"
 
+#include <initializer_list>
 #include <vector>
 
 namespace blockwright {
@@ -24,7 +25,8 @@ constexpr int people(int many) {
 /// A session that holds the bust girth alone.
 Session bust_only(double bust_mm);
 
-/// One reading of one measurement, mm or degrees.
+/// The readings of one measurement, mm or degrees.
 void tape(Session& session, MeasurementName name, double value);
+void tape(Session& session, MeasurementName name, std::initializer_list<double> values);
 
 }  // namespace blockwright

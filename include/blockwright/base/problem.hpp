@@ -2,6 +2,7 @@
 
 #include "blockwright/base/wording.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,6 +15,14 @@ enum class Severity { Note, Warning, Error };
 
 /// "note", "warning" or "error".
 std::string_view severity_name(Severity severity);
+
+/// What a value was compared with; an end without a value was free.
+struct Limit {
+  std::optional<Measure> least = {};
+  std::optional<Measure> most = {};
+
+  bool operator==(const Limit&) const = default;
+};
 
 /// A finding about the body or the pattern. Problems are values: they are collected and reported,
 /// never thrown, and the run goes on where sense remains.
@@ -28,6 +37,7 @@ struct Problem {
   Wording hint;                                ///< what to do about it; may be empty
   std::vector<std::string> measurements = {};  ///< keys of those concerned: "bust_girth"
   std::vector<std::string> options = {};       ///< keys or options that the hint speaks of: "side"
+  Limit limit = {};                            ///< that was passed, where there is one
 
   bool operator==(const Problem&) const = default;
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/base/length.hpp"
+#include "blockwright/base/measure.hpp"
 
 #include <string>
 #include <variant>
@@ -21,6 +22,7 @@ class Wording {
   Wording(std::string text);  // NOLINT(google-explicit-constructor): a text is a sentence
   Wording(const char* text);  // NOLINT(google-explicit-constructor)
   Wording(Length length);     // NOLINT(google-explicit-constructor)
+  Wording(Measure measure);   // NOLINT(google-explicit-constructor): an angle is "25.5 degrees"
 
   [[nodiscard]] const std::vector<Part>& parts() const { return parts_; }
   [[nodiscard]] bool empty() const { return parts_.empty(); }

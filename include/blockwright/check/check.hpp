@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
 #include "blockwright/pattern/pattern.hpp"
@@ -10,16 +9,15 @@
 
 namespace blockwright {
 
-/// One measurement, taken again on the finished pieces with their darts closed.
-/// Lengths in mm on the whole body, the shoulder slope in degrees.
+/// One measurement, taken again on the finished pieces with their darts closed, on the whole body.
 struct MeasureBack {
   MeasurementName name;
   Source source;
-  double body = 0.0;        ///< taped or estimated
-  double ease = 0.0;        ///< as drawn
-  double adjustment = 0.0;  ///< what reconciling did; 0 for most
-  double pattern = 0.0;     ///< measured on the pieces
-  [[nodiscard]] double residual() const { return pattern - body - ease; }
+  Measure body;        ///< taped or estimated
+  Measure ease;        ///< as drawn
+  Measure adjustment;  ///< what reconciling did; 0 for most
+  Measure pattern;     ///< measured on the pieces
+  [[nodiscard]] Measure residual() const { return pattern - body - ease; }
 };
 
 struct DartMeasure {
@@ -44,8 +42,9 @@ struct CheckReport {
   std::vector<NamedLength> lengths;
 };
 
-/// How far a measurement may come back off its tape, ease and adjustment: mm, or degrees.
-inline constexpr double kMeasureBackTolerance = 0.1;
+/// How far a measurement may come back off its tape, ease and adjustment.
+inline constexpr ByKind kMeasureBackTolerance{
+    .girth = Length::mm(0.1), .length = Length::mm(0.1), .angle = Measure::degrees(0.1)};
 
 /// What a check looks at.
 struct CheckInput {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/measure/adjustment.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/ease.hpp"
 #include "blockwright/pattern/pattern.hpp"

@@ -102,11 +102,11 @@ struct Job : DrawingJob {
 
 /// One run in a line.
 struct RunSummary {
-  std::string name;       ///< of the client; empty if she could not be read
-  std::string darts;      ///< "front waist 16.2°, front shoulder 18.4°", of the block
-  double residual = 0.0;  ///< largest of measuring back, mm or degrees, less what gave way
-  int pages = 0;          ///< of the PDF
-  Unit unit = Unit::Cm;   ///< of the person
+  std::string name;      ///< of the client; empty if she could not be read
+  std::string darts;     ///< "front waist 16.2°, front shoulder 18.4°", of the block
+  Length residual;       ///< largest length that measuring back is off by, less what gave way
+  int pages = 0;         ///< of the PDF
+  Unit unit = Unit::Cm;  ///< of the person
 };
 
 /// What a job did.

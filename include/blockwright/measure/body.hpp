@@ -11,12 +11,12 @@ enum class Source {
   Estimated,  ///< expected from what was taped, by the survey's statistics
 };
 
-/// One measurement of a filled-in body: mm, or degrees for the shoulder slope.
+/// One measurement of a filled-in body.
 struct BodyMeasurement {
-  double value = 0.0;
+  Measure value;
   Source source = Source::Estimated;
   /// Estimated: residual SD of the estimate. Taped: spread of the repeated readings (0 for one).
-  double doubt = 0.0;
+  Measure doubt;
 };
 
 /// A person in numbers after filling in. Every measurement has a value, except that those which the
@@ -27,11 +27,22 @@ struct Body {
 
   [[nodiscard]] bool has(MeasurementName name) const { return measurements[name].has_value(); }
   /// Requires: has(name).
-  [[nodiscard]] double operator[](MeasurementName name) const { return measurements[name]->value; }
+  [[nodiscard]] Measure operator[](MeasurementName name) const { return measurements[name]->value; }
+  [[nodiscard]] Length length(LengthName name) const { return (*this)[name].length(); }
   [[nodiscard]] bool taped(MeasurementName name) const {
     return has(name) && measurements[name]->source == Source::Taped;
   }
 };
+
+/// What reconciling did to one measurement so that the set is consistent: the pattern carries the
+/// measurement plus its ease plus `by`.
+struct Adjustment {
+  MeasurementName name;
+  Measure by;
+  Wording why;  ///< the bound that was reached, in the words of the trade
+};
+
+using Adjustments = std::vector<Adjustment>;
 
 /// Fills in what was not taped with the expected value given everything that was (normal regression
 /// on the 1988 survey of 2,208 women, src/measure/survey.cpp), and marks it estimated with its

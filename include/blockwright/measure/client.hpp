@@ -14,16 +14,16 @@
 
 namespace blockwright {
 
-/// One measurement of one session: the readings in the order taken, in mm (degrees for an angle).
+/// One measurement of one session: the readings in the order taken.
 struct Readings {
-  std::vector<double> values;
-  [[nodiscard]] double median() const;
-  [[nodiscard]] double spread() const;  ///< largest minus smallest
+  std::vector<Measure> values;
+  [[nodiscard]] Measure median() const;
+  [[nodiscard]] Measure spread() const;  ///< largest minus smallest
 
   bool operator==(const Readings&) const = default;
 };
 
-/// A value for each measurement that was given; mm, or degrees for the shoulder slope.
+/// A value for each measurement that was given.
 template <class T>
 class PerMeasurement {
  public:
@@ -53,7 +53,7 @@ struct Client {
   std::string name;
   Unit unit = Unit::Cm;
   std::vector<Session> sessions;  ///< in order of date, oldest first
-  PerMeasurement<double> ease;    ///< overrides of the default ease, mm on the whole measurement
+  PerMeasurement<Measure> ease;   ///< overrides of the default ease, on the whole measurement
   std::vector<Fitting> fittings;  ///< in the order of the file, which is that of the toiles
 
   bool operator==(const Client&) const = default;

@@ -12,13 +12,19 @@ namespace blockwright {
 // Changes to the text of a client file that lose nothing: numbers as they were typed, the order of
 // the keys, spaces and line ends stay as they are, byte for byte; what is added follows the file's
 // own indent, line ends and unit. These functions open no file: they take the whole text of one and
-// give the whole new text. `file` names it in messages.
+// give the whole new text.
 //
 // Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
 // that is made active again and for an answer on the new tape that is changed; (2) reading the new
 // text gives the old client and what was added: it is read again as proof. Errors: InputError, as
 // reading a client file has them, for the text and for what is to be added. Cost: linear in the
 // text.
+
+/// The whole text of a client file, and the file's name for messages.
+struct ClientText {
+  std::string_view text;
+  std::string_view file;
+};
 
 /// A correction to be added. Numbers are given as typed, in the file's unit: "1.0", "1/2".
 struct NewCorrection {
@@ -53,23 +59,22 @@ struct NewSession {
 /// The text with the correction as the last one of its fitting. A new fitting stands in its place
 /// by toile and date. Errors beyond those of reading: "client.order" if it has no such place,
 /// "client.duplicate" if `by` or `note` is not what the file says.
-std::string with_correction(std::string_view text, std::string_view file, const FittingOf& fitting,
+std::string with_correction(const ClientText& client, const FittingOf& fitting,
                             const NewCorrection& correction);
 
 /// The text with the number-th correction, counted from 1 over all fittings in the order of the
 /// file, marked as withdrawn, or active again. Withdrawing and making active again gives the same
 /// bytes. Error: "client.correction" if there is none of that number.
-std::string with_withdrawn(std::string_view text, std::string_view file, std::size_t number,
-                           bool withdrawn);
+std::string with_withdrawn(const ClientText& client, std::size_t number);
+std::string with_active(const ClientText& client, std::size_t number);
 
 /// The text with the answer what becomes of the number-th correction once a newer tape session has
 /// what it asked for. Requires: `answer` is Keep or Drop. Error: "client.correction" if there is
 /// none of that number.
-std::string with_new_tape(std::string_view text, std::string_view file, std::size_t number,
-                          OnNewTape answer);
+std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTape answer);
 
 /// The text with the session as the last one of its list. Error beyond those of reading:
 /// "client.duplicate" if there is a session of that date.
-std::string with_session(std::string_view text, std::string_view file, const NewSession& session);
+std::string with_session(const ClientText& client, const NewSession& session);
 
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/base/measure.hpp"
 #include "blockwright/measure/fitting.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 
@@ -89,9 +90,31 @@ struct RowTraits {
   std::optional<CorrectionRow> on_one_side = std::nullopt;
 };
 
+/// How much of a correction a row takes, as it counts it: how far a point moves, or cloth on one
+/// half of the body. In the table: usually(6).from(3).to(15), in mm. Common practice, no source.
+struct UsualAmount {
+  Length usual, least, most;
+
+  [[nodiscard]] constexpr UsualAmount from(int mm) const { return {usual, Length::mm(mm), most}; }
+  [[nodiscard]] constexpr UsualAmount to(int mm) const { return {usual, least, Length::mm(mm)}; }
+};
+constexpr UsualAmount usually(double mm) { return {Length::mm(mm), {}, {}}; }
+
+/// A measurement that a correction calls into doubt, and what that would change by, whole, for each
+/// mm of the row: mm, or degrees of the slope.
+struct DoubtedMeasurement {
+  MeasurementName name;
+  double per_mm;
+
+  [[nodiscard]] constexpr Measure change(Length amount) const {
+    return measure_of(name, per_mm * amount.mm());
+  }
+};
+constexpr std::optional<DoubtedMeasurement> doubts(MeasurementName name, double per_mm) {
+  return DoubtedMeasurement{name, per_mm};
+}
+
 /// One row: a fault, as it is seen on the body, and how much of a correction it usually takes.
-/// Amounts are mm as the row counts them: how far a point moves, or cloth on one half of the body.
-/// All amounts: common practice, no source.
 struct FittingRow {
   CorrectionRow row;
   RowPart part;
@@ -100,10 +123,8 @@ struct FittingRow {
   std::string_view reverse_name;  ///< what `name` is when it is done the other way
   std::string_view seen;          ///< on the body
   std::string_view cause;         ///< in the draft or in the tape
-  double usual, least, most;      ///< mm
-  /// The measurement that it calls into doubt, and what that would change by, whole, for each mm.
-  std::optional<MeasurementName> doubts;
-  double doubt_per_mm;
+  UsualAmount amount;
+  std::optional<DoubtedMeasurement> doubts;
   std::string_view source;  ///< where fault and cure were read
   /// Rows whose judgement this one makes void until the next toile.
   ShortList<CorrectionRow, 8> voids;
@@ -118,8 +139,8 @@ inline constexpr int kOneSideStage = 8;
 
 /// The table. What moves for each row: src/fit/rows/rows_*.cpp.
 //
-// Laid out by hand: row, part, stage, name, its reverse, what is seen, cause; usual, least and most
-// amount, measurement in doubt and its change for each mm, source, voids; words.
+// Laid out by hand: row, part, stage, name, its reverse, what is seen, cause; usual amount,
+// measurement in doubt and its change for each mm, source, voids; words.
 // clang-format off
 // A table, as long as it has rows; its constants are those of a namespace in all but place.
 // NOLINTBEGIN(readability-function-size,readability-identifier-naming)
@@ -151,244 +172,257 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
     // Neck.
     {FrontNeckLower, Neck, 2, "front neck lower", "front neck higher",
      "the front neck presses on the throat, small tight folds round its base",
-     "the front neck point is drawn too high", 6, 3, 15, FrontWaistLength, -1.0, kTrade,
-     {FrontNeckEdgeTakenIn}, {{1, "lower", "front_neck"}}},
+     "the front neck point is drawn too high", usually(6).from(3).to(15),
+     doubts(FrontWaistLength, -1.0), kTrade, {FrontNeckEdgeTakenIn}, {{1, "lower", "front_neck"}}},
     {FrontNeckHigher, Neck, 2, "front neck higher", "front neck lower",
      "the front neck sits below the pit of the neck; its place is just above the collarbone",
-     "the front neck point is drawn too low", 5, 3, 10, FrontWaistLength, 1.0, kUsda,
-     {FrontNeckEdgeTakenIn}, {{1, "raise", "front_neck"}}},
+     "the front neck point is drawn too low", usually(5).from(3).to(10),
+     doubts(FrontWaistLength, 1.0), kUsda, {FrontNeckEdgeTakenIn}, {{1, "raise", "front_neck"}}},
     {NeckWider, Neck, 2, "neck wider", "neck narrower",
      "the neck is tight all round and the bodice rides up", "the neck base girth was taken short",
-     3, 2, 6, NeckBaseGirth, 4.9, kTrade,
+     usually(3).from(2).to(6), doubts(NeckBaseGirth, 4.9), kTrade,
      {FrontNeckEdgeTakenIn, BackNeckEdgeTakenIn, ShoulderShorter, ShoulderLonger},
      {{1, "widen", "neck"}}},
     {NeckNarrower, Neck, 2, "neck narrower", "neck wider",
      "the neck stands off all round", "the neck base girth was taken large",
-     3, 2, 6, NeckBaseGirth, -4.9, kTrade, {FrontNeckEdgeTakenIn, BackNeckEdgeTakenIn},
-     {{1, "narrow", "neck"}}},
+     usually(3).from(2).to(6), doubts(NeckBaseGirth, -4.9), kTrade,
+     {FrontNeckEdgeTakenIn, BackNeckEdgeTakenIn}, {{1, "narrow", "neck"}}},
     {FrontNeckEdgeTakenIn, Neck, 6, "front neck edge taken in", "front neck edge let out",
      "a loose fold from the front neck edge toward the bust",
      "a dart too small, a hollow chest, a bust fuller than the draft, or a stretched edge",
-     6, 3, 13, {}, 0.0, kMagazine, {FrontArmholeEdgeTakenIn, DartShorter},
+     usually(6).from(3).to(13), {}, kMagazine, {FrontArmholeEdgeTakenIn, DartShorter},
      {{1, "take_in", "front_neck_edge", NeckEdge}}},
     {BackNeckEdgeTakenIn, Neck, 3, "back neck edge taken in", "back neck edge let out",
      "the back neck stands away, a gap at the nape",
-     "the back neck is too wide, or a round upper back wants a dart", 5, 3, 13, {}, 0.0, kTrade,
-     {ShoulderShorter}, {{1, "take_in", "back_neck_edge", NeckEdge}}},
+     "the back neck is too wide, or a round upper back wants a dart", usually(5).from(3).to(13), {},
+     kTrade, {ShoulderShorter}, {{1, "take_in", "back_neck_edge", NeckEdge}}},
     {BackNeckLower, Neck, 2, "back neck lower", "back neck higher",
      "a roll across just under the nape", "the nape is drawn too high",
-     4, 3, 10, BackWaistLength, -1.0, kTrade, {BackNeckEdgeTakenIn},
+     usually(4).from(3).to(10), doubts(BackWaistLength, -1.0), kTrade, {BackNeckEdgeTakenIn},
      {{1, "lower", "back_neck"}, {-1, "raise", "back_neck"}}},
     {SideNeckWider, Neck, 2, "neck wider at the sides", "neck narrower at the sides",
      "the neck cuts in at the sides only (or stands off there)", "the neck width",
-     4, 2, 10, NeckBaseGirth, 2.5, kTrade, {ShoulderShorter, ShoulderLonger},
-     {{1, "widen", "side_neck"}, {-1, "narrow", "side_neck"}}},
+     usually(4).from(2).to(10), doubts(NeckBaseGirth, 2.5), kTrade,
+     {ShoulderShorter, ShoulderLonger}, {{1, "widen", "side_neck"}, {-1, "narrow", "side_neck"}}},
     // Shoulder.
     {ShoulderShorter, Shoulder, 2, "shoulder shorter", "shoulder longer",
      "the armhole seam falls off the shoulder; the neck is dragged aside",
-     "the shoulder was taken too long", 6, 3, 20, ShoulderLength, -1.0, kBoth,
+     "the shoulder was taken too long",
+     usually(6).from(3).to(20), doubts(ShoulderLength, -1.0), kBoth,
      {FrontArmholeScooped, BackArmholeFilled, FrontArmholeEdgeTakenIn, BackArmholeEdgeTakenIn},
      {{1, "shorten", "shoulder"}}},
     {ShoulderLonger, Shoulder, 2, "shoulder longer", "shoulder shorter",
      "the armhole seam climbs toward the neck, the armhole binds, movement is tight",
-     "the shoulder was taken too short", 6, 3, 20, ShoulderLength, 1.0, kRoberts,
-     {UpperChestTakenIn, FrontArmholeScooped, BackArmholeFilled}, {{1, "lengthen", "shoulder"}}},
+     "the shoulder was taken too short", usually(6).from(3).to(20), doubts(ShoulderLength, 1.0),
+     kRoberts, {UpperChestTakenIn, FrontArmholeScooped, BackArmholeFilled},
+     {{1, "lengthen", "shoulder"}}},
     {ShoulderPointHigher, Shoulder, 2, "shoulder point higher", "shoulder point lower",
      "tight folds from the shoulder tip to the centre, the seam stands off near the neck",
-     "shoulders squarer than the draft", 6, 3, 15, ShoulderSlope, -kSlopePerTip, kRoberts,
+     "shoulders squarer than the draft", usually(6).from(3).to(15),
+     doubts(ShoulderSlope, -kSlopePerTip), kRoberts,
      {UnderarmLower, UnderarmHigher, FrontArmholeScooped, BackArmholeFilled},
      {{1, "raise", "shoulder_point"}}},
     {ShoulderPointLower, Shoulder, 2, "shoulder point lower", "shoulder point higher",
      "loose folds from the neck to the underarm, folds below the armhole, the underarm seam sags",
-     "shoulders more sloping than the draft", 6, 3, 15, ShoulderSlope, kSlopePerTip, kUsda,
+     "shoulders more sloping than the draft", usually(6).from(3).to(15),
+     doubts(ShoulderSlope, kSlopePerTip), kUsda,
      {UnderarmLower, UnderarmHigher, FrontArmholeScooped, BackArmholeFilled},
      {{1, "lower", "shoulder_point"}}},
     {ShoulderPointForward, Shoulder, 2, "shoulder point forward", "shoulder point back",
      "the outer end of the seam lies behind the bone; pull at the back armhole",
-     "shoulders forward", 6, 3, 13, {}, 0.0, kTrade, {FrontArmholeScooped, BackArmholeFilled},
+     "shoulders forward", usually(6).from(3).to(13), {}, kTrade,
+     {FrontArmholeScooped, BackArmholeFilled},
      {{1, "forward", "shoulder_point"}, {-1, "back", "shoulder_point"}}},
     {ShoulderSeamForward, Shoulder, 2, "shoulder seam forward", "shoulder seam back",
      "the whole seam lies too far back, and the neck fits", "the seam is drawn in the wrong place",
-     6, 3, 13, {}, 0.0, kTrade, {FrontNeckLower, FrontNeckHigher, BackNeckLower},
+     usually(6).from(3).to(13), {}, kTrade, {FrontNeckLower, FrontNeckHigher, BackNeckLower},
      {{1, "forward", "shoulder_seam"}, {-1, "back", "shoulder_seam"}}},
     {FrontShoulderTakenUp, Shoulder, 1,
      "front shoulder taken up at the neck", "front shoulder let down at the neck",
      "the front sags below the bust, the cross grain dips at the centre front",
      "the length over the bust is too long for a flat or low bust",
-     8, 5, 20, SideNeckToWaist, -1.0, kUsda, {FrontNeckLower, FrontNeckHigher, ArmholeLarger},
+     usually(8).from(5).to(20), doubts(SideNeckToWaist, -1.0), kUsda,
+     {FrontNeckLower, FrontNeckHigher, ArmholeLarger},
      {{1, "shorten", "front_shoulder_neck_end", Fold},
       {-1, "lengthen", "front_shoulder_neck_end"}}},
     {BackShoulderTakenUp, Shoulder, 1,
      "back shoulder taken up at the neck", "back shoulder let down at the neck",
      "the back sags below the blades, the cross grain dips at the centre back",
-     "an over-erect back, the back length too long", 8, 5, 20, BackWaistLength, -1.0, kUsda,
-     {BackNeckEdgeTakenIn, BackNeckLower},
+     "an over-erect back, the back length too long", usually(8).from(5).to(20),
+     doubts(BackWaistLength, -1.0), kUsda, {BackNeckEdgeTakenIn, BackNeckLower},
      {{1, "shorten", "back_shoulder_neck_end", Fold}, {-1, "lengthen", "back_shoulder_neck_end"}}},
     {BackShoulderDartWider, Shoulder, 3, "back shoulder dart wider", "back shoulder dart narrower",
      "a tight pull over the blade (or puckers at the back shoulder seam)",
-     "the dart does not suit the blade", 5, 3, 10, {}, 0.0, kTrade, {AcrossBackWider},
+     "the dart does not suit the blade", usually(5).from(3).to(10), {}, kTrade, {AcrossBackWider},
      {{1, "take_in", "back_shoulder_dart", Dart}, {-1, "let_out", "back_shoulder_dart", Dart}}},
     {UpperChestTakenIn, Shoulder, 3, "upper chest taken in", "upper chest let out",
      "a hollow between collarbone and bust, slack high on the chest", "a hollow upper chest",
-     6, 3, 13, FrontWaistLength, -1.0, kHeads,
+     usually(6).from(3).to(13), doubts(FrontWaistLength, -1.0), kHeads,
      {FrontNeckLower, FrontNeckEdgeTakenIn, FrontArmholeScooped},
      {{1, "take_in", "upper_chest", Fold}}},
     // Armhole.
     {UnderarmLower, Armhole, 5, "underarm lower", "underarm higher",
      "the armhole digs under the arm and the bodice is lifted off",
-     "the underarm point is drawn too high", 6, 3, 20, SideLength, -1.0, kTrade,
-     {FrontArmholeScooped, BackArmholeFilled}, {{1, "lower", "underarm"}}},
+     "the underarm point is drawn too high", usually(6).from(3).to(20), doubts(SideLength, -1.0),
+     kTrade, {FrontArmholeScooped, BackArmholeFilled}, {{1, "lower", "underarm"}}},
     {UnderarmHigher, Armhole, 5, "underarm higher", "underarm lower",
      "the bodice lifts when the arm is raised, slack below the armpit",
-     "the underarm point is drawn too low", 6, 3, 15, SideLength, 1.0, kUsda, {},
-     {{1, "raise", "underarm"}}},
+     "the underarm point is drawn too low", usually(6).from(3).to(15), doubts(SideLength, 1.0),
+     kUsda, {}, {{1, "raise", "underarm"}}},
     {FrontArmholeScooped, Armhole, 5, "front armhole scooped", "front armhole filled",
      "the armhole cuts at the front of the arm",
      "the across front is too wide at the pitch, the curve too shallow",
-     4, 2, 10, AcrossFront, -2.0, kTrade, {FrontArmholeEdgeTakenIn},
+     usually(4).from(2).to(10), doubts(AcrossFront, -2.0), kTrade, {FrontArmholeEdgeTakenIn},
      {{1, "scoop", "front_armhole"}, {-1, "fill", "front_armhole"},
       {1, "narrow", "across_front", PinnedWidth}, {-1, "widen", "across_front", Width}}},
     {BackArmholeFilled, Armhole, 5, "back armhole filled", "back armhole scooped",
      "the armhole strains behind when the arm reaches forward",
-     "the across back is narrow, or the back curve too hollow", 4, 2, 8, AcrossBack, 2.0, kTrade,
-     {BackArmholeEdgeTakenIn}, {{1, "fill", "back_armhole"}, {-1, "scoop", "back_armhole"}}},
+     "the across back is narrow, or the back curve too hollow", usually(4).from(2).to(8),
+     doubts(AcrossBack, 2.0), kTrade, {BackArmholeEdgeTakenIn},
+     {{1, "fill", "back_armhole"}, {-1, "scoop", "back_armhole"}}},
     {FrontArmholeEdgeTakenIn, Armhole, 3,
      "front armhole edge taken in", "front armhole edge let out",
      "the front armhole gapes, a fold to the bust",
-     "a bust fuller than the dart, or a dart given to the waist alone", 6, 3, 13, {}, 0.0, kTrade,
-     {FrontNeckEdgeTakenIn, FrontArmholeScooped, DartShorter},
+     "a bust fuller than the dart, or a dart given to the waist alone", usually(6).from(3).to(13),
+     {}, kTrade, {FrontNeckEdgeTakenIn, FrontArmholeScooped, DartShorter},
      {{1, "take_in", "front_armhole_edge", Edge}}},
     {BackArmholeEdgeTakenIn, Armhole, 3, "back armhole edge taken in", "back armhole edge let out",
      "the back armhole gapes", "a prominent blade, or the back too long at the armhole",
-     5, 3, 10, {}, 0.0, kTrade, {BackShoulderDartWider},
+     usually(5).from(3).to(10), {}, kTrade, {BackShoulderDartWider},
      {{1, "take_in", "back_armhole_edge", Edge}}},
     {ArmholeLarger, Armhole, 5, "armhole larger", "armhole smaller",
      "the armhole is tight all round, the bodice otherwise right",
-     "the armscye girth was taken short", 4, 3, 8, ArmscyeGirth, 3.0, kTrade, {},
-     {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}}},
+     "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.0),
+     kTrade, {}, {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}}},
     // Bust.
     {BustPointHigher, Bust, 3, "bust point higher", "bust point lower",
      "the darts point below (or above) the bust", "the length from the side neck to the bust point",
-     13, 5, 40, SideNeckToBustPoint, -1.0, kTrade,
+     usually(13).from(5).to(40), doubts(SideNeckToBustPoint, -1.0), kTrade,
      {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust, SmallerBust, DartShorter,
       DartWider}, {{1, "raise", "bust_point"}, {-1, "lower", "bust_point"}}},
     {FullerBust, Bust, 3, "fuller bust", "smaller bust",
      "tight folds radiate from the bust point, the front waist rides up, the armhole gapes",
-     "a cup larger than the draft", 12.5, 6, 20, BustGirth, 2.0, kHeads,
+     "a cup larger than the draft", usually(12.5).from(6).to(20), doubts(BustGirth, 2.0), kHeads,
      {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, DartWider, LongerBelowBust,
       FrontWaistLonger, SideSeamBack, WaistTakenIn}, {{1, "fuller", "bust", Width}},
      {.on_one_side = OneBreastFuller}},
     {SmallerBust, Bust, 3, "smaller bust", "fuller bust",
      "loose folds at and under the bust, the dart points bubble", "a cup smaller than the draft",
-     6, 6, 20, BustGirth, -2.0, kManual,
+     usually(6).from(6).to(20), doubts(BustGirth, -2.0), kManual,
      {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, DartWider, LongerBelowBust,
       FrontWaistLonger, SideSeamBack, WaistTakenIn}, {{1, "smaller", "bust", PinnedWidth}},
      {.on_one_side = OneBreastFuller}},
     {DartShorter, Bust, 3, "dart shorter", "dart longer",
      "a dart's point pokes: a pucker beyond the bust, or a dimple short of it",
-     "the dart is stitched too far (or not far enough)", 13, 6, 25, {}, 0.0, kTrade, {},
+     "the dart is stitched too far (or not far enough)", usually(13).from(6).to(25), {}, kTrade, {},
      {{1, "shorten", "front_shoulder_dart"}, {-1, "lengthen", "front_shoulder_dart"},
       {1, "shorten", "front_waist_dart"}, {-1, "lengthen", "front_waist_dart"},
       {1, "shorten", "back_shoulder_dart"}, {-1, "lengthen", "back_shoulder_dart"},
       {1, "shorten", "back_waist_dart"}, {-1, "lengthen", "back_waist_dart"}},
      {.usual_place = "front_waist_dart"}},
     {DartWider, Bust, 3, "one dart wider", "one dart narrower",
-     "slack (or strain) round one dart only", "its angle is wrong", 8, 3, 25, {}, 0.0, kTrade,
-     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, WaistTakenIn},
+     "slack (or strain) round one dart only", "its angle is wrong", usually(8).from(3).to(25), {},
+     kTrade, {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, WaistTakenIn},
      {{1, "take_in", "front_shoulder_dart", Dart}, {-1, "let_out", "front_shoulder_dart", Dart},
       {1, "take_in", "front_waist_dart", Dart}, {-1, "let_out", "front_waist_dart", Dart},
       {1, "take_in", "back_waist_dart", Dart}, {-1, "let_out", "back_waist_dart", Dart}},
      {.usual_place = "front_waist_dart"}},
     {BustPointsApart, Bust, 3, "bust points apart", "bust points closer",
      "the dart points stand too close (or too far apart)", "the bust point width",
-     6, 3, 15, BustPointWidth, 2.0, kTrade, {DartShorter},
+     usually(6).from(3).to(15), doubts(BustPointWidth, 2.0), kTrade, {DartShorter},
      {{1, "widen", "bust_points", Width}, {-1, "narrow", "bust_points", PinnedWidth}},
      {.at_centre_line = true}},
     {UnderBustTakenIn, Bust, 4, "hollow under the bust", "fuller under the bust",
      "slack across directly under the bust, the waist fits", "a hollow under the bust",
-     8, 4, 12, {}, 0.0, kTrade, {}, {{1, "take_in", "under_bust", Dart}}},
+     usually(8).from(4).to(12), {}, kTrade, {}, {{1, "take_in", "under_bust", Dart}}},
     // Back.
     {AcrossBackWider, Back, 4, "across back wider", "across back narrower",
      "strain between the blades, the centre back or armhole seam pulls",
-     "the across back was taken narrow", 6, 3, 15, AcrossBack, 2.0, kDressmaker,
-     {BackArmholeFilled, SideSeamForward, BustLetOutAtSide}, {{1, "widen", "across_back", Width}}},
+     "the across back was taken narrow", usually(6).from(3).to(15), doubts(AcrossBack, 2.0),
+     kDressmaker, {BackArmholeFilled, SideSeamForward, BustLetOutAtSide},
+     {{1, "widen", "across_back", Width}}},
     {AcrossBackNarrower, Back, 4, "across back narrower", "across back wider",
      "upright folds along the back armhole; keep 1 cm spare for reach",
-     "the across back was taken wide", 6, 3, 13, AcrossBack, -2.0, kTrade,
+     "the across back was taken wide", usually(6).from(3).to(13), doubts(AcrossBack, -2.0), kTrade,
      {BackArmholeFilled, SideSeamForward, BustLetOutAtSide},
      {{1, "narrow", "across_back", PinnedWidth}}},
     {UpperBackLonger, Back, 1, "upper back longer", "upper back shorter",
      "a rounded upper back: short at the centre back, folds from the blade to the underarm",
-     "nape to waist taken too short over the curve", 10, 5, 25, BackWaistLength, 1.0, kLesson,
+     "nape to waist taken too short over the curve", usually(10).from(5).to(25),
+     doubts(BackWaistLength, 1.0), kLesson,
      {BackNeckEdgeTakenIn, BackNeckLower, ShoulderPointForward, BackShoulderDartWider,
       AcrossBackWider, OneShoulderLower, OneBreastFuller}, {{1, "lengthen", "upper_back"}}},
     {BackLongerBelowNape, Back, 1, "back longer below the nape", "back shorter below the nape",
      "a cushion at the nape, the neck tight behind", "a high curve of the back",
-     8, 5, 20, BackWaistLength, 1.0, kHeads,
+     usually(8).from(5).to(20), doubts(BackWaistLength, 1.0), kHeads,
      {BackNeckEdgeTakenIn, BackNeckLower, BackShoulderDartWider}, {{1, "lengthen", "below_nape"}}},
     {UpperBackShorter, Back, 1, "upper back shorter", "upper back longer",
-     "slack across between the blades", "an erect back", 8, 5, 15, BackWaistLength, -1.0, kUsda,
+     "slack across between the blades", "an erect back", usually(8).from(5).to(15),
+     doubts(BackWaistLength, -1.0), kUsda,
      {BackNeckEdgeTakenIn, BackNeckLower, BackShoulderDartWider},
      {{1, "shorten", "upper_back", Fold}}},
     {BackWaistShorter, Back, 1, "back waist shorter", "back waist longer",
      "a fold across just above the waist at the centre back", "a hollow (sway) back",
-     8, 5, 20, BackWaistLength, -1.0, kUsda, {CentreSeamTakenIn, OneBreastFuller},
+     usually(8).from(5).to(20), doubts(BackWaistLength, -1.0), kUsda,
+     {CentreSeamTakenIn, OneBreastFuller},
      {{1, "shorten", "back_waist", Fold}, {-1, "lengthen", "back_waist"},
       {1, "raise", "back_hem"}, {-1, "lower", "back_hem"}}},
     // Lengths.
     {LongerBelowBust, Lengths, 1, "longer below the bust", "shorter below the bust",
      "the waist seam lies above the body's waist all round", "the body is longer below the armhole",
-     13, 5, 40, SideLength, 1.0, kManual, {BustPointHigher, WaistTakenIn},
+     usually(13).from(5).to(40), doubts(SideLength, 1.0), kManual, {BustPointHigher, WaistTakenIn},
      {{1, "lengthen", "below_bust"}, {-1, "shorten", "below_bust", Fold}}},
     {LongerAboveBust, Lengths, 1, "longer above the bust", "shorter above the bust",
      "bust point, armhole and neck all sit too high", "the body is longer from shoulder to armhole",
-     6, 3, 20, SideNeckToBustPoint, 1.0, kManual,
+     usually(6).from(3).to(20), doubts(SideNeckToBustPoint, 1.0), kManual,
      {UnderarmLower, UnderarmHigher, FrontArmholeScooped, BackArmholeFilled,
       FrontArmholeEdgeTakenIn, BackArmholeEdgeTakenIn, ArmholeLarger, BustPointHigher},
      {{1, "lengthen", "above_bust"}, {-1, "shorten", "above_bust", Fold}}},
     {FrontWaistLonger, Lengths, 1, "front waist longer", "front waist shorter",
      "the waist is level at sides and back and rides up in front", "the front length over the bust",
-     8, 5, 25, FrontWaistLength, 1.0, kTrade, {FullerBust},
+     usually(8).from(5).to(25), doubts(FrontWaistLength, 1.0), kTrade, {FullerBust},
      {{1, "lengthen", "front_waist"}, {-1, "shorten", "front_waist", Fold},
       {1, "lower", "front_hem"}, {-1, "raise", "front_hem"}}},
     {SideSeamForward, Lengths, 4, "side seam forward", "side seam back",
      "the side seam swings backwards at the waist", "the back is too narrow, or the front too wide",
-     6, 3, 13, FrontBustWidth, -2.0, kTrade, {FrontArmholeScooped, BackArmholeFilled, WaistTakenIn},
-     {{1, "forward", "side_seam"}}},
+     usually(6).from(3).to(13), doubts(FrontBustWidth, -2.0), kTrade,
+     {FrontArmholeScooped, BackArmholeFilled, WaistTakenIn}, {{1, "forward", "side_seam"}}},
     {SideSeamBack, Lengths, 4, "side seam back", "side seam forward",
      "the side seam swings forwards at the waist", "the front is too narrow, or the back long",
-     6, 3, 13, FrontBustWidth, 2.0, kTrade, {}, {{1, "back", "side_seam"}}},
+     usually(6).from(3).to(13), doubts(FrontBustWidth, 2.0), kTrade, {},
+     {{1, "back", "side_seam"}}},
     // Waist and centre seams.
     {WaistTakenIn, Waist, 4, "waist taken in", "waist let out",
-     "the waist is loose (or tight)", "the waist girth", 10, 5, 30, WaistGirth, -2.0, kTrade,
-     {UnderBustTakenIn, BackWaistShorter},
+     "the waist is loose (or tight)", "the waist girth", usually(10).from(5).to(30),
+     doubts(WaistGirth, -2.0), kTrade, {UnderBustTakenIn, BackWaistShorter},
      {{1, "take_in", "waist", Width}, {-1, "let_out", "waist", Width},
       {1, "take_in", "side_at_waist", Pinned}, {-1, "let_out", "side_at_waist", LetOut}},
      {.usual_place = "waist"}},
     {CentreSeamTakenIn, Waist, 4, "centre seam taken in", "centre seam let out",
      "slack down the centre back with blades right, or loose between the breasts",
-     "a straight centre cannot follow a hollow", 8, 3, 15, WaistGirth, -2.0, kTrade,
-     {BackNeckEdgeTakenIn, WaistTakenIn},
+     "a straight centre cannot follow a hollow", usually(8).from(3).to(15),
+     doubts(WaistGirth, -2.0), kTrade, {BackNeckEdgeTakenIn, WaistTakenIn},
      {{1, "take_in", "centre_back", Pinned}, {-1, "let_out", "centre_back", LetOut},
       {1, "take_in", "centre_front", Pinned}, {-1, "let_out", "centre_front", LetOut}},
      {.usual_place = "centre_back", .at_centre_line = true}},
     // One side of the body.
     {OneShoulderLower, Shoulder, 8, "one shoulder lower", "one shoulder higher",
-     "one shoulder lies lower", "no two sides are alike", 8, 5, 20, {}, 0.0, kTrade,
+     "one shoulder lies lower", "no two sides are alike", usually(8).from(5).to(20), {}, kTrade,
      {UnderarmLower, UnderarmHigher, FrontArmholeScooped, BackArmholeFilled},
      {{1, "lower", "one_shoulder"}, {-1, "raise", "one_shoulder"}}},
     {OneBreastFuller, Bust, 8, "one breast fuller", "one breast smaller",
-     "one breast is fuller", "no two sides are alike", 6, 3, 20, {}, 0.0, kTrade,
+     "one breast is fuller", "no two sides are alike", usually(6).from(3).to(20), {}, kTrade,
      {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn},
      {{1, "fuller", "one_breast", OneHalf}, {-1, "smaller", "one_breast", OneHalf}}},
     {OneSideOfWaistHigher, Lengths, 8,
      "one side of the waist higher", "one side of the waist lower",
-     "one side of the waist lies higher", "no two sides are alike", 6, 3, 20, {}, 0.0, kTrade, {},
-     {{1, "raise", "one_side_waist"}, {-1, "lower", "one_side_waist"}}},
+     "one side of the waist lies higher", "no two sides are alike", usually(6).from(3).to(20), {},
+     kTrade, {}, {{1, "raise", "one_side_waist"}, {-1, "lower", "one_side_waist"}}},
     // Bust girth at the side seam.
     {BustLetOutAtSide, Bust, 4, "bust let out at the side", "bust taken in at the side",
      "tight (or slack) round the bust, the cup right", "the bust girth, or its ease",
-     12, 6, 40, BustGirth, 2.0, kTrade, {UnderarmLower, UnderarmHigher, WaistTakenIn},
+     usually(12).from(6).to(40), doubts(BustGirth, 2.0), kTrade,
+     {UnderarmLower, UnderarmHigher, WaistTakenIn},
      {{1, "let_out", "side", LetOut}, {-1, "take_in", "side", Pinned},
       {1, "let_out", "side_at_bust", LetOut}, {-1, "take_in", "side_at_bust", Pinned}},
      {.usual_place = "side_at_bust"}},
@@ -405,8 +439,9 @@ consteval bool is_complete(const std::array<FittingRow, kCorrectionCount>& rows)
     const FittingRow& row = rows[i];
     if (row.number() != static_cast<int>(i) + 1 || row.words.empty()) return false;
     if (row.name.empty() || row.reverse_name.empty() || row.source.empty()) return false;
-    if (row.least > row.usual || row.usual > row.most || row.stage < 1) return false;
-    if (row.doubts.has_value() != (row.doubt_per_mm != 0.0)) return false;
+    const auto& [usual, least, most] = row.amount;
+    if (least > usual || usual > most || row.stage < 1) return false;
+    if (row.doubts && row.doubts->per_mm == 0.0) return false;
   }
   return true;
 }
@@ -430,6 +465,6 @@ std::string_view stage_name(int stage);
 
 /// Beyond this a measurement is taken again and the block drafted anew: 25 mm of a girth, 13 mm of
 /// a length, 4 degrees of slope. Our judgement; common practice, no source.
-double redraft_limit(MeasurementName name);
+Measure redraft_limit(MeasurementName name);
 
 }  // namespace blockwright

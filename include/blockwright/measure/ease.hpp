@@ -2,28 +2,33 @@
 
 #include "blockwright/measure/client.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 
-/// The most that an ease may be, either way, in mm (degrees for the shoulder slope). Common
-/// practice, no source: no block has more.
-double most_ease(MeasurementName name);
+/// The most that an ease may be, either way. Common practice, no source: no block has more.
+Measure most_ease(MeasurementName name);
 
-/// What is added to each measurement, in mm on the whole girth, width or length (degrees for the
-/// shoulder slope).
+/// What is added to each measurement, on the whole girth, width or length.
 class Ease {
  public:
   /// The defaults of a close-fitting toile: the eases of the table of measurements.
-  static Ease of_toile();
+  static Ease of_toile() { return {}; }
   /// The defaults with the client's overrides.
   static Ease of(const Client& client);
 
-  [[nodiscard]] double operator[](MeasurementName name) const {
+  [[nodiscard]] Measure operator[](MeasurementName name) const {
     return values_[static_cast<std::size_t>(name)];
   }
-  void set(MeasurementName name, double ease) { values_[static_cast<std::size_t>(name)] = ease; }
+  [[nodiscard]] Length length(LengthName name) const { return (*this)[name].length(); }
+  void set(MeasurementName name, Measure ease) { values_[static_cast<std::size_t>(name)] = ease; }
 
  private:
-  std::array<double, kMeasurementCount> values_{};
+  std::array<Measure, kMeasurementCount> values_ = [] {
+    std::array<Measure, kMeasurementCount> eases;
+    std::ranges::transform(kMeasurements, eases.begin(), [](auto& row) { return row.ease.by; });
+    return eases;
+  }();
 };
 
 }  // namespace blockwright

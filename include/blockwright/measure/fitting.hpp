@@ -2,6 +2,7 @@
 
 #include "blockwright/base/length.hpp"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <span>
@@ -21,25 +22,43 @@ enum class AmountAs {
   WholeGirth,  ///< "whole_girth": cloth on the whole body
 };
 
-inline constexpr std::array<AmountAs, 5> kAmountWays{AmountAs::Length, AmountAs::TuckDepth,
-                                                     AmountAs::PerSeam, AmountAs::PerHalf,
-                                                     AmountAs::WholeGirth};
-/// The word of a way in files: "tuck_depth".
-std::string_view amount_word(AmountAs as);
+/// The word of a way in files, "tuck_depth", and what it means, for a person who has to choose.
+struct AmountWay {
+  AmountAs as;
+  std::string_view word;
+  std::string_view meaning;
+};
+/// By AmountAs.
+inline constexpr std::array<AmountWay, 5> kAmountWays{
+    {{AmountAs::Length, "length", "how far it is to move on the body"},
+     {AmountAs::TuckDepth, "tuck_depth", "depth of the pinned tuck, which takes out twice as much"},
+     {AmountAs::PerSeam, "per_seam", "from each of the two pieces at one seam"},
+     {AmountAs::PerHalf, "per_half", "cloth on one half of the body"},
+     {AmountAs::WholeGirth, "whole_girth", "cloth on the whole body"}}};
+
+constexpr const AmountWay& amount_way(AmountAs as) {
+  return kAmountWays[static_cast<std::size_t>(as)];
+}
 /// The way of that word; empty if there is none.
-std::optional<AmountAs> amount_named(std::string_view word);
-/// What the way means, for a person who has to choose: "depth of the pinned tuck: ...".
-std::string_view amount_meaning(AmountAs as);
+constexpr std::optional<AmountAs> amount_named(std::string_view word) {
+  const auto* const found = std::ranges::find(kAmountWays, word, &AmountWay::word);
+  return found == kAmountWays.end() ? std::nullopt : std::optional(found->as);
+}
 
 /// The half of the body that a correction is for.
 enum class BodySide { Both, Left, Right };
 
-inline constexpr std::array<BodySide, 3> kBodySides{BodySide::Both, BodySide::Left,
-                                                    BodySide::Right};
-/// "both", "left" or "right".
-std::string_view side_word(BodySide side);
+/// The words of the sides, by BodySide.
+inline constexpr std::array<std::string_view, 3> kSideWords{"both", "left", "right"};
+constexpr std::string_view side_word(BodySide side) {
+  return kSideWords[static_cast<std::size_t>(side)];
+}
 /// The side of that word; empty if there is none.
-std::optional<BodySide> side_named(std::string_view word);
+constexpr std::optional<BodySide> side_named(std::string_view word) {
+  const auto* const found = std::ranges::find(kSideWords, word);
+  if (found == kSideWords.end()) return std::nullopt;
+  return static_cast<BodySide>(found - kSideWords.begin());
+}
 
 /// What becomes of a correction once a newer tape session already has what it asked for.
 enum class OnNewTape {

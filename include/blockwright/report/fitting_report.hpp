@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/fit/order.hpp"
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <optional>
@@ -12,9 +12,9 @@ namespace blockwright {
 /// What a correction says of a measurement.
 struct Doubt {
   MeasurementName name;
-  double taped = 0.0;     ///< or estimated, in the session drafted; mm or degrees
-  double would_do = 0.0;  ///< drafted with it, the correction would not have been necessary
-  bool roughly = false;   ///< `would_do` comes from the correction's rule, not from a draft
+  Measure taped;         ///< or estimated, in the session drafted
+  Measure would_do;      ///< drafted with it, the correction would not have been necessary
+  bool roughly = false;  ///< `would_do` comes from the correction's rule, not from a draft
 };
 
 /// A correction and what came of it.

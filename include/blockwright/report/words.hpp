@@ -13,8 +13,8 @@ std::string title_of(const Report& report);
 
 /// A measurement's key as words: "side neck to bust point".
 std::string words_of(MeasurementName name);
-/// A measurement's value with its unit: "92.5 cm", "22.5°". `value` is in mm, or degrees.
-std::string value_text(MeasurementName name, double value, Unit unit);
+/// A measurement's value with its unit: "92.5 cm", "22.5°".
+std::string value_text(Measure value, Unit unit);
 /// "lower front neck 1.0 cm", "take in side 1/2 in (per seam), left side".
 std::string correction_text(const Correction& correction, Unit unit);
 /// " 3. lower front neck 1.0 cm (2026-03-21, toile 1)".

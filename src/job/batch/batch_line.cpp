@@ -19,18 +19,30 @@ const Problem* worst_of(const Problems& problems) {
 
 /// "0.00 mm", or "0.000 in".
 std::string accuracy_text(const RunSummary& summary) {
-  return summary.unit == Unit::Cm ? fixed(summary.residual, 2) + " mm"
-                                  : fixed(Length::mm(summary.residual).inches(), 3) + " in";
+  return summary.unit == Unit::Cm ? fixed(summary.residual.mm(), 2) + " mm"
+                                  : fixed(summary.residual.inches(), 3) + " in";
+}
+
+Limit limit_in(const nlohmann::ordered_json& limit) {
+  const auto end = [&](const std::string& name) -> std::optional<Measure> {
+    if (limit.contains(name + "_mm")) return Length::mm(limit.at(name + "_mm"));
+    if (limit.contains(name + "_deg")) return Measure::degrees(limit.at(name + "_deg"));
+    return std::nullopt;
+  };
+  return {.least = end("least"), .most = end("most")};
 }
 
 Problems problems_in(const nlohmann::ordered_json& list) {
+  using Keys = std::vector<std::string>;
   Problems problems;
   for (const auto& item : list) {
     const std::string severity = item.at("severity");
     problems.push_back(
         {severity == severity_name(Severity::Note) ? Severity::Note : Severity::Warning,
          item.at("code"), item.at("where"), item.at("message").get<std::string>(),
-         item.at("hint").get<std::string>()});
+         item.at("hint").get<std::string>(), item.value("measurements", Keys()),
+         item.value("options", Keys()),
+         limit_in(item.value("limit", nlohmann::ordered_json::object()))});
   }
   return problems;
 }
@@ -62,7 +74,7 @@ nlohmann::ordered_json line_json(const BatchLine& line) {
           {"client", summary.name},
           {"state", state_of(line)},
           {"darts", summary.darts},
-          {"residual_mm", rounded(summary.residual)},
+          {"residual_mm", rounded(summary.residual.mm())},
           {"pages", summary.pages},
           {"unit", unit_name(summary.unit)},
           {"files", line.result.files},
@@ -73,8 +85,8 @@ std::optional<BatchLine> read_line(const std::string& json) {
   try {
     const auto object = nlohmann::ordered_json::parse(json);
     BatchLine line{object.at("file"), {}};
-    line.result.summary = {object.at("client"), object.at("darts"), object.at("residual_mm"),
-                           object.at("pages"),
+    line.result.summary = {object.at("client"), object.at("darts"),
+                           Length::mm(object.at("residual_mm")), object.at("pages"),
                            object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
     line.result.problems = problems_in(object.at("problems"));
     line.result.files = object.at("files").get<std::vector<std::string>>();

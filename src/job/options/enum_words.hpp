@@ -35,10 +35,10 @@ std::vector<EnumWord<Enum>> enum_words() {
   } else if constexpr (std::is_same_v<Enum, OutputKind>) {
     for (const OutputRow& row : output_kinds()) words.push_back({row.kind, row.word, row.means});
   } else if constexpr (std::is_same_v<Enum, AmountAs>) {
-    for (const AmountAs as : kAmountWays) words.push_back({as, amount_word(as)});
+    for (const AmountWay& way : kAmountWays) words.push_back({way.as, way.word});
   } else {
     static_assert(std::is_same_v<Enum, BodySide>, "say here which words an option takes");
-    for (const BodySide side : kBodySides) words.push_back({side, side_word(side)});
+    for (const auto word : kSideWords) words.push_back({*side_named(word), word});
   }
   return words;
 }

@@ -1,14 +1,11 @@
-#include "amount_value.hpp"
-
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/text/inch_text.hpp"
 #include "blockwright/text/json_members.hpp"
 #include "blockwright/text/nearest.hpp"
 #include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "client_keys.hpp"
+#include "client_file.hpp"
+#include "client_values.hpp"
 #include "measure_text.hpp"
-#include "slip.hpp"
 
 #include <fmt/format.h>
 
@@ -21,27 +18,9 @@ constexpr MeasurementKind kLength = MeasurementKind::Length;
 // An amount this near to the limit is no slip of unit; common practice, no source.
 constexpr double kNearAmount = 1.1;
 
-std::string_view number_hint(Unit unit) {
-  return unit == Unit::Cm ? "write one number without quotes, with a point: 1.0"
-                          : "write a number, 0.5, or a fraction in quotes as on the tape, \"1/2\"";
-}
-
-std::string type_hint(const JsonValue& value, Unit unit) {
-  std::string hint = unit == Unit::Cm ? fraction_in_cm(value.text) : std::string();
-  return hint.empty() ? std::string(number_hint(unit)) : hint;
-}
-
-// The number as written, in the file's unit.
-double read_number(const JsonDocument& document, const JsonValue& value, Unit unit) {
-  if (value.kind == JsonKind::Number) return value.number;
-  if (value.kind == JsonKind::Text && unit == Unit::Inch) {
-    if (const auto inches = inches_of(value.text)) return *inches;
-  }
-  refuse("client.type", document.where(value),
-         fmt::format("by is {}, where a number of {} is expected{}", document.described(value),
-                     unit_word(unit, kLength), odd_letter_note(value.text)),
-         type_hint(value, unit));
-}
+constexpr NumberHints kAmount{
+    .cm = "write one number without quotes, with a point: 1.0",
+    .inches = "write a number, 0.5, or a fraction in quotes as on the tape, \"1/2\""};
 
 std::string minus_hint(const CorrectionWords& words, double written) {
   const std::string amount = trimmed(-written, 2);
@@ -56,8 +35,8 @@ std::string minus_hint(const CorrectionWords& words, double written) {
 // Requires: `written` is over the limit.
 std::string large_hint(double written, Unit unit) {
   const Length taken_for_mm = Length::mm(written);
-  const bool slightly = in_mm(written, kLength, unit) < kNearAmount * kMostCorrection;
-  if (slightly || taken_for_mm.mm() > kMostCorrection) {
+  const bool slightly = measured(written, kLength, unit) < kNearAmount * kMostCorrection;
+  if (slightly || taken_for_mm > kMostCorrection) {
     return "a toile that is so far off is not corrected: measure again and redraft";
   }
   const double meant = unit == Unit::Cm ? taken_for_mm.cm() : taken_for_mm.inches();
@@ -71,28 +50,24 @@ std::string amount_hint(const CorrectionWords& words, double written, Unit unit)
   return large_hint(written, unit);
 }
 
-// "length: how far it is to move on the body; tuck_depth: ..."
-std::string ways_text(const CorrectionWords& words) {
-  std::string text;
+// "say with ... "length": how far it is to move on the body; "tuck_depth": ..."
+std::string way_hint(const CorrectionWords& words) {
+  std::vector<std::string> ways;
   for (const AmountAs as : words.readings) {
-    if (!text.empty()) text += "; ";
-    text += fmt::format("\"{}\": {}", amount_word(as), amount_meaning(as));
+    ways.push_back(fmt::format("\"{}\": {}", amount_way(as).word, amount_way(as).meaning));
   }
-  return text;
+  return fmt::format("say with \"as\" how you measured it: {}", fmt::join(ways, "; "));
 }
 
 AmountAs way_named(const JsonDocument& document, const JsonValue& value,
                    const CorrectionWords& words) {
-  const auto as = amount_named(value.text);
-  if (!as) {
-    std::vector<std::string_view> known;
-    std::ranges::transform(words.readings, std::back_inserter(known), amount_word);
-    refuse("client.amount", document.where(value),
-           fmt::format("{} is not a way to measure an amount{}", document.as_written(value),
-                       odd_letter_note(value.text)),
-           did_you_mean(value.text, known));
-  }
-  return *as;
+  if (const auto as = amount_named(value.text)) return *as;
+  std::vector<std::string_view> known;
+  for (const AmountAs as : words.readings) known.push_back(amount_way(as).word);
+  refuse("client.amount", document.where(value),
+         fmt::format("{} is not a way to measure an amount{}", document.as_written(value),
+                     odd_letter_note(value.text)),
+         did_you_mean(value.text, known));
 }
 
 void check_way(const JsonDocument& document, const JsonValue& value, const CorrectionWords& words,
@@ -100,8 +75,8 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
   if (std::ranges::find(words.readings, as) == words.readings.end()) {
     refuse("client.amount", document.where(value),
            fmt::format("\"{}\" of \"{}\" cannot be measured as \"{}\"", words.action, words.place,
-                       amount_word(as)),
-           "say with \"as\" how you measured it: " + ways_text(words), {"as"});
+                       amount_way(as).word),
+           way_hint(words), {"as"});
   }
   if (as == AmountAs::WholeGirth && side != BodySide::Both) {
     refuse("client.amount", document.where(value),
@@ -120,13 +95,13 @@ Length read_amount(const JsonDocument& document, const JsonValue& correction,
       required(document, correction, "by",
                fmt::format("write how much, in {}: \"by\": {}", unit_word(unit, kLength),
                            unit == Unit::Cm ? "1.0" : "\"1/2\""));
-  const double written = read_number(document, value, unit);
-  const double amount = in_mm(written, kLength, unit);
-  if (amount > 0.0 && amount <= kMostCorrection) return Length::mm(amount);
+  const double written = read_number(document, value, kLength, unit, kAmount);
+  const Length amount = measured(written, kLength, unit).length();
+  if (amount > Length() && amount <= kMostCorrection) return amount;
   refuse("client.range", document.where(value),
          fmt::format("by is {} {}; a correction is more than 0 and at most {}",
                      document.as_written(value), unit_name(unit, kLength),
-                     measure_text(kMostCorrection, kLength, unit)),
+                     measure_text(kMostCorrection, unit)),
          amount_hint(words, written, unit));
 }
 
@@ -138,10 +113,9 @@ AmountAs read_way(const JsonDocument& document, const JsonValue& correction,
     refuse("client.amount", document.where(correction),
            fmt::format("\"as\" is missing: the amount of \"{}\": \"{}\" can be measured in {} ways",
                        words.action, words.place, words.readings.size()),
-           "say with \"as\" how you measured it: " + ways_text(words), {"as"});
+           way_hint(words), {"as"});
   }
-  expect(document, *value, JsonKind::Text,
-         "say with \"as\" how you measured it: " + ways_text(words));
+  expect(document, *value, JsonKind::Text, way_hint(words));
   const AmountAs as = way_named(document, *value, words);
   check_way(document, *value, words, as, side);
   return as;

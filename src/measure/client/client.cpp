@@ -6,9 +6,7 @@
 #include "blockwright/text/plain_text.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client_file.hpp"
-#include "client_keys.hpp"
-#include "fitting_value.hpp"
-#include "tape_value.hpp"
+#include "client_values.hpp"
 
 #include <fmt/format.h>
 
@@ -76,8 +74,7 @@ class ClientReader {
     check_keys(document_, value, kSessionKeys);
     Session result;
     result.date = read_date(document_, value);
-    if (const JsonValue* by = document_.member(value, "by"))
-      result.by = read_plain_text(document_, *by);
+    result.by = read_optional_text(document_, value, "by", kMostTextLength);
     result.tape = tape(value);
     return result;
   }
@@ -95,33 +92,33 @@ class ClientReader {
     }
   }
 
+  // What an object holds of each measurement, read by one of the functions of client_values.hpp.
+  template <class Read>
+  auto per_measurement(const JsonValue& object, const std::string& hint, Read read) const {
+    expect(document_, object, JsonKind::Object, hint);
+    check_keys(document_, object, kMeasurementKeys);
+    PerMeasurement<decltype(read({document_, kMeasurements[0], unit_}, object))> result;
+    for (const MeasurementInfo& entry : kMeasurements) {
+      const JsonValue* given = document_.member(object, entry.key);
+      if (given != nullptr) result[entry.name] = read({document_, entry, unit_}, *given);
+    }
+    return result;
+  }
+
   PerMeasurement<Readings> tape(const JsonValue& session) const {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(document_, session, "tape", hint);
-    expect(document_, value, JsonKind::Object, hint);
-    check_keys(document_, value, kMeasurementKeys);
-    PerMeasurement<Readings> result;
-    for (const MeasurementInfo& entry : measurement_catalogue()) {
-      const JsonValue* taken = document_.member(value, entry.key);
-      if (taken != nullptr) result[entry.name] = read_readings(document_, *taken, entry, unit_);
-    }
+    const auto result = per_measurement(value, hint, read_readings);
     required(document_, value, "bust_girth",
              fmt::format("it is the one measurement every session needs. {}",
                          info(MeasurementName::BustGirth).how));
     return result;
   }
 
-  PerMeasurement<double> ease(const JsonValue& root) const {
-    PerMeasurement<double> result;
+  PerMeasurement<Measure> ease(const JsonValue& root) const {
     const JsonValue* value = document_.member(root, "ease");
-    if (value == nullptr) return result;
-    expect(document_, *value, JsonKind::Object, "write \"ease\": { \"bust_girth\": 5.0 }");
-    check_keys(document_, *value, kMeasurementKeys);
-    for (const MeasurementInfo& entry : measurement_catalogue()) {
-      const JsonValue* given = document_.member(*value, entry.key);
-      if (given != nullptr) result[entry.name] = read_ease(document_, *given, entry, unit_);
-    }
-    return result;
+    if (value == nullptr) return {};
+    return per_measurement(*value, "write \"ease\": { \"bust_girth\": 5.0 }", read_ease);
   }
 
   void check_schema(const JsonValue& root) const {

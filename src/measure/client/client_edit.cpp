@@ -16,29 +16,24 @@
 namespace blockwright {
 namespace {
 
-Client client_in(std::string_view text, std::string_view file) {
-  std::istringstream in{std::string(text)};
-  return read_client(in, file);
-}
-
-// The proof that nothing was lost and nothing else was added.
-std::string proved(std::string text, std::string_view file, const Client& expected) {
-  require(client_in(text, file) == expected, "a changed client file does not read as it should");
-  return text;
+Client client_in(const ClientText& source) {
+  std::istringstream in{std::string(source.text)};
+  return read_client(in, source.file);
 }
 
 // A client file whose text is to be changed.
 struct OpenFile {
-  OpenFile(std::string_view text, std::string_view name)
-      : file(name), client(client_in(text, name)), edit(text, client_file(), name) {}
+  explicit OpenFile(const ClientText& source)
+      : file(source.file),
+        client(client_in(source)),
+        edit(source.text, client_file(), source.file) {}
 
   [[nodiscard]] const JsonDocument& document() const { return edit.document(); }
   [[nodiscard]] const JsonValue* member(const JsonValue& object, std::string_view key) const {
     return document().member(object, key);
   }
-  [[nodiscard]] const JsonValue* fittings() const { return member(document().root(), "fittings"); }
   [[nodiscard]] const JsonValue& fitting(std::size_t index) const {
-    return document().child(*fittings(), index);
+    return document().child(*member(document().root(), "fittings"), index);
   }
 
   std::string_view file;
@@ -46,16 +41,32 @@ struct OpenFile {
   JsonEdit edit;
 };
 
-std::string fitting_name(std::string_view date, int toile) {
-  return fmt::format("the fitting of {}, toile {}", date, toile);
+// The new text as it reads. Whatever is wrong with it was added, and has no place in the file yet:
+// its key is named, "by" of "client.json:9:190 fittings[0].corrections[0].by".
+Client read_again(const ClientText& source) {
+  try {
+    return client_in(source);
+  } catch (const InputError& error) {
+    Problem problem = error.problem();
+    if (problem.where.find(' ', source.file.size()) != std::string::npos) {
+      const std::string key = problem.where.substr(problem.where.find_last_of(" .") + 1);
+      problem.where = fmt::format("{} {} to be added", source.file, key.substr(0, key.find('[')));
+    }
+    throw InputError(std::move(problem));
+  }
 }
 
-std::optional<std::size_t> index_of(const Client& client, const FittingOf& sought) {
-  for (std::size_t i = 0; i < client.fittings.size(); ++i) {
-    const Fitting& fitting = client.fittings[i];
-    if (fitting.date == sought.date && fitting.toile == sought.toile) return i;
-  }
-  return std::nullopt;
+// The proof that nothing was lost and nothing else was added: with the change taken back, the new
+// text reads as the old one.
+std::string proved(std::string text, const OpenFile& open, const auto& take_back) {
+  Client client = read_again({text, open.file});
+  take_back(client);
+  require(client == open.client, "a changed client file does not read as it should");
+  return text;
+}
+
+std::string fitting_name(const auto& fitting) {
+  return fmt::format("the fitting of {}, toile {}", fitting.date, fitting.toile);
 }
 
 // Whether each member of a correction has a line of its own, as in the file's first correction.
@@ -74,68 +85,82 @@ bool fittings_have_lines(const OpenFile& open) {
   return open.edit.has_lines(open.fitting(0));
 }
 
-// The place of a new fitting: behind those of earlier toiles and dates.
-std::size_t place_of(const OpenFile& open, const Fitting& fitting) {
+// The text with one more element in the list of that key, which is made where there is none.
+std::string with_element(const OpenFile& open, const JsonValue& object, std::string_view key,
+                         std::size_t place, const JsonPart& part) {
+  const JsonValue* list = open.member(object, key);
+  if (list != nullptr) return open.edit.with_element(*list, place, part);
+  JsonPart new_list = list_of_one(part);
+  new_list.lines = open.edit.has_lines(object);
+  return open.edit.with_member(object, key, new_list);
+}
+
+[[noreturn]] void refuse_order(const OpenFile& open, std::size_t place, const FittingOf& sought) {
+  const std::vector<Fitting>& all = open.client.fittings;
+  const bool too_late = place < all.size() && all[place].date < sought.date;
+  refuse("client.order", std::string(open.file),
+         fmt::format("{} would contradict {}: a later toile has no earlier date",
+                     fitting_name(sought), fitting_name(all[too_late ? place : place - 1])),
+         "correct the date or the number of the toile");
+}
+
+// A new fitting is placed behind those of earlier toiles and dates.
+std::string with_new_fitting(const OpenFile& open, const JsonPart& part, const FittingOf& sought) {
   const std::vector<Fitting>& all = open.client.fittings;
   const auto later = std::ranges::find_if(all, [&](const Fitting& other) {
-    return std::tie(other.toile, other.date) > std::tie(fitting.toile, fitting.date);
+    return std::tie(other.toile, other.date) > std::tie(sought.toile, sought.date);
   });
-  const bool too_late = later != all.end() && later->date < fitting.date;
-  const bool too_early = later != all.begin() && std::prev(later)->date > fitting.date;
-  if (too_late || too_early) {
-    const Fitting& other = too_late ? *later : *std::prev(later);
-    refuse("client.order", std::string(open.file),
-           fmt::format("{} would contradict {}: a later toile has no earlier date",
-                       fitting_name(fitting.date, fitting.toile),
-                       fitting_name(other.date, other.toile)),
-           "correct the date or the number of the toile");
+  const auto place = static_cast<std::size_t>(later - all.begin());
+  std::string text = with_element(open, open.document().root(), "fittings", place, part);
+  try {
+    return proved(std::move(text), open, [&](Client& client) {
+      client.fittings.erase(client.fittings.begin() + static_cast<std::ptrdiff_t>(place));
+    });
+  } catch (const InputError& error) {
+    if (error.problem().code == "client.order") refuse_order(open, place, sought);
+    throw;
   }
-  return static_cast<std::size_t>(later - all.begin());
 }
 
-std::string with_new_fitting(const OpenFile& open, const JsonPart& part, const Fitting& fitting) {
-  const std::size_t place = place_of(open, fitting);
-  Client expected = open.client;
-  expected.fittings.insert(expected.fittings.begin() + static_cast<std::ptrdiff_t>(place), fitting);
-  const JsonValue* list = open.fittings();
-  std::string text = list == nullptr ? open.edit.with_member(open.document().root(), "fittings",
-                                                             list_of_one(part, part.lines))
-                                     : open.edit.with_element(*list, place, part);
-  return proved(std::move(text), open.file, expected);
+std::string with_next_correction(const OpenFile& open, std::size_t index, const JsonPart& part) {
+  const std::size_t count = open.client.fittings[index].corrections.size();
+  return proved(with_element(open, open.fitting(index), "corrections", count, part), open,
+                [&](Client& client) { client.fittings[index].corrections.pop_back(); });
 }
 
-std::string with_next_correction(const OpenFile& open, std::size_t index, const JsonPart& part,
-                                 const Correction& correction) {
-  Client expected = open.client;
-  expected.fittings[index].corrections.push_back(correction);
-  const JsonValue& fitting = open.fitting(index);
-  const JsonValue* list = open.member(fitting, "corrections");
-  std::string text = list == nullptr
-                         ? open.edit.with_member(fitting, "corrections",
-                                                 list_of_one(part, open.edit.has_lines(fitting)))
-                         : open.edit.with_element(*list, list->children.size(), part);
-  return proved(std::move(text), open.file, expected);
+std::optional<std::size_t> index_of(const Client& client, const FittingOf& sought) {
+  const auto found = std::ranges::find_if(client.fittings, [&](const Fitting& fitting) {
+    return fitting.date == sought.date && fitting.toile == sought.toile;
+  });
+  if (found == client.fittings.end()) return std::nullopt;
+  return static_cast<std::size_t>(found - client.fittings.begin());
 }
 
-// The text with a member of a fitting that is told beside the correction.
-std::string with_fitting_text(const std::string& text, std::string_view file,
-                              const FittingOf& sought, std::string_view key,
-                              std::string Fitting::*member, const std::string& value) {
-  if (value.empty()) return text;
-  const OpenFile open(text, file);
+// A text about a fitting that may be given with one of its corrections.
+struct FittingText {
+  std::string_view key;
+  std::string Fitting::*in_file;
+  std::string FittingOf::*given;
+};
+constexpr FittingText kFittingTexts[] = {{"by", &Fitting::by, &FittingOf::by},
+                                         {"note", &Fitting::note, &FittingOf::note}};
+
+std::string with_fitting_text(const ClientText& source, const FittingOf& sought,
+                              const FittingText& about) {
+  const OpenFile open(source);
+  const std::string& given = sought.*about.given;
   const auto index = index_of(open.client, sought);
-  if (!index) return text;
-  Client expected = open.client;
-  std::string& known = expected.fittings[*index].*member;
-  if (known == value) return text;
-  if (open.member(open.fitting(*index), key) != nullptr) {
-    refuse("client.duplicate", std::string(file),
-           fmt::format("{} says \"{}\": {} already", fitting_name(sought.date, sought.toile), key,
+  if (given.empty() || !index) return std::string(source.text);
+  const std::string& known = open.client.fittings[*index].*about.in_file;
+  if (known == given) return std::string(source.text);
+  if (open.member(open.fitting(*index), about.key) != nullptr) {
+    refuse("client.duplicate", std::string(open.file),
+           fmt::format("{} says \"{}\": {} already", fitting_name(sought), about.key,
                        shown(json_quoted(known))),
-           fmt::format("leave \"{}\" out, or change it in the file", key));
+           fmt::format("leave \"{}\" out, or change it in the file", about.key));
   }
-  known = value;
-  return proved(open.edit.with_member(open.fitting(*index), key, json_text(value)), file, expected);
+  return proved(open.edit.with_member(open.fitting(*index), about.key, json_text(given)), open,
+                [&](Client& client) { client.fittings[*index].*about.in_file = known; });
 }
 
 struct CorrectionPlace {
@@ -155,73 +180,86 @@ CorrectionPlace place_of_number(const OpenFile& open, std::size_t number) {
          "corrections are counted from 1, over all fittings in the order of the file");
 }
 
-const JsonValue& correction_at(const OpenFile& open, const CorrectionPlace& place) {
+const JsonValue& json_at(const OpenFile& open, const CorrectionPlace& place) {
   const JsonValue& list = *open.member(open.fitting(place.fitting), "corrections");
   return open.document().child(list, place.correction);
 }
 
-void refuse_same_day(const OpenFile& open, const std::string& date) {
-  const auto& sessions = open.client.sessions;
-  if (std::ranges::find(sessions, date, &Session::date) == sessions.end()) return;
-  refuse("client.duplicate", std::string(open.file),
-         fmt::format("there is a session of {} already", date),
-         "give another date, or write readings of one day into one session as lists");
+auto& correction_at(auto& client, const CorrectionPlace& place) {
+  return client.fittings[place.fitting].corrections[place.correction];
+}
+
+// The text with another value of a member of the number-th correction.
+template <class Value>
+std::string with_changed(const ClientText& source, std::size_t number, Value Correction::*member,
+                         Value value, const auto& changed_text) {
+  const OpenFile open(source);
+  const CorrectionPlace place = place_of_number(open, number);
+  const Value old = correction_at(open.client, place).*member;
+  if (old == value) return std::string(source.text);
+  return proved(changed_text(open.edit, json_at(open, place)), open, [&](Client& changed) {
+    require(correction_at(changed, place).*member == value, "a change reads as it was given");
+    correction_at(changed, place).*member = old;
+  });
 }
 
 }  // namespace
 
-std::string with_correction(std::string_view text, std::string_view file, const FittingOf& fitting,
+std::string with_correction(const ClientText& client, const FittingOf& fitting,
                             const NewCorrection& correction) {
-  std::string told =
-      with_fitting_text(std::string(text), file, fitting, "by", &Fitting::by, fitting.by);
-  told = with_fitting_text(told, file, fitting, "note", &Fitting::note, fitting.note);
-  const OpenFile open(told, file);
-  const JsonPart part = correction_part(correction, corrections_have_lines(open));
-  const JsonPart whole = fitting_part(fitting, part, fittings_have_lines(open));
-  const Fitting read = read_fitting_part(whole, open.client.unit, file);
-  const auto index = index_of(open.client, fitting);
-  return index ? with_next_correction(open, *index, part, read.corrections.front())
-               : with_new_fitting(open, whole, read);
+  std::string text(client.text);
+  for (const FittingText& about : kFittingTexts) {
+    text = with_fitting_text({text, client.file}, fitting, about);
+  }
+  const OpenFile open({text, client.file});
+  JsonPart part = correction_part(correction);
+  part.lines = corrections_have_lines(open);
+  if (const auto index = index_of(open.client, fitting)) {
+    return with_next_correction(open, *index, part);
+  }
+  JsonPart whole = fitting_part(fitting, std::move(part));
+  whole.lines = whole.members.back().second.lines = fittings_have_lines(open);
+  return with_new_fitting(open, whole, fitting);
 }
 
-std::string with_withdrawn(std::string_view text, std::string_view file, std::size_t number,
-                           bool withdrawn) {
-  const OpenFile open(text, file);
-  const CorrectionPlace place = place_of_number(open, number);
-  Client expected = open.client;
-  Correction& correction = expected.fittings[place.fitting].corrections[place.correction];
-  if (correction.withdrawn == withdrawn) return std::string(text);
-  correction.withdrawn = withdrawn;
-  const WithdrawnMark mark(open.edit, correction_at(open, place));
-  return proved(withdrawn ? mark.withdrawn() : mark.active(), file, expected);
+std::string with_withdrawn(const ClientText& client, std::size_t number) {
+  return with_changed(client, number, &Correction::withdrawn, true, marked_withdrawn);
 }
 
-std::string with_new_tape(std::string_view text, std::string_view file, std::size_t number,
-                          OnNewTape answer) {
+std::string with_active(const ClientText& client, std::size_t number) {
+  return with_changed(client, number, &Correction::withdrawn, false, marked_active);
+}
+
+std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTape answer) {
   require(answer != OnNewTape::Ask, "an answer on the new tape is keep or drop");
-  const OpenFile open(text, file);
-  const CorrectionPlace place = place_of_number(open, number);
-  Client expected = open.client;
-  expected.fittings[place.fitting].corrections[place.correction].on_new_tape = answer;
-  const JsonValue& correction = correction_at(open, place);
-  const std::string word = answer == OnNewTape::Keep ? "keep" : "drop";
-  const JsonValue* told = open.member(correction, "new_tape");
-  return proved(told == nullptr ? open.edit.with_member(correction, "new_tape", json_text(word))
-                                : open.edit.with_bytes(told->begin, told->end, json_quoted(word)),
-                file, expected);
+  return with_changed(client, number, &Correction::on_new_tape, answer,
+                      [&](const JsonEdit& edit, const JsonValue& correction) {
+                        const JsonPart word =
+                            json_text(answer == OnNewTape::Keep ? "keep" : "drop");
+                        const JsonValue* old = edit.document().member(correction, "new_tape");
+                        return old == nullptr ? edit.with_member(correction, "new_tape", word)
+                                              : edit.with_bytes(old->begin, old->end, word.scalar);
+                      });
 }
 
-std::string with_session(std::string_view text, std::string_view file, const NewSession& session) {
-  const OpenFile open(text, file);
-  refuse_same_day(open, session.date);
+std::string with_session(const ClientText& client, const NewSession& session) {
+  const OpenFile open(client);
+  if (std::ranges::find(open.client.sessions, session.date, &Session::date) !=
+      open.client.sessions.end()) {
+    refuse("client.duplicate", std::string(open.file),
+           fmt::format("there is a session of {} already", session.date),
+           "give another date, or write readings of one day into one session as lists");
+  }
   const JsonValue& list = *open.member(open.document().root(), "sessions");
   const JsonValue& first = open.document().child(list, 0);
-  const JsonPart part = session_part(session, open.edit.has_lines(first),
-                                     open.edit.has_lines(*open.member(first, "tape")));
-  Client expected = open.client;
-  expected.sessions.push_back(read_session_part(part, open.client.unit, file));
-  std::ranges::sort(expected.sessions, {}, &Session::date);
-  return proved(open.edit.with_element(list, list.children.size(), part), file, expected);
+  JsonPart part = session_part(session);
+  part.lines = open.edit.has_lines(first);
+  part.members.back().second.lines = open.edit.has_lines(*open.member(first, "tape"));
+  return proved(open.edit.with_element(list, list.children.size(), part), open,
+                [&](Client& changed) {
+                  std::erase_if(changed.sessions,
+                                [&](const Session& one) { return one.date == session.date; });
+                });
 }
 
 }  // namespace blockwright

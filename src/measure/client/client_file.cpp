@@ -3,7 +3,6 @@
 #include "blockwright/measure/fitting.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 #include "blockwright/text/nearest.hpp"
-#include "client_keys.hpp"
 
 #include <fmt/format.h>
 
@@ -16,25 +15,24 @@ bool holds_key(std::span<const std::string_view> known, std::string_view key) {
   return std::ranges::find(known, key) != known.end();
 }
 
+struct Home {
+  std::span<const std::string_view> keys;
+  std::string_view place;
+};
+
 // Where a known key belongs that stands in a wrong place; empty for an unknown one, and for an
 // action that is short for a known one: "back" in a tape.
 std::string right_place(std::string_view key, std::span<const std::string_view> known) {
   if (holds_key(correction_actions(), key) && !nearest(key, known).empty()) return {};
-  if (holds_key(kClientKeys, key)) {
-    return fmt::format("\"{}\" belongs at the top of the file, beside \"sessions\"", key);
-  }
-  if (holds_key(kSessionKeys, key)) {
-    return fmt::format("\"{}\" belongs in a session: \"sessions\": [ {{ ... }} ]", key);
-  }
-  if (holds_key(kMeasurementKeys, key)) {
-    return fmt::format("\"{}\" belongs in a session's tape: \"tape\": {{ ... }}", key);
-  }
-  if (holds_key(kFittingKeys, key)) {
-    return fmt::format("\"{}\" belongs in a fitting: \"fittings\": [ {{ ... }} ]", key);
-  }
-  if (holds_key(kCorrectionKeys, key) || holds_key(correction_actions(), key)) {
-    return fmt::format("\"{}\" belongs in a fitting's corrections: \"corrections\": [ {{ ... }} ]",
-                       key);
+  constexpr std::string_view corrections =
+      "in a fitting's corrections: \"corrections\": [ { ... } ]";
+  for (const Home& home : {Home{kClientKeys, "at the top of the file, beside \"sessions\""},
+                           {kSessionKeys, "in a session: \"sessions\": [ { ... } ]"},
+                           {kMeasurementKeys, "in a session's tape: \"tape\": { ... }"},
+                           {kFittingKeys, "in a fitting: \"fittings\": [ { ... } ]"},
+                           {kCorrectionKeys, corrections},
+                           {correction_actions(), corrections}}) {
+    if (holds_key(home.keys, key)) return fmt::format("\"{}\" belongs {}", key, home.place);
   }
   return {};
 }

@@ -1,12 +1,9 @@
-#include "correction_value.hpp"
-
-#include "amount_value.hpp"
 #include "blockwright/text/json_members.hpp"
 #include "blockwright/text/nearest.hpp"
 #include "blockwright/text/odd_character.hpp"
-#include "blockwright/text/plain_text.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "client_keys.hpp"
+#include "client_file.hpp"
+#include "client_values.hpp"
 
 #include <fmt/format.h>
 
@@ -125,7 +122,7 @@ bool read_withdrawn(const JsonDocument& document, const JsonValue& correction) {
   expect(document, *value, JsonKind::Boolean,
          "write \"withdrawn\": true, without quotes; leave the key out for a correction that "
          "counts");
-  return document.as_written(*value) == "true";
+  return value->flag;
 }
 
 OnNewTape read_on_new_tape(const JsonDocument& document, const JsonValue& correction) {
@@ -156,9 +153,7 @@ Correction read_correction(const JsonDocument& document, const JsonValue& value,
   correction.by = read_amount(document, value, words, unit);
   correction.side = read_side(document, value, words);
   correction.as = read_way(document, value, words, correction.side);
-  if (const JsonValue* seen = document.member(value, "seen")) {
-    correction.seen = read_plain_text(document, *seen, kMostNoteLength);
-  }
+  correction.seen = read_optional_text(document, value, "seen", kMostNoteLength);
   correction.withdrawn = read_withdrawn(document, value);
   correction.on_new_tape = read_on_new_tape(document, value);
   return correction;

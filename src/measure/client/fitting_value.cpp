@@ -1,10 +1,8 @@
-#include "fitting_value.hpp"
-
 #include "blockwright/text/json_members.hpp"
 #include "blockwright/text/plain_text.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "client_keys.hpp"
-#include "correction_value.hpp"
+#include "client_file.hpp"
+#include "client_values.hpp"
 
 #include <fmt/format.h>
 
@@ -27,12 +25,6 @@ int read_toile(const JsonDocument& document, const JsonValue& fitting) {
          hint);
 }
 
-std::string optional_text(const JsonDocument& document, const JsonValue& object,
-                          std::string_view key, std::size_t most) {
-  const JsonValue* value = document.member(object, key);
-  return value == nullptr ? std::string() : read_plain_text(document, *value, most);
-}
-
 std::vector<Correction> read_corrections(const JsonDocument& document, const JsonValue& fitting,
                                          Unit unit) {
   std::vector<Correction> corrections;
@@ -52,8 +44,8 @@ Fitting read_fitting(const JsonDocument& document, const JsonValue& value, Unit 
   check_keys(document, value, kFittingKeys);
   return {.date = read_date(document, value),
           .toile = read_toile(document, value),
-          .by = optional_text(document, value, "by", kMostTextLength),
-          .note = optional_text(document, value, "note", kMostNoteLength),
+          .by = read_optional_text(document, value, "by", kMostTextLength),
+          .note = read_optional_text(document, value, "note", kMostNoteLength),
           .corrections = read_corrections(document, value, unit)};
 }
 
@@ -85,6 +77,12 @@ void check_order(const JsonDocument& document, const JsonValue& value, const Fit
 }
 
 }  // namespace
+
+std::string read_optional_text(const JsonDocument& document, const JsonValue& object,
+                               std::string_view key, std::size_t most) {
+  const JsonValue* value = document.member(object, key);
+  return value == nullptr ? std::string() : read_plain_text(document, *value, most);
+}
 
 std::vector<Fitting> read_fittings(const JsonDocument& document, const JsonValue& list, Unit unit) {
   expect(document, list, JsonKind::List, "fittings are a list: [ { ... } ]; or leave the key out");

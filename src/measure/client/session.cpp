@@ -17,16 +17,16 @@ std::string dates_of(const Client& client) {
 
 }  // namespace
 
-double Readings::median() const {
+Measure Readings::median() const {
   require(!values.empty(), "median of no readings");
   if (values.size() == 1) return values.front();
-  std::vector<double> sorted = values;
+  std::vector<Measure> sorted = values;
   std::ranges::sort(sorted);
   const std::size_t middle = sorted.size() / 2;
   return sorted.size() % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2.0;
 }
 
-double Readings::spread() const {
+Measure Readings::spread() const {
   require(!values.empty(), "spread of no readings");
   const auto [least, most] = std::ranges::minmax(values);
   return most - least;

@@ -1,5 +1,3 @@
-#include "slip.hpp"
-
 #include "blockwright/base/number_text.hpp"
 #include "measure_text.hpp"
 
@@ -50,38 +48,36 @@ constexpr std::array<Slip, 2> kAngleSlips{{
 
 // A reading this near to its limit is no slip of unit or decimal point; common practice, no source.
 constexpr double kNear = 1.1;
-constexpr double kUpright = 90.0;
+constexpr Measure kUpright = Measure::degrees(90);
 
 std::span<const Slip> slips_of(MeasurementKind kind, Unit unit) {
   if (kind == MeasurementKind::Angle) return kAngleSlips;
   return unit == Unit::Cm ? std::span<const Slip>(kCmSlips) : std::span<const Slip>(kInchSlips);
 }
 
-// Whether some way of drafting writes down half of the measurement.
-bool is_halved(const MeasurementInfo& entry) {
-  return entry.kind == MeasurementKind::Girth || entry.kind == MeasurementKind::Width;
-}
-
+// Some ways of drafting write down half of a girth or a width.
 bool can_happen(const Slip& slip, const MeasurementInfo& entry) {
-  if (slip.of == Of::Halves) return is_halved(entry);
+  using enum MeasurementKind;
+  if (slip.of == Of::Halves) return entry.kind == Girth || entry.kind == Width;
   return slip.of == Of::All || entry.name == MeasurementName::Stature;
 }
 
 // How far the cured value lies from the middle of the limits, as a ratio; infinite outside them.
-double oddness(const Slip& slip, const MeasurementInfo& entry, double value) {
-  const double cured = slip.factor * value;
-  if (!can_happen(slip, entry) || !within(entry, cured)) {
+double oddness(const Slip& slip, const MeasurementInfo& entry, Measure value) {
+  const Measure cured = slip.factor * value;
+  if (!can_happen(slip, entry) || !entry.allows(cured)) {
     return std::numeric_limits<double>::infinity();
   }
-  return std::abs(std::log(cured / std::sqrt(entry.least * entry.most)));
+  return std::abs(std::log(cured.number() / std::sqrt(entry.least.number() * entry.most.number())));
 }
 
 std::string take_again(const MeasurementInfo& entry) {
   return fmt::format("take it again: {}", entry.how);
 }
 
-// Requires: value > 0, in mm or degrees.
-std::string likely_slip(const MeasurementInfo& entry, double value, double written, Unit unit) {
+// Requires: written > 0.
+std::string likely_slip(const MeasurementInfo& entry, double written, Unit unit) {
+  const Measure value = measured(written, entry.kind, unit);
   const std::span<const Slip> slips = slips_of(entry.kind, unit);
   const auto& likely = *std::ranges::min_element(
       slips, {}, [&](const Slip& slip) { return oddness(slip, entry, value); });
@@ -90,44 +86,24 @@ std::string likely_slip(const MeasurementInfo& entry, double value, double writt
                      likely.reading);
 }
 
-double in_unit(double value, MeasurementKind kind, Unit unit) {
-  if (kind == MeasurementKind::Angle) return value;
-  return unit == Unit::Cm ? Length::mm(value).cm() : Length::mm(value).inches();
-}
-
 }  // namespace
 
-double in_mm(double written, MeasurementKind kind, Unit unit) {
-  if (kind == MeasurementKind::Angle) return written;
-  return unit == Unit::Cm ? Length::cm(written).mm() : Length::inches(written).mm();
-}
-
-bool within(const MeasurementInfo& entry, double value) {
-  return value >= entry.least && value <= entry.most;
-}
-
-std::string limits_text(const MeasurementInfo& entry, Unit unit) {
-  const double least = std::ceil(10.0 * in_unit(entry.least, entry.kind, unit)) / 10.0;
-  const double most = std::floor(10.0 * in_unit(entry.most, entry.kind, unit)) / 10.0;
-  return fmt::format("{} to {} {}", trimmed(least, 1), trimmed(most, 1),
-                     unit_name(unit, entry.kind));
-}
-
 std::string slip_hint(const MeasurementInfo& entry, double written, Unit unit) {
-  const double value = in_mm(written, entry.kind, unit);
-  if (within(entry, -value)) {
+  const Measure value = measured(written, entry.kind, unit);
+  if (entry.allows(-value)) {
     return fmt::format("did you mean {}? A measurement has no minus sign", trimmed(-written, 2));
   }
   if (written <= 0.0) return "leave the key out if the measurement was not taken";
-  if (value > entry.least / kNear && value < entry.most * kNear) return take_again(entry);
+  if (value > entry.least / kNear && value < kNear * entry.most) return take_again(entry);
   if (entry.kind == MeasurementKind::Angle && value <= kUpright) {
-    if (within(entry, kUpright - value)) {
+    if (entry.allows(kUpright - value)) {
       return fmt::format("did you mean {}? What is written looks measured from the upright; {}",
-                         trimmed(kUpright - value, 2), "the slope is taken from the level");
+                         trimmed((kUpright - value).number(), 2),
+                         "the slope is taken from the level");
     }
     if (value > entry.most) return take_again(entry);
   }
-  return likely_slip(entry, value, written, unit);
+  return likely_slip(entry, written, unit);
 }
 
 }  // namespace blockwright

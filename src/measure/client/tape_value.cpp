@@ -1,21 +1,27 @@
-#include "tape_value.hpp"
-
+#include "blockwright/base/error.hpp"
 #include "blockwright/measure/ease.hpp"
 #include "blockwright/text/inch_text.hpp"
 #include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/refuse.hpp"
-#include "client_keys.hpp"
+#include "client_file.hpp"
+#include "client_values.hpp"
 #include "measure_text.hpp"
-#include "slip.hpp"
 
 #include <fmt/format.h>
-
-#include <cmath>
 
 namespace blockwright {
 namespace {
 
-enum class Use { Reading, Ease };
+constexpr NumberHints kReading{
+    .cm = "write the number without quotes, with a point: 92.5",
+    .inches = "write a number, 36.5, or a fraction in quotes as on the tape, \"36 1/2\"",
+    .degrees = "write the degrees as a bare number: 24.5",
+    .nothing = "leave the key out if the measurement was not taken"};
+constexpr NumberHints kEase{
+    .cm = "write one number without quotes, with a point: 5.0",
+    .inches = "write a number, 2.5, or a fraction in quotes as on the tape, \"2 1/2\"",
+    .degrees = "write the degrees as a bare number: -5.5",
+    .nothing = "leave the key out for the ease that is used by default"};
 
 // Null, true or false, or a text without a letter or digit: signs that there is no value.
 bool stands_for_nothing(const JsonValue& value) {
@@ -25,126 +31,119 @@ bool stands_for_nothing(const JsonValue& value) {
   return value.text.find_first_not_of(" -?.") == std::string::npos;
 }
 
-std::string_view nothing_hint(const JsonDocument& document, const JsonValue& value, Use use) {
-  if (use == Use::Ease) return "leave the key out for the ease that is used by default";
-  if (document.name_of(value).ends_with(']')) return "leave the reading out";
-  return "leave the key out if the measurement was not taken";
+std::string type_hint(const JsonValue& value, MeasurementKind kind, Unit unit,
+                      const NumberHints& hints) {
+  if (!hints.nothing.empty() && stands_for_nothing(value)) return std::string(hints.nothing);
+  if (kind == MeasurementKind::Angle) return std::string(hints.degrees);
+  if (unit == Unit::Inch) return std::string(hints.inches);
+  const std::string fraction = fraction_in_cm(value.text);
+  return fraction.empty() ? std::string(hints.cm) : fraction;
 }
 
-std::string_view number_hint(const MeasurementInfo& entry, Unit unit, Use use) {
-  const bool reading = use == Use::Reading;
-  if (entry.kind == MeasurementKind::Angle) {
-    return reading ? "write the degrees as a bare number: 24.5"
-                   : "write the degrees as a bare number: -5.5";
-  }
-  if (unit == Unit::Cm) {
-    return reading ? "write the number without quotes, with a point: 92.5"
-                   : "write one number without quotes, with a point: 5.0";
-  }
-  return reading ? "write a number, 36.5, or a fraction in quotes as on the tape, \"36 1/2\""
-                 : "write a number, 2.5, or a fraction in quotes as on the tape, \"2 1/2\"";
+Measure measured(const FileMeasurement& file, double written) {
+  return measured(written, file.entry.kind, file.unit);
 }
 
-std::string type_hint(const JsonDocument& document, const JsonValue& value,
-                      const MeasurementInfo& entry, Unit unit, Use use) {
-  if (stands_for_nothing(value)) return std::string(nothing_hint(document, value, use));
-  const bool in_cm = unit == Unit::Cm && entry.kind != MeasurementKind::Angle;
-  std::string hint = in_cm ? fraction_in_cm(value.text) : std::string();
-  return hint.empty() ? std::string(number_hint(entry, unit, use)) : hint;
+// What is said of a value that cannot be.
+struct OutOfRange {
+  std::string message;
+  std::string hint;
+  Limit limit;
+};
+
+[[noreturn]] void refuse_range(const FileMeasurement& file, const JsonValue& value,
+                               const OutOfRange& said) {
+  throw InputError({.severity = Severity::Error,
+                    .code = "client.range",
+                    .where = file.document.where(value),
+                    .message = said.message,
+                    .hint = said.hint,
+                    .measurements = {std::string(file.entry.key)},
+                    .limit = said.limit});
 }
 
-[[noreturn]] void refuse_type(const JsonDocument& document, const JsonValue& value,
-                              const MeasurementInfo& entry, Unit unit, Use use) {
-  refuse("client.type", document.where(value),
-         fmt::format("{} is {}, where a number of {} is expected{}", document.name_of(value),
-                     document.described(value), unit_word(unit, entry.kind),
-                     odd_letter_note(value.text)),
-         type_hint(document, value, entry, unit, use));
+[[noreturn]] void refuse_reading(const FileMeasurement& file, const JsonValue& value,
+                                 std::string hint) {
+  const auto& [document, entry, unit] = file;
+  refuse_range(
+      file, value,
+      {fmt::format("{} is {} {}, outside {}", document.name_of(value), document.as_written(value),
+                   unit_name(unit, entry.kind), limits_text(entry, unit)),
+       std::move(hint),
+       {.least = entry.least, .most = entry.most}});
 }
 
-// The number as written: in the file's unit, or degrees.
-double read_number(const JsonDocument& document, const JsonValue& value,
-                   const MeasurementInfo& entry, Unit unit, Use use) {
-  if (value.kind == JsonKind::Number) return value.number;
-  const bool fractions = unit == Unit::Inch && entry.kind != MeasurementKind::Angle;
-  if (value.kind == JsonKind::Text && fractions) {
-    if (const auto inches = inches_of(value.text)) return *inches;
-  }
-  refuse_type(document, value, entry, unit, use);
-}
-
-// [74,5] is two readings where a decimal comma was meant.
-bool is_after_comma(const JsonDocument& document, const JsonValue& list, std::size_t index) {
-  if (index == 0) return false;
-  return document.as_written(document.child(list, index)).size() == 1 &&
-         document.child(list, index).kind == JsonKind::Number;
-}
-
-void refuse_range(const JsonDocument& document, const JsonValue& value,
-                  const MeasurementInfo& entry, Unit unit, std::string hint) {
-  refuse("client.range", document.where(value),
-         fmt::format("{} is {} {}, outside {}", document.name_of(value), document.as_written(value),
-                     unit_name(unit, entry.kind), limits_text(entry, unit)),
-         std::move(hint));
-}
-
-double read_reading(const JsonDocument& document, const JsonValue& value,
-                    const MeasurementInfo& entry, Unit unit) {
-  const double written = read_number(document, value, entry, unit, Use::Reading);
-  const double reading = in_mm(written, entry.kind, unit);
-  if (!within(entry, reading)) {
-    refuse_range(document, value, entry, unit, slip_hint(entry, written, unit));
-  }
+Measure read_reading(const FileMeasurement& file, const JsonValue& value,
+                     const NumberHints& hints) {
+  const auto& [document, entry, unit] = file;
+  const double written = read_number(document, value, entry.kind, unit, hints);
+  const Measure reading = measured(file, written);
+  if (!entry.allows(reading)) refuse_reading(file, value, slip_hint(entry, written, unit));
   return reading;
 }
 
-double read_list_reading(const JsonDocument& document, const JsonValue& list, std::size_t index,
-                         const MeasurementInfo& entry, Unit unit) {
-  const JsonValue& value = document.child(list, index);
-  const bool after_comma = is_after_comma(document, list, index);
-  if (after_comma && !within(entry, in_mm(value.number, entry.kind, unit))) {
-    refuse_range(document, value, entry, unit,
+// [74,5] is two readings where a decimal comma was meant.
+void check_comma(const FileMeasurement& file, const JsonValue& value) {
+  if (value.kind != JsonKind::Number || file.document.as_written(value).size() != 1) return;
+  if (file.entry.allows(measured(file, value.number))) return;
+  refuse_reading(file, value,
                  "commas part the readings of a list; write decimals with a point: 74.5");
+}
+
+void check_size(const FileMeasurement& file, const JsonValue& list) {
+  const std::size_t count = list.children.size();
+  if (count == 0) {
+    refuse("client.missing", file.document.where(list),
+           fmt::format("{} is a list without readings", file.entry.key),
+           "write at least one reading, or leave the key out");
   }
-  return read_reading(document, value, entry, unit);
+  if (count <= kMostReadings) return;
+  refuse("client.size", file.document.where(list),
+         fmt::format("{} has {} readings, over {}", file.entry.key, count, kMostReadings),
+         "keep the last few; readings of another day belong in a session of their own");
 }
 
 }  // namespace
 
-Readings read_readings(const JsonDocument& document, const JsonValue& value,
-                       const MeasurementInfo& entry, Unit unit) {
-  if (value.kind != JsonKind::List) return {{read_reading(document, value, entry, unit)}};
-  if (value.children.empty()) {
-    refuse("client.missing", document.where(value),
-           fmt::format("{} is a list without readings", entry.key),
-           "write at least one reading, or leave the key out");
+double read_number(const JsonDocument& document, const JsonValue& value, MeasurementKind kind,
+                   Unit unit, const NumberHints& hints) {
+  if (value.kind == JsonKind::Number) return value.number;
+  const bool fractions = unit == Unit::Inch && kind != MeasurementKind::Angle;
+  if (value.kind == JsonKind::Text && fractions) {
+    if (const auto inches = inches_of(value.text)) return *inches;
   }
-  if (value.children.size() > kMostReadings) {
-    refuse(
-        "client.size", document.where(value),
-        fmt::format("{} has {} readings, over {}", entry.key, value.children.size(), kMostReadings),
-        "keep the last few; readings of another day belong in a session of their own");
-  }
+  refuse("client.type", document.where(value),
+         fmt::format("{} is {}, where a number of {} is expected{}", document.name_of(value),
+                     document.described(value), unit_word(unit, kind), odd_letter_note(value.text)),
+         type_hint(value, kind, unit, hints));
+}
+
+Readings read_readings(const FileMeasurement& file, const JsonValue& value) {
+  if (value.kind != JsonKind::List) return {{read_reading(file, value, kReading)}};
+  check_size(file, value);
+  NumberHints hints = kReading;
+  hints.nothing = "leave the reading out";
   Readings readings;
   for (std::size_t i = 0; i < value.children.size(); ++i) {
-    readings.values.push_back(read_list_reading(document, value, i, entry, unit));
+    const JsonValue& one = file.document.child(value, i);
+    if (i > 0) check_comma(file, one);
+    readings.values.push_back(read_reading(file, one, hints));
   }
   return readings;
 }
 
-double read_ease(const JsonDocument& document, const JsonValue& value, const MeasurementInfo& entry,
-                 Unit unit) {
-  const double ease = in_mm(read_number(document, value, entry, unit, Use::Ease), entry.kind, unit);
-  const double most = most_ease(entry.name);
-  if (std::abs(ease) > most) {
-    refuse("client.range", document.where(value),
-           fmt::format("an ease of {} {} for {} is more than {} either way",
-                       document.as_written(value), unit_name(unit, entry.kind), entry.key,
-                       measure_text(most, entry.kind, unit)),
-           fmt::format("ease is what is added to the body's measure, in {}; not the finished width",
-                       unit_word(unit, entry.kind)));
-  }
-  return ease;
+Measure read_ease(const FileMeasurement& file, const JsonValue& value) {
+  const auto& [document, entry, unit] = file;
+  const Measure ease = measured(file, read_number(document, value, entry.kind, unit, kEase));
+  const Measure most = most_ease(entry.name);
+  if (abs(ease) <= most) return ease;
+  refuse_range(
+      file, value,
+      {fmt::format("an ease of {} {} for {} is more than {} either way", document.as_written(value),
+                   unit_name(unit, entry.kind), entry.key, measure_text(most, unit)),
+       fmt::format("ease is what is added to the body's measure, in {}; not the finished width",
+                   unit_word(unit, entry.kind)),
+       {.least = -most, .most = most}});
 }
 
 }  // namespace blockwright

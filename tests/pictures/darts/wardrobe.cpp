@@ -17,7 +17,7 @@ Person person_of(const std::string& folder, const std::string& name) {
   const Client client = read_client(in, file);
   const Body body = fill_in(session_of(client, "", file));
   return {draft_block(body, Ease::of(client)).pattern,
-          body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth]};
+          (body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth]).number()};
 }
 
 Pattern after(const Person& person, const std::vector<StyleStep>& steps) {

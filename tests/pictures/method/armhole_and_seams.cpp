@@ -31,7 +31,7 @@ void draw_armhole_of(Diagram& d, const Piece& piece) {
 
 void draw_underarm(Diagram& d, const Block& b) {
   const Path& side = edge_of(b.front(), "side");
-  const double drop = -b.drafted.ease[MeasurementName::SideLength];
+  const double drop = -b.drafted.ease[MeasurementName::SideLength].number();
   const Point armpit = side.end() + drop * unit(side.end() - side.start());
   d.line(side.end(), armpit, Look::Compass);
   d.dimension(side.start(), armpit, -36.0, "side length");
