@@ -126,10 +126,10 @@ TEST_CASE("what a problem says of measurements, options and limit outlives the s
   wide.limit = {.least = Measure::degrees(5), .most = Measure::degrees(45)};
   Problem long_side{Severity::Note, "fit.limit", "side", "", ""};
   long_side.limit.most = Length::mm(20.5);
-  line.problems = {wide, long_side};
+  line.result.problems = {wide, long_side};
   const auto read = read_line(line_json(line).dump());
   REQUIRE(read.has_value());
-  CHECK(read->problems == line.problems);
+  CHECK(read->result.problems == line.result.problems);
 }
 
 TEST_CASE("A batch takes every client in the order of the names; one failure stops nobody") {
