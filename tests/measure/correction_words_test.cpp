@@ -155,8 +155,8 @@ std::string line_of(const std::vector<std::string>& lines, const CorrectionWords
   return {};
 }
 
-TEST_CASE("docs/formats.md lists each pair with the ways to read its amount") {
-  const auto lines = lines_of(BLOCKWRIGHT_SOURCE_DIR "/docs/formats.md");
+TEST_CASE("docs/fitting.md lists each pair with the ways to read its amount") {
+  const auto lines = lines_of(BLOCKWRIGHT_SOURCE_DIR "/docs/fitting.md");
   for (const CorrectionWords& words : correction_words()) {
     INFO(words.action << ' ' << words.place);
     const std::string line = line_of(lines, words);
