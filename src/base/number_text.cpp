@@ -3,7 +3,6 @@
 #include "blockwright/base/error.hpp"
 
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <numeric>
 

@@ -1,7 +1,5 @@
 #pragma once
 
-#include "blockwright/job/job.hpp"
-
 #include <CLI/CLI.hpp>
 
 namespace blockwright {
@@ -9,8 +7,5 @@ namespace blockwright {
 /// Adds all commands to the program. The one that is called does its work and leaves the exit code
 /// in `exit_code`: 0 all done, 1 a client failed or a check found an error, 2 could not start.
 void add_commands(CLI::App& app, int& exit_code);
-
-/// Works on a folder, or on a stream from standard input; prints the summary meanwhile.
-JobResult run_batch_command(BatchJob& batch, FileStore& files);
 
 }  // namespace blockwright

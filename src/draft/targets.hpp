@@ -2,7 +2,6 @@
 
 #include "blockwright/base/angle.hpp"
 #include "blockwright/measure/body.hpp"
-#include "blockwright/measure/ease.hpp"
 
 #include <optional>
 #include <string>

@@ -1,7 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/file_store.hpp"
 #include "file_set.hpp"
-#include "file_trouble.hpp"
+#include "open_folder.hpp"
 
 #include <algorithm>
 #include <cerrno>

@@ -1,13 +1,11 @@
 #include "file_set.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "file_trouble.hpp"
 
 #include <cerrno>
 #include <fcntl.h>
 #include <limits>
 #include <system_error>
-#include <utility>
 
 namespace blockwright {
 namespace {

@@ -1,12 +1,9 @@
-#include "file_trouble.hpp"
-
 #include "blockwright/base/error.hpp"
+#include "open_folder.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cerrno>
 #include <span>
-#include <string_view>
 #include <system_error>
 
 namespace blockwright {

@@ -1,6 +1,5 @@
 #include "blockwright/base/error.hpp"
 #include "file_set.hpp"
-#include "file_trouble.hpp"
 
 #include <cerrno>
 #include <fcntl.h>

@@ -1,10 +1,8 @@
 #include "file_set.hpp"
-#include "file_trouble.hpp"
 
 #include <cerrno>
 #include <fcntl.h>
 #include <map>
-#include <optional>
 
 namespace blockwright {
 namespace {

@@ -1,6 +1,5 @@
 #include "blockwright/files/safe_name.hpp"
 
-#include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/utf8.hpp"
 
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "set_names.hpp"
+#include "file_set.hpp"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/pattern/pattern.hpp"
 #include "rows.hpp"
 

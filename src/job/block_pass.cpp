@@ -1,7 +1,6 @@
 #include "block_pass.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/dart/truing.hpp"
 
 #include <fmt/format.h>
 

@@ -2,12 +2,42 @@
 
 #include "blockwright/files/file_store.hpp"
 #include "blockwright/job/job.hpp"
-#include "output_kinds.hpp"
+#include "blockwright/layout/print_plan.hpp"
+#include "blockwright/pattern/pattern.hpp"
+#include "blockwright/style/style.hpp"
 
+#include <iosfwd>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace blockwright {
+
+/// What a kind of output is made of.
+enum class OutputOf {
+  Sheet,    ///< the pieces laid out as they are cut
+  Pattern,  ///< the pieces as they are
+};
+
+/// What the writers of all kinds are given; they must not keep it.
+struct Drawing {
+  std::string title;
+  const Layout& layout;  ///< empty for what is made of the pattern
+  const Pattern& pattern;
+  TextFonts& fonts;
+};
+
+/// A kind of output: a row of the table, and a writer. The word is the file's ending, too.
+struct OutputRow {
+  OutputKind kind;
+  std::string_view word;
+  std::string_view means;
+  OutputOf of;
+  int (*write)(std::ostream&, const Drawing&);  ///< gives back the number of pages, if it has any
+};
+
+std::span<const OutputRow> output_kinds();
 
 /// What the names of a client's output begin with, folder and all: "out/ondine-marsh",
 /// "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".
@@ -27,5 +57,13 @@ int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, con
 /// Writes the files as one set and gives their paths in order. A client file that has an output's
 /// name is never written over. Throws FileError "file.write".
 std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, FileStore& files);
+
+/// What goes on paper, net. Throws UsageError "paper.unknown".
+PrintOptions print_of(const DrawingJob& job);
+/// The same with the job's cut and allowance.
+PrintOptions print_of(const Job& job);
+
+/// The moves of a pivot job as a style. Throws UsageError "job.value".
+Style style_of_moves(const Job& job);
 
 }  // namespace blockwright

@@ -1,9 +1,9 @@
 add_layer(job
   HEADERS job.hpp options.hpp
   SOURCES run_job.cpp run_fit.cpp run_compare.cpp block_pass.cpp new_tape.cpp
-          drawings.cpp run_report.cpp fitting_report.cpp schemas.cpp explain.cpp
-          batch/run_batch.cpp batch/run_stream.cpp batch/batch_line.cpp batch/batch_summary.cpp
-          batch/batch_work.cpp batch/shard.cpp batch/sources_hash.cpp batch/work_in_order.cpp
+          drawings.cpp run_report.cpp embedded_docs.cpp
+          batch/run_batch.cpp batch/run_stream.cpp batch/batch_summary.cpp batch/batch_work.cpp
+          batch/sources_hash.cpp batch/work_in_order.cpp
           options/options.cpp options/option.cpp options/option_words.cpp options/read_job.cpp
           options/job_schema.cpp options/output_kinds.cpp options/wishes.cpp
   USES base text geometry measure pattern block draft dart fit style check layout write report files
@@ -12,8 +12,7 @@ add_layer(job
 set(embedded_docs problems.md schema/client.schema.json schema/pattern.schema.json
   schema/report.schema.json schema/style.schema.json)
 list(TRANSFORM embedded_docs PREPEND ${PROJECT_SOURCE_DIR}/docs/)
-set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/job/explain.cpp
-                            ${CMAKE_CURRENT_SOURCE_DIR}/job/schemas.cpp PROPERTIES
+set_source_files_properties(${CMAKE_CURRENT_SOURCE_DIR}/job/embedded_docs.cpp PROPERTIES
   COMPILE_DEFINITIONS BLOCKWRIGHT_DOCS="${PROJECT_SOURCE_DIR}/docs"
   OBJECT_DEPENDS "${embedded_docs}")
 

@@ -1,10 +1,9 @@
+#include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "blockwright/report/words.hpp"
-#include "run_report.hpp"
 
 #include <algorithm>
 #include <cmath>

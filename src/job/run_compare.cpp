@@ -1,12 +1,9 @@
 #include "block_pass.hpp"
-#include "blockwright/base/error.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/report/comparison.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
-#include "run_report.hpp"
-#include "wishes.hpp"
 
 #include <algorithm>
 #include <span>

@@ -1,19 +1,16 @@
 #include "block_pass.hpp"
-#include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
-#include "run_report.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <iterator>
 #include <sstream>
-#include <utility>
 
 namespace blockwright {
 namespace {

@@ -1,15 +1,11 @@
 #include "block_pass.hpp"
-#include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/job/options.hpp"
-#include "blockwright/report/words.hpp"
+#include "blockwright/report/report.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
-#include "run_report.hpp"
-#include "wishes.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace blockwright {

@@ -2,8 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 
-#include <algorithm>
-
 namespace blockwright {
 namespace {
 

@@ -1,10 +1,8 @@
 add_layer(measure
-  HEADERS measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp ease.hpp
-  SOURCES measure_text.cpp correction_table.cpp
-          survey.cpp regression.cpp orderings.cpp body.cpp judge.cpp ease.cpp
-          client/slip.cpp client/tape_value.cpp client/client_file.cpp client/amount_value.cpp
+  HEADERS measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp
+  SOURCES measure_text.cpp correction_table.cpp survey.cpp regression.cpp body.cpp judge.cpp
+          client/tape_value.cpp client/client_file.cpp client/amount_value.cpp
           client/correction_value.cpp client/fitting_value.cpp client/client.cpp
-          client/session.cpp client/withdrawn_mark.cpp client/added_parts.cpp
-          client/client_edit.cpp
+          client/client_parts.cpp client/client_edit.cpp
   USES base text
   LINKS fmt::fmt)

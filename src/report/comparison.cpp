@@ -1,8 +1,7 @@
 #include "blockwright/report/comparison.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/report/words.hpp"
-#include "json_values.hpp"
+#include "report_json.hpp"
 
 #include <fmt/format.h>
 

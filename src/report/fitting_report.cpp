@@ -1,9 +1,7 @@
 #include "blockwright/report/fitting_report.hpp"
 
-#include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "blockwright/report/words.hpp"
-#include "json_values.hpp"
+#include "report_json.hpp"
 
 #include <fmt/format.h>
 

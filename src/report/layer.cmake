@@ -1,6 +1,6 @@
 add_layer(report
-  HEADERS report.hpp words.hpp fitting_report.hpp comparison.hpp
-  SOURCES stages.cpp words.cpp paper_lines.cpp report_text.cpp json_values.cpp report_json.cpp
-          fitting_report.cpp comparison.cpp draft_steps.cpp
+  HEADERS report.hpp fitting_report.hpp comparison.hpp
+  SOURCES stages.cpp words.cpp paper_lines.cpp report_text.cpp report_json.cpp
+          fitting_report.cpp comparison.cpp
   USES base text measure pattern draft dart fit check
   LINKS fmt::fmt nlohmann_json::nlohmann_json)

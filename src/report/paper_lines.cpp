@@ -1,4 +1,4 @@
-#include "blockwright/report/words.hpp"
+#include "blockwright/report/report.hpp"
 
 #include <fmt/format.h>
 

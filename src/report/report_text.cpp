@@ -1,10 +1,8 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/report/report.hpp"
-#include "blockwright/report/words.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 
 namespace blockwright {

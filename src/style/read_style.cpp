@@ -1,8 +1,5 @@
 #include "blockwright/style/style.hpp"
-#include "blockwright/text/json_members.hpp"
 #include "blockwright/text/json_values.hpp"
-#include "blockwright/text/nearest.hpp"
-#include "blockwright/text/plain_text.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "steps.hpp"
 

@@ -7,15 +7,13 @@ if(NOT BLOCKWRIGHT_FONT)
                       "give the file with -DBLOCKWRIGHT_FONT=/path/DejaVuSans.ttf.")
 endif()
 add_layer(text
-  HEADERS refuse.hpp utf8.hpp odd_character.hpp plain_text.hpp nearest.hpp inch_text.hpp units.hpp
-    json_document.hpp json_members.hpp json_values.hpp json_writing.hpp json_edit.hpp clean_text.hpp typeface.hpp text_fonts.hpp
-  SOURCES refuse.cpp utf8.cpp odd_character.cpp plain_text.cpp nearest.cpp inch_text.cpp
-          units.cpp
+  HEADERS refuse.hpp utf8.hpp units.hpp json_document.hpp json_values.hpp json_edit.hpp typeface.hpp
+    text_fonts.hpp
+  SOURCES refuse.cpp utf8.cpp units.cpp
           json/json_builder.cpp json/json_document.cpp json/json_reason.cpp
           json/separator_reason.cpp json/text_reason.cpp
           json/json_members.cpp json/json_values.cpp json/json_writing.cpp json/json_edit.cpp
-          fonts/clean_text.cpp fonts/typeface.cpp fonts/typeface_subset.cpp fonts/text_runs.cpp
-          fonts/text_fonts.cpp
+          fonts/typeface.cpp fonts/typeface_subset.cpp fonts/text_runs.cpp fonts/text_fonts.cpp
   USES base
   LINKS fmt::fmt nlohmann_json::nlohmann_json PkgConfig::HARFBUZZ)
 set_source_files_properties(text/fonts/text_fonts.cpp PROPERTIES

@@ -1,5 +1,10 @@
 #include "blockwright/text/utf8.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
 namespace blockwright {
 namespace {
 
@@ -17,6 +22,32 @@ bool is_forbidden(char32_t code, std::size_t size) {
   if (size == 3 && code < 0x800) return true;
   if (size == 4 && (code < 0x10000 || code > 0x10FFFF)) return true;
   return code >= 0xD800 && code <= 0xDFFF;
+}
+
+// Unicode's White_Space and Default_Ignorable_Code_Point, and the empty Braille cell; from memory.
+constexpr std::array<CodeRange, 21> kBlanks{{
+    {0x09, 0x0D},       {0x20, 0x20},     {0x85, 0x85},     {0xA0, 0xA0},     {0xAD, 0xAD},
+    {0x34F, 0x34F},     {0x61C, 0x61C},   {0x115F, 0x1160}, {0x1680, 0x1680}, {0x17B4, 0x17B5},
+    {0x180B, 0x180F},   {0x2000, 0x200F}, {0x2028, 0x202F}, {0x205F, 0x206F}, {0x2800, 0x2800},
+    {0x3000, 0x3000},   {0x3164, 0x3164}, {0xFE00, 0xFE0F}, {0xFEFF, 0xFEFF}, {0xFFA0, 0xFFA0},
+    {0xE0000, 0xE0FFF},
+}};
+
+// What stands for a byte or letter that cannot be shown.
+constexpr char32_t kReplacement = 0xFFFD;
+
+bool is_line_space(char32_t letter) {
+  return (letter >= 0x09 && letter <= 0x0D) || letter == 0x85 || letter == 0x2028 ||
+         letter == 0x2029;
+}
+
+bool is_noncharacter(char32_t letter) {
+  return (letter >= 0xFDD0 && letter <= 0xFDEF) || (letter & 0xFFFE) == 0xFFFE;
+}
+
+char32_t drawn(char32_t letter) {
+  if (is_line_space(letter)) return U' ';
+  return is_control(letter) || is_noncharacter(letter) ? kReplacement : letter;
 }
 
 }  // namespace
@@ -73,6 +104,35 @@ std::u32string code_points(std::string_view text) {
     at += character.size;
   }
   return codes;
+}
+
+std::string code_point_name(char32_t code) {
+  return fmt::format("U+{:04X}", static_cast<unsigned>(code));
+}
+
+bool is_blank(char32_t code) {
+  return std::ranges::any_of(kBlanks, [code](const CodeRange& r) { return r.holds(code); });
+}
+
+std::string odd_letter_note(std::string_view word) {
+  for (const char32_t code : code_points(word)) {
+    if (code < 0x7F && code >= 0x20) continue;
+    return fmt::format("; it holds {}, which is no plain letter, digit or sign",
+                       code_point_name(code));
+  }
+  return {};
+}
+
+std::u32string line_letters(std::string_view utf8) {
+  std::u32string letters = code_points(utf8);
+  std::ranges::transform(letters, letters.begin(), drawn);
+  return letters;
+}
+
+std::string clean_line(std::string_view utf8) {
+  std::string text;
+  for (const char32_t letter : line_letters(utf8)) append_utf8(text, letter);
+  return text;
 }
 
 }  // namespace blockwright

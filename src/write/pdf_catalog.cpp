@@ -1,7 +1,7 @@
 #include "pdf_catalog.hpp"
 
 #include "blockwright/base/version.hpp"
-#include "blockwright/text/clean_text.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "xml_text.hpp"
 
 namespace blockwright::writing {

@@ -1,6 +1,6 @@
 #include "xml_text.hpp"
 
-#include "blockwright/text/clean_text.hpp"
+#include "blockwright/text/utf8.hpp"
 
 #include <map>
 

@@ -1,4 +1,3 @@
-#include "blockwright/base/problem.hpp"
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/version.hpp"

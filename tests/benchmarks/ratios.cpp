@@ -7,9 +7,8 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
-#include "run_report.hpp"
+#include "drawings.hpp"
 #include "support/memory_files.hpp"
-#include "wishes.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

@@ -1,7 +1,7 @@
 // A folder is held by one run at a time, and whoever holds it finishes what dead runs left there.
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/file_store.hpp"
-#include "set_names.hpp"
+#include "file_set.hpp"
 #include "support/folder_contents.hpp"
 
 #include <catch2/catch.hpp>

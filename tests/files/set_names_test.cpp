@@ -1,5 +1,5 @@
 // Files beside a set: their names, and the list that says what a killed run was about to do.
-#include "set_names.hpp"
+#include "file_set.hpp"
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
+#include "blockwright/base/error.hpp"
 
 #include <cstdint>
 #include <cstdio>

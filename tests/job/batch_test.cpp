@@ -1,5 +1,4 @@
 // A folder of clients at once.
-#include "batch_line.hpp"
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/stamp.hpp"

@@ -1,5 +1,5 @@
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/measure/ease.hpp"
+#include "blockwright/measure/body.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 
 #include <catch2/catch.hpp>

@@ -1,4 +1,4 @@
-#include "blockwright/measure/ease.hpp"
+#include "blockwright/measure/body.hpp"
 
 #include <catch2/catch.hpp>
 

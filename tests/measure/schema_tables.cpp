@@ -1,7 +1,7 @@
 #include "schema_tables.hpp"
 
+#include "blockwright/measure/body.hpp"
 #include "blockwright/measure/client.hpp"
-#include "blockwright/measure/ease.hpp"
 #include "client_file.hpp"
 
 #include <algorithm>

@@ -1,7 +1,6 @@
 // A report of plain values, in tables and as JSON.
 #include "blockwright/report/fitting_report.hpp"
 #include "blockwright/report/report.hpp"
-#include "blockwright/report/words.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>

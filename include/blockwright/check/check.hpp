@@ -1,7 +1,6 @@
 #pragma once
 
 #include "blockwright/measure/body.hpp"
-#include "blockwright/measure/ease.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <string>

@@ -62,8 +62,7 @@ class FileStore {
 ///    folders with 0750. Measurements are personal.
 /// 2. Only regular files are read or replaced. A link of an output's name is refused, wherever it
 ///    leads; a folder that is named may be reached through links.
-/// 3. A process killed while it writes a set leaves files beside (src/files/set_names.hpp). The
-/// next
+/// 3. A process killed while it writes a set leaves files beside (src/files/file_set.hpp). The next
 ///    that writes into the folder or holds it finishes: older files are put back if the set was
 ///    incomplete, and what is left beside is removed. Files beside of live processes are left
 ///    alone, and so is every other file.

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "blockwright/base/angle.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
-#include "blockwright/base/problem.hpp"
 #include "blockwright/files/file_store.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/measure/client.hpp"

@@ -1,7 +1,9 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/measure/client.hpp"
+
+#include <algorithm>
 
 namespace blockwright {
 
@@ -34,6 +36,31 @@ struct Body {
   }
 };
 
+/// The most that an ease may be, either way. Common practice, no source: no block has more.
+Measure most_ease(MeasurementName name);
+
+/// What is added to each measurement, on the whole girth, width or length.
+class Ease {
+ public:
+  /// The defaults of a close-fitting toile: the eases of the table of measurements.
+  static Ease of_toile() { return {}; }
+  /// The defaults with the client's overrides.
+  static Ease of(const Client& client);
+
+  [[nodiscard]] Measure operator[](MeasurementName name) const {
+    return values_[static_cast<std::size_t>(name)];
+  }
+  [[nodiscard]] Length length(LengthName name) const { return (*this)[name].length(); }
+  void set(MeasurementName name, Measure ease) { values_[static_cast<std::size_t>(name)] = ease; }
+
+ private:
+  std::array<Measure, kMeasurementCount> values_ = [] {
+    std::array<Measure, kMeasurementCount> eases;
+    std::ranges::transform(kMeasurements, eases.begin(), [](auto& row) { return row.ease.by; });
+    return eases;
+  }();
+};
+
 /// What reconciling did to one measurement so that the set is consistent: the pattern carries the
 /// measurement plus its ease plus `by`.
 struct Adjustment {
@@ -50,7 +77,7 @@ using Adjustments = std::vector<Adjustment>;
 ///
 /// Guarantees: (1) each estimate lies within the catalogue's limits; (2) where a draft would become
 /// absurd an estimate keeps its order to its neighbours, such as side neck to waist beyond side
-/// neck to bust point (src/measure/orderings.cpp); (3) linear in every taped value up to these
+/// neck to bust point (src/measure/survey.cpp); (3) linear in every taped value up to these
 /// bounds and continuous everywhere: a small change of the tape makes a small change of the body.
 /// One that follows another (FillIn::By::Another: across front) is evidence for it the same way.
 /// Cost: a few microseconds. Requires: the bust girth is taped.

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/base/problem.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/measure/fitting.hpp"
 #include "blockwright/measure/measurement_name.hpp"
 #include "blockwright/text/units.hpp"

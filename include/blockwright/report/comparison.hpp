@@ -3,7 +3,6 @@
 #include "blockwright/measure/client.hpp"
 #include "blockwright/report/report.hpp"
 
-#include <optional>
 #include <string>
 #include <vector>
 

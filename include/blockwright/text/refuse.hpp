@@ -1,6 +1,8 @@
 #pragma once
 
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace blockwright {
@@ -12,5 +14,13 @@ namespace blockwright {
 /// A piece of a file as a message may show it: at most 40 bytes, whole characters, no control
 /// characters.
 std::string shown(std::string_view text);
+
+/// The known word that a mistyped one most likely means: the same but for case and hyphens, one
+/// that begins with it, or the one fewest letters away (one in words of up to four letters, two or
+/// a third of the letters in longer ones). Empty if none is near.
+std::string_view nearest(std::string_view word, std::span<const std::string_view> known);
+
+/// "did you mean "bust_girth"?", or the known words if none is near.
+std::string did_you_mean(std::string_view word, std::span<const std::string_view> known);
 
 }  // namespace blockwright

@@ -1,10 +1,11 @@
 #pragma once
 
 #include "blockwright/base/angle.hpp"
+#include "blockwright/base/error.hpp"
 #include "blockwright/base/length.hpp"
-#include "blockwright/base/problem.hpp"
 #include "blockwright/base/wording.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -41,5 +42,13 @@ Problems worded(Problems problems, Unit unit);
 /// A name of pieces and edges as words: "front.waist_outer" as "front waist outer", and
 /// "front.centre_front" as "centre front": a name that speaks of its piece does so once.
 std::string name_text(std::string_view name);
+
+/// Inches as a tape shows them: "36", "36 1/2" or "1/2", a minus sign in front allowed; halves down
+/// to 64ths. Empty if the text is none of these.
+std::optional<double> inches_of(std::string_view text);
+
+/// The cure for an inch fraction in a cm file: "fractions are for files in inches; in cm it is
+/// 92.71". Empty if the text is no fraction.
+std::string fraction_in_cm(std::string_view text);
 
 }  // namespace blockwright

@@ -40,4 +40,23 @@ bool is_control(char32_t code);
 /// The characters of a text; kNotUtf8 for each byte that is not UTF-8.
 std::u32string code_points(std::string_view text);
 
+/// "U+00A0"
+std::string code_point_name(char32_t code);
+
+/// Whether nothing is to be seen of a character: spaces of every width, joiners, fillers, marks of
+/// direction.
+bool is_blank(char32_t code);
+
+/// "; it holds U+0430, which is no plain letter", where a word that should be plain ASCII looks as
+/// if it were; empty otherwise.
+std::string odd_letter_note(std::string_view word);
+
+/// The letters of one drawn line of UTF-8 text: a tab or line end becomes a space; each byte that
+/// is not part of well-formed UTF-8 (Unicode 15, table 3-7), control characters and noncharacters,
+/// which XML 1.0 forbids or discourages, become U+FFFD. So any bytes give some text.
+std::u32string line_letters(std::string_view utf8);
+
+/// The same as UTF-8.
+std::string clean_line(std::string_view utf8);
+
 }  // namespace blockwright

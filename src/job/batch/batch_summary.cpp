@@ -1,14 +1,104 @@
-#include "batch_line.hpp"
+#include "batch_work.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/report/report.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace blockwright {
 namespace {
 
 using Json = nlohmann::ordered_json;
 
+const Problem* worst_of(const Problems& problems) {
+  const auto found =
+      std::ranges::find_if(problems, [](const Problem& p) { return p.severity != Severity::Note; });
+  return found == problems.end() ? nullptr : &*found;
+}
+
+/// "0.00 mm", or "0.000 in".
+std::string accuracy_text(const RunSummary& summary) {
+  return summary.unit == Unit::Cm ? fixed(summary.residual.mm(), 2) + " mm"
+                                  : fixed(summary.residual.inches(), 3) + " in";
+}
+
+Limit limit_in(const Json& limit) {
+  const auto end = [&](const std::string& name) -> std::optional<Measure> {
+    if (limit.contains(name + "_mm")) return Length::mm(limit.at(name + "_mm"));
+    if (limit.contains(name + "_deg")) return Measure::degrees(limit.at(name + "_deg"));
+    return std::nullopt;
+  };
+  return {.least = end("least"), .most = end("most")};
+}
+
+Problems problems_in(const Json& list) {
+  using Keys = std::vector<std::string>;
+  Problems problems;
+  for (const auto& item : list) {
+    const std::string severity = item.at("severity");
+    problems.push_back(
+        {severity == severity_name(Severity::Note) ? Severity::Note : Severity::Warning,
+         item.at("code"), item.at("where"), item.at("message").get<std::string>(),
+         item.at("hint").get<std::string>(), item.value("measurements", Keys()),
+         item.value("options", Keys()), limit_in(item.value("limit", Json::object()))});
+  }
+  return problems;
+}
+
 }  // namespace
+
+std::string state_of(const BatchLine& line) {
+  if (line.failed()) return "failed";
+  if (line.unchanged) return "unchanged";
+  return worst_of(line.result.problems) != nullptr ? "warned" : "done";
+}
+
+std::string line_text(const BatchLine& line) {
+  const RunSummary& summary = line.result.summary;
+  std::string text = fmt::format("{:<9} {}", state_of(line), line.client);
+  if (!summary.name.empty()) text += ": " + summary.name;
+  if (!line.failed()) {
+    text += fmt::format("; {}; measures back within {}; {} pages, {} files", summary.darts,
+                        accuracy_text(summary), summary.pages, line.result.files.size());
+  }
+  text += "\n";
+  const Problem* problem = line.unchanged ? nullptr : worst_of(line.result.problems);
+  return problem == nullptr ? text : text + "          " + to_text(*problem) + "\n";
+}
+
+Json line_json(const BatchLine& line) {
+  const RunSummary& summary = line.result.summary;
+  return {{"file", line.client},
+          {"client", summary.name},
+          {"state", state_of(line)},
+          {"darts", summary.darts},
+          {"residual_mm", rounded(summary.residual.mm())},
+          {"pages", summary.pages},
+          {"unit", unit_name(summary.unit)},
+          {"files", line.result.files},
+          {"problems", Json::parse(problems_json(line.result.problems))}};
+}
+
+std::optional<BatchLine> read_line(const std::string& json) {
+  try {
+    const auto object = Json::parse(json);
+    BatchLine line{object.at("file"), {}};
+    line.result.summary = {object.at("client"), object.at("darts"),
+                           Length::mm(object.at("residual_mm")), object.at("pages"),
+                           object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
+    line.result.problems = problems_in(object.at("problems"));
+    line.result.files = object.at("files").get<std::vector<std::string>>();
+    return line;
+  } catch (const nlohmann::json::exception&) {
+    return std::nullopt;
+  }
+}
+
+std::string on_one_line(const Json& json) {
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
 
 BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total)
     : watch_(watch), batch_(batch), total_(total) {

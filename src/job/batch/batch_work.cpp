@@ -7,12 +7,10 @@
 #include "blockwright/job/options.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
-#include "wishes.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <exception>
-#include <optional>
 #include <sstream>
 #include <utility>
 

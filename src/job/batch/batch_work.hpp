@@ -1,29 +1,89 @@
 #pragma once
 
-#include "batch_line.hpp"
 #include "blockwright/files/file_store.hpp"
 #include "blockwright/job/job.hpp"
 
+#include <nlohmann/json_fwd.hpp>
+
+#include <cstddef>
+#include <functional>
+#include <map>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace blockwright {
 
-/// One of several parts of a folder, counted from 1. A file belongs to a part by its name alone, so
-/// that files which come or go move no other.
-struct Shard {
-  int part = 1;
-  int of = 1;
-
-  /// `name`: of the file, as seen from the folder.
-  [[nodiscard]] bool holds(std::string_view name) const;
+/// One client to be worked on: a file, or a line of a stream with its text.
+struct BatchTask {
+  std::string client;
+  std::string text;
 };
 
-/// "2/8"; nothing is the whole folder. Throws UsageError "job.value".
-Shard shard_named(const std::string& words);
+/// What a batch tells of one client.
+struct BatchLine {
+  std::string client;  ///< path of the file, or "line 7" of a stream
+  JobResult result;
+  bool unchanged = false;    ///< what was written before still holds
+  std::string pattern = {};  ///< of a stream: a JSON text
 
-/// "deep/ondine.json" of "people/deep/ondine.json" in the folder "people".
-std::string_view below(std::string_view folder, std::string_view path);
+  /// Nothing was written; the problems say why.
+  [[nodiscard]] bool failed() const { return result.exit_code != 0; }
+};
+
+/// "failed", "unchanged", "warned" or "done".
+std::string state_of(const BatchLine& line);
+
+/// One line for a person, and one more with the worst problem, if there is any.
+std::string line_text(const BatchLine& line);
+
+/// The same with all problems.
+nlohmann::ordered_json line_json(const BatchLine& line);
+/// The line from that JSON, as text. Nothing if it is none.
+std::optional<BatchLine> read_line(const std::string& json);
+
+/// JSON on one line; bytes of a name that are not UTF-8 are replaced.
+std::string on_one_line(const nlohmann::ordered_json& json);
+
+/// What was made for a client whose file is not there any more.
+struct GoneClient {
+  std::string client;                ///< path of the file
+  std::vector<std::string> outputs;  ///< names
+};
+
+/// Tells each client of a batch as she gets done, then the counts: text for a person, or one JSON
+/// object with a line for each client.
+class BatchSummary {
+ public:
+  /// `watch` and `batch` must outlive it.
+  BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total);
+
+  void tell(const BatchLine& line);
+  void end(const std::vector<GoneClient>& gone);
+
+ private:
+  [[nodiscard]] bool is_json() const { return batch_.each.report == ReportKind::Json; }
+  void say(const std::string& text) const;
+  void end_text(const std::vector<GoneClient>& gone);
+  void end_json(const std::vector<GoneClient>& gone);
+
+  const BatchWatch& watch_;
+  const BatchJob& batch_;
+  std::size_t total_, done_ = 0;
+  std::map<std::string, std::size_t> counts_;  ///< by state
+};
+
+/// Works on tasks in `jobs` threads at a time and hands their lines on in the order of the tasks.
+/// Few tasks run ahead of a slow one, so that memory does not grow with their number. Gives back
+/// what all of them wrote, and 1 if one failed. Throws what the functions throw, after the tasks in
+/// hand are done.
+///
+/// `next` gives the next task, or nothing when there are no more; `work` is called by several
+/// threads at a time, the other two by the caller's alone.
+JobResult work_in_order(int jobs, const std::function<std::optional<BatchTask>()>& next,
+                        const std::function<BatchLine(const BatchTask&)>& work,
+                        const std::function<void(const BatchLine&)>& hand_on);
 
 /// What is the same for all clients of a batch or a stream. May be used by several threads.
 class BatchWork {

@@ -1,5 +1,6 @@
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/job.hpp"
 #include "drawings.hpp"
@@ -10,6 +11,7 @@
 #include <filesystem>
 #include <map>
 #include <set>
+#include <xxhash.h>
 
 namespace blockwright {
 namespace {
@@ -90,6 +92,44 @@ void require_own_folder(const BatchJob& batch) {
     refuse_option("--out", "pattern files would lie among the client files",
                   "name another folder for the output");
   }
+}
+
+constexpr int kMostShards = 1'000'000;
+
+/// One of several parts of a folder, counted from 1. A file belongs to a part by its name alone, so
+/// that files which come or go move no other.
+struct Shard {
+  int part = 1;
+  int of = 1;
+
+  /// `name`: of the file, as seen from the folder.
+  [[nodiscard]] bool holds(std::string_view name) const {
+    const auto parts = static_cast<XXH64_hash_t>(of);
+    return XXH3_64bits(name.data(), name.size()) % parts == static_cast<XXH64_hash_t>(part - 1);
+  }
+};
+
+/// "2/8"; nothing is the whole folder. Throws UsageError "job.value".
+Shard shard_named(const std::string& words) {
+  if (words.empty()) return {};
+  const std::size_t slash = words.find('/');
+  const auto part = number_in<int>(std::string_view(words).substr(0, slash));
+  const auto of = slash == std::string::npos
+                      ? std::nullopt
+                      : number_in<int>(std::string_view(words).substr(slash + 1));
+  if (!part || !of || *of < 1 || *of > kMostShards || *part < 1 || *part > *of) {
+    refuse_option("--shard", "'" + words + "' is no part of a folder",
+                  "write which part of how many, 1/8 to 8/8");
+  }
+  return {*part, *of};
+}
+
+/// "deep/ondine.json" of "people/deep/ondine.json" in the folder "people".
+std::string_view below(std::string_view folder, std::string_view path) {
+  if (folder.empty() || !path.starts_with(folder)) return path;
+  path.remove_prefix(folder.size());
+  while (path.starts_with('/')) path.remove_prefix(1);
+  return path;
 }
 
 JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {

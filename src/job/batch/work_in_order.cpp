@@ -1,4 +1,4 @@
-#include "batch_line.hpp"
+#include "batch_work.hpp"
 
 #include <deque>
 #include <future>

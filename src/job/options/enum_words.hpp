@@ -1,8 +1,7 @@
 #pragma once
 
-#include "output_kinds.hpp"
+#include "drawings.hpp"
 
-#include <optional>
 #include <string_view>
 #include <type_traits>
 #include <vector>

@@ -1,6 +1,5 @@
-#include "output_kinds.hpp"
-
 #include "blockwright/write/writers.hpp"
+#include "drawings.hpp"
 
 #include <array>
 

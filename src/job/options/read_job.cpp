@@ -1,5 +1,5 @@
 #include "blockwright/job/options.hpp"
-#include "blockwright/text/json_members.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "option_words.hpp"
 

@@ -1,6 +1,5 @@
-#include "wishes.hpp"
-
 #include "blockwright/base/number_text.hpp"
+#include "drawings.hpp"
 #include "option_words.hpp"
 
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 #include "notes_text.hpp"
 
-#include "blockwright/text/clean_text.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "text_measure.hpp"
 #include "words.hpp"
 

@@ -1,4 +1,4 @@
-#include "blockwright/text/clean_text.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "drawing.hpp"
 #include "free_space.hpp"
 #include "marks.hpp"

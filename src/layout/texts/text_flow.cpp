@@ -1,6 +1,6 @@
 #include "text_flow.hpp"
 
-#include "blockwright/text/clean_text.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "text_measure.hpp"
 
 #include <algorithm>

@@ -1,15 +1,11 @@
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/text/json_members.hpp"
-#include "blockwright/text/nearest.hpp"
-#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
-#include "client_values.hpp"
 #include "measure_text.hpp"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace blockwright {
 namespace {

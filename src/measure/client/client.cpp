@@ -1,20 +1,23 @@
 #include "blockwright/measure/client.hpp"
 
 #include "blockwright/text/json_document.hpp"
-#include "blockwright/text/json_members.hpp"
-#include "blockwright/text/odd_character.hpp"
-#include "blockwright/text/plain_text.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
-#include "client_values.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <span>
 
 namespace blockwright {
 namespace {
+
+std::string dates_of(const Client& client) {
+  std::vector<std::string_view> dates;
+  for (const Session& session : client.sessions) dates.emplace_back(session.date);
+  return fmt::format("{}", fmt::join(dates, ", "));
+}
 
 // Reads the values of one document; each function reads one kind of member.
 class ClientReader {
@@ -92,7 +95,7 @@ class ClientReader {
     }
   }
 
-  // What an object holds of each measurement, read by one of the functions of client_values.hpp.
+  // What an object holds of each measurement, read by one of the functions of client_file.hpp.
   template <class Read>
   auto per_measurement(const JsonValue& object, const std::string& hint, Read read) const {
     expect(document_, object, JsonKind::Object, hint);
@@ -133,6 +136,31 @@ class ClientReader {
 };
 
 }  // namespace
+
+Measure Readings::median() const {
+  require(!values.empty(), "median of no readings");
+  if (values.size() == 1) return values.front();
+  std::vector<Measure> sorted = values;
+  std::ranges::sort(sorted);
+  const std::size_t middle = sorted.size() / 2;
+  return sorted.size() % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2.0;
+}
+
+Measure Readings::spread() const {
+  require(!values.empty(), "spread of no readings");
+  const auto [least, most] = std::ranges::minmax(values);
+  return most - least;
+}
+
+const Session& session_of(const Client& client, std::string_view date, std::string_view file) {
+  require(!client.sessions.empty(), "a client without sessions");
+  if (date.empty()) return client.sessions.back();
+  const auto found = std::ranges::find(client.sessions, date, &Session::date);
+  if (found != client.sessions.end()) return *found;
+  refuse("client.session", std::string(file),
+         fmt::format("there is no session of the date {}", shown(date)),
+         fmt::format("the dates are: {}", dates_of(client)));
+}
 
 Client read_client(std::istream& in, std::string_view file) {
   const JsonDocument document = JsonDocument::read(in, file, client_file());

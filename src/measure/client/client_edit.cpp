@@ -1,11 +1,10 @@
 #include "blockwright/measure/client_edit.hpp"
 
-#include "added_parts.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/text/json_edit.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client_file.hpp"
-#include "withdrawn_mark.hpp"
+#include "client_parts.hpp"
 
 #include <fmt/format.h>
 

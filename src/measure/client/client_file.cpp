@@ -1,12 +1,9 @@
 #include "client_file.hpp"
 
 #include "blockwright/measure/fitting.hpp"
-#include "blockwright/measure/measurement_name.hpp"
-#include "blockwright/text/nearest.hpp"
+#include "blockwright/text/refuse.hpp"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace blockwright {
 namespace {

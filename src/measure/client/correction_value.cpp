@@ -1,13 +1,9 @@
-#include "blockwright/text/json_members.hpp"
-#include "blockwright/text/nearest.hpp"
-#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
-#include "client_values.hpp"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace blockwright {
 namespace {

@@ -1,8 +1,6 @@
-#include "blockwright/text/json_members.hpp"
-#include "blockwright/text/plain_text.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client_file.hpp"
-#include "client_values.hpp"
 
 #include <fmt/format.h>
 

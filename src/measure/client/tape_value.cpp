@@ -1,10 +1,9 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/measure/ease.hpp"
-#include "blockwright/text/inch_text.hpp"
-#include "blockwright/text/odd_character.hpp"
+#include "blockwright/measure/body.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/units.hpp"
+#include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
-#include "client_values.hpp"
 #include "measure_text.hpp"
 
 #include <fmt/format.h>

@@ -1,7 +1,6 @@
 #include "blockwright/text/text_fonts.hpp"
 
 #include "blockwright/base/embedded_file.hpp"
-#include "blockwright/text/clean_text.hpp"
 #include "blockwright/text/utf8.hpp"
 #include "text_runs.hpp"
 

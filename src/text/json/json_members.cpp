@@ -1,9 +1,7 @@
-#include "blockwright/text/json_members.hpp"
-
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/text/nearest.hpp"
-#include "blockwright/text/odd_character.hpp"
+#include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/utf8.hpp"
 
 #include <fmt/format.h>
 

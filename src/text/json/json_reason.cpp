@@ -1,7 +1,7 @@
 #include "json_reason.hpp"
 
-#include "blockwright/text/odd_character.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "blockwright/text/utf8.hpp"
 
 #include <fmt/format.h>
 

@@ -1,4 +1,4 @@
-#include "blockwright/text/json_writing.hpp"
+#include "blockwright/text/json_edit.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

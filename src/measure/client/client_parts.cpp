@@ -1,6 +1,10 @@
-#include "added_parts.hpp"
+#include "client_parts.hpp"
+
+#include "blockwright/base/error.hpp"
 
 #include <fmt/format.h>
+
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -16,6 +20,29 @@ JsonPart readings_part(const std::vector<std::string>& values) {
   JsonPart list{.kind = Kind::List};
   for (const std::string& value : values) list.members.emplace_back("", json_amount(value));
   return list;
+}
+
+constexpr std::string_view kWithdrawn = "withdrawn";
+constexpr std::string_view kTrue = "true";
+
+JsonPart true_part() { return {.scalar = std::string(kTrue)}; }
+
+// What leads from the member before to the value of a mark that is the last member: as it is
+// written, and as withdrawing writes it.
+struct Lead {
+  std::size_t begin = 0;
+  std::string_view written;
+  std::string ours;
+};
+
+std::optional<Lead> lead_to(const JsonValue& mark, const JsonEdit& edit,
+                            const JsonValue& correction) {
+  const std::size_t before = correction.children.size() - 1;
+  if (&edit.document().child(correction, before) != &mark) return std::nullopt;
+  const std::size_t begin = edit.document().child(correction, before - 1).end;
+  std::string ours = edit.member_text(correction, before, kWithdrawn, true_part());
+  ours.resize(ours.size() - kTrue.size());
+  return Lead{begin, edit.bytes(begin, mark.begin), ours};
 }
 
 }  // namespace
@@ -56,6 +83,23 @@ JsonPart session_part(const NewSession& session) {
   add_text(part, "by", session.by);
   part.members.emplace_back("tape", std::move(tape));
   return part;
+}
+
+std::string marked_withdrawn(const JsonEdit& edit, const JsonValue& correction) {
+  const JsonValue* mark = edit.document().member(correction, kWithdrawn);
+  if (mark == nullptr) return edit.with_member(correction, kWithdrawn, true_part());
+  const auto lead = lead_to(*mark, edit, correction);
+  const bool like_ours = lead && lead->written == lead->ours;
+  return edit.with_bytes(mark->begin, mark->end, like_ours ? " true" : kTrue);
+}
+
+std::string marked_active(const JsonEdit& edit, const JsonValue& correction) {
+  const JsonValue* mark = edit.document().member(correction, kWithdrawn);
+  require(mark != nullptr, "an active correction is made active");
+  const auto lead = lead_to(*mark, edit, correction);
+  if (lead && lead->written == lead->ours) return edit.with_bytes(lead->begin, mark->end, "");
+  const bool spaced = lead && lead->written == lead->ours + " ";
+  return edit.with_bytes(mark->begin - (spaced ? 1 : 0), mark->end, "false");
 }
 
 }  // namespace blockwright
