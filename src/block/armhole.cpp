@@ -1,7 +1,6 @@
 #include "blockwright/block/armhole.hpp"
 
 #include "blockwright/block/reshape.hpp"
-#include "blockwright/geometry/construct.hpp"
 
 #include <algorithm>
 #include <cmath>

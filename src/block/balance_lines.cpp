@@ -1,7 +1,5 @@
 #include "blockwright/block/balance_lines.hpp"
 
-#include "blockwright/geometry/path_parts.hpp"
-
 namespace blockwright {
 
 Path bust_line(Point centre, std::optional<Point> bust_point, Point side) {

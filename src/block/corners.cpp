@@ -27,9 +27,14 @@ Meeting corner_before(const Piece& piece, std::size_t edge) {
   return {&piece, &piece.edges[(edge + count - 1) % count], &piece.edges[edge % count]};
 }
 
+// The edge in plain words: "centre" for a centre front, else its name.
 std::string spoken(const Piece& piece, const Edge& edge) {
   const KindEdge* known = kind_edge(piece, edge.name);
-  return known == nullptr ? edge.name : blockwright::spoken(*known);
+  if (known == nullptr) return edge.name;
+  if (known->part == BlockEdge::Centre) return "centre";
+  std::string words = edge.name;
+  std::ranges::replace(words, '_', ' ');
+  return words;
 }
 
 void add_square_corners(const Piece& piece, std::vector<BlockCorner>& corners) {
@@ -69,13 +74,6 @@ std::vector<BlockCorner> block_corners(const Pattern& pattern) {
   for (const Piece& piece : pattern.pieces) add_square_corners(piece, corners);
   for (const Seam& seam : pattern.seams) add_joined_corners(pattern, seam, corners);
   return corners;
-}
-
-std::string spoken(const KindEdge& edge) {
-  if (edge.part == BlockEdge::Centre) return "centre";
-  std::string words(edge.name);
-  std::replace(words.begin(), words.end(), '_', ' ');
-  return words;
 }
 
 }  // namespace blockwright

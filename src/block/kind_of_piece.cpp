@@ -1,6 +1,5 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/pattern/sides.hpp"
 
 namespace blockwright {
 namespace {

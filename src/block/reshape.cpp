@@ -1,6 +1,5 @@
 #include "blockwright/block/reshape.hpp"
 
-#include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/solve.hpp"
 
 #include <cmath>

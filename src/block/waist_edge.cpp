@@ -1,7 +1,5 @@
 #include "blockwright/block/waist_edge.hpp"
 
-#include "blockwright/geometry/construct.hpp"
-
 #include <algorithm>
 #include <cmath>
 

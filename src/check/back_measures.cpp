@@ -1,7 +1,6 @@
-#include "back_measures.hpp"
-
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
+#include "checks.hpp"
 
 #include <array>
 

@@ -1,6 +1,5 @@
 #include "blockwright/check/check.hpp"
 
-#include "back_measures.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "checks.hpp"
 

@@ -1,7 +1,4 @@
-#include "back_measures.hpp"
 #include "checks.hpp"
-
-#include <cmath>
 
 namespace blockwright {
 namespace {

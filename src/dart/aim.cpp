@@ -1,6 +1,5 @@
-#include "aim.hpp"
-
 #include "blockwright/geometry/intersections.hpp"
+#include "moving.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,6 @@
 #include "blending.hpp"
 
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/geometry/solve.hpp"
 
 #include <cmath>
@@ -19,6 +18,19 @@ constexpr double kSnap = 1e-6;
 constexpr double kLengthKept = 0.01;
 // A cubic's handle carries its points by 3 (1 - t) t^2 of its own way, most at t = 2/3.
 constexpr double kMostByHandle = 4.0 / 9.0;
+
+// Largest distance of points of strokes from a path, in mm, found from 32 samples of each stroke.
+double largest_distance(const std::vector<Curve>& of, const Path& from) {
+  constexpr int samples = 32;
+  double most = 0.0;
+  for (const Curve& curve : of) {
+    for (int i = 0; i <= samples; ++i) {
+      const Point p = point_at(curve, static_cast<double>(i) / samples);
+      most = std::fmax(most, nearest(from, p).distance);
+    }
+  }
+  return most;
+}
 
 // One cubic in place of several strokes: the same ends, directions and length. Nothing where they
 // bow so far that no such cubic follows them.
@@ -67,19 +79,55 @@ Turned with_end_turned(const Path& path, Angle by) {
   return {path, 0.0};
 }
 
-}  // namespace
+// From memory of handbooks: flatten the corner over 4 to 6 cm to either side.
+constexpr double kMostReach = 50.0;
+// Reach at most this share of the way to the next corner or end.
+constexpr double kShareOfLeg = 0.45;
 
-double largest_distance(const std::vector<Curve>& of, const Path& from) {
-  constexpr int samples = 32;
-  double most = 0.0;
-  for (const Curve& curve : of) {
-    for (int i = 0; i <= samples; ++i) {
-      const Point p = point_at(curve, static_cast<double>(i) / samples);
-      most = std::fmax(most, nearest(from, p).distance);
-    }
-  }
-  return most;
+struct Corner {
+  Point before, at, after;
+
+  [[nodiscard]] Vec in() const { return unit(at - before); }
+  [[nodiscard]] Vec out() const { return unit(after - at); }
+};
+
+Corner corner_at(const std::vector<Point>& points, std::size_t i) {
+  return {points[i - 1], points[i], points[i + 1]};
 }
+
+double reach_at(const Corner& corner) {
+  const double room =
+      std::fmin(distance(corner.before, corner.at), distance(corner.at, corner.after));
+  return std::fmin(kMostReach, kShareOfLeg * room);
+}
+
+// A fair stroke between a leg and the apex.
+CubicCurve stroke(Point from, Vec leaving, Point to, Vec arriving) {
+  const double third = distance(from, to) / 3.0;
+  return {from, from + third * leaving, to - third * arriving, to};
+}
+
+// The line by the corners, rounded; `apexes` gets how far along it passes them.
+Path rounded(const std::vector<Point>& points, const std::vector<double>& reaches,
+             std::vector<double>& apexes) {
+  Path line;
+  Point end = points.front();
+  for (std::size_t i = 1; i + 1 < points.size(); ++i) {
+    const Corner corner = corner_at(points, i);
+    const Vec along = unit(corner.in() + corner.out());
+    const Point from = corner.at - reaches[i] * corner.in();
+    const Point to = corner.at + reaches[i] * corner.out();
+    line.add(Segment{end, from});
+    line.add(stroke(from, corner.in(), corner.at, along));
+    apexes.push_back(length(line));
+    line.add(stroke(corner.at, along, to, corner.out()));
+    end = to;
+  }
+  line.add(Segment{end, points.back()});
+  return line;
+}
+
+}  // namespace
 
 Blended blended(const OpenEdge& edge, std::size_t dart, Angle kink) {
   Turned in = with_end_turned(edge.stretches[dart], 0.5 * kink);
@@ -97,6 +145,22 @@ void lay_in(Opened& open, DartSpot spot, const Blended& stretches) {
     if (mark.stretch == spot.dart) mark.along = std::fmin(mark.along, before);
     if (mark.stretch == spot.dart + 1) mark.along = std::fmin(mark.along, after);
   });
+}
+
+SeamLines rounded_seam(const std::vector<Point>& centre, const std::vector<Point>& side) {
+  std::vector<double> reaches(centre.size(), 0.0);
+  const std::size_t last = centre.size() - 2;
+  for (std::size_t i = 1; i <= last; ++i) {
+    reaches[i] = std::fmin(reach_at(corner_at(centre, i)), reach_at(corner_at(side, i)));
+  }
+  SeamLines lines;
+  lines.centre = rounded(centre, reaches, lines.centre_apexes);
+  lines.side = rounded(side, reaches, lines.side_apexes);
+  lines.zone_from = distance(centre[0], centre[1]) - reaches[1];
+  lines.zone_to = distance(centre[last], centre[last + 1]) - reaches[last];
+  lines.bulge = std::fmax(largest_distance(lines.centre.curves(), Path::through(centre)),
+                          largest_distance(lines.side.curves(), Path::through(side)));
+  return lines;
 }
 
 }  // namespace blockwright

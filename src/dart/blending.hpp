@@ -21,8 +21,21 @@ Blended blended(const OpenEdge& edge, std::size_t dart, Angle kink);
 /// Lays blended stretches in. They are a trifle longer or shorter: a mark at an end stays on them.
 void lay_in(Opened& open, DartSpot spot, const Blended& stretches);
 
-/// Largest distance of points of strokes from a path, in mm, found from 32 samples of each
-/// stroke.
-double largest_distance(const std::vector<Curve>& of, const Path& from);
+/// The two edges of a panel seam, both from its first end to its second, their corners at the
+/// apexes rounded.
+struct SeamLines {
+  Path centre;  ///< of the panel that keeps the centre waist
+  Path side;
+  /// Where both pass the apexes, in mm from their starts.
+  std::vector<double> centre_apexes, side_apexes;
+  double zone_from = 0.0;  ///< mm from the start: outside the zone both lines are the darts' legs
+  double zone_to = 0.0;    ///< mm from the end
+  double bulge = 0.0;      ///< largest distance of a line from the legs, mm
+};
+
+/// Both lines pass through the apexes exactly, in the direction half way between the legs, and flow
+/// into the legs over 50 mm (less on short legs).
+/// Requires: as many points in both, at least three; the apexes (all between the ends) are shared.
+SeamLines rounded_seam(const std::vector<Point>& centre, const std::vector<Point>& side);
 
 }  // namespace blockwright

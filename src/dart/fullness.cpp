@@ -2,8 +2,6 @@
 
 #include "blending.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/construct.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 #include "moving.hpp"
 
 #include <algorithm>

@@ -1,6 +1,5 @@
 #include "blockwright/geometry/box.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/outline.hpp"
 #include "moving.hpp"
 
 #include <algorithm>

@@ -1,5 +1,4 @@
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 #include "moving.hpp"
 
 #include <cmath>

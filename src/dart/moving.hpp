@@ -1,10 +1,66 @@
 #pragma once
 
-#include "aim.hpp"
+#include "words.hpp"
 
+#include <utility>
 #include <vector>
 
 namespace blockwright {
+
+/// Where a dart is to go: onto another dart of its apex, or to a free place of an edge.
+struct Aim {
+  const DartPosition* position = nullptr;
+  std::size_t edge = 0;
+  double along = 0.0;               ///< mm of the closed edge; of a dart to merge into, its mouth
+  std::optional<std::string> onto;  ///< name of the dart that takes the angle up
+};
+
+/// Finds the place that is meant. Without a fraction or distance it is the usual place: the middle
+/// of shoulder and neckline, the notch of the armhole, 6 cm under the underarm, 4 cm over the waist
+/// (french), straight under the apex (waist), level with it (centre); or the dart that the edge
+/// already has about the apex. Throws "dart.unknown", "dart.place".
+Aim aim_of(const Opened& open, DartSpot from, const std::string& to);
+
+/// True if a straight way meets another path further than 1e-6 mm from both of its own ends.
+bool meets(const Path& way, const Path& other);
+/// What bars the straight way from an apex to a point of the outline, in words ("dart waist", "the
+/// outline"), or nothing. Darts of the same apex bar nothing but their mouths.
+std::optional<std::string> barrier(const Opened& open, Point apex, Point to);
+/// The place on the aim's edge, in whole hundredths of it, that can be reached from the apex and
+/// lies nearest to the fraction `wanted` (both from the trade's end), off the corners and off the
+/// mouths of darts; nothing if there is none.
+std::optional<double> nearest_reachable(const Opened& open, Point apex, const Aim& aim,
+                                        double wanted);
+
+/// Throws "dart.blocked" if the way from the apex to the aim is barred.
+void require_reachable(const Opened& open, DartSpot from, const Aim& aim);
+
+/// The part of a piece between two darts: what lies between the second leg of the first and the
+/// first leg of the second, and is cut off by these legs. The centre waist is never in it.
+class Part {
+ public:
+  /// Requires: first < second. Where the darts have two apexes, the part ends at the straight line
+  /// between them.
+  Part(const Opened& open, DartSpot first, DartSpot second);
+
+  enum class Where { Inside, Outside, Mouth };
+  /// Points on the outline count with their stretch, points on a leg with the leg; a point where
+  /// the outline was only now cut belongs to the rest of the piece.
+  [[nodiscard]] Where where(Point p) const;
+  [[nodiscard]] bool holds(Point p) const { return where(p) == Where::Inside; }
+  /// True for the apex of either dart, which both parts share.
+  [[nodiscard]] bool is_apex(Point p) const;
+  /// The legs of both darts: where a line passes from one part of the piece to another.
+  [[nodiscard]] std::vector<Path> borders() const;
+
+ private:
+  Dart first_, second_;
+  std::vector<Path> stretches_;
+  Path ring_;
+};
+
+/// A line of the piece in its parts, in order; what is shorter than 1e-6 mm is left out.
+std::vector<std::pair<Path, Part::Where>> parted(const Path& line, const Part& part);
 
 /// Turns what lies between two darts of one apex about that apex, anticlockwise by `turn`: with a
 /// positive turn the first opens and the second closes by it, with a negative one the reverse. The

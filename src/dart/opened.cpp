@@ -1,7 +1,6 @@
 #include "blockwright/dart/opened.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 
 #include <algorithm>
 #include <utility>

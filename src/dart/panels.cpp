@@ -1,11 +1,8 @@
 #include "blockwright/dart/panels.hpp"
 
+#include "blending.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/path_parts.hpp"
-#include "blockwright/pattern/sides.hpp"
 #include "moving.hpp"
-#include "part.hpp"
-#include "rounding.hpp"
 
 #include <algorithm>
 #include <array>

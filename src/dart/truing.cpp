@@ -2,7 +2,6 @@
 
 #include "blending.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 
 #include <cmath>
 #include <utility>

@@ -1,8 +1,7 @@
-#include "armholes.hpp"
-
 #include "blockwright/block/armhole.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
+#include "stages.hpp"
 
 #include <algorithm>
 #include <cmath>

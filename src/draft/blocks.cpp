@@ -1,8 +1,7 @@
-#include "blocks.hpp"
-
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/block/shoulder.hpp"
+#include "stages.hpp"
 
 namespace blockwright {
 namespace {

@@ -1,9 +1,9 @@
 #include "blockwright/draft/draft.hpp"
 
-#include "blocks.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/drafted_piece.hpp"
+#include "stages.hpp"
 
 #include <algorithm>
 

@@ -1,10 +1,8 @@
-#include "neck_shoulder.hpp"
-
 #include "blockwright/block/neckline.hpp"
 #include "blockwright/block/shoulder.hpp"
-#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
+#include "stages.hpp"
 
 #include <algorithm>
 #include <cmath>

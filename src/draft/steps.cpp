@@ -1,9 +1,9 @@
-#include "blocks.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/block/neckline.hpp"
 #include "blockwright/block/shoulder.hpp"
 #include "rules.hpp"
+#include "stages.hpp"
 
 #include <cmath>
 

@@ -1,6 +1,5 @@
-#include "targets.hpp"
-
 #include "rules.hpp"
+#include "stages.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,6 @@
-#include "waist.hpp"
-
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
+#include "stages.hpp"
 
 #include <algorithm>
 #include <cmath>

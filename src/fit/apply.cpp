@@ -2,8 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "judge.hpp"
-#include "parts.hpp"
+#include "halves.hpp"
 
 #include <algorithm>
 #include <cmath>

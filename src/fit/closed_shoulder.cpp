@@ -1,8 +1,5 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/fit/moves.hpp"
-#include "blockwright/geometry/construct.hpp"
 #include "parts.hpp"
-#include "refuse.hpp"
 
 #include <cmath>
 

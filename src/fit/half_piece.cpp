@@ -1,7 +1,6 @@
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "halves.hpp"
-#include "parts.hpp"
 
 #include <algorithm>
 

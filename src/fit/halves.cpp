@@ -1,9 +1,5 @@
 #include "halves.hpp"
 
-#include "blockwright/block/kinds.hpp"
-#include "blockwright/pattern/sides.hpp"
-#include "judge.hpp"
-
 #include <algorithm>
 #include <cmath>
 

@@ -3,9 +3,7 @@
 #include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "judge.hpp"
-#include "parts.hpp"
-#include "refuse.hpp"
+#include "halves.hpp"
 
 #include <algorithm>
 #include <array>

@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 #include "parts.hpp"
-#include "refuse.hpp"
 
 #include <cmath>
 

@@ -1,7 +1,6 @@
 #include "parts.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/intersections.hpp"
 
 #include <cmath>

@@ -1,11 +1,23 @@
 #pragma once
 
-#include "blockwright/fit/redrawing.hpp"
+#include "blockwright/base/error.hpp"
+#include "blockwright/fit/moves.hpp"
+#include "blockwright/measure/measurement_name.hpp"
 
 #include <functional>
+#include <initializer_list>
 #include <optional>
 
 namespace blockwright {
+
+/// Throws InputError. `where` is left to apply_rows(), which knows the row; `again` are the
+/// measurements that the hint says to take again.
+[[noreturn]] inline void refuse_fit(const char* code, const Wording& message, const Wording& hint,
+                                    std::initializer_list<MeasurementName> again = {}) {
+  Problem problem{Severity::Error, code, "", message, hint};
+  for (const MeasurementName name : again) problem.measurements.emplace_back(info(name).key);
+  throw InputError(problem);
+}
 
 /// What several rows read of a half piece, and what they do to a part of it.
 

@@ -1,9 +1,8 @@
 #include "blockwright/fit/redrawing.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/block/dart_position.hpp"
 #include "blockwright/geometry/solve.hpp"
-#include "refuse.hpp"
+#include "parts.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,3 @@
-#include "blockwright/block/kinds.hpp"
 #include "blockwright/fit/redrawing.hpp"
 
 #include <cmath>

@@ -1,5 +1,5 @@
 #include "blockwright/measure/correction_table.hpp"
-#include "judge.hpp"
+#include "halves.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,7 +1,5 @@
-#include "blockwright/fit/moves.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "parts.hpp"
-#include "refuse.hpp"
 
 #include <cmath>
 

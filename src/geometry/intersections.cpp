@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/box.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 #include "blockwright/geometry/solve.hpp"
 
 #include <algorithm>

@@ -1,8 +1,7 @@
 add_layer(geometry
-  HEADERS point.hpp placement.hpp curve.hpp path.hpp box.hpp construct.hpp outline.hpp solve.hpp
-          intersections.hpp offset.hpp path_parts.hpp
-  SOURCES point.cpp placement.cpp curve.cpp path.cpp box.cpp construct.cpp outline.cpp
-          nearest.cpp intersections.cpp offset.cpp path_parts.cpp arc_length.cpp
+  HEADERS point.hpp curve.hpp path.hpp box.hpp solve.hpp intersections.hpp offset.hpp
+  SOURCES point.cpp curve.cpp path.cpp box.cpp outline.cpp nearest.cpp
+          intersections.cpp offset.cpp path_parts.cpp arc_length.cpp
   USES base)
 # Nobody reads errno after a square root; without it, arc lengths take two thirds of the time.
 target_compile_options(blockwright_geometry PRIVATE -fno-math-errno)

@@ -1,8 +1,6 @@
 #include "blockwright/geometry/offset.hpp"
 
-#include "blockwright/geometry/construct.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 
 #include <cmath>
 #include <utility>

@@ -1,4 +1,4 @@
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/geometry/path.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -3,15 +3,50 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/offset.hpp"
-#include "blockwright/geometry/outline.hpp"
-#include "blockwright/geometry/path_parts.hpp"
-#include "positive_union.hpp"
+
+#include <polyclipping/clipper.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace blockwright {
 namespace {
+
+// The library counts in whole numbers: a tenth of a micrometre each.
+constexpr double kUnitsPerMm = 1e4;
+
+ClipperLib::Path to_units(const std::vector<Point>& points) {
+  ClipperLib::Path path;
+  path.reserve(points.size());
+  for (const Point p : points) {
+    path.emplace_back(std::llround(p.x * kUnitsPerMm), std::llround(p.y * kUnitsPerMm));
+  }
+  return path;
+}
+
+Path to_path(const ClipperLib::Path& ring) {
+  std::vector<Point> points;
+  points.reserve(ring.size() + 1);
+  for (const ClipperLib::IntPoint& p : ring) {
+    points.push_back(
+        {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm});
+  }
+  points.push_back(points.front());
+  return Path::through(points);
+}
+
+// The outer boundary of everything that a closed path winds round anticlockwise: loops that run
+// clockwise are dropped. The path is flattened; of several boundaries the largest is taken.
+Path positive_union(const Path& closed) {
+  ClipperLib::Clipper clipper;
+  clipper.StrictlySimple(true);
+  clipper.AddPath(to_units(flattened(closed, kFlattening)), ClipperLib::ptSubject, true);
+  ClipperLib::Paths rings;
+  clipper.Execute(ClipperLib::ctUnion, rings, ClipperLib::pftPositive, ClipperLib::pftPositive);
+  require(!rings.empty(), "an outline that encloses nothing");
+  return to_path(*std::ranges::max_element(rings, {}, ClipperLib::Area));
+}
 
 // One edge with its own cut line, which goes on straight at both ends so that neighbours can meet
 // it. Without allowance the cut line is the edge.
@@ -151,7 +186,7 @@ Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths)
   for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i].mm()));
   Path outline = assembled(sides);
   if (!find_crossing(outline, kFlattening)) return outline;
-  return positive_union(outline, kFlattening);
+  return positive_union(outline);
 }
 
 }  // namespace blockwright

@@ -3,9 +3,6 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
-#include "marks.hpp"
-#include "notch_marks.hpp"
-#include "piece_texts.hpp"
 #include "words.hpp"
 
 namespace blockwright {

@@ -1,10 +1,6 @@
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/layout/print_plan.hpp"
-#include "blockwright/pattern/sides.hpp"
 #include "drawing.hpp"
 #include "dress.hpp"
-#include "page_borders.hpp"
-#include "piece_texts.hpp"
 
 #include <optional>
 #include <utility>

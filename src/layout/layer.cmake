@@ -1,11 +1,11 @@
 add_layer(layout
-  HEADERS sheet.hpp paper.hpp print_plan.hpp cut_line.hpp
-  SOURCES sheet.cpp paper.cpp cut_line.cpp positive_union.cpp drawing.cpp notch_marks.cpp
-          dress.cpp lay_out.cpp
-          pages/marks.cpp pages/tiling.cpp pages/page_borders.cpp pages/test_squares.cpp
+  HEADERS sheet.hpp print_plan.hpp cut_line.hpp
+  SOURCES sheet.cpp paper.cpp cut_line.cpp drawing.cpp notch_marks.cpp dress.cpp
+          lay_out.cpp
+          pages/tiling.cpp pages/page_borders.cpp pages/test_squares.cpp
           pages/tile_page.cpp pages/miniature.cpp pages/notes_text.cpp pages/map_page.cpp
           pages/print_plan.cpp pages/one_page.cpp
-          texts/text_measure.cpp texts/free_space.cpp texts/text_placer.cpp texts/words.cpp
+          texts/free_space.cpp texts/text_placer.cpp texts/words.cpp
           texts/piece_texts.cpp texts/ink.cpp texts/text_flow.cpp
   USES base text geometry pattern block
   LINKS PkgConfig::POLYCLIPPING)

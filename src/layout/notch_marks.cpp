@@ -1,6 +1,5 @@
-#include "notch_marks.hpp"
-
 #include "blockwright/geometry/intersections.hpp"
+#include "dress.hpp"
 
 #include <cmath>
 #include <limits>

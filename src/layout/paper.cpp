@@ -1,6 +1,5 @@
-#include "blockwright/layout/paper.hpp"
-
 #include "blockwright/base/error.hpp"
+#include "blockwright/layout/print_plan.hpp"
 
 #include <array>
 #include <charconv>

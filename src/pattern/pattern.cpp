@@ -2,7 +2,6 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/outline.hpp"
 
 #include <algorithm>
 #include <cmath>

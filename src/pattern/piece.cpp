@@ -1,8 +1,6 @@
 #include "blockwright/pattern/piece.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/geometry/construct.hpp"
-#include "blockwright/geometry/path_parts.hpp"
 
 #include <cmath>
 

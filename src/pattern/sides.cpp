@@ -1,4 +1,4 @@
-#include "blockwright/pattern/sides.hpp"
+#include "blockwright/pattern/pattern.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -1,11 +1,84 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/style/style.hpp"
 #include "steps.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <set>
+
 namespace blockwright {
 namespace {
+
+std::string piece_of(std::string_view place) {
+  return std::string(place.substr(0, place.find('.')));
+}
+
+// The piece that a step is done on: that of the first place that it names.
+std::string piece_of(StyleStep& step) { return piece_of(*row_of(step).keys.front().text); }
+
+bool has_piece(const Pattern& pattern, const std::string& name) {
+  return std::ranges::count(pattern.pieces, name, &Piece::name) > 0;
+}
+
+bool is_unfolded(const Pattern& pattern, const std::string& name) {
+  return !has_piece(pattern, name) && has_piece(pattern, name + std::string(kRightEnding)) &&
+         has_piece(pattern, name + std::string(kLeftEnding));
+}
+
+StyleStep step_on_side(const Pattern& pattern, StyleStep step, std::string_view ending) {
+  for (const StepKey& key : row_of(step).keys) {
+    if (key.text == nullptr || key.text->empty()) continue;
+    const std::string piece = piece_of(*key.text);
+    if (key.holds == kHoldsPanel) {
+      key.text->append(ending);
+    } else if (is_unfolded(pattern, piece)) {
+      key.text->insert(piece.size(), ending);
+    }
+  }
+  return step;
+}
+
+// A piece and those that it is joined to by seams: the panels that it was cut into run one
+// way.
+std::set<std::string> side_by_side(const Pattern& pattern, const std::string& name) {
+  std::set<std::string> names = {name};
+  const auto is_among = [&](const EdgeOf& edge) { return names.contains(edge.piece); };
+  std::size_t before = 0;
+  while (before != names.size()) {
+    before = names.size();
+    for (const Seam& seam : pattern.seams) {
+      for (const auto* side : {&seam.a, &seam.b}) {
+        if (std::none_of(side->begin(), side->end(), is_among)) continue;
+        for (const EdgeOf& edge : *side) names.insert(edge.piece);
+      }
+    }
+  }
+  return names;
+}
+
+// The step as it is done on this pattern. Where a fitting has unfolded the piece that it names, it
+// is one step for each side: "front.shoulder" becomes "front_right.shoulder" and
+// "front_left.shoulder", and names of panels get the side behind them.
+std::vector<StyleStep> steps_for_sides(const Pattern& pattern, const StyleStep& step) {
+  StyleStep named = step;
+  if (!is_unfolded(pattern, piece_of(named))) return {step};
+  return {step_on_side(pattern, step, kRightEnding), step_on_side(pattern, step, kLeftEnding)};
+}
+
+// Does a step on the piece that it names in the frame in which pieces are drafted: a mirror image
+// is mirrored, and back again with all that was made of it.
+MovedDarts done_as_drafted(const Pattern& pattern, StyleStep step, double cup) {
+  const StepRow row = row_of(step);
+  const std::string name = piece_of(step);
+  if (!has_piece(pattern, name) || !is_mirrored(pattern.piece(name))) return row.move(pattern, cup);
+  std::set<std::string> images = side_by_side(pattern, name);
+  MovedDarts moved = row.move(with_mirrored(pattern, images), cup);
+  for (const Piece& piece : moved.pattern.pieces) {
+    if (!has_piece(pattern, piece.name)) images.insert(piece.name);
+  }
+  moved.pattern = with_mirrored(std::move(moved.pattern), images);
+  return moved;
+}
 
 // The step on all pieces that it is meant for.
 MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup) {

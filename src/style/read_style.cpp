@@ -1,4 +1,3 @@
-#include "blockwright/style/style.hpp"
 #include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "steps.hpp"

@@ -36,15 +36,6 @@ StepRow row_of(StyleStep& step);
 /// A step of each name, its optional keys as they are if a file leaves them out.
 std::vector<StyleStep> step_of_each_name();
 
-/// The step as it is done on this pattern. Where a fitting has unfolded the piece that it names, it
-/// is one step for each side: "front.shoulder" becomes "front_right.shoulder" and
-/// "front_left.shoulder", and names of panels get the side behind them.
-std::vector<StyleStep> steps_for_sides(const Pattern& pattern, const StyleStep& step);
-
-/// Does a step on the piece that it names in the frame in which pieces are drafted: a mirror image
-/// is mirrored, and back again with all that was made of it.
-MovedDarts done_as_drafted(const Pattern& pattern, StyleStep step, double cup);
-
 /// What `holds` of keys that name a dart, a place on an edge or a panel to be made.
 inline constexpr std::string_view kHoldsDart = "#/$defs/dart";
 inline constexpr std::string_view kHoldsPlace = "#/$defs/place";

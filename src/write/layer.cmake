@@ -1,8 +1,7 @@
 add_layer(write
   HEADERS writers.hpp
   SOURCES svg.cpp svg_parts.cpp xml_text.cpp pattern_json.cpp
-          pdf.cpp pdf_content.cpp pdf_layers.cpp pdf_catalog.cpp
-          pdf_objects.cpp pdf_fonts.cpp pdf_font.cpp
+          pdf.cpp pdf_content.cpp pdf_catalog.cpp pdf_objects.cpp pdf_fonts.cpp
   USES base text geometry pattern layout
   LINKS nlohmann_json::nlohmann_json PkgConfig::QPDF)
 # libqpdf asks its users which of its two pointer types they are written for. Its headers are C++17

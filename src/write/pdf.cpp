@@ -2,10 +2,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/write/writers.hpp"
 #include "pdf_catalog.hpp"
-#include "pdf_content.hpp"
-#include "pdf_fonts.hpp"
-#include "pdf_layers.hpp"
-#include "pdf_objects.hpp"
 
 #include <cmath>
 #include <ostream>

@@ -1,5 +1,6 @@
 // Each check finds the fault it is for, planted in a sound block.
-#include "back_measures.hpp"
+#include "checks.hpp"
+
 #include "support/blocks.hpp"
 #include "support/each.hpp"
 #include "support/people.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
 #include <algorithm>

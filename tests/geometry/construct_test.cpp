@@ -1,5 +1,4 @@
-#include "blockwright/geometry/construct.hpp"
-
+#include "blockwright/geometry/curve.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"
 

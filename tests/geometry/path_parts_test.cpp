@@ -1,5 +1,4 @@
-#include "blockwright/geometry/path_parts.hpp"
-
+#include "blockwright/geometry/path.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"
 

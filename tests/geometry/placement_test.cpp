@@ -1,5 +1,4 @@
-#include "blockwright/geometry/placement.hpp"
-
+#include "blockwright/geometry/point.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"
 

@@ -4,7 +4,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/style/style.hpp"
 #include "layout/sheet_reading.hpp"

@@ -2,7 +2,7 @@
 
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/offset.hpp"
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "geos_area.hpp"
 #include "support/each.hpp"
 #include "support/sample_pattern.hpp"

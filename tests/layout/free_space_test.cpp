@@ -1,7 +1,7 @@
 #include "free_space.hpp"
 
-#include "blockwright/geometry/outline.hpp"
-#include "marks.hpp"
+#include "blockwright/geometry/path.hpp"
+#include "drawing.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>

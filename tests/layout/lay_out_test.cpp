@@ -1,6 +1,6 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "sheet_reading.hpp"
 #include "support/each.hpp"

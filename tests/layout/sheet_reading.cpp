@@ -1,7 +1,7 @@
 #include "sheet_reading.hpp"
 
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 
 #include <algorithm>
 #include <cmath>

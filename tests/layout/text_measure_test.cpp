@@ -1,7 +1,6 @@
-#include "text_measure.hpp"
-
 #include "sheet_reading.hpp"
 #include "support/each.hpp"
+#include "text_flow.hpp"
 #include "text_placer.hpp"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 #include "blockwright/base/error.hpp"
-#include "blockwright/geometry/construct.hpp"
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/curve.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "sheet_reading.hpp"
 #include "support/each.hpp"

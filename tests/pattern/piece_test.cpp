@@ -1,6 +1,6 @@
 #include "blockwright/pattern/piece.hpp"
 
-#include "blockwright/geometry/outline.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "pattern/sample_piece.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"

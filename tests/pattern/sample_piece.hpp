@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/curve.hpp"
 #include "blockwright/pattern/piece.hpp"
 
 namespace blockwright {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/geometry/path.hpp"
-#include "blockwright/geometry/placement.hpp"
+#include "blockwright/geometry/point.hpp"
 
 #include <string>
 

@@ -1,7 +1,6 @@
 // Our geometry against GEOS, the geometry engine of the open GIS world, on the same flattened
 // outlines: areas, lengths, distances, inside or outside, and whether an outline crosses itself.
 
-#include "blockwright/geometry/outline.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"

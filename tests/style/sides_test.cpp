@@ -1,9 +1,8 @@
 // Steps on a block whose two sides differ: each side's piece by its name, or both at once.
-#include "blockwright/pattern/sides.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/pattern/pattern.hpp"
 #include "blockwright/style/style.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/curve.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "support/random.hpp"
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/geometry/construct.hpp"
+#include "blockwright/geometry/curve.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/pattern/pattern.hpp"
 

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/geometry/path.hpp"
 #include "blockwright/pattern/piece.hpp"
 
 #include <optional>

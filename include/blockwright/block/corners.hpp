@@ -26,7 +26,4 @@ struct BlockCorner {
 /// and pieces of no kind are left out.
 std::vector<BlockCorner> block_corners(const Pattern& pattern);
 
-/// The edge in plain words: "centre" for a centre front, else its name.
-std::string spoken(const KindEdge& edge);
-
 }  // namespace blockwright

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "blockwright/block/dart_position.hpp"
-#include "blockwright/geometry/path.hpp"
 
 #include <vector>
 

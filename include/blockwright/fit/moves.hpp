@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/block/dart_position.hpp"
 #include "blockwright/fit/redrawing.hpp"
 
 namespace blockwright {

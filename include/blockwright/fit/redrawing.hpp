@@ -1,8 +1,8 @@
 #pragma once
 
 #include "blockwright/block/armhole.hpp"
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/block/neckline.hpp"
-#include "blockwright/block/parts.hpp"
 #include "blockwright/block/reshape.hpp"
 #include "blockwright/dart/opened.hpp"
 

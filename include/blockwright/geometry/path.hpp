@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <initializer_list>
+#include <optional>
 #include <span>
 #include <utility>
 #include <vector>
@@ -88,5 +89,47 @@ std::vector<Point> flattened(const Path& path, double tolerance);
 /// Nearest point of the path, the first of several equally near; as exact as nearest_parameter().
 /// Requires: path is not empty.
 NearestOnPath nearest(const Path& path, Point to);
+
+/// Paths are taken apart at exact places and put together again by these; nothing is measured.
+
+/// True if `a` comes before `b` in the direction of travel.
+bool comes_before(PathPlace a, PathPlace b);
+
+/// The part of a path before a place, the part after it, and the part between two places. A part of
+/// no extent has no strokes. Requires of part_between: `from` does not come after `to`.
+Path part_before(const Path& path, PathPlace place);
+Path part_after(const Path& path, PathPlace place);
+Path part_between(const Path& path, PathPlace from, PathPlace to);
+
+/// The path with its start or its end moved, the rest unchanged (a cubic's nearest handle moves
+/// too). Meant for rounding errors.
+Path starting_at(Path path, Point start);
+Path ending_at(Path path, Point end);
+
+/// The path without strokes of no extent, which rounding leaves where a path is taken apart; a path
+/// of nothing else stays. No point moves by more than 1e-9 mm.
+Path without_specks(Path path);
+
+/// The same with straight strokes that go on in one line made one stroke.
+Path without_straight_joints(Path path);
+
+/// Appends `next` to `path`: joined exactly where the gap is no more than `snap` mm (the start of
+/// `next` is moved), bridged by a straight stroke where it is wider.
+void append(Path& path, const Path& next, double snap = 1e-6);
+void append_line(Path& path, Point to, double snap = 1e-6);
+
+/// Area enclosed by a closed path in mm^2, positive when it runs anticlockwise. Exact for lines and
+/// cubics (Green's theorem) up to rounding. The closing stroke is implied.
+double signed_area(const Path& closed);
+
+/// True if the point lies inside the closed path (even-odd), after flattening to `tolerance` mm. A
+/// point on the path itself may count as either.
+bool contains(const Path& closed, Point p, double tolerance);
+
+/// A point where the closed path crosses or touches itself, after flattening to `tolerance` mm, or
+/// nothing. Chords that merely follow one another do not count, unless the second runs straight
+/// back over the first; chords of at most kJointTolerance are left out. A touch is found to within
+/// rounding. Cost: about n sqrt(n) for an ordinary outline of n chords, n squared at worst.
+std::optional<Point> find_crossing(const Path& closed, double tolerance);
 
 }  // namespace blockwright

@@ -1,10 +1,11 @@
 #pragma once
 
-#include "blockwright/layout/paper.hpp"
+#include "blockwright/base/length.hpp"
 #include "blockwright/layout/sheet.hpp"
 #include "blockwright/pattern/pattern.hpp"
 #include "blockwright/text/units.hpp"
 
+#include <algorithm>
 #include <memory>
 #include <optional>
 #include <string>
@@ -12,6 +13,21 @@
 #include <vector>
 
 namespace blockwright {
+
+/// A paper to print on. Roll paper has a width and takes the length it needs.
+struct Paper {
+  std::string name;                   ///< "a4", "letter", "roll:914", "300x400"
+  Length width = Length::mm(210.0);   ///< portrait
+  Length height = Length::mm(297.0);  ///< 0 for roll paper
+  [[nodiscard]] bool is_roll() const { return height == Length(); }
+  [[nodiscard]] Length shorter() const { return is_roll() ? width : std::min(width, height); }
+  [[nodiscard]] Length longer() const { return std::max(width, height); }
+};
+
+/// Reads a paper's name: a4 a3 a2 a1 a0 letter legal tabloid roll:WIDTH WIDTHxHEIGHT (mm; both at
+/// least 100 and at most 5000). Throws UsageError "paper.unknown" otherwise.
+/// Sources: ISO 216; ANSI/ASME Y14.1 (from memory).
+Paper paper_named(std::string_view name);
 
 /// What the pieces are dressed for.
 enum class CutStyle {

@@ -1,8 +1,6 @@
 #pragma once
 
 #include "blockwright/layout/print_plan.hpp"
-#include "blockwright/layout/sheet.hpp"
-#include "blockwright/pattern/pattern.hpp"
 
 #include <iosfwd>
 #include <string>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "blockwright/dart/opened.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "parts.hpp"
 
 #include <algorithm>
 #include <span>

@@ -1,5 +1,3 @@
-#include "blockwright/fit/moves.hpp"
-#include "parts.hpp"
 #include "rows.hpp"
 
 namespace blockwright {

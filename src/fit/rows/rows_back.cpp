@@ -1,11 +1,6 @@
-#include "blockwright/block/kinds.hpp"
-#include "blockwright/fit/moves.hpp"
-#include "parts.hpp"
-#include "refuse.hpp"
 #include "rows.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace blockwright {
 namespace {

@@ -1,7 +1,4 @@
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/fit/moves.hpp"
-#include "parts.hpp"
-#include "refuse.hpp"
 #include "rows.hpp"
 
 #include <algorithm>

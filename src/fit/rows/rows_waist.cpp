@@ -1,8 +1,4 @@
-#include "blockwright/block/kinds.hpp"
 #include "blockwright/block/waist_edge.hpp"
-#include "blockwright/fit/moves.hpp"
-#include "parts.hpp"
-#include "refuse.hpp"
 #include "rows.hpp"
 
 #include <algorithm>

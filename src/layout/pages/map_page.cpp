@@ -1,9 +1,4 @@
-#include "drawing.hpp"
-#include "miniature.hpp"
-#include "notes_text.hpp"
 #include "pages.hpp"
-#include "test_squares.hpp"
-#include "text_flow.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,7 +1,5 @@
-#include "miniature.hpp"
-
 #include "free_space.hpp"
-#include "marks.hpp"
+#include "pages.hpp"
 #include "words.hpp"
 
 #include <algorithm>

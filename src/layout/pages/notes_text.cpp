@@ -1,7 +1,5 @@
-#include "notes_text.hpp"
-
 #include "blockwright/text/utf8.hpp"
-#include "text_measure.hpp"
+#include "pages.hpp"
 #include "words.hpp"
 
 namespace blockwright {

@@ -1,12 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/layout/print_plan.hpp"
-#include "drawing.hpp"
 #include "ink.hpp"
-#include "notes_text.hpp"
-#include "page_borders.hpp"
-#include "test_squares.hpp"
-#include "text_flow.hpp"
+#include "pages.hpp"
 
 #include <algorithm>
 #include <array>

@@ -1,4 +1,4 @@
-#include "page_borders.hpp"
+#include "tiling.hpp"
 
 #include <algorithm>
 

@@ -1,9 +1,6 @@
 #include "blockwright/layout/print_plan.hpp"
 
-#include "notes_text.hpp"
-#include "page_borders.hpp"
 #include "pages.hpp"
-#include "tiling.hpp"
 
 namespace blockwright {
 

@@ -1,7 +1,4 @@
-#include "test_squares.hpp"
-
-#include "marks.hpp"
-#include "text_flow.hpp"
+#include "pages.hpp"
 
 #include <algorithm>
 

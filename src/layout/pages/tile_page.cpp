@@ -1,11 +1,5 @@
 #include "blockwright/text/utf8.hpp"
-#include "drawing.hpp"
-#include "free_space.hpp"
-#include "marks.hpp"
-#include "page_borders.hpp"
 #include "pages.hpp"
-#include "test_squares.hpp"
-#include "text_measure.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
 

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "blockwright/geometry/box.hpp"
-#include "blockwright/geometry/path.hpp"
 
 #include <cstdint>
 #include <optional>

@@ -1,7 +1,5 @@
 #include "ink.hpp"
 
-#include "blockwright/geometry/outline.hpp"
-
 #include <algorithm>
 
 namespace blockwright {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/geometry/box.hpp"
 #include "blockwright/layout/print_plan.hpp"
 
 #include <string>

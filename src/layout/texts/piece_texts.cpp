@@ -1,8 +1,7 @@
-#include "piece_texts.hpp"
-
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/text/utf8.hpp"
-#include "text_measure.hpp"
+#include "dress.hpp"
+#include "text_flow.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
 

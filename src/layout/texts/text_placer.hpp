@@ -1,6 +1,5 @@
 #pragma once
 
-#include "blockwright/geometry/box.hpp"
 #include "drawing.hpp"
 #include "free_space.hpp"
 

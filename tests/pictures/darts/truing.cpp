@@ -1,7 +1,7 @@
 #include "blockwright/dart/truing.hpp"
 
 #include "blockwright/base/number_text.hpp"
-#include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "darts/pictures.hpp"
 
 #include <cmath>

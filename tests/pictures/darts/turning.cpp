@@ -1,6 +1,6 @@
 #include "darts/turning.hpp"
 
-#include "blockwright/geometry/path_parts.hpp"
+#include "blockwright/geometry/path.hpp"
 
 #include <algorithm>
 

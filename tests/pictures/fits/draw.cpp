@@ -1,6 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "blockwright/pattern/sides.hpp"
+#include "blockwright/pattern/pattern.hpp"
 #include "darts/sketch.hpp"
 #include "fits/crop.hpp"
 #include "fits/pictures.hpp"

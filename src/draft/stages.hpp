@@ -1,0 +1,141 @@
+#pragma once
+
+#include "blockwright/block/waist_edge.hpp"
+#include "blockwright/draft/draft.hpp"
+
+#include <optional>
+
+namespace blockwright {
+
+/// The stages of a draft, in their order, and what each hands to the next.
+
+/// Keeps the account of what bounds did to measurements while a draft is settled.
+class Settlement {
+ public:
+  /// Notes that a bound changed `name` by `by` on the whole measurement, where that is more than
+  /// rounding; else the bound was not reached. A measurement that met two bounds has two entries.
+  void adjust(MeasurementName name, Measure by, const Wording& why);
+  [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
+
+ private:
+  Adjustments adjustments_;
+};
+
+/// What the half pieces must measure: body plus ease, in mm on the half body, angles as Angle.
+struct Targets {
+  double neck = 0.0;          ///< half the neck base girth: back plus front neckline
+  double back_length = 0.0;   ///< nape to waist
+  double front_length = 0.0;  ///< front neck point to waist
+  double neck_to_bust = 0.0;  ///< side neck point to bust point
+  double under_bust = 0.0;    ///< bust point to waist
+  double bust_point_x = 0.0;  ///< half the bust point width
+  double shoulder = 0.0;      ///< shoulder length
+  std::optional<double> front_slant, back_slant;
+  Angle slope;  ///< finished shoulder slope where no slant closes it
+  bool slope_is_taped = false;
+  double across_back = 0.0;
+  double across_front = 0.0;
+  double upper_chest = 0.0;
+  double bust = 0.0;
+  double waist = 0.0;
+  double armhole = 0.0;      ///< front plus back armhole: not halved, one arm
+  double side_length = 0.0;  ///< armpit to waist on the body, before the underarm drop
+  double scye_depth = 0.0;   ///< nape to armpit level on the body
+  double cup = 0.0;          ///< bust less underbust on the whole body, without ease
+  std::optional<double> front_bust;
+  bool across_front_is_taped = false;
+  bool over_bust_is_taped = false;
+  bool front_length_is_taped = false;
+};
+
+/// Body plus ease. Lengths that contradict each other so far that no bodice could be drawn are
+/// brought within bounds here.
+Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement);
+
+/// The upper lines of one piece.
+struct UpperLines {
+  Point centre_neck;  ///< front neck point or nape
+  Point side_neck;
+  Angle slope;  ///< of the shoulder, its dart closed
+  Point shoulder_point;
+  CubicCurve neckline;  ///< side neck point to centre
+};
+
+/// The upper frame of both pieces, in each piece's own frame: necklines, bust point and shoulders.
+/// On the front the shoulder dart is still closed; on the back it is open.
+struct NeckAndShoulder {
+  double neck_width = 0.0;
+  UpperLines front, back;
+  Point bust_point;
+  Point blade_point;     ///< on the across-back line
+  Point dart_inner_leg;  ///< back shoulder dart, leg end nearer the neck
+  Point dart_outer_leg;
+};
+
+/// Solves neck width, side neck points, bust point and shoulder points from the neck base girth,
+/// the lengths and the slants (or the slope). Where the front lengths ask for an impossible neck,
+/// `targets` are changed to what is drawn.
+NeckAndShoulder neck_and_shoulder(Targets& targets, Settlement& settlement);
+
+/// The height over which across front and across back are measured: a share of the scye depth above
+/// the armpit, kept well between armpit and shoulder point.
+double across_level(const Targets& targets, double armpit, Point shoulder_point);
+
+/// How the difference between bust line and waist is shared out, in mm on the half body.
+struct Suppression {
+  double front_bust = 0.0;  ///< the front's part of the bust line
+  double back_bust = 0.0;
+  double side_run = 0.0;     ///< each side edge, bust line to waist; negative flares out
+  double front_waist = 0.0;  ///< the front's part of the waist, sewn
+  double back_waist = 0.0;
+};
+
+/// Both waist edges, with the bust line's height over either side waist point.
+struct Waists {
+  Suppression suppression;
+  WaistEdge front;
+  WaistEdge back;
+  double bust_line = 0.0;
+};
+
+/// Shares out the bust between front and back.
+double front_share_of_bust(const Targets& targets);
+
+/// Shares out the suppression for a given front part of the bust and draws both waist edges: on the
+/// front one dart under the bust point, on the back one or two under the blade, their angles such
+/// that the sewn waist is right, and the same side slant on both. A waist that is no smaller than
+/// the bust has no darts; its side seams flare until the waist is right.
+Waists waists(const Targets& targets, double front_bust, Point bust_point);
+
+/// Side seams, bust dart and armholes, each in its piece's frame; the front with its darts open.
+struct Armholes {
+  Waists waists;
+  double drop = 0.0;          ///< underarm point below the armpit, along the side seam
+  Angle bust_dart;            ///< the front shoulder dart
+  double width = 0.0;         ///< between the across points, where the arm goes through
+  double back_width = 0.0;    ///< the back's part of it
+  Point across_front_closed;  ///< across-front point with the shoulder dart closed
+  Point across_front;         ///< ... open
+  Point across_back;
+  Point front_underarm;
+  Point back_underarm;
+  Point front_shoulder_point;  ///< shoulder dart open
+  Path front;                  ///< underarm point to shoulder point
+  Path back;
+};
+
+/// Solves the share of the bust, the waist edges, the underarm drop, the armhole width and the bust
+/// dart, within the bounds of rules.hpp; what gave way (docs/method.md) goes to `settlement`.
+Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, Settlement& settlement);
+
+/// The half front and the half back from their settled frame: edges, darts, balance lines, notches.
+/// `cup` is the bust girth less the underbust girth, in mm: it sets how far the stitching of a dart
+/// stops short of the apex.
+Piece front_block(const NeckAndShoulder& upper, const Armholes& lower, double cup);
+Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup);
+
+/// The draft told point by point, in the order of drawing.
+DraftLog steps(const Targets& targets, const NeckAndShoulder& upper, const Armholes& lower,
+               const Pattern& block);
+
+}  // namespace blockwright
