@@ -7,6 +7,7 @@
 
 #include <iostream>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unistd.h>
@@ -68,17 +69,19 @@ int print_result(const JobResult& result) {
   return result.exit_code;
 }
 
-/// A command whose options are those of its job.
+/// A command whose options are those of its job. They are added once the command is called: a run
+/// makes those of no other command.
 template <class AnyJob>
-void add_job_command(CLI::App& app, int& exit_code, const AnyJob& defaults, const char* about,
-                     JobResult (*run)(AnyJob&, FileStore&)) {
+void add_job_command(CLI::App& app, int& exit_code, Command of, const AnyJob& defaults,
+                     const char* about, JobResult (*run)(AnyJob&, FileStore&)) {
   auto job = std::make_shared<AnyJob>(defaults);
-  const JobOptions options(*job);
-  CLI::App* command = app.add_subcommand(std::string(command_name(options.command)), about);
-  auto called = std::make_shared<CommandOptions>(*command, options);
+  auto called = std::make_shared<std::optional<CommandOptions>>();
+  CLI::App* command = app.add_subcommand(std::string(command_name(of)), about);
+  command->preparse_callback(
+      [job, called, command](std::size_t) { called->emplace(*command, JobOptions(*job)); });
   command->callback([job, called, run, &exit_code] {
     DiskFiles files;
-    called->take(files);
+    (*called)->take(files);
     exit_code = print_result(run(*job, files));
   });
 }
@@ -124,21 +127,21 @@ Job job_of(Command command) {
 void add_commands(CLI::App& app, int& exit_code) {
   BatchJob batch;
   batch.each.out.clear();  // a stream is written only where one is named
-  add_job_command(app, exit_code, job_of(Command::Draft),
+  add_job_command(app, exit_code, Command::Draft, job_of(Command::Draft),
                   "Draft the front and back block from a client's newest tape session", run_pieces);
-  add_job_command(app, exit_code, FitJob{},
+  add_job_command(app, exit_code, Command::Fit, FitJob{},
                   "Show, add or withdraw the corrections of a toile fitting, in the order of work",
                   run_fitting);
-  add_job_command(app, exit_code, CompareJob{},
+  add_job_command(app, exit_code, Command::Compare, CompareJob{},
                   "Lay two versions of a block over each other: sessions, toiles or clients",
                   run_comparison);
-  add_job_command(app, exit_code, job_of(Command::Pivot),
+  add_job_command(app, exit_code, Command::Pivot, job_of(Command::Pivot),
                   "Move, split or merge the darts of a client's block and see the result",
                   run_pieces);
-  add_job_command(app, exit_code, job_of(Command::Adapt),
+  add_job_command(app, exit_code, Command::Adapt, job_of(Command::Adapt),
                   "Make a garment's pieces from a client's block by the steps of a style file",
                   run_pieces);
-  add_job_command(app, exit_code, batch,
+  add_job_command(app, exit_code, Command::Batch, batch,
                   "Draft (or with --style adapt) every client file of a folder", run_batch_command);
   add_text_command(app, exit_code, "schema", "Print the JSON Schema of a file kind",
                    {"NAME", "client, job, pattern, report or style"}, schema_named);

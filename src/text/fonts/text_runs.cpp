@@ -84,6 +84,7 @@ bool same_run(const Letter& a, const Letter& b) {
 
 std::vector<TextRun> text_runs(std::u32string_view line, const FontChooser& font_of) {
   std::vector<Letter> letters;
+  letters.reserve(line.size());
   for (const char32_t code : line) {
     letters.push_back(letter_of(code, letters.empty() ? Letter{} : letters.back(), font_of));
   }
