@@ -5,8 +5,8 @@ namespace {
 
 using enum MeasurementName;
 
-/// Differences below these pass as notes: what a second reading of a tape differs by anyway (docs/
-/// sources.md, measuring error).
+/// Differences below these pass as notes: a second reading of a tape differs by as much. Common
+/// practice, no source.
 constexpr ByKind kSmallDifference{
     .girth = Length::mm(20), .length = Length::mm(10), .angle = Measure::degrees(2)};
 /// Above these multiples of the small differences a taped set contradicts itself too far to be cut.

@@ -75,10 +75,11 @@ double cup_of(const Body& body) {
   return (body.length(BustGirth) - body.length(UnderbustGirth)).mm();
 }
 
+/// Requires: a block that passed its checks, so that its pieces are sound before they are trued.
 Problems faults_on_paper(const Pattern& block) {
   Problems faults;
   for (const Piece& piece : block.pieces) {
-    if (auto problem = find_problem_on_paper(piece)) faults.push_back(*problem);
+    if (auto problem = find_problem(true_darts(piece))) faults.push_back(*problem);
   }
   return faults;
 }

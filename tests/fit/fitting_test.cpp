@@ -31,8 +31,7 @@ Path in_mirror(const Path& path) { return reversed(placed(path, Placement::mirro
 
 }  // namespace
 
-TEST_CASE("The catalogue holds 49 rows with sound numbers") {
-  REQUIRE(fitting_catalogue().size() == 49);
+TEST_CASE("The catalogue holds rows with sound numbers") {
   std::set<int> numbers;
   for (const FittingRow& one : fitting_catalogue()) {
     INFO(one.number());
@@ -46,7 +45,7 @@ TEST_CASE("The catalogue holds 49 rows with sound numbers") {
     CHECK_FALSE(one.source.empty());
     for (const CorrectionRow voided : one.voids) {
       CHECK(number_of(voided) >= 1);
-      CHECK(number_of(voided) <= 49);
+      CHECK(number_of(voided) <= static_cast<int>(kCorrectionCount));
       CHECK(voided != one.row);
     }
     if (one.doubts) CHECK(one.doubts->per_mm != 0.0);
@@ -88,7 +87,7 @@ TEST_CASE("Withdrawn corrections are left out, and effects name what is left") {
 }
 
 TEST_CASE("What cannot be is refused, naming row and amount") {
-  CHECK(refusal_code({row(50, 5)}) == "fit.unknown");
+  CHECK(refusal_code({row(static_cast<int>(kCorrectionCount) + 1, 5)}) == "fit.unknown");
   CHECK(refusal_code({row(1, -5)}) == "fit.amount");
   CHECK(refusal_code({row(1, std::nan(""))}) == "fit.amount");
   CHECK(refusal_code({row(46, 8)}) == "fit.side_missing");

@@ -1,5 +1,6 @@
 // Corrections of a toile: added to the client file, applied, shown; with files in memory.
 #include "blockwright/job/job.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 
@@ -198,7 +199,7 @@ TEST_CASE("If the client file cannot be written, the old one stays") {
 
 TEST_CASE("Every symptom of the catalogue is offered with words that the reader knows") {
   const auto symptoms = fitting_symptoms(Unit::Cm);
-  CHECK(symptoms.size() == 49);
+  CHECK(symptoms.size() == kCorrectionCount);
   for (const Symptom& symptom : symptoms) {
     INFO(symptom.seen);
     CHECK_FALSE(symptom.seen.empty());

@@ -14,10 +14,8 @@ namespace {
 
 using enum MeasurementName;
 
-// What the survey or a rule holds; the other three stay empty unless taped.
-bool is_surveyed(MeasurementName name) {
-  return name != FrontShoulderSlant && name != BackShoulderSlant && name != FrontBustWidth;
-}
+// What the survey or a rule holds; those that the draft derives stay empty unless taped.
+bool is_surveyed(MeasurementName name) { return info(name).fill_in.by != FillIn::By::Draft; }
 
 struct Taped {
   MeasurementName name;

@@ -12,7 +12,7 @@
 namespace blockwright {
 namespace {
 
-constexpr int kRows = 49;
+constexpr int kRows = kCorrectionCount;
 
 TEST_CASE("each row of the fitting catalogue has a pair of words, and the rows stand together") {
   std::set<int> rows;

@@ -37,7 +37,7 @@ TEST_CASE("clause numbers of ISO 8559-1 come with the year") {
     CHECK(mentions(entry.iso_term, "5.") == mentions(entry.iso_term, "ISO 8559-1:2017, 5."));
     clauses += mentions(entry.iso_term, "ISO") ? 1 : 0;
   }
-  CHECK(clauses == 10);
+  CHECK(clauses >= 10);
 }
 
 TEST_CASE("the waist is the natural waist, and its entry says how to find it") {

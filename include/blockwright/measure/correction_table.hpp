@@ -342,7 +342,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      kDressmaker, {BackArmholeFilled, SideSeamForward, BustLetOutAtSide},
      {{1, "widen", "across_back", Width}}},
     {AcrossBackNarrower, Back, 4, "across back narrower", "across back wider",
-     "upright folds along the back armhole; keep 1 cm spare for reach",
+     "upright folds along the back armhole; keep a little spare for reach",
      "the across back was taken wide", usually(6).from(3).to(13), doubts(AcrossBack, -2.0), kTrade,
      {BackArmholeFilled, SideSeamForward, BustLetOutAtSide},
      {{1, "narrow", "across_back", PinnedWidth}}},

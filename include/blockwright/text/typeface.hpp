@@ -1,5 +1,6 @@
 #pragma once
 
+#include <bitset>
 #include <map>
 #include <memory>
 #include <optional>
@@ -68,6 +69,7 @@ class Typeface {
   std::shared_ptr<hb_face_t> face_;
   std::shared_ptr<hb_font_t> font_;
   double units_per_em_ = 1000.0;
+  std::bitset<128> ascii_;  ///< which of these letters it has: nearly all of a text
 };
 
 }  // namespace blockwright

@@ -10,7 +10,7 @@ namespace {
 
 constexpr const char* kSchemaHint = "`blockwright schema job` says what each key takes";
 
-// Raised here and by JsonDocument: "job.syntax", "job.format", "job.key", "job.type", "job.value".
+// Its codes begin with "job.": docs/problems.md has them all.
 constexpr JsonFileKind kJobFile{.codes = "job",
                                 .format = "blockwright-job-1",
                                 .holds = "a job file holds the options of one command",

@@ -56,13 +56,13 @@ void check_order(const JsonDocument& document, const JsonValue& value, const Fit
                  const Fitting& before, const std::string& line) {
   if (fitting.toile < before.toile) {
     refuse("client.order", document.where(*document.member(value, "toile")),
-           fmt::format("toile {} stands behind toile {}, which is in {}", fitting.toile,
-                       before.toile, line),
+           fmt::format("toile {} comes after toile {}, which is in {}", fitting.toile, before.toile,
+                       line),
            std::string(kOrderHint));
   }
   if (fitting.date < before.date) {
     refuse("client.order", document.where(*document.member(value, "date")),
-           fmt::format("the fitting of {} stands behind that of {}, which is in {}", fitting.date,
+           fmt::format("the fitting of {} comes after that of {}, which is in {}", fitting.date,
                        before.date, line),
            std::string(kOrderHint));
   }

@@ -61,6 +61,11 @@ std::u32string_view letters_of(const hb_glyph_info_t* infos, unsigned count, uns
   return letters.substr(begin, end - begin);
 }
 
+bool has_glyph(hb_font_t* font, char32_t letter) {
+  hb_codepoint_t glyph = 0;
+  return hb_font_get_nominal_glyph(font, letter, &glyph) != 0;
+}
+
 std::string name_entry(hb_face_t* face, hb_ot_name_id_t entry) {
   std::array<char, 64> buffer{};
   unsigned size = buffer.size();
@@ -75,6 +80,9 @@ Typeface::Typeface(hb_blob_t* file)
       font_(hb_font_create(face_.get()), hb_font_destroy) {
   hb_blob_destroy(file);
   units_per_em_ = hb_face_get_upem(face_.get());
+  for (char32_t letter = 0; letter < ascii_.size(); ++letter) {
+    ascii_[letter] = has_glyph(font_.get(), letter);
+  }
 }
 
 Typeface Typeface::from_memory(std::string_view file) {
@@ -93,8 +101,7 @@ std::optional<Typeface> Typeface::from_file(const std::string& path) {
 }
 
 bool Typeface::has(char32_t letter) const {
-  hb_codepoint_t glyph = 0;
-  return hb_font_get_nominal_glyph(font_.get(), letter, &glyph) != 0;
+  return letter < ascii_.size() ? ascii_[letter] : has_glyph(font_.get(), letter);
 }
 
 std::vector<ShapedGlyph> Typeface::shape(std::u32string_view letters,

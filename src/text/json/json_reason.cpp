@@ -35,13 +35,13 @@ Reason why_not_bracket(std::string_view text, const Stop& stop) {
     return {fmt::format("the file begins with {}", bracket), "begin the client with {"};
   }
   if (has_separator(text, stop) && stop.after == Value) {
-    return {fmt::format("a comma stands before {}", bracket), "take away the last comma"};
+    return {fmt::format("there is a comma before {}", bracket), "take away the last comma"};
   }
   if (stop.after == Key) {
     return {fmt::format("a value is missing before {}", bracket),
             "write the value, or take the key away if the measurement was not taken"};
   }
-  return {fmt::format("{} stands where {} should close the bracket that is open", bracket,
+  return {fmt::format("{} is where {} should close the open bracket", bracket,
                       stop.in_list ? ']' : '}'),
           "look for a bracket of the other kind"};
 }
@@ -55,8 +55,8 @@ Reason why_not_word(std::string_view word) {
     return {fmt::format("{} is not a number", shown(word)),
             "write the number; leave the key out if the measurement was not taken"};
   }
-  return {fmt::format("{} stands without quotes", shown(word)),
-          fmt::format("keys and texts stand in double quotes: \"{}\"", shown(word))};
+  return {fmt::format("{} is not in quotes", shown(word)),
+          fmt::format("put keys and texts in double quotes: \"{}\"", shown(word))};
 }
 
 Reason why_not_number(std::string_view word, const Stop& stop) {
@@ -68,19 +68,19 @@ Reason why_not_number(std::string_view word, const Stop& stop) {
   }
   if (key_expected) {
     return {fmt::format("a key was expected here, not {}", shown(word)),
-            "each number stands behind its key: \"bust_girth\": 92.5"};
+            "write each number after its key: \"bust_girth\": 92.5"};
   }
   return {fmt::format("{} is not a number as JSON writes it", shown(word)),
           "write 92.5: digits and a point, no plus sign, no zero in front, no unit behind"};
 }
 
 Reason why_not_sign(std::string_view word) {
-  const auto cannot = [&](std::string_view what) { return fmt::format("{} stands here", what); };
-  if (word[0] == '\'') return {cannot("a single quote"), "texts stand in double quotes: \"...\""};
-  if (word[0] == '`') return {cannot("a backtick"), "texts stand in double quotes: \"...\""};
-  if (word[0] == '(') return {cannot("a round bracket"), "lists stand in square brackets: [74.0]"};
+  const auto cannot = [&](std::string_view what) { return fmt::format("{} cannot be here", what); };
+  if (word[0] == '\'') return {cannot("a single quote"), "put texts in double quotes: \"...\""};
+  if (word[0] == '`') return {cannot("a backtick"), "put texts in double quotes: \"...\""};
+  if (word[0] == '(') return {cannot("a round bracket"), "put lists in square brackets: [74.0]"};
   if (word[0] == '\\') return {cannot("a backslash"), "quotes round a text have no backslash"};
-  return {fmt::format("{} stands where a key or a value should", shown(word)),
+  return {fmt::format("{} is where a key or a value should be", shown(word)),
           "look at the quotes, commas and brackets just before"};
 }
 

@@ -98,7 +98,7 @@ std::string read_name(const JsonDocument& document, const JsonValue& value) {
   const bool odd = name.find_first_not_of(' ') != std::string::npos;
   refuse(document.code("text"), document.where(value),
          fmt::format("the name {} is empty{}", document.as_written(value),
-                     odd ? fmt::format("; it holds {} alone, of which nothing is to be seen",
+                     odd ? fmt::format("; it holds only {}, which cannot be seen",
                                        code_point_name(codes[0]))
                          : ""),
          std::string(document.kind().name));

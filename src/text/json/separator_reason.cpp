@@ -10,7 +10,7 @@ namespace {
 
 using enum Stop::After;
 
-constexpr std::string_view kMembers = "members stand as \"key\": value, with commas between them";
+constexpr std::string_view kMembers = "write members as \"key\": value, with commas between them";
 constexpr std::string_view kBareNumber =
     "write the bare number: 92.5; inch fractions as texts: \"36 1/2\"";
 
@@ -28,11 +28,11 @@ std::size_t misplaced_separator(std::string_view text, const Stop& stop) {
 Reason why_not_colon(const Stop& stop, bool second) {
   if (stop.after == Key && second) return {"a colon follows a colon", "take one of them away"};
   if (stop.in_list) {
-    return {"a colon stands in a list",
+    return {"there is a colon in a list",
             "close the list with ] before the next key; readings of a list have no keys"};
   }
   if (stop.after == Value && !second) {
-    return {"a colon stands behind a value", std::string(kMembers)};
+    return {"there is a colon after a value", std::string(kMembers)};
   }
   return {"a key is missing before this colon", std::string(kMembers)};
 }
@@ -42,9 +42,9 @@ Reason why_not_comma(const Stop& stop, bool second) {
     return {"a value is missing before this comma",
             "write the value, or take the key away if the measurement was not taken"};
   }
-  if (stop.after == Key) return {"a colon is missing behind the key", std::string(kMembers)};
+  if (stop.after == Key) return {"a colon is missing after the key", std::string(kMembers)};
   if (second) return {"a comma follows a comma", "take one of them away"};
-  return {"a comma stands before the first value", "take the comma away"};
+  return {"there is a comma before the first value", "take the comma away"};
 }
 
 // What stands at byte `at`: a text in quotes as a whole.
@@ -64,10 +64,10 @@ Reason why_not_behind_number(std::string_view text, const Stop& stop) {
   const std::string whole =
       shown(text.substr(*stop.number, stop.next - *stop.number)) + shown(rest);
   const bool adjacent = stop.next == stop.end;
-  Reason reason{fmt::format("{} stands behind the number {}", shown(rest), shown(number)),
+  Reason reason{fmt::format("{} follows the number {}", shown(rest), shown(number)),
                 std::string(kBareNumber)};
   if (rest.size() > 1 && rest.find('/') != std::string_view::npos && is_digit(rest.back())) {
-    reason = {fmt::format("the fraction {} stands without quotes", whole),
+    reason = {fmt::format("the fraction {} is not in quotes", whole),
               "write inch fractions as texts: \"36 1/2\""};
   } else if (adjacent && is_digit(rest[0])) {
     reason.message = fmt::format("the number {} has a zero in front", whole);
@@ -76,7 +76,7 @@ Reason why_not_behind_number(std::string_view text, const Stop& stop) {
               "commas part the readings of a list: [74.0, 74.5]"};
   }
   if (adjacent && is_date_like(whole)) {
-    reason = {fmt::format("the date {} stands without quotes", whole),
+    reason = {fmt::format("the date {} is not in quotes", whole),
               "write it as a text, year-month-day: \"2026-03-14\""};
   }
   reason.of_last_value = !stop.in_list;
@@ -107,7 +107,7 @@ std::optional<Reason> why_not_separator(std::string_view text, const Stop& stop)
   if (stop.after == Whole && text[at] == ':') {
     reason = {"the braces round the client are missing", "begin the file with { and end it with }"};
   } else if (stop.after == Whole) {
-    reason = {"a comma stands behind the end of the client", "take the comma away"};
+    reason = {"there is a comma after the end of the client", "take the comma away"};
   } else {
     reason = text[at] == ':' ? why_not_colon(stop, second) : why_not_comma(stop, second);
   }
@@ -119,11 +119,11 @@ Reason why_not_behind(std::string_view text, const Stop& stop) {
   const std::string word = shown(token_at(text, stop.next));
   if (stop.after == Key) {
     const bool equals = word[0] == '=';
-    return {equals ? "an equals sign stands in place of the colon"
+    return {equals ? "there is an equals sign in place of the colon"
                    : fmt::format("a colon is missing before {}", word),
             std::string(kMembers)};
   }
-  if (word[0] == ';') return {"a semicolon stands in place of a comma", std::string(kMembers)};
+  if (word[0] == ';') return {"there is a semicolon in place of a comma", std::string(kMembers)};
   if (is_about_number(text, stop)) return why_not_behind_number(text, stop);
   if (text[stop.end - 1] == '"' && on_one_line(text, stop)) {
     return {fmt::format("a comma is missing before {}", word),

@@ -33,7 +33,7 @@ bool is_utf16(std::string_view text) {
 }
 
 Reason not_utf8(std::string_view text, std::size_t at) {
-  return {fmt::format("the byte {:02X} stands here, which is not UTF-8", byte_at(text, at)),
+  return {fmt::format("the byte {:02X} is not UTF-8", byte_at(text, at)),
           "save the file again as UTF-8, or check that it is the right file", at};
 }
 
@@ -43,7 +43,7 @@ std::optional<Reason> why_not_bytes(std::string_view text, std::size_t at) {
     return Reason{"the file is saved as UTF-16 or UTF-32", "save the file again as UTF-8", at};
   }
   if (text[at] == '\0') {
-    return Reason{"a NUL byte stands here",
+    return Reason{"there is a NUL byte",
                   "the file is damaged, or no text: take the byte away, or use a copy", at};
   }
   if (utf8_at(text, at).code == kNotUtf8) return not_utf8(text, at);
@@ -55,7 +55,7 @@ std::optional<Reason> why_not_look_alike(std::string_view character, char32_t co
     return fmt::format("{} ({}) is no plain {}", character, code_point_name(code), plain);
   };
   if (kQuotes.find(code) != std::u32string_view::npos) {
-    return Reason{looks_like("double quote"), "texts stand in straight double quotes: \"...\""};
+    return Reason{looks_like("double quote"), "put texts in straight double quotes: \"...\""};
   }
   if (kDashes.find(code) != std::u32string_view::npos) {
     return Reason{looks_like("minus sign"), "type the minus of the keyboard: -"};
@@ -118,13 +118,13 @@ std::optional<Reason> why_not_character(std::string_view text, std::size_t at) {
   if (auto reason = why_not_bytes(text, at)) return reason;
   const auto [code, size] = utf8_at(text, at);
   if (is_control(code) && code < 0x80) {
-    return Reason{fmt::format("the control character {} stands here", code_point_name(code)),
+    return Reason{fmt::format("there is a control character {}", code_point_name(code)),
                   "take it away, or check that it is the right file"};
   }
   if (is_blank(code)) {
-    return Reason{fmt::format("the character {}, of which nothing is to be seen, stands here",
-                              code_point_name(code)),
-                  "take it away, and type a plain space where there should be one"};
+    return Reason{
+        fmt::format("there is a character {}, which cannot be seen", code_point_name(code)),
+        "take it away, and type a plain space where there should be one"};
   }
   return why_not_look_alike(text.substr(at, size), code);
 }
