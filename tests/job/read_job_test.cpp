@@ -1,7 +1,8 @@
 // Job files: one key for each option, everything else refused with a cure.
+#include "support/read_job.hpp"
+
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/options.hpp"
-#include "support/read_job.hpp"
 
 #include <catch2/catch.hpp>
 
