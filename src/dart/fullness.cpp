@@ -144,7 +144,7 @@ FullnessNames draw_up(Opened& open, const Span& span, Fullness::Kind kind,
   };
   const auto is_notched = [&](const std::string& name) { return has_notch(open.piece, name); };
   const std::string name = first_free(wish, is_taken);
-  const FullnessNames names{name, first_free(name, is_notched)};
+  FullnessNames names{name, first_free(name, is_notched)};
   const std::string& edge = open.edges[span.edge].name;
   const Span now = redrawn(open, span);
   open.piece.fullness.push_back({name, edge, kind, 0.0, 0.0, sewn_length(span)});

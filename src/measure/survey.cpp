@@ -133,7 +133,7 @@ constexpr SurveyMatrix kCovariance = make_covariance();
 // (beside it): small enough for any body, large enough for a draft. Side length and side neck to
 // waist were derived there from heights.
 // No measurement is the smaller one here and the larger one there, so no order undoes another.
-constexpr auto mm = [](double value) { return Length::mm(value); };
+constexpr Length mm(double value) { return Length::mm(value); }
 constexpr std::array<Ordering, 11> kOrderings{{
     {UnderbustGirth, 1.0, UpperChestGirth, mm(10)},       // 21 mm
     {WaistGirth, 1.0, BustGirth, mm(0), Severity::Note},  // 58 mm; older bodies differ

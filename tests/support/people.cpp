@@ -28,9 +28,10 @@ class Normal {
 
 using Factor = std::array<std::array<double, kSurveySize>, kSurveySize>;
 
-double dot(const Factor& factor, std::size_t i, std::size_t j, std::size_t count) {
+// Two rows' product, up to the diagonal of the second.
+double dot(const Factor& factor, std::array<std::size_t, 2> rows) {
   double sum = 0.0;
-  for (std::size_t k = 0; k < count; ++k) sum += factor[i][k] * factor[j][k];
+  for (std::size_t k = 0; k < rows[1]; ++k) sum += factor[rows[0]][k] * factor[rows[1]][k];
   return sum;
 }
 
@@ -38,9 +39,9 @@ double dot(const Factor& factor, std::size_t i, std::size_t j, std::size_t count
 Factor factor_of(const SurveyMatrix& covariance) {
   Factor factor{};
   for (std::size_t j = 0; j < kSurveySize; ++j) {
-    factor[j][j] = std::sqrt(covariance[j][j] - dot(factor, j, j, j));
+    factor[j][j] = std::sqrt(covariance[j][j] - dot(factor, {j, j}));
     for (std::size_t i = j + 1; i < kSurveySize; ++i) {
-      factor[i][j] = (covariance[i][j] - dot(factor, i, j, j)) / factor[j][j];
+      factor[i][j] = (covariance[i][j] - dot(factor, {i, j})) / factor[j][j];
     }
   }
   return factor;

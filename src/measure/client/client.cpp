@@ -111,7 +111,7 @@ class ClientReader {
   PerMeasurement<Readings> tape(const JsonValue& session) const {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(document_, session, "tape", hint);
-    const auto result = per_measurement(value, hint, read_readings);
+    auto result = per_measurement(value, hint, read_readings);
     required(document_, value, "bust_girth",
              fmt::format("it is the one measurement every session needs. {}",
                          info(MeasurementName::BustGirth).how));
