@@ -71,6 +71,7 @@ std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, File
   spare_client_files(outputs, files);
   files.write_all(outputs);
   std::vector<std::string> paths;
+  paths.reserve(outputs.size());
   for (const NewFile& output : outputs) paths.push_back(output.path);
   return paths;
 }

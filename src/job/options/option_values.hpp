@@ -135,7 +135,7 @@ Option option(std::string_view name, const std::vector<Command>& commands, T Par
       .commands = commands,
       .changes = changes,
       .help = help,
-      .rules = rules,
+      .rules = std::move(rules),
       .shape = shape_of<T>(),
       .get = [member](const JobParts& parts) { return items_of(std::get<Part*>(parts)->*member); },
       .put =
