@@ -129,13 +129,13 @@ bool put_items(const OptionItems& items, T& into) {
 /// An option bound to a member of a job's part.
 template <class Part, class T>
 Option option(std::string_view name, const std::vector<Command>& commands, T Part::*member,
-              Changes changes, std::string_view help, OptionRules rules = {}) {
+              Changes changes, std::string_view help, const OptionRules& rules = {}) {
   return {
       .name = name,
       .commands = commands,
       .changes = changes,
       .help = help,
-      .rules = std::move(rules),
+      .rules = rules,
       .shape = shape_of<T>(),
       .get = [member](const JobParts& parts) { return items_of(std::get<Part*>(parts)->*member); },
       .put =
