@@ -115,11 +115,11 @@ void job_against_writers(const std::string& text) {
   job.paper = "150x160";
   MemoryFiles files;
   files.files[job.client] = text;
-  const PrintOptions print = print_of(job);
+  const PrintOptions options = print_of(job);
   const BlockRun run = fitted_block(block_source(job, files));
   const Pattern printed = true_darts(run.fitted.pattern).pattern;
-  const SheetNotes notes = notes_of(report_of(run, print.cut));
-  const Layout layout = lay_out(printed, print, notes);
+  const SheetNotes notes = notes_of(report_of(run, options.cut));
+  const Layout layout = lay_out(printed, options, notes);
   TextFonts fonts;
   const Sheet sheet = sheet_of(layout, fonts);
   const PrintPlan plan = tile(layout, fonts);
