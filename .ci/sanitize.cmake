@@ -4,6 +4,7 @@
 #   cmake -C .ci/sanitize.cmake -S . -B build-sanitize
 set(BLOCKWRIGHT_PICTURES OFF CACHE BOOL "")
 set(CMAKE_VERIFY_INTERFACE_HEADER_SETS OFF CACHE BOOL "")
+set(BLOCKWRIGHT_BENCHMARKS OFF CACHE BOOL "speed under sanitizers says nothing")
 include(${CMAKE_CURRENT_LIST_DIR}/dev.cmake)
 set(BLOCKWRIGHT_SANITIZE ON CACHE BOOL "")
 set(BLOCKWRIGHT_UNITY ON CACHE BOOL "")
