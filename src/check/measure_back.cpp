@@ -74,14 +74,17 @@ Problems check_limits(const CheckInput& input) {
     const Measure amount = abs(a.by);
     if (!input.body.has(a.name) || amount.number() < kNothing) continue;
     const bool taped = input.body.taped(a.name);
-    problems.push_back({severity_of(a.name, amount, taped),
-                        "draft.adjusted",
-                        std::string(info(a.name).key),
-                        "the pattern has " + amount +
-                            (a.by == amount ? " more than " : " less than ") +
-                            (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
-                        std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
-                        {std::string(info(a.name).key)}});
+    const Severity severity = severity_of(a.name, amount, taped);
+    problems.push_back(
+        {.severity = severity,
+         .code = "draft.adjusted",
+         .where = std::string(info(a.name).key),
+         .message = "the pattern has " + amount + (a.by == amount ? " more than " : " less than ") +
+                    (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
+         .hint = std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
+         .measurements = {std::string(info(a.name).key)},
+         .limit =
+             severity == Severity::Note ? Limit{} : Limit{.most = kSmallDifference.of(a.name)}});
   }
   return problems;
 }

@@ -10,6 +10,7 @@ namespace blockwright {
 namespace {
 
 constexpr double kSeamTolerance = 0.1;  // mm
+constexpr Length kMostOff = Length::mm(kSeamTolerance);
 /// How much longer than the armscye a block's armhole is: textbook blocks at bust 88 cm are 40 to
 /// 65 mm longer than the survey's armscye there (from memory, computed), and the band is wider by
 /// 20 to 25 mm to either side. Ours.
@@ -19,8 +20,14 @@ constexpr double kMostArmholeEase = 90.0;
 constexpr double kLeastOverWaist = 20.0;
 constexpr const char* kReport = "do not cut; please report it with the client file";
 
-Problem off(const char* code, std::string where, const std::string& what, const Wording& by) {
-  return {Severity::Error, code, std::move(where), what + " by " + by, kReport};
+Problem off(const char* code, std::string where, const std::string& what, const Wording& by,
+            Measure most) {
+  return {.severity = Severity::Error,
+          .code = code,
+          .where = std::move(where),
+          .message = what + " by " + by,
+          .hint = kReport,
+          .limit = {.most = most}};
 }
 
 // How far along a seam a notch stands when darts are closed, from the start of the seam's first
@@ -63,7 +70,8 @@ void compare_notches(const Pattern& pattern, const Seam& seam, Problems& problem
       const double gap = notch_distance(pattern, seam, piece, notch);
       if (gap > kSeamTolerance + std::abs(seam.ease_in)) {
         problems.push_back(off("check.seam", piece.name + "." + notch.name,
-                               "the notch and its mate differ", Length::mm(gap)));
+                               "the notch and its mate differ", Length::mm(gap),
+                               Length::mm(kSeamTolerance + std::abs(seam.ease_in))));
       }
     }
   }
@@ -92,10 +100,14 @@ Problems armhole_at_waist(const Piece& piece) {
   const Edge& armhole = part_of(piece, BlockEdge::Armhole);
   const double up = box_of(armhole.path).bottom - box_of(part_of(piece, BlockEdge::Waist).path).top;
   if (up >= kLeastOverWaist) return {};
-  return {{Severity::Error, "check.armhole", piece.name + "." + armhole.name,
-           "the armhole would reach down to " + Length::mm(std::fmax(up, 0.0)) +
-               " above the waist; at least " + Length::mm(kLeastOverWaist) + " are left on a block",
-           kShortSide}};
+  return {{.severity = Severity::Error,
+           .code = "check.armhole",
+           .where = piece.name + "." + armhole.name,
+           .message = "the armhole would reach down to " + Length::mm(std::fmax(up, 0.0)) +
+                      " above the waist; at least " + Length::mm(kLeastOverWaist) +
+                      " are left on a block",
+           .hint = kShortSide,
+           .limit = {.least = Length::mm(kLeastOverWaist)}}};
 }
 
 }  // namespace
@@ -113,7 +125,8 @@ Problems unequal_seams(const Pattern& pattern) {
   for (const Seam& seam : pattern.seams) {
     const double gap = sewn_length(pattern, seam.a) - sewn_length(pattern, seam.b) - seam.ease_in;
     if (std::abs(gap) > kSeamTolerance) {
-      problems.push_back(off("check.seam", seam.name, "the seam's edges differ", Length::mm(gap)));
+      problems.push_back(
+          off("check.seam", seam.name, "the seam's edges differ", Length::mm(gap), kMostOff));
     }
     compare_notches(pattern, seam, problems);
   }
@@ -127,7 +140,7 @@ Problems check_angles(const CheckInput& input) {
     problems.push_back(
         off("check.angle", corner.where,
             "the angle is " + fixed(corner.degrees, 2) + ", off " + fixed(corner.wanted, 0),
-            fixed(corner.off(), 2) + " degrees"));
+            fixed(corner.off(), 2) + " degrees", Measure::degrees(corner.within)));
   }
   return problems;
 }
@@ -170,13 +183,14 @@ Problems check_levels(const CheckInput& input) {
     if (line == nullptr) continue;
     const double tilt = line->path.end().y - line->path.start().y;
     if (std::abs(tilt) <= kSeamTolerance) continue;
-    problems.push_back(off("check.level", piece.name, "the bust line tilts", Length::mm(tilt)));
+    problems.push_back(
+        off("check.level", piece.name, "the bust line tilts", Length::mm(tilt), kMostOff));
   }
   const double gap = bust_line_over_side_waist(piece_of(input.pattern, kBodiceFront)) -
                      bust_line_over_side_waist(piece_of(input.pattern, kBodiceBack));
   if (std::abs(gap) > kSeamTolerance) {
-    problems.push_back(
-        off("check.level", "side", "the bust lines of front and back miss", Length::mm(gap)));
+    problems.push_back(off("check.level", "side", "the bust lines of front and back miss",
+                           Length::mm(gap), kMostOff));
   }
   return problems;
 }

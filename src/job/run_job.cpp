@@ -59,9 +59,8 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
 /// The pieces, and with an overlay the net pieces over the block. Gives back the pages of the
 /// pieces' PDF.
 int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, const Report& report,
-               std::vector<NewFile>& outputs) {
+               TextFonts& fonts, std::vector<NewFile>& outputs) {
   const SheetNotes notes = notes_of(report);
-  TextFonts fonts;
   const int pages = add_outputs(
       cut_stem(job), OutputOf::Sheet, job,
       {title_of(report), lay_out(run.printed, print, notes), run.printed, fonts}, outputs);
@@ -100,8 +99,9 @@ std::string steps_of(const Job& job, const BlockRun& run) {
 int write_drawings(const Job& job, const PrintOptions& print, const BlockRun& run, FileStore& files,
                    Report& report) {
   std::vector<NewFile> outputs;
-  const int pages = writes(job, OutputOf::Sheet) ? add_sheets(job, print, run, report, outputs) : 0;
   TextFonts fonts;
+  const bool sheets = writes(job, OutputOf::Sheet);
+  const int pages = sheets ? add_sheets(job, print, run, report, fonts, outputs) : 0;
   add_outputs(output_stem(job) + "-pattern", OutputOf::Pattern, job, {"", {}, run.printed, fonts},
               outputs);
   report.files = write_outputs(outputs, files);

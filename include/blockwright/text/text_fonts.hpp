@@ -40,7 +40,7 @@ class TextFonts {
  public:
   /// Begins with the font that is built into the program.
   TextFonts();
-  explicit TextFonts(Typeface first) { typefaces_.push_back(std::move(first)); }
+  explicit TextFonts(Typeface first);
 
   /// Kept until the fonts go: the same line is asked for again and again while a page is laid out.
   const SetLine& set(std::string_view utf8);
@@ -49,9 +49,10 @@ class TextFonts {
   /// Bytes of the longest beginning of a text that is at most `most` em wide. Never cuts a letter,
   /// or letters that are set as one.
   std::size_t fitting(std::string_view utf8, double most);
-  /// Bytes of its beginning that lie within `most` em where the whole text is set: fitting(), but
-  /// for the last letter, which may be wider at an end.
-  std::size_t reaching(std::string_view utf8, double most);
+  /// Where the letters end that lie within `most` em from the byte `from` on, with the whole text
+  /// set: fitting(), but for the last letter, which may be wider at an end. Requires: a letter
+  /// begins at `from`, or the text ends there.
+  std::size_t reaching(std::string_view utf8, double most, std::size_t from = 0);
 
   /// Requires: a number that a run has.
   [[nodiscard]] const Typeface& typeface(std::size_t font) const { return typefaces_[font]; }
@@ -61,6 +62,7 @@ class TextFonts {
   SetLine shaped(std::string_view utf8);
 
   std::deque<Typeface> typefaces_;
+  TypefaceMetrics metrics_;  ///< of the first one
   std::map<std::string, SetLine, std::less<>> lines_;
   bool looked_for_more_ = false;
 };

@@ -15,17 +15,18 @@ std::string_view without_end_spaces(std::string_view text) {
   return text;
 }
 
-// Bytes of the next line: up to the last space that fits, else as many letters as fit, at least
-// one.
-std::size_t next_break(TextFonts& fonts, std::string_view text, double room) {
-  const std::size_t reaches = fonts.reaching(text, room);
+// Where the line that begins at `from` ends: at the last space that fits, else after as many
+// letters as fit, at least one. The whole text is set once, however many lines it takes.
+std::size_t next_break(TextFonts& fonts, std::string_view text, double room, std::size_t from) {
+  const std::size_t reaches = fonts.reaching(text, room, from);
   if (reaches == text.size()) return reaches;
-  const std::size_t before = text.substr(0, reaches).rfind(' ');
-  if (text[reaches] != ' ' && before != std::string_view::npos && before > 0) return before;
-  const std::size_t fits = fonts.fitting(text, room);
-  const std::size_t space = text.rfind(' ', fits);
-  if (space != std::string_view::npos && space > 0) return space;
-  return fits > 0 ? fits : utf8_at(text, 0).size;
+  const std::string_view line = text.substr(from, reaches - from);
+  const std::size_t before = line.rfind(' ');
+  if (text[reaches] != ' ' && before != std::string_view::npos && before > 0) return from + before;
+  const std::size_t fits = fonts.fitting(line, room);
+  const std::size_t space = text.substr(from).rfind(' ', fits);
+  if (space != std::string_view::npos && space > 0) return from + space;
+  return from + (fits > 0 ? fits : utf8_at(text, from).size);
 }
 
 // From baseline to baseline, in shares of the letters' height.
@@ -50,11 +51,10 @@ std::string shortened(TextFonts& fonts, std::string_view text, double height, do
 std::vector<std::string> wrapped(TextFonts& fonts, std::string_view text, double height,
                                  double room) {
   std::vector<std::string> lines;
-  while (!text.empty()) {
-    const std::size_t size = next_break(fonts, text, room / height);
-    lines.emplace_back(without_end_spaces(text.substr(0, size)));
-    text.remove_prefix(size);
-    while (text.starts_with(' ')) text.remove_prefix(1);
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = next_break(fonts, text, room / height, at);
+    lines.emplace_back(without_end_spaces(text.substr(at, end - at)));
+    at = std::min(text.size(), text.find_first_not_of(' ', end));
   }
   return lines;
 }

@@ -46,12 +46,13 @@ std::vector<Cluster> clusters_of(const GlyphRun& run) {
   return clusters;
 }
 
-std::size_t letters_within(const SetLine& line, double most) {
+// How many letters come before the first one that ends more than `most` beyond the letter `from`.
+std::size_t letters_within(const SetLine& line, double most, std::size_t from = 0) {
   std::size_t letters = 0;
   double width = 0.0;
   for (const GlyphRun& run : line.runs) {
     for (const Cluster& cluster : clusters_of(run)) {
-      width += cluster.advance;
+      if (letters >= from) width += cluster.advance;
       if (width > most) return letters;
       letters += cluster.letters;
     }
@@ -71,6 +72,10 @@ std::vector<std::size_t> letter_starts(std::string_view utf8) {
 }  // namespace
 
 TextFonts::TextFonts() : TextFonts(Typeface::from_memory(builtin_font())) {}
+
+TextFonts::TextFonts(Typeface first) : metrics_(first.metrics()) {
+  typefaces_.push_back(std::move(first));
+}
 
 std::size_t TextFonts::font_for(char32_t letter) {
   if (typefaces_[0].has(letter)) return 0;
@@ -99,13 +104,14 @@ SetLine TextFonts::shaped(std::string_view utf8) {
 }
 
 TextRoom TextFonts::room(std::string_view utf8, double height) {
-  const TypefaceMetrics metrics = typefaces_[0].metrics();
-  return {height * set(utf8).width, height * kThousandth * metrics.ascent,
-          -height * kThousandth * metrics.descent};
+  return {height * set(utf8).width, height * kThousandth * metrics_.ascent,
+          -height * kThousandth * metrics_.descent};
 }
 
-std::size_t TextFonts::reaching(std::string_view utf8, double most) {
-  return letter_starts(utf8)[letters_within(set(utf8), most)];
+std::size_t TextFonts::reaching(std::string_view utf8, double most, std::size_t from) {
+  const std::vector<std::size_t> starts = letter_starts(utf8);
+  const auto letter = std::lower_bound(starts.begin(), starts.end(), from) - starts.begin();
+  return starts[letters_within(set(utf8), most, static_cast<std::size_t>(letter))];
 }
 
 // Cut off, the last letter may be wider than it was before the next one.
