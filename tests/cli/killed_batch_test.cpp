@@ -10,9 +10,12 @@
 #include <algorithm>
 #include <chrono>
 #include <csignal>
+#include <fcntl.h>
 #include <memory>
 #include <set>
+#include <sys/file.h>
 #include <thread>
+#include <unistd.h>
 
 using namespace blockwright_tests;
 namespace fs = std::filesystem;
@@ -92,14 +95,24 @@ Microseconds duration_of(const Workshop& workshop, const std::string& out) {
   return shortest;
 }
 
-/// A batch that was stopped while it held its folder; nothing if it had ended before.
+/// True while a process holds the lock: its file is there a moment before it is locked.
+bool is_held(const std::string& lock) {
+  const int file = ::open(lock.c_str(), O_RDWR | O_CLOEXEC);
+  if (file < 0) return false;
+  const bool held = ::flock(file, LOCK_EX | LOCK_NB) != 0;
+  (void)::close(file);
+  return held;
+}
+
+/// A batch that was stopped while it held its folder; nothing if it had ended before, or had not
+/// yet taken hold.
 std::unique_ptr<Process> stopped_batch(const Workshop& workshop, const std::string& out) {
   auto batch = std::make_unique<Process>(workshop.command(out, "20"), workshop.path(out + ".txt"));
   const std::string lock = workshop.path(out + "/.blockwright-lock");
   while (!fs::exists(lock)) {
     if (batch->has_ended()) return nullptr;
   }
-  return batch->stop() && fs::exists(lock) ? std::move(batch) : nullptr;
+  return batch->stop() && is_held(lock) ? std::move(batch) : nullptr;
 }
 
 }  // namespace
