@@ -25,7 +25,7 @@ Problem off(const char* code, std::string where, const std::string& what, const 
   return {.severity = Severity::Error,
           .code = code,
           .where = std::move(where),
-          .message = what + " by " + by,
+          .message = what + " by " + by + "; at most " + most + " is allowed",
           .hint = kReport,
           .limit = {.most = most}};
 }

@@ -8,6 +8,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <optional>
 
 using namespace blockwright;
 using enum MeasurementName;
@@ -30,12 +31,12 @@ bool finds(const std::string& code, const CheckedBlock& checked, std::optional<M
   });
 }
 
-/// Where the block is reported with the code; empty if it is not.
-std::string where_found(const std::string& code, const CheckedBlock& checked) {
+/// The block's first problem with the code; empty if there is no such problem.
+Problem first_found(const std::string& code, const CheckedBlock& checked) {
   for (const Problem& problem : checked.report.problems) {
-    if (problem.code == code) return problem.where;
+    if (problem.code == code) return problem;
   }
-  return "";
+  return {};
 }
 
 Piece& front(CheckedBlock& checked) { return checked.block.pattern.pieces[0]; }
@@ -116,7 +117,7 @@ TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued")
   ease.set(AcrossBack, Length::mm(49.3));
   ease.set(SideLength, Length::mm(145.1));
   ease.set(ScyeDepth, Length::mm(144.0));
-  CHECK(where_found("check.dart", checked_block(session, ease)) == "front.armhole");
+  CHECK(first_found("check.dart", checked_block(session, ease)).where == "front.armhole");
 }
 
 // An upper arm nearly as thick as the bust, on a side of 9 cm.
@@ -134,7 +135,9 @@ TEST_CASE("A draft whose armhole would reach down to the waist is refused") {
   ease.set(FrontShoulderSlant, Length::mm(16.0));
   ease.set(SideLength, Length::mm(-200.0));
   ease.set(ScyeDepth, Length::mm(-200.0));
-  CHECK(where_found("check.armhole", checked_block(session, ease)) == "front.armhole");
+  const Problem problem = first_found("check.armhole", checked_block(session, ease));
+  CHECK(problem.where == "front.armhole");
+  CHECK(problem.limit.least == Length::mm(20.0));
 }
 
 // A back 20 cm shorter than it was taped, by an ease that nobody gives.
@@ -147,7 +150,7 @@ TEST_CASE("A draft whose back underarm would lie above its across point is refus
   tape(session, Stature, 2105.9);
   Ease ease = Ease::of_toile();
   ease.set(BackWaistLength, Length::mm(-200.0));
-  CHECK(where_found("check.armhole", checked_block(session, ease)) == "back.armhole");
+  CHECK(first_found("check.armhole", checked_block(session, ease)).where == "back.armhole");
 }
 
 TEST_CASE("A bust line that tilts is found") {

@@ -104,6 +104,7 @@ TEST_CASE("wrapped lines fit and lose no letter") {
   }
   CHECK(wrapped(fonts, "", 3.0, 50.0).empty());
   CHECK(wrapped(fonts, "WWW", 3.0, 0.5).size() == 3);
+  CHECK(wrapped(fonts, "WW and W", 3.0, -1.0).size() == 6);
 }
 
 TEST_CASE("broken UTF-8 is measured and cut without harm") {
@@ -130,6 +131,12 @@ TEST_CASE("a text reaches as far as it fits, or one letter further") {
     const std::size_t fits = fonts.fitting(text, most), reaches = fonts.reaching(text, most);
     CHECK(fits <= reaches);
     CHECK(reaches <= fits + 1);
+    const auto from =
+        static_cast<std::size_t>(random.between(0.0, static_cast<double>(text.size())));
+    const std::size_t onwards = fonts.reaching(text, most, from);
+    const std::size_t alone = from + fonts.reaching(text.substr(from), most);
+    CHECK(onwards <= alone + 1);
+    CHECK(alone <= onwards + 1);
   }
   CHECK(fonts.reaching(text, fonts.set(text).width + 1e-9) == text.size());
 }

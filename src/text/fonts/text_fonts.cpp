@@ -52,8 +52,10 @@ std::size_t letters_within(const SetLine& line, double most, std::size_t from = 
   double width = 0.0;
   for (const GlyphRun& run : line.runs) {
     for (const Cluster& cluster : clusters_of(run)) {
-      if (letters >= from) width += cluster.advance;
-      if (width > most) return letters;
+      if (letters >= from) {
+        width += cluster.advance;
+        if (width > most) return letters;
+      }
       letters += cluster.letters;
     }
   }
