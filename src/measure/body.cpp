@@ -9,8 +9,10 @@ void take_taped(Body& body, const Session& session) {
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     const auto& readings = session.tape[entry.name];
     if (!readings) continue;
-    body.measurements[entry.name] = {
-        .value = readings->median(), .source = Source::Taped, .doubt = readings->spread()};
+    body.measurements[entry.name] = {.value = readings->median(),
+                                     .source = Source::Taped,
+                                     .doubt = readings->spread(),
+                                     .sure = session.sure.has(entry.name)};
   }
 }
 

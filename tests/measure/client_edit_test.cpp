@@ -104,6 +104,7 @@ Json random_client(Random& random) {
     client["sessions"].push_back(
         Json{{"date", "2025-01-02"}, {"by", "R."}, {"tape", Json{{"bust_girth", {92.25, 93}}}}});
   }
+  if (random.whole(0, 1) == 1) client["sessions"][0]["sure"] = Json::array({"bust_girth"});
   if (random.whole(0, 3) > 0) {
     client["fittings"] = Json::array();
     for (int i = 1; i <= random.whole(0, 3); ++i) {
@@ -295,6 +296,19 @@ TEST_CASE("who fitted and a note are added to a fitting that has none, and never
   CHECK(fitting.corrections.size() == 2);
   CHECK(with_correction({longer, "f.json"}, told, kLower) ==
         with_correction({longer, "f.json"}, bare, kLower));
+}
+
+TEST_CASE("a session keeps what it is sure of, whatever is added to its file") {
+  const std::string text =
+      R"({"format": "blockwright-client-1", "name": "O", "unit": "cm", "sessions": [
+{"date": "2026-03-14", "tape": {"bust_girth": 92}, "sure": ["bust_girth"]}]})";
+  const std::string fitted = with_correction({text, "f.json"}, {"2026-03-21", 1, "", ""}, kLower);
+  const std::string retaped =
+      with_session({fitted, "f.json"}, {"2027-05-06", "", {{MeasurementName::BustGirth, {"93"}}}});
+  const Client after = client_of(with_withdrawn({retaped, "f.json"}, 1));
+  REQUIRE(after.sessions.size() == 2);
+  CHECK(after.sessions[0].sure.has(MeasurementName::BustGirth));
+  CHECK(after.sessions[1].sure == MeasurementSet());
 }
 
 TEST_CASE("withdrawing and making active again gives the same bytes, and back again too") {

@@ -81,6 +81,12 @@ std::string file_of(const std::string& unit, const std::string& tape, const std:
   return text + more + "}";
 }
 
+std::string sure_of(const std::string& sure) {
+  return R"({"format": "blockwright-client-1", "name": "O", "unit": "cm", "sessions": [
+{"date": "2026-03-14", "tape": {"bust_girth": 92, "across_back": 36}, "sure": )" +
+         sure + "}]}";
+}
+
 std::string fitting_of(const std::string& corrections) {
   return R"(, "fittings": [{"date": "2026-03-21", "toile": 1, "corrections": [)" + corrections +
          "]}]";
@@ -105,6 +111,8 @@ TEST_CASE("the schema accepts what the program reads") {
                              "seen": "slack", "withdrawn": true})")),
       file_of("cm", R"("bust_girth": 92)",
               fitting_of(R"({"lower": "one_shoulder", "by": 1, "side": "right"})")),
+      sure_of("[]"),
+      sure_of(R"(["across_back", "bust_girth"])"),
   };
   for (const std::string& text : files) {
     INFO(text);
@@ -131,6 +139,10 @@ TEST_CASE("the schema refuses what the program refuses by form or limit") {
       file_of("cm", R"("bust_girth": 92)", R"(, "ease": {"bust_girth": 21})"),
       file_of("in", R"("bust_girth": 36)", R"(, "ease": {"bust_girth": 8})"),
       file_of("cm", R"("bust_girth": 92)", R"(, "fittings": [{}])"),
+      sure_of(R"("across_back")"),
+      sure_of("[36]"),
+      sure_of(R"(["across_bak"])"),
+      sure_of(R"(["across_back", "across_back"])"),
       file_of("cm", R"("bust_girth": 92)", R"(, "colour": 1)"),
       file_of("cm", R"("bust_girth": 92)",
               R"(, "fittings": [{"date": "2026-03-21", "toile": 1.5}])"),

@@ -1,5 +1,6 @@
 #include "blockwright/measure/client.hpp"
 
+#include "blockwright/measure/body.hpp"
 #include "client_text.hpp"
 
 #include <catch2/catch.hpp>
@@ -48,6 +49,47 @@ TEST_CASE("a client file is read with every part in its place") {
   CHECK(client.ease[WaistGirth] == Length());
   CHECK(client.ease[ShoulderSlope] == Measure::degrees(-2.5));
   CHECK_FALSE(client.ease[HipGirth].has_value());
+}
+
+std::string with_sure(const std::string& sure) {
+  return R"({"format": "blockwright-client-1", "name": "O", "unit": "cm", "sessions": [
+{"date": "2026-03-14", "tape": {"bust_girth": 92, "across_back": 36, "hip_girth": 98}, "sure": )" +
+         sure + "}]}";
+}
+
+TEST_CASE("what the maker is sure of is read, and carried into the body") {
+  const Session sure = client_of(with_sure(R"(["across_back", "bust_girth"])")).sessions.front();
+  const Body body = fill_in(sure);
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    INFO(entry.key);
+    const bool named = entry.name == AcrossBack || entry.name == BustGirth;
+    CHECK(sure.sure.has(entry.name) == named);
+    CHECK(body.sure(entry.name) == named);
+  }
+  CHECK(client_of(with_sure("[]")).sessions.front().sure == MeasurementSet());
+  CHECK(client_of(client_text(R"("bust_girth": 92)")).sessions.front().sure == MeasurementSet());
+}
+
+TEST_CASE("a session that is sure of what it cannot be sure of is refused") {
+  const auto refused = [](const std::string& sure, const char* code, const char* where,
+                          const char* message, const char* hint) {
+    INFO(sure);
+    const Problem problem = refusal(with_sure(sure));
+    INFO(to_text(problem));
+    CHECK(problem.code == code);
+    CHECK(problem.where.find(where) != std::string::npos);
+    CHECK(problem.message.plain().find(message) != std::string::npos);
+    CHECK(problem.hint.plain().find(hint) != std::string::npos);
+  };
+  refused(R"("across_back")", "client.type", "sessions[0].sure", "\"across_back\"", "in a list");
+  refused("true", "client.type", "sessions[0].sure", "true", "in a list");
+  refused("[36.5]", "client.type", "sessions[0].sure[0]", "36.5", "in a list");
+  refused(R"(["across_bak"])", "client.key", "sessions[0].sure[0]", "\"across_bak\"",
+          "did you mean \"across_back\"?");
+  refused(R"(["across_back", "across_back"])", "client.duplicate", "sessions[0].sure[1]",
+          "across_back is named twice", "one of the two");
+  refused(R"(["waist_girth"])", "client.missing", "sessions[0].sure[0]",
+          "waist_girth is not in this session's tape", "only be sure of what was taped");
 }
 
 TEST_CASE("round values in cm come out as round values in mm") {

@@ -79,6 +79,8 @@ class SchemaCheck {
                                 const Json& value) const {
     if (keyword == "minItems") return value.size() >= rule.get<std::size_t>();
     if (keyword == "maxItems") return value.size() <= rule.get<std::size_t>();
+    if (keyword == "uniqueItems")
+      return std::set<Json>(value.begin(), value.end()).size() == value.size();
     if (keyword == "items") {
       return std::ranges::all_of(value, [&](const Json& item) { return fits(rule, item); });
     }
@@ -104,17 +106,10 @@ class SchemaCheck {
   }
 
   static bool for_other_types(const std::string& keyword) {
-    static const std::set<std::string> kKnown{"minimum",
-                                              "exclusiveMinimum",
-                                              "maximum",
-                                              "maxLength",
-                                              "pattern",
-                                              "minItems",
-                                              "maxItems",
-                                              "items",
-                                              "required",
-                                              "properties",
-                                              "additionalProperties"};
+    static const std::set<std::string> kKnown{
+        "minimum",     "exclusiveMinimum", "maximum",    "maxLength",
+        "pattern",     "minItems",         "maxItems",   "items",
+        "uniqueItems", "required",         "properties", "additionalProperties"};
     if (!kKnown.contains(keyword)) throw std::logic_error("keyword " + keyword);
     return true;
   }

@@ -133,6 +133,7 @@ Json with_tables(Json client_schema) {
       per_measurement([](const MeasurementInfo& entry) {
         return Json{{"title", entry.iso_term}, {"description", entry.how}};
       });
+  client["sessions"]["items"]["properties"]["sure"]["items"]["enum"] = kMeasurementKeys;
   client["ease"]["properties"] = per_measurement([](const MeasurementInfo& entry) {
     return Json{{"title", entry.iso_term}};
   });

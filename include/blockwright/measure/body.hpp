@@ -19,6 +19,7 @@ struct BodyMeasurement {
   Source source = Source::Estimated;
   /// Estimated: residual SD of the estimate. Taped: spread of the repeated readings (0 for one).
   Measure doubt;
+  bool sure = false;  ///< taped, and the maker is sure of it: it comes back exactly
 };
 
 /// A person in numbers after filling in. Every measurement has a value, except that those which the
@@ -33,6 +34,9 @@ struct Body {
   [[nodiscard]] Length length(LengthName name) const { return (*this)[name].length(); }
   [[nodiscard]] bool taped(MeasurementName name) const {
     return has(name) && measurements[name]->source == Source::Taped;
+  }
+  [[nodiscard]] bool sure(MeasurementName name) const {
+    return has(name) && measurements[name]->sure;
   }
 };
 

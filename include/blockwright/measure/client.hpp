@@ -39,11 +39,26 @@ class PerMeasurement {
   std::array<std::optional<T>, kMeasurementCount> values_{};
 };
 
+/// Some of the measurements.
+class MeasurementSet {
+ public:
+  [[nodiscard]] bool has(MeasurementName name) const {
+    return members_[static_cast<std::size_t>(name)];
+  }
+  void add(MeasurementName name) { members_[static_cast<std::size_t>(name)] = true; }
+  bool operator==(const MeasurementSet&) const = default;
+
+ private:
+  std::array<bool, kMeasurementCount> members_{};
+};
+
 /// One tape-measure session.
 struct Session {
   std::string date;  ///< "2026-03-14"
   std::string by;    ///< who held the tape; may be empty
   PerMeasurement<Readings> tape;
+  /// What the maker is sure of: the draft gives it back exactly. All of them are taped.
+  MeasurementSet sure = {};
 
   bool operator==(const Session&) const = default;
 };

@@ -79,6 +79,8 @@ class ClientReader {
     result.date = read_date(document_, value);
     result.by = read_optional_text(document_, value, "by", kMostTextLength);
     result.tape = tape(value);
+    const JsonValue* sure = document_.member(value, "sure");
+    if (sure != nullptr) result.sure = read_sure(document_, *sure, result.tape);
     return result;
   }
 

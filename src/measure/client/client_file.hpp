@@ -15,7 +15,7 @@ inline constexpr std::string_view kClientFormat = "blockwright-client-1";
 
 inline constexpr std::array<std::string_view, 7> kClientKeys{
     "format", "name", "unit", "sessions", "ease", "fittings", "$schema"};
-inline constexpr std::array<std::string_view, 3> kSessionKeys{"date", "by", "tape"};
+inline constexpr std::array<std::string_view, 4> kSessionKeys{"date", "by", "tape", "sure"};
 inline constexpr std::array<std::string_view, 5> kFittingKeys{"date", "toile", "by", "note",
                                                               "corrections"};
 /// The keys of a correction beside its action.
@@ -65,6 +65,11 @@ struct FileMeasurement {
 Readings read_readings(const FileMeasurement& file, const JsonValue& value);
 /// One override of the ease.
 Measure read_ease(const FileMeasurement& file, const JsonValue& value);
+
+/// The keys of the measurements that the maker is sure of; "client.key" for what is no measurement,
+/// "client.duplicate" for one named twice, "client.missing" for one that is not in the tape.
+MeasurementSet read_sure(const JsonDocument& document, const JsonValue& list,
+                         const PerMeasurement<Readings>& tape);
 
 /// A text that may be left out.
 std::string read_optional_text(const JsonDocument& document, const JsonValue& object,
