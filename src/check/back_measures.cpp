@@ -16,9 +16,18 @@ const Piece& back(Block b) { return piece_of(b, kBodiceBack); }
 
 double edge_length(const Piece& piece, BlockEdge part) { return length(part_of(piece, part).path); }
 
+/// The shoulder point with the shoulder dart closed as it is stitched.
+Point sewn_shoulder_point(const Piece& piece) {
+  return dart_on(piece, BlockEdge::Shoulder)
+      .closed_as_stitched(corner_point(piece, Corner::ShoulderPoint));
+}
+
 Angle slope_of(const Piece& piece) {
-  const Point leg = dart_on(piece, BlockEdge::Shoulder).legs[1];
-  return -angle_of(leg - corner_point(piece, Corner::SideNeck));
+  return -angle_of(sewn_shoulder_point(piece) - corner_point(piece, Corner::SideNeck));
+}
+
+double shoulder_slant(const Piece& piece) {
+  return distance(sewn_shoulder_point(piece), corner_point(piece, Corner::CentreWaist));
 }
 
 /// Where a point of the front beyond its shoulder dart lies with the dart closed.
@@ -27,11 +36,22 @@ Point closed(Block b, Point p) {
   return rotated_about(p, dart.apex, dart.angle());
 }
 
-/// x on a piece's side edge at height y; the edge is a straight line.
+/// x on a piece's side edge at height y; up to the bust line the edge is a straight line.
 double side_at(const Piece& piece, double y) {
   const Path& side = part_of(piece, BlockEdge::Side).path;
-  const Vec along = side.end() - side.start();
+  const Vec along = end_of(side.curves().front()) - side.start();
   return side.start().x + (y - side.start().y) * along.x / along.y;
+}
+
+/// How much of a level line at height y the darts of the waist take up as they are stitched.
+double taken_by_waist_darts(const Piece& piece, double y) {
+  double taken = 0.0;
+  for (const Dart& dart : piece.darts) {
+    if (!is_part(piece, dart.edge, BlockEdge::Waist) || dart.point.y <= y) continue;
+    const Point leg = dart.legs[0];
+    taken += dart.intake() * (dart.point.y - y) / (dart.point.y - leg.y);
+  }
+  return taken;
 }
 
 double across_front_half(Block b) { return closed(b, across_point(front(b))).x; }
@@ -82,18 +102,8 @@ constexpr auto kBackMeasures = std::to_array<BackMeasure>({
     {ShoulderSlope,
      [](Block b) { return (0.5 * (slope_of(front(b)) + slope_of(back(b)))).degrees(); },
      kShoulders},
-    {FrontShoulderSlant,
-     [](Block b) {
-       return distance(closed(b, corner_point(front(b), Corner::ShoulderPoint)),
-                       corner_point(front(b), Corner::CentreWaist));
-     },
-     kShoulders},
-    {BackShoulderSlant,
-     [](Block b) {
-       return distance(corner_point(back(b), Corner::ShoulderPoint),
-                       corner_point(back(b), Corner::CentreWaist));
-     },
-     kShoulders},
+    {FrontShoulderSlant, [](Block b) { return shoulder_slant(front(b)); }, kShoulders},
+    {BackShoulderSlant, [](Block b) { return shoulder_slant(back(b)); }, kShoulders},
     {BackWaistLength, [](Block b) { return edge_length(back(b), BlockEdge::Centre); }},
     {FrontWaistLength, [](Block b) { return edge_length(front(b), BlockEdge::Centre); },
      kFrontLengths},
@@ -123,7 +133,8 @@ double back_bust_line(const Pattern& block) {
     return corner_point(piece, Corner::SideWaist).y;
   };
   const double over_waist = apex_point(front(block)).y - side_waist(front(block));
-  return side_at(back(block), side_waist(back(block)) + over_waist);
+  const double level = side_waist(back(block)) + over_waist;
+  return side_at(back(block), level) - taken_by_waist_darts(back(block), level);
 }
 
 std::span<const BackMeasure> back_measures() { return kBackMeasures; }

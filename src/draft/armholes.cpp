@@ -1,3 +1,4 @@
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/block/armhole.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
@@ -5,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
 
 namespace blockwright {
 namespace {
@@ -17,122 +17,112 @@ struct Frame {
   const Targets& t;
   const NeckAndShoulder& upper;
   Waists waists;
-  Point across_front_closed;
-  Point across_back;
+  Vec lower_side;  ///< up the side seam below the bust line, on both pieces
+  double across_front_level = 0.0;
+  Wish width;
 };
 
-/// A side seam from the side waist point through the bust line's end.
-Vec front_side(const Waists& w) {
-  return unit(Vec{w.suppression.front_bust - w.front.side_waist.x, w.bust_line});
-}
-
-Vec back_side(const Waists& w) {
-  return unit(Vec{w.suppression.back_bust - w.back.side_waist.x, w.bust_line});
-}
-
-double armpit_level(const Frame& f) {
-  return f.waists.front.side_waist.y + f.t.side_length * front_side(f.waists).y;
-}
-
-Frame frame(const Targets& t, const NeckAndShoulder& upper, double front_bust) {
-  Frame f{t, upper, waists(t, front_bust, upper.bust_point), {}, {}};
-  f.across_front_closed = {t.across_front,
-                           across_level(t, armpit_level(f), upper.front.shoulder_point)};
-  f.across_back = {t.across_back, upper.blade_point.y};
+Frame frame(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
+  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, {}};
+  f.lower_side = unit(Vec{f.waists.suppression.side_run, f.waists.bust_line});
+  const double armpit = f.waists.front.side_waist.y + t.side_length * f.lower_side.y;
+  f.across_front_level = across_level(t, armpit, upper.front.shoulder_point);
+  f.width = {rules::kWidthPerArm * t.arm + rules::kWidthBesideArm, rules::kWidthGives};
   return f;
 }
 
-/// The bust dart at which the across-front point, turned about the bust point, comes to stand at x.
-/// Where x is out of its reach the nearest dart is given.
-Angle dart_to_reach(Point bust_point, Point across_front, double x) {
-  const Vec arm = across_front - bust_point;
-  const double turn = std::acos(std::clamp((x - bust_point.x) / norm(arm), -1.0, 1.0));
-  return angle_of(arm) - Angle::radians(turn);
+/// The side seam's length above the bust line.
+double over_bust_line(const Frame& f, double drop) {
+  return f.t.side_length - drop - f.waists.bust_line / f.lower_side.y;
 }
 
-double reach(Point bust_point, Point across_front, Angle dart) {
-  return rotated_about(across_front, bust_point, -dart).x;
+/// What both sides together can turn in above the bust line.
+double most_take_in(const Frame& f, double drop) {
+  const double slant = std::asin(f.lower_side.x);
+  const double bent = std::sin(slant) - std::sin(slant - rules::kMostSideBend.radians());
+  return std::clamp(2.0 * over_bust_line(f, drop) * bent, 0.0, rules::kMostTakeIn);
 }
 
-/// The bust dart that the cup asks for.
-Angle cup_dart(double cup) {
-  return std::clamp(Angle::degrees(rules::kCupDartDegreesPerMm * cup), rules::kLeastBustDart,
-                    rules::kMostBustDart);
+/// Up the side seam above the bust line, with its part of the take-in.
+Vec upper_side(const Frame& f, double drop, double take_in) {
+  const double x = f.lower_side.x - 0.5 * take_in / over_bust_line(f, drop);
+  return {x, std::sqrt(1.0 - x * x)};
 }
 
-/// The across-front half width from which the given dart reaches x.
-double across_front_that_reaches(Point bust_point, double level, Angle dart, double x) {
-  const double down = level - bust_point.y;
-  return bust_point.x +
-         (x - bust_point.x - down * std::sin(dart.radians())) / std::cos(dart.radians());
+double back_bust(const Frame& f) {
+  return f.waists.suppression.back_bust + f.waists.back.given_back;
 }
 
-/// The widest bust dart: within its bound, and such that the across-front point, turned with the
-/// dart, stays above the underarm point. `arm` goes from the bust point to the across-front point.
-Angle widest_dart(Point bust_point, Vec arm, Point underarm) {
-  const double least_up = underarm.y + rules::kLeastAcrossOverUnderarm - bust_point.y;
-  const double turned = std::asin(std::clamp(least_up / norm(arm), -1.0, 1.0));
-  return std::clamp(angle_of(arm) - Angle::radians(turned), rules::kLeastBustDart,
-                    rules::kMostBustDart);
+Network network(const Frame& f, double drop) {
+  const Targets& t = f.t;
+  const double over = over_bust_line(f, drop);
+  const double shoulder_front = f.upper.front.shoulder_point.x;
+  const double shoulder_back = f.upper.back.shoulder_point.x;
+  Network n;
+  n.across_front = t.across_front;
+  n.across_back = t.across_back;
+  n.upper_chest = t.upper_chest;
+  n.width = f.width;
+  n.least_width = rules::kLeastWidthPerArm * t.arm;
+  n.dart = t.usual_bust_dart;
+  n.most_across_front = shoulder_front;
+  n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
+  n.most_across_back = shoulder_back;
+  n.most_take_in = most_take_in(f, drop);
+  n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
+  n.bust_point = f.upper.bust_point;
+  n.over_bust_point = f.across_front_level - f.upper.bust_point.y;
+  n.least_over_bust = over * f.lower_side.y + rules::kLeastAcrossOverUnderarm;
+  return n;
 }
 
-/// An across front that was only estimated gives way to the dart that the cup asks for, this far.
-double across_front_for_cup(const Frame& f, double x) {
-  const double estimated = f.across_front_closed.x;
-  if (f.t.across_front_is_taped) return estimated;
-  const double wished =
-      across_front_that_reaches(f.upper.bust_point, f.across_front_closed.y, cup_dart(f.t.cup), x);
-  return std::clamp(wished, estimated - rules::kAcrossFrontGives, estimated);
+SideSeam side_seam(const Frame& f, double drop, const WaistEdge& waist, Vec upper) {
+  SideSeam side{waist.side_waist, waist.side_waist + f.waists.bust_line / f.lower_side.y *
+                                                         f.lower_side,
+                {}, upper};
+  side.underarm = side.bust + over_bust_line(f, drop) * upper;
+  return side;
 }
 
-/// Closes across front, armhole width and bust line on each other. The bust dart does it; where the
-/// cup asks for more the armhole becomes narrower down to `least_width`; where the dart's bounds
-/// are met the armhole width and last the across front give way.
-void close_bust_dart(const Frame& f, double least_width, Armholes& d) {
+/// A seam that turns in above the bust line would let the front armhole dip below the underarm
+/// point: there the sewn armhole leans to the back instead.
+Angle lean_of_underarm(Vec upper_side) {
+  return Angle::radians(std::max(0.0, -std::asin(upper_side.x)));
+}
+
+void draw_front(const Frame& f, Armholes& d) {
+  const Angle open = -d.settled.dart;
   const Point bust = f.upper.bust_point;
-  const double most_width = rules::kMostArmholeWidth * f.t.armhole;
-  // Half the girth at the underarm, side seams slanting, less what the back takes.
-  const double round = d.front_underarm.x + d.back_underarm.x - f.across_back.x;
-  const double asked =
-      std::clamp(f.t.upper_chest - f.t.across_back - f.t.across_front, least_width, most_width);
-  Point across{across_front_for_cup(f, round - asked), f.across_front_closed.y};
-  const Angle by_tape = dart_to_reach(bust, across, round - asked);
-  const Angle at_narrowest = dart_to_reach(bust, across, round - least_width);
-  const Angle most = widest_dart(bust, across - bust, d.front_underarm);
-  const Angle least =
-      std::clamp(std::min(at_narrowest, cup_dart(f.t.cup)), rules::kLeastBustDart, most);
-  d.bust_dart = std::clamp(by_tape, least, most);
-  d.width = std::clamp(round - reach(bust, across, d.bust_dart), least_width, most_width);
-  across.x = across_front_that_reaches(bust, across.y, d.bust_dart, round - d.width);
-  d.across_front_closed = across;
-  d.across_front = rotated_about(across, bust, -d.bust_dart);
-  d.back_width = d.back_underarm.x - f.across_back.x;
+  d.across_front_closed = {d.settled.across_front, f.across_front_level};
+  d.across_front = rotated_about(d.across_front_closed, bust, open);
+  d.front_shoulder_point = rotated_about(f.upper.front.shoulder_point, bust, open);
+  const Vec upper = d.front_side.upper;
+  d.front = armhole({d.front_side.underarm, rotated(left_of(upper), -lean_of_underarm(upper)),
+                     d.across_front, rotated(Vec{0.0, 1.0}, open), d.front_shoulder_point,
+                     left_of(direction(open - f.upper.front.slope))});
 }
 
-/// What is looked for: how far the underarm drops below the armpit, and the least armhole width.
-struct Wish {
-  double drop, least_width;
-};
+void draw_back(const Frame& f, Armholes& d) {
+  const Vec upper = d.back_side.upper;
+  const Vec shoulder = rotated(direction(-f.upper.back.slope),
+                               turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
+                                            f.upper.dart_outer_leg - f.upper.blade_point));
+  d.across_back = {d.settled.across_back, f.upper.blade_point.y};
+  d.back = armhole({d.back_side.underarm, rotated(left_of(upper), lean_of_underarm(upper)),
+                    d.across_back, Vec{0.0, 1.0}, f.upper.back.shoulder_point, left_of(shoulder)});
+}
 
-Armholes draw(const Frame& f, Wish wish) {
+Armholes draw(const Frame& f, double drop) {
   Armholes d;
-  d.across_back = f.across_back;
-  d.drop = wish.drop;
-  const double seam = f.t.side_length - wish.drop;
-  const Vec front = front_side(f.waists);
-  const Vec back = back_side(f.waists);
-  d.front_underarm = f.waists.front.side_waist + seam * front;
-  d.back_underarm = f.waists.back.side_waist + seam * back;
-  close_bust_dart(f, wish.least_width, d);
-  const Angle open = -d.bust_dart;
-  d.front_shoulder_point = rotated_about(f.upper.front.shoulder_point, f.upper.bust_point, open);
-  d.front = armhole({d.front_underarm, left_of(front), d.across_front, rotated(Vec{0.0, 1.0}, open),
-                     d.front_shoulder_point, left_of(direction(open - f.upper.front.slope))});
-  const Vec back_shoulder = rotated(direction(-f.upper.back.slope),
-                                    turn_between(f.upper.dart_inner_leg - f.upper.blade_point,
-                                                 f.upper.dart_outer_leg - f.upper.blade_point));
-  d.back = armhole({d.back_underarm, left_of(back), f.across_back, Vec{0.0, 1.0},
-                    f.upper.back.shoulder_point, left_of(back_shoulder)});
+  d.waists = f.waists;
+  d.drop = drop;
+  d.settled = settled(network(f, drop));
+  const Vec upper = upper_side(f, drop, d.settled.take_in);
+  d.front_side = side_seam(f, drop, f.waists.front, upper);
+  d.back_side = side_seam(f, drop, f.waists.back, upper);
+  d.back_width = d.back_side.underarm.x - d.settled.across_back;
+  draw_front(f, d);
+  draw_back(f, d);
   return d;
 }
 
@@ -140,76 +130,105 @@ double armhole_length(const Armholes& d) {
   return length(d.front, rules::kSolved) + length(d.back, rules::kSolved);
 }
 
-double least_armhole_width(const Frame& f) { return rules::kLeastArmholeWidth * f.t.armhole; }
-
-/// The underarm drops until both armholes together are as long as asked, within its bounds and with
-/// the underarm point above the bust line. Where that is not enough the armhole becomes wider:
-/// for a large arm one that cannot be deep must be wide.
-Armholes with_armhole_closed(const Frame& f) {
-  const double over_waist = f.waists.bust_line + rules::kUnderarmOverBustLine;
-  const double room = f.t.side_length - over_waist / front_side(f.waists).y;
-  const double most = std::min(rules::kMostDrop, room);
-  const double least = std::min(rules::kLeastDrop, room);
-  const double width = least_armhole_width(f);
-  const auto excess = [&](Wish wish) { return armhole_length(draw(f, wish)) - f.t.armhole; };
-  if (excess({most, width}) < 0.0) {
-    const double widest = rules::kMostArmholeWidth * f.t.armhole;
-    const auto excess_at = [&](double w) { return excess({most, w}); };
-    return draw(f, {most, solve_between(excess_at, {width, widest}, rules::kSolved)});
-  }
-  const auto excess_at = [&](double drop) { return excess({drop, width}); };
-  return draw(f, {solve_between(excess_at, {least, most}, rules::kSolved), width});
+double longer_than_asked(const Frame& f, double drop) {
+  return armhole_length(draw(f, drop)) - f.t.armhole;
 }
 
-/// The front's part of the bust, moved where the back's part of the armhole would otherwise be too
-/// narrow or too wide.
-double settled_front_bust(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
-  const double asked = front_share_of_bust(t);
-  const Frame f = frame(t, upper, asked);
-  const Armholes d = draw(f, {rules::kUsualDrop, least_armhole_width(f)});
-  const double kept = std::clamp(d.back_width, rules::kLeastBackArmhole * d.width,
-                                 rules::kMostBackArmhole * d.width);
-  const double front = asked + d.back_width - kept;
-  if (t.front_bust) {
-    settlement.adjust(FrontBustWidth, Length::mm(2.0 * (front - asked)),
-                      "the side seam must fall under the arm");
-  }
-  return front;
+/// The drop, within its bounds and with the underarm point above the bust line.
+Bounds drops(const Frame& f) {
+  const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
+  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
 }
 
-/// Why the armhole is not as wide as the upper chest asks.
-std::string width_cause(const Frame& f, const Armholes& d) {
-  const double share = d.width / f.t.armhole;
-  if (d.bust_dart >= rules::kMostBustDart) return "the cup asks for more than one dart can take";
-  if (share <= rules::kLeastArmholeWidth + rules::kSolved) {
-    return "the armhole would be too narrow for its length";
-  }
-  if (d.drop >= rules::kMostDrop) return "the armhole must be wider to be as long as the arm asks";
-  return "the bust dart must be as large as the cup asks";
+/// The drop at which the armhole's length over what was asked for and the drop over the usual one
+/// balance; if its length is out of its bounds then, the drop that brings it there.
+double settled_drop(const Frame& f) {
+  const Bounds within = drops(f);
+  const auto solved = [&](auto&& excess) { return solve_between(excess, within, rules::kSolved); };
+  const double drop = solved([&](double at) {
+    return longer_than_asked(f, at) + at - rules::kUsualDrop;
+  });
+  const double longer = longer_than_asked(f, drop);
+  const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
+  if (kept == longer) return drop;
+  return solved([&](double at) { return longer_than_asked(f, at) - kept; });
 }
 
-void report(const Frame& f, const Armholes& d, Settlement& settlement) {
-  settlement.adjust(AcrossFront, Length::mm(2.0 * (d.across_front_closed.x - f.t.across_front)),
-                    f.t.across_front_is_taped
-                        ? "the bust dart stays within 3 to 34 degrees"
-                        : "the estimate gives way to the dart that the cup asks for");
-  const double chest = f.t.across_back + d.across_front_closed.x + d.width;
-  settlement.adjust(UpperChestGirth, Length::mm(2.0 * (chest - f.t.upper_chest)),
-                    width_cause(f, d));
-  settlement.adjust(ArmscyeGirth, Length::mm(armhole_length(d) - f.t.armhole),
-                    "the underarm can neither rise nor drop far enough");
-  settlement.adjust(SideLength, Length::mm(std::max(0.0, -d.drop)),
-                    "the underarm must lie above the bust line");
+/// Where no drop is enough, the armhole's usual width gives way: for a large arm one that cannot be
+/// deep must be wide.
+Armholes with_armhole_closed(Frame f) {
+  const double drop = settled_drop(f);
+  const double longer = longer_than_asked(f, drop);
+  const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
+  if (std::abs(kept - longer) < rules::kSolvedLength) return draw(f, drop);
+  const double usual = f.width.mm;
+  const auto excess = [&](double wider) {
+    f.width.mm = usual + wider;
+    return longer_than_asked(f, drop) - kept;
+  };
+  const Bounds changes{-rules::kWidthForLength, rules::kWidthForLength};
+  f.width.mm = usual + solve_between(excess, changes, rules::kSolved);
+  return draw(f, drop);
+}
+
+/// Narrower than the tapes say is one line; so is wider.
+Wording why_moved(const Targets& t, const Settled& s) {
+  const double width = t.upper_chest.mm - t.across_back.mm - t.across_front.mm;
+  const double arm = rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
+  const double narrow = (width - arm) / rules::kWidthGives;
+  const std::string usual = fixed(t.usual_bust_dart.degrees(), 0);
+  if (narrow < -1.0) {
+    return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; such an arm "
+           "needs about " + Length::mm(arm);
+  }
+  if (narrow > 1.0) {
+    return "the tapes leave " + Wording(Length::mm(width)) +
+           " for the armhole's width; about " + Length::mm(arm) + " is usual for such an arm";
+  }
+  return "with the tapes as they are, the bust dart would be far from the " + usual +
+         " degrees that are usual for such a bust; it has " + fixed(s.dart.degrees(), 0);
 }
 
 }  // namespace
 
-Armholes armholes(const Targets& t, const NeckAndShoulder& upper, Settlement& settlement) {
-  const Frame f = frame(t, upper, settled_front_bust(t, upper, settlement));
-  Armholes d = with_armhole_closed(f);
-  d.waists = f.waists;
-  report(f, d, settlement);
-  return d;
+Assumed first_guess(const Targets& t) {
+  return {std::clamp(t.usual_bust_dart, rules::kLeastBustDart, rules::kMostBustDart),
+          t.across_back.mm, front_share_of_bust(t),
+          t.side_length - rules::kUsualDrop - t.under_bust};
+}
+
+Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
+  return with_armhole_closed(frame(t, upper, assumed));
+}
+
+/// The front's part of the bust is moved where the back's part of the armhole would otherwise be
+/// too narrow or too wide.
+Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d) {
+  const double asked = front_share_of_bust(t);
+  const double back_width = d.back_width + assumed.front_bust - asked;
+  const double kept = std::clamp(back_width, rules::kLeastBackArmhole * d.settled.width,
+                                 rules::kMostBackArmhole * d.settled.width);
+  return {d.settled.dart, d.settled.across_back, asked + back_width - kept,
+          d.back_side.underarm.y - d.back_side.bust.y};
+}
+
+void account_for_armholes(const Targets& t, const Armholes& d, Ledger& ledger) {
+  const Settled& s = d.settled;
+  const auto moved = [&](MeasurementName name, double by) {
+    ledger.adjust(name, Length::mm(2.0 * by), why_moved(t, s));
+  };
+  moved(AcrossBack, s.across_back - t.across_back.mm);
+  moved(AcrossFront, s.across_front - t.across_front.mm);
+  moved(UpperChestGirth, s.chest() - t.upper_chest.mm);
+  ledger.adjust(ArmscyeGirth, Length::mm(armhole_length(d) - t.armhole),
+                "the armhole's length and the drop of the underarm meet half way");
+  ledger.adjust(SideLength, Length::mm(std::max(0.0, -d.drop)),
+                "the underarm must lie above the bust line");
+  if (t.front_bust) {
+    ledger.adjust(FrontBustWidth,
+                  Length::mm(2.0 * (d.waists.suppression.front_bust - *t.front_bust)),
+                  "the side seam must fall under the arm");
+  }
 }
 
 }  // namespace blockwright

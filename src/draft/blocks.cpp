@@ -1,7 +1,10 @@
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/block/shoulder.hpp"
+#include "rules.hpp"
 #include "stages.hpp"
+
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -10,31 +13,42 @@ namespace {
 struct HalfLines {
   const UpperLines& upper;
   const WaistEdge& waist;
-  Point underarm;
+  const SideSeam& side;
   const Path& armhole;
   Point shoulder_point;
   Dart shoulder_dart;
   Path bust_line, across_line;
 };
 
+bool is_straight(const SideSeam& side) {
+  return std::abs(cross(unit(side.bust - side.waist), side.upper)) < rules::kSolvedAngle;
+}
+
+/// In one stretch where it does not turn in at the bust line.
+Path side_path(const SideSeam& side) {
+  if (is_straight(side)) return Path({Segment{side.waist, side.underarm}});
+  return Path::through({side.waist, side.bust, side.underarm});
+}
+
 Piece half_block(const PieceKind& kind, const HalfLines& lines, double cup) {
   const DartPosition& at_waist = position_on(kind, BlockEdge::Waist);
   WaistWithDarts waist = waist_with_darts(at_waist, lines.waist, hold_back(at_waist, cup));
   waist.darts.insert(waist.darts.begin(), lines.shoulder_dart);
-  const Point side_waist = lines.waist.side_waist, centre_neck = lines.upper.centre_neck;
+  const Point centre_neck = lines.upper.centre_neck;
+  const Path side = side_path(lines.side);
   return drafted_piece(
-      kind, {{waist.path, Path({Segment{side_waist, lines.underarm}}), lines.armhole,
+      kind, {{waist.path, side, lines.armhole,
               shoulder_edge(lines.shoulder_point, lines.shoulder_dart, lines.upper.side_neck),
               Path({lines.upper.neckline}), Path({Segment{centre_neck, Point{}}})},
              waist.darts,
-             {distance(side_waist, lines.bust_line.end()), length(lines.armhole.curves().front())},
+             {distance(lines.side.waist, lines.side.bust), length(lines.armhole.curves().front())},
              {lines.bust_line, lines.across_line, lines.waist.stretches.back()},
              grain_beside_centre(lines.shoulder_dart.apex, centre_neck)});
 }
 
 Dart bust_dart(const NeckAndShoulder& upper, Angle angle, double cup) {
   const DartPosition& at_shoulder = position_on(kBodiceFront, BlockEdge::Shoulder);
-  const auto& [centre_neck, side_neck, slope, shoulder_point, neckline] = upper.front;
+  const auto& [centre_neck, side_neck, slope, shoulder_point, sewn_point, neckline] = upper.front;
   const Vec along = direction(-slope);
   const Point inner = side_neck + kShoulderDartPlace * distance(side_neck, shoulder_point) * along;
   const Point outer = rotated_about(inner, upper.bust_point, -angle);
@@ -45,14 +59,14 @@ Dart bust_dart(const NeckAndShoulder& upper, Angle angle, double cup) {
 }  // namespace
 
 Piece front_block(const NeckAndShoulder& upper, const Armholes& lower, double cup) {
-  const Dart dart = bust_dart(upper, lower.bust_dart, cup);
+  const Dart dart = bust_dart(upper, lower.settled.dart, cup);
   const Point bust = upper.bust_point;
   return half_block(kBodiceFront,
-                    {upper.front, lower.waists.front, lower.front_underarm, lower.front,
+                    {upper.front, lower.waists.front, lower.front_side, lower.front,
                      lower.front_shoulder_point, dart,
-                     bust_line({0.0, bust.y}, bust, {lower.waists.suppression.front_bust, bust.y}),
+                     bust_line({0.0, bust.y}, bust, lower.front_side.bust),
                      across_line_over_dart({0.0, lower.across_front_closed.y}, dart,
-                                           lower.bust_dart, lower.across_front)},
+                                           lower.settled.dart, lower.across_front)},
                     cup);
 }
 
@@ -61,11 +75,10 @@ Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup
   const Dart dart =
       drafted_dart(at_shoulder, upper.blade_point, {upper.dart_outer_leg, upper.dart_inner_leg},
                    hold_back(at_shoulder, cup), direction(-upper.back.slope));
-  const double bust_level = lower.waists.back.side_waist.y + lower.waists.bust_line;
   return half_block(
       kBodiceBack,
-      {upper.back, lower.waists.back, lower.back_underarm, lower.back, upper.back.shoulder_point,
-       dart, bust_line({0.0, bust_level}, {}, {lower.waists.suppression.back_bust, bust_level}),
+      {upper.back, lower.waists.back, lower.back_side, lower.back, upper.back.shoulder_point,
+       dart, bust_line({0.0, lower.back_side.bust.y}, {}, lower.back_side.bust),
        Path({Segment{{0.0, upper.blade_point.y}, lower.across_back}})},
       cup);
 }

@@ -6,6 +6,7 @@
 #include "stages.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -43,14 +44,43 @@ Ease ease_as_drawn(const Ease& asked, double drop) {
   return ease;
 }
 
+/// Each drawing comes nearer by about a digit.
+constexpr int kMostPasses = 40;
+constexpr double kSettledWithin = 1e-8;  // mm, and radians of the bust dart
+
+double changes(const Assumed& a, const Assumed& b) {
+  return std::max({std::abs((a.bust_dart - b.bust_dart).radians()),
+                   std::abs(a.across_back - b.across_back), std::abs(a.front_bust - b.front_bust),
+                   std::abs(a.underarm - b.underarm)});
+}
+
+/// The lines that hang together: drawn again until what was assumed is what came out.
+struct Drawn {
+  NeckAndShoulder upper;
+  Armholes lower;
+};
+
+Drawn drawn(const Targets& t) {
+  Assumed assumed = first_guess(t);
+  for (int pass = 1;; ++pass) {
+    const NeckAndShoulder upper = neck_and_shoulder(t, assumed);
+    const Armholes lower = armholes(t, upper, assumed);
+    const Assumed came_out = assumed_next(t, assumed, lower);
+    if (pass == kMostPasses || changes(assumed, came_out) < kSettledWithin) return {upper, lower};
+    assumed = came_out;
+  }
+}
+
 }  // namespace
 
 DraftedBlock draft_block(const Body& body, const Ease& ease) {
   require_limits(body, ease);
-  Settlement settlement;
-  Targets targets = targets_for(body, ease, settlement);
-  const NeckAndShoulder upper = neck_and_shoulder(targets, settlement);
-  const Armholes lower = armholes(targets, upper, settlement);
+  Ledger ledger;
+  Targets targets = targets_for(body, ease, ledger);
+  bring_neck_within_bounds(targets, ledger);
+  const auto [upper, lower] = drawn(targets);
+  account_for_shoulders(targets, upper, ledger);
+  account_for_armholes(targets, lower, ledger);
 
   DraftedBlock block;
   block.pattern.pieces = {front_block(upper, lower, targets.cup),
@@ -58,7 +88,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   block.pattern.seams = seams_between(block.pattern.pieces);
   block.log = steps(targets, upper, lower, block.pattern);
   block.ease = ease_as_drawn(ease, lower.drop);
-  block.adjustments = settlement.adjustments();
+  block.adjustments = ledger.adjustments();
   return block;
 }
 

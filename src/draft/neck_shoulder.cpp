@@ -34,64 +34,111 @@ Point back_side_neck(const Targets& t, double neck_width) {
   return {neck_width, t.back_length + kBackNeckRise * neck_width};
 }
 
-/// Two compass circles on the front: the shoulder about the side neck point, the slant about the
-/// centre waist. Gives the slope of the shoulder that meets both.
-Angle slope_from_slant(Point side_neck, double shoulder, double slant) {
-  const double from_waist = norm(side_neck - Point{});
-  const double along = (slant * slant - from_waist * from_waist - shoulder * shoulder) /
-                       (2.0 * shoulder * from_waist);
-  const double turn = std::acos(std::clamp(along, -1.0, 1.0));
-  return Angle::radians(turn) - angle_of(side_neck - Point{});
-}
-
-struct BackShoulder {
-  Point blade, inner_leg, outer_leg, shoulder_point;
+/// A shoulder with its dart: opened by turning its outer part about the apex, and stitched.
+struct Shoulder {
+  Angle slope;  ///< of the inner half, from the side neck point
+  Point tip;    ///< closed to the apex
+  Dart dart;
+  Point open_tip;
+  Point sewn_tip;  ///< the dart closed as it is stitched
 };
 
-/// The back shoulder at a slope, its dart opened by turning the outer part about the blade point,
-/// which lies on the across-back line, half way out to the armhole. A blade too near the shoulder
-/// for the mouth gets a dart laid out flat, which the checks refuse.
-BackShoulder back_shoulder(const Targets& t, Point side_neck, Angle slope) {
-  const Vec down = down_shoulder(slope);
-  const Point shoulder_point = side_neck + t.shoulder * down;
-  const Point inner = side_neck + kShoulderDartPlace * t.shoulder * down;
-  const Point blade{kBladePlace * t.across_back,
-                    across_level(t, t.back_length - t.scye_depth, shoulder_point)};
-  const double half_mouth = std::min(0.5 * kBackShoulderDart / distance(inner, blade), 1.0);
-  const Angle open = Angle::radians(-2.0 * std::asin(half_mouth));
-  return {blade, inner, rotated_about(inner, blade, open),
-          rotated_about(shoulder_point, blade, open)};
+/// What a shoulder dart is: where it turns, how wide it opens (an angle, or a mouth's chord against
+/// the leg), and how far its stitching ends short of that.
+struct ShoulderDart {
+  Point apex;
+  double hold_back = 0.0;
+  std::optional<Angle> angle;  ///< empty: the back's, by its intake
+};
+
+/// A blade too near the shoulder for the mouth gets a dart laid out flat, which the checks refuse.
+Angle opening(const ShoulderDart& dart, Point inner) {
+  if (dart.angle) return *dart.angle;
+  const double half_mouth = std::min(0.5 * kBackShoulderDart / distance(inner, dart.apex), 1.0);
+  return Angle::radians(2.0 * std::asin(half_mouth));
 }
 
-/// The slope at which the opened back shoulder point lies on the slant's circle.
-Angle back_slope_from_slant(const Targets& t, Point side_neck, double slant) {
-  const auto beyond = [&](double radians) {
-    const BackShoulder shoulder = back_shoulder(t, side_neck, Angle::radians(radians));
-    return norm(shoulder.shoulder_point - Point{}) - slant;
-  };
-  return Angle::radians(
-      solve_between(beyond, {rules::kLeastSlope.radians(), rules::kMostSlope.radians()}, 1e-12));
+Shoulder shoulder_at(Point side_neck, double length, Angle slope, const ShoulderDart& plan) {
+  Shoulder s{slope, side_neck + length * down_shoulder(slope), {}, {}, {}};
+  const Point inner = side_neck + kShoulderDartPlace * length * down_shoulder(slope);
+  const Angle open = -opening(plan, inner);
+  s.dart.apex = plan.apex;
+  s.dart.legs = {rotated_about(inner, plan.apex, open), inner};
+  s.dart = held_back(s.dart, plan.hold_back);
+  s.open_tip = rotated_about(s.tip, plan.apex, open);
+  s.sewn_tip = s.dart.closed_as_stitched(s.open_tip);
+  return s;
 }
 
-struct Slopes {
-  Angle front, back;
+/// The slope as it is sewn, from the side neck point to the shoulder point.
+Angle sewn_slope(Point side_neck, const Shoulder& s) { return -angle_of(s.sewn_tip - side_neck); }
+
+/// Draws a shoulder at any slope of its inner half.
+struct ShoulderDraft {
+  const Targets& t;
+  Point side_neck;
+  bool is_back = false;
+  const Assumed& assumed;
+
+  [[nodiscard]] Shoulder at(Angle slope) const {
+    return shoulder_at(side_neck, t.shoulder, slope, is_back ? back_dart(slope) : front_dart());
+  }
+  /// A stitched dart lifts the outer half, so the inner one slopes more than the whole.
+  [[nodiscard]] Shoulder sewn_at(Angle slope) const {
+    const auto over = [&](double inner) {
+      return (sewn_slope(side_neck, at(Angle::radians(inner))) - slope).radians();
+    };
+    const Angle most = slope + rules::kMostStitchedLift;
+    return at(Angle::radians(
+        solve_between(over, {slope.radians(), most.radians()}, rules::kSolvedAngle)));
+  }
+  /// Two compass circles: the shoulder about the side neck point, the slant about the centre waist.
+  [[nodiscard]] Shoulder by_slant(double slant) const {
+    const auto beyond = [&](double inner) {
+      return norm(at(Angle::radians(inner)).sewn_tip - Point{}) - slant;
+    };
+    const Bounds slopes{rules::kLeastSlope.radians(),
+                        (rules::kMostSlope + rules::kMostStitchedLift).radians()};
+    const Shoulder met = at(Angle::radians(solve_between(beyond, slopes, rules::kSolvedAngle)));
+    const Angle slope = sewn_slope(side_neck, met);
+    return slope == bounded_slope(slope) ? met : sewn_at(bounded_slope(slope));
+  }
+
+ private:
+  [[nodiscard]] ShoulderDart front_dart() const {
+    return {bust_point(t), t.front_hold_back, assumed.bust_dart};
+  }
+  /// The blade point lies on the across-back line, half way out to the armhole.
+  [[nodiscard]] ShoulderDart back_dart(Angle slope) const {
+    const Point tip = side_neck + t.shoulder * down_shoulder(slope);
+    return {{kBladePlace * assumed.across_back, across_level(t, t.back_length - t.scye_depth, tip)},
+            t.back_hold_back,
+            {}};
+  }
+};
+
+struct Shoulders {
+  Shoulder front, back;
 };
 
 /// Each shoulder by its own slant; where one was not taped, by the taped slope, else like the other
 /// shoulder, else by the estimated slope.
-Slopes shoulder_slopes(const Targets& t, double neck_width) {
+Shoulders shoulders(const Targets& t, double neck_width, const Assumed& assumed) {
+  const ShoulderDraft front{t, front_side_neck(t, neck_width), false, assumed};
+  const ShoulderDraft back{t, back_side_neck(t, neck_width), true, assumed};
   const Angle apart = 2.0 * rules::kFrontSlopesMore;
   const Angle slope = bounded_slope(t.slope);
-  Slopes s{slope + rules::kFrontSlopesMore, slope - rules::kFrontSlopesMore};
-  if (t.front_slant) {
-    s.front =
-        bounded_slope(slope_from_slant(front_side_neck(t, neck_width), t.shoulder, *t.front_slant));
+  Shoulders s{t.front_slant ? front.by_slant(*t.front_slant)
+                            : front.sewn_at(slope + rules::kFrontSlopesMore),
+              t.back_slant ? back.by_slant(*t.back_slant)
+                           : back.sewn_at(slope - rules::kFrontSlopesMore)};
+  if (t.slope_is_taped) return s;
+  if (t.front_slant && !t.back_slant) {
+    s.back = back.sewn_at(bounded_slope(sewn_slope(front.side_neck, s.front) - apart));
   }
-  if (t.back_slant) {
-    s.back = back_slope_from_slant(t, back_side_neck(t, neck_width), *t.back_slant);
+  if (t.back_slant && !t.front_slant) {
+    s.front = front.sewn_at(bounded_slope(sewn_slope(back.side_neck, s.back) + apart));
   }
-  if (!t.slope_is_taped && t.front_slant && !t.back_slant) s.back = bounded_slope(s.front - apart);
-  if (!t.slope_is_taped && t.back_slant && !t.front_slant) s.front = bounded_slope(s.back + apart);
   return s;
 }
 
@@ -113,41 +160,39 @@ void draw_necklines(NeckAndShoulder& n) {
 }
 
 /// The frame at a neck width, for targets that are within bounds.
-NeckAndShoulder drawn_at(const Targets& t, double width) {
-  const Slopes slopes = shoulder_slopes(t, width);
-  const Point front_neck = front_side_neck(t, width), back_neck = back_side_neck(t, width);
-  const BackShoulder back = back_shoulder(t, back_neck, slopes.back);
-  NeckAndShoulder n{width,
-                    {{0.0, t.front_length},
-                     front_neck,
-                     slopes.front,
-                     front_neck + t.shoulder * down_shoulder(slopes.front),
-                     {}},
-                    {{0.0, t.back_length}, back_neck, slopes.back, back.shoulder_point, {}},
-                    bust_point(t),
-                    back.blade,
-                    back.inner_leg,
-                    back.outer_leg};
+NeckAndShoulder drawn_at(const Targets& t, double width, const Assumed& assumed) {
+  const auto [front, back] = shoulders(t, width, assumed);
+  NeckAndShoulder n{
+      width,
+      {{0.0, t.front_length}, front_side_neck(t, width), front.slope, front.tip, front.sewn_tip, {}},
+      {{0.0, t.back_length},
+       back_side_neck(t, width),
+       back.slope,
+       back.open_tip,
+       back.sewn_tip,
+       {}},
+      bust_point(t),
+      back.dart.apex,
+      back.dart.legs[1],
+      back.dart.legs[0]};
   draw_necklines(n);
   return n;
 }
 
 /// Half back plus half front neckline make half the neck base girth.
-NeckAndShoulder drawn(const Targets& t) {
+NeckAndShoulder drawn(const Targets& t, const Assumed& assumed) {
   const auto excess = [&](double width) {
-    const NeckAndShoulder n = drawn_at(t, width);
+    const NeckAndShoulder n = drawn_at(t, width, assumed);
     return length(n.front.neckline, rules::kSolved) + length(n.back.neckline, rules::kSolved) -
            t.neck;
   };
-  return drawn_at(
-      t, solve_between(
-             excess, {2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck},
-             rules::kSolved));
+  const Bounds widths{2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck};
+  return drawn_at(t, solve_between(excess, widths, rules::kSolved), assumed);
 }
 
 /// The front neck depth that the two front lengths ask for must be a neck's. What is estimated
 /// gives way first: the length over the bust, else the centre front length.
-Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) {
+Targets with_neck_depth_in_bounds(const Targets& asked, Ledger& ledger) {
   const double width = asked.neck / rules::kHalfNeckPerWidth;
   const double girth = 2.0 * asked.neck;
   const double depth = front_side_neck(asked, width).y - asked.front_length;
@@ -159,37 +204,12 @@ Targets with_neck_depth_in_bounds(const Targets& asked, Settlement& settlement) 
                                           : "the front neck would be too deep for its width";
   if (t.over_bust_is_taped || !t.front_length_is_taped) {
     t.front_length += depth - allowed;
-    settlement.adjust(FrontWaistLength, Length::mm(depth - allowed), why);
+    ledger.adjust(FrontWaistLength, Length::mm(depth - allowed), why);
   } else {
     t.under_bust += allowed - depth;
-    settlement.adjust(SideNeckToWaist, Length::mm(allowed - depth), why);
+    ledger.adjust(SideNeckToWaist, Length::mm(allowed - depth), why);
   }
   return t;
-}
-
-void report_slopes(const Targets& t, const NeckAndShoulder& n, Settlement& settlement) {
-  const std::string why = "a finished shoulder slopes between 8 and 36 degrees";
-  const auto report = [&](MeasurementName name, std::optional<double> slant, Point shoulder_point) {
-    if (slant) settlement.adjust(name, Length::mm(norm(shoulder_point - Point{}) - *slant), why);
-  };
-  report(FrontShoulderSlant, t.front_slant, n.front.shoulder_point);
-  report(BackShoulderSlant, t.back_slant, n.back.shoulder_point);
-  if (!t.front_slant && !t.back_slant && bounded_slope(t.slope) != t.slope) {
-    settlement.adjust(ShoulderSlope, bounded_slope(t.slope) - t.slope, why);
-  }
-}
-
-/// Across back and across front no wider than the shoulders above them.
-void bound_across(Targets& t, const NeckAndShoulder& n, Settlement& settlement) {
-  const auto bound = [&](double& across, Point shoulder_point, MeasurementName name) {
-    const double most = shoulder_point.x + rules::kMostAcrossBeyondShoulder;
-    if (across <= most) return;
-    settlement.adjust(name, Length::mm(2.0 * (most - across)),
-                      "it is wider than the shoulders above it");
-    across = most;
-  };
-  bound(t.across_back, n.back.shoulder_point, AcrossBack);
-  bound(t.across_front, n.front.shoulder_point, AcrossFront);
 }
 
 }  // namespace
@@ -200,14 +220,22 @@ double across_level(const Targets& t, double armpit, Point shoulder_point) {
                              rules::kMostAcrossLevel * room);
 }
 
-NeckAndShoulder neck_and_shoulder(Targets& t, Settlement& settlement) {
-  t = with_neck_depth_in_bounds(t, settlement);
-  const double across_back = t.across_back;
-  NeckAndShoulder n = drawn(t);
-  bound_across(t, n, settlement);
-  if (t.across_back != across_back) n = drawn(t);
-  report_slopes(t, n, settlement);
-  return n;
+void bring_neck_within_bounds(Targets& t, Ledger& ledger) {
+  t = with_neck_depth_in_bounds(t, ledger);
+}
+
+NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) { return drawn(t, assumed); }
+
+void account_for_shoulders(const Targets& t, const NeckAndShoulder& n, Ledger& ledger) {
+  const std::string why = "a finished shoulder slopes between 8 and 36 degrees";
+  const auto account = [&](MeasurementName name, std::optional<double> slant, Point sewn) {
+    if (slant) ledger.adjust(name, Length::mm(norm(sewn - Point{}) - *slant), why);
+  };
+  account(FrontShoulderSlant, t.front_slant, n.front.sewn_shoulder_point);
+  account(BackShoulderSlant, t.back_slant, n.back.sewn_shoulder_point);
+  if (!t.front_slant && !t.back_slant) {
+    ledger.adjust(ShoulderSlope, bounded_slope(t.slope) - t.slope, why);
+  }
 }
 
 }  // namespace blockwright

@@ -2,6 +2,7 @@
 
 #include "blockwright/block/waist_edge.hpp"
 #include "blockwright/draft/draft.hpp"
+#include "settlement.hpp"
 
 #include <optional>
 
@@ -9,11 +10,11 @@ namespace blockwright {
 
 /// The stages of a draft, in their order, and what each hands to the next.
 
-/// Keeps the account of what bounds did to measurements while a draft is settled.
-class Settlement {
+/// Keeps the account of what a draft changed of what was asked for.
+class Ledger {
  public:
-  /// Notes that a bound changed `name` by `by` on the whole measurement, where that is more than
-  /// rounding; else the bound was not reached. A measurement that met two bounds has two entries.
+  /// Notes that `name` was changed by `by` on the whole measurement, where that is more than
+  /// rounding. A measurement that met two bounds has two entries.
   void adjust(MeasurementName name, Measure by, const Wording& why);
   [[nodiscard]] const Adjustments& adjustments() const { return adjustments_; }
 
@@ -33,9 +34,9 @@ struct Targets {
   std::optional<double> front_slant, back_slant;
   Angle slope;  ///< finished shoulder slope where no slant closes it
   bool slope_is_taped = false;
-  double across_back = 0.0;
-  double across_front = 0.0;
-  double upper_chest = 0.0;
+  Wish across_back, across_front, upper_chest;  ///< settled together
+  Angle usual_bust_dart;                        ///< of such a bust and cup
+  double arm = 0.0;                             ///< upper arm girth, the whole arm, without ease
   double bust = 0.0;
   double waist = 0.0;
   double armhole = 0.0;      ///< front plus back armhole: not halved, one arm
@@ -43,22 +44,34 @@ struct Targets {
   double scye_depth = 0.0;   ///< nape to armpit level on the body
   double cup = 0.0;          ///< bust less underbust on the whole body, without ease
   std::optional<double> front_bust;
-  bool across_front_is_taped = false;
+  double front_hold_back = 0.0;  ///< how far the shoulder darts' stitching ends short of the apex
+  double back_hold_back = 0.0;
   bool over_bust_is_taped = false;
   bool front_length_is_taped = false;
 };
 
 /// Body plus ease. Lengths that contradict each other so far that no bodice could be drawn are
 /// brought within bounds here.
-Targets targets_for(const Body& body, const Ease& ease, Settlement& settlement);
+Targets targets_for(const Body& body, const Ease& ease, Ledger& ledger);
+
+/// What the drawing of one line needs of lines that are drawn after it. The draft assumes it, and
+/// draws everything again with what came out, until nothing changes.
+struct Assumed {
+  Angle bust_dart;
+  double across_back = 0.0;  ///< half
+  double front_bust = 0.0;   ///< the front's part of the bust line
+  double underarm = 0.0;     ///< the underarm line over the bust line
+};
+Assumed first_guess(const Targets& targets);
 
 /// The upper lines of one piece.
 struct UpperLines {
   Point centre_neck;  ///< front neck point or nape
   Point side_neck;
-  Angle slope;  ///< of the shoulder, its dart closed
+  Angle slope;  ///< of the shoulder's inner half, between side neck point and dart
   Point shoulder_point;
-  CubicCurve neckline;  ///< side neck point to centre
+  Point sewn_shoulder_point;  ///< its dart closed as it is stitched
+  CubicCurve neckline;        ///< side neck point to centre
 };
 
 /// The upper frame of both pieces, in each piece's own frame: necklines, bust point and shoulders.
@@ -72,10 +85,15 @@ struct NeckAndShoulder {
   Point dart_outer_leg;
 };
 
+/// The front neck depth that the two front lengths ask for must be a neck's: else one of them gives
+/// way.
+void bring_neck_within_bounds(Targets& targets, Ledger& ledger);
+
 /// Solves neck width, side neck points, bust point and shoulder points from the neck base girth,
-/// the lengths and the slants (or the slope). Where the front lengths ask for an impossible neck,
-/// `targets` are changed to what is drawn.
-NeckAndShoulder neck_and_shoulder(Targets& targets, Settlement& settlement);
+/// the lengths and the slants (or the slope), each shoulder with its dart closed as it is stitched:
+/// so the bust dart and the half across back that were settled before come in.
+NeckAndShoulder neck_and_shoulder(const Targets& targets, const Assumed& assumed);
+void account_for_shoulders(const Targets& targets, const NeckAndShoulder& upper, Ledger& ledger);
 
 /// The height over which across front and across back are measured: a share of the scye depth above
 /// the armpit, kept well between armpit and shoulder point.
@@ -102,31 +120,39 @@ struct Waists {
 double front_share_of_bust(const Targets& targets);
 
 /// Shares out the suppression for a given front part of the bust and draws both waist edges: on the
-/// front one dart under the bust point, on the back one or two under the blade, their angles such
-/// that the sewn waist is right, and the same side slant on both. A waist that is no smaller than
-/// the bust has no darts; its side seams flare until the waist is right.
-Waists waists(const Targets& targets, double front_bust, Point bust_point);
+/// front a dart under the bust point and a second where one would be too wide, on the back one to
+/// three under the blade, whose stitching ends a little under the underarm line. The sewn waist is
+/// right, and so is the bust line with the darts closed. Both sides have the same slant. A waist
+/// that is no smaller than the bust has no darts; its side seams flare until the waist is right.
+Waists waists(const Targets& targets, const Assumed& assumed, Point bust_point);
+
+/// A side seam: straight below the bust line and above it, where it may turn in.
+struct SideSeam {
+  Point waist, bust, underarm;
+  Vec upper;  ///< unit, from the bust line to the underarm point
+};
 
 /// Side seams, bust dart and armholes, each in its piece's frame; the front with its darts open.
 struct Armholes {
   Waists waists;
-  double drop = 0.0;          ///< underarm point below the armpit, along the side seam
-  Angle bust_dart;            ///< the front shoulder dart
-  double width = 0.0;         ///< between the across points, where the arm goes through
-  double back_width = 0.0;    ///< the back's part of it
+  double drop = 0.0;  ///< underarm point below the armpit, along the side seam
+  Settled settled;
+  double back_width = 0.0;    ///< the back's part of the armhole's width
   Point across_front_closed;  ///< across-front point with the shoulder dart closed
   Point across_front;         ///< ... open
   Point across_back;
-  Point front_underarm;
-  Point back_underarm;
+  SideSeam front_side, back_side;
   Point front_shoulder_point;  ///< shoulder dart open
   Path front;                  ///< underarm point to shoulder point
   Path back;
 };
 
-/// Solves the share of the bust, the waist edges, the underarm drop, the armhole width and the bust
-/// dart, within the bounds of rules.hpp; what gave way (docs/method.md) goes to `settlement`.
-Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, Settlement& settlement);
+/// Solves the waist edges, the underarm drop and the settlement, within the bounds of rules.hpp.
+Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, const Assumed& assumed);
+/// What the next drawing is to assume.
+Assumed assumed_next(const Targets& targets, const Assumed& assumed, const Armholes& drawn);
+/// What the settlement moved, and what gave way (docs/method.md).
+void account_for_armholes(const Targets& targets, const Armholes& lower, Ledger& ledger);
 
 /// The half front and the half back from their settled frame: edges, darts, balance lines, notches.
 /// `cup` is the bust girth less the underbust girth, in mm: it sets how far the stitching of a dart

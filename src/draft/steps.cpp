@@ -96,7 +96,8 @@ void tell_bust_dart(Teller& front, const NeckAndShoulder& n, const Armholes& s) 
              "open the dart by " + degrees(dart.angle()) +
                  ": compass {0} about the bust point, {1} from the inner leg's end",
              {dart.leg(), dart.intake()},
-             "bust_girth, upper_chest_girth, across_front and across_back");
+             "bust_girth, upper_chest_girth, across_front and across_back; rule: settled together "
+             "with the armhole's width and the dart usual for this bust and cup");
   front.tell("shoulder point", s.front_shoulder_point,
              "turn the closed shoulder point with the dart: {0} from the bust point, {1} from the "
              "outer leg's end",
@@ -122,23 +123,35 @@ void tell_waist_darts(Teller& teller, const WaistEdge& waist, const std::string&
   }
 }
 
-void tell_side(Teller& teller, const WaistEdge& waist, const std::string& bust_closer,
-               double drop) {
-  const Point bust_line_end = find_line(teller.piece, LineUse::Bust)->path.end();
-  const std::string height = waist.side_waist.y < 0.0 ? "{1} below" : "{1} above";
+void tell_underarm(Teller& teller, const SideSeam& side, double drop) {
+  const double along = distance(side.waist, side.bust) + distance(side.bust, side.underarm);
+  if (part_of(teller.piece, BlockEdge::Side).path.curves().size() == 1) {
+    teller.tell("underarm point", side.underarm,
+                "rule the side seam from the side waist point through the side of the bust line, "
+                "{0} long: the side length less an underarm drop of {1}",
+                {along, drop}, "side_length and armscye_girth");
+    return;
+  }
+  teller.tell("underarm point", side.underarm,
+              "rule the side seam from the side waist point to the side of the bust line and on to "
+              "this point, {0} out from the centre and {1} from there: in all {2} long, the side "
+              "length less an underarm drop of {3}",
+              {side.underarm.x, distance(side.bust, side.underarm), along, drop},
+              "side_length and armscye_girth; rule: taken in above the bust line, settled with the "
+              "bust dart");
+}
+
+void tell_side(Teller& teller, const SideSeam& side, const std::string& bust_closer, double drop) {
+  const std::string height = side.waist.y < 0.0 ? "{1} below" : "{1} above";
   teller.tell(
-      "side waist point", waist.side_waist,
+      "side waist point", side.waist,
       "go {0} out from the centre and " + height +
           " the level of the waist; curve the waist to it, square to the centre, to each dart leg "
           "and to the side seam",
-      {waist.side_waist.x, std::abs(waist.side_waist.y)}, "waist_girth");
-  teller.tell("side of the bust line", bust_line_end, "go {0} out from the centre on the bust line",
-              {bust_line_end.x}, bust_closer);
-  const Point underarm = corner_point(teller.piece, Corner::Underarm);
-  teller.tell("underarm point", underarm,
-              "rule the side seam from the side waist point through the side of the bust line, {0} "
-              "long: the side length less an underarm drop of {1}",
-              {distance(waist.side_waist, underarm), drop}, "side_length and armscye_girth");
+      {side.waist.x, std::abs(side.waist.y)}, "waist_girth");
+  teller.tell("side of the bust line", side.bust, "go {0} out from the centre on the bust line",
+              {side.bust.x}, bust_closer);
+  tell_underarm(teller, side, drop);
 }
 
 void tell_dart_points(Teller& teller) {
@@ -173,15 +186,11 @@ void tell_armhole(Teller& teller) {
               {length(armhole)}, "armscye_girth");
 }
 
-std::string back_dart_places(const WaistEdge& waist) {
-  const bool one = waist.darts.size() < 2;
-  return "at " +
-         (one ? share(rules::kOneBackDart)
-              : share(rules::kFirstBackDart) + " and " + share(rules::kSecondBackDart)) +
-         " of the width";
+std::string back_dart_places() {
+  return "under the blade, the stitching ending a little under the underarm line";
 }
 
-void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
+void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n, const Armholes& s) {
   const std::string closer =
       shoulder_closer(t.back_slant.has_value(), "back_shoulder_slant", "less at the back");
   tell_centre_waist(back, "centre back");
@@ -191,9 +200,9 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
             {n.neck_width, n.back.side_neck.y - n.back.centre_neck.y},
             "neck_base_girth; rule: rise of " + share(kBackNeckRise) + " of the width");
   tell_neckline(back, n.back.neckline, t.neck);
-  back.tell("across-back point", {t.across_back, n.blade_point.y},
+  back.tell("across-back point", {s.across_back.x, n.blade_point.y},
             "go {0} down from the nape, square out {1}",
-            {n.back.centre_neck.y - n.blade_point.y, t.across_back},
+            {n.back.centre_neck.y - n.blade_point.y, s.across_back.x},
             "scye_depth; across_back; " + across_level_rule());
   back.tell("blade point", n.blade_point,
             "half way along the across-back line: {0} from the centre", {n.blade_point.x},
@@ -213,10 +222,10 @@ void tell_back_upper(Teller& back, const Targets& t, const NeckAndShoulder& n) {
       closer);
 }
 
-void tell_lower(Teller& teller, const std::string& dart_rule, const WaistEdge& waist, double drop,
-                const std::string& bust_closer) {
+void tell_lower(Teller& teller, const std::string& dart_rule, const WaistEdge& waist,
+                const SideSeam& side, double drop, const std::string& bust_closer) {
   tell_waist_darts(teller, waist, dart_rule);
-  tell_side(teller, waist, bust_closer, drop);
+  tell_side(teller, side, bust_closer, drop);
   tell_armhole(teller);
   tell_dart_points(teller);
   tell_notches(teller);
@@ -231,14 +240,14 @@ DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Armholes& s,
   tell_front_upper(front, t, n);
   tell_bust_dart(front, n, s);
   tell_lower(front, share(kFrontDartShare) + " of what is taken out, under the bust point",
-             s.waists.front, s.drop,
+             s.waists.front, s.front_side, s.drop,
              t.front_bust ? "front_bust_width"
                           : "bust_girth; rule: a quarter of it, more by " +
                                 share(rules::kFrontSharePerCup) + " of the cup");
   Teller back{log, piece_of(block, kBodiceBack)};
-  tell_back_upper(back, t, n);
-  tell_lower(back, back_dart_places(s.waists.back), s.waists.back, s.drop,
-             "bust_girth less the front");
+  tell_back_upper(back, t, n, s);
+  tell_lower(back, back_dart_places(), s.waists.back, s.back_side, s.drop,
+             "bust_girth less the front; rule: what the darts take out of the line is given back");
   return log;
 }
 

@@ -1,3 +1,4 @@
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 #include "stages.hpp"
@@ -9,27 +10,85 @@ namespace blockwright {
 namespace {
 
 /// Passes until side seam and side waist point agree; each gains two digits.
-constexpr int kSidePasses = 12;
+constexpr int kSidePasses = 8;
+/// ... and until the back's levels do.
+constexpr int kLevelPasses = 3;
 
-/// The front waist at a dart angle: square to the centre front, to both legs and to the side seam.
-WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double angle) {
-  const double half = 0.5 * angle;
-  WaistDart dart{bust_point, bust_point + leg * Vec{-std::sin(half), -std::cos(half)},
-                 bust_point + leg * Vec{std::sin(half), -std::cos(half)}, Angle::radians(angle)};
+/// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
+double widest_dart(double leg) {
+  return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * rules::kMostWaistDart.radians());
+}
+
+/// How an intake is shared by up to `most` darts, none wider than `widest` while more may be opened.
+/// A further one opens faster than the intake grows, until all are equally wide, so that small
+/// changes of the intake make small changes of every dart.
+std::vector<double> shared_intake(double intake, double widest, std::size_t most) {
+  std::vector<double> shares{intake};
+  while (shares.size() < most && intake > widest * static_cast<double>(shares.size())) {
+    const auto count = static_cast<double>(shares.size());
+    const double further = std::min(rules::kFurtherDartOpens * (intake - widest * count),
+                                    intake / (count + 1.0));
+    std::ranges::fill(shares, (intake - further) / count);
+    shares.push_back(further);
+  }
+  return shares;
+}
+
+/// A waist dart upright under its apex, its legs ending on the level of the waist at that place.
+WaistDart upright_dart(Point apex, double intake, double level) {
+  const Point inner{apex.x - 0.5 * intake, level}, outer{apex.x + 0.5 * intake, level};
+  return {apex, inner, outer, turn_between(inner - apex, outer - apex)};
+}
+
+double half_angle(const WaistDart& dart) { return 0.5 * dart.angle.radians(); }
+
+/// Where the waist edge goes on from a dart: its end and slope.
+struct WaistEnd {
+  Point at;
+  double slope = 0.0;
+};
+
+/// Adds a stretch and the dart that it runs into, square to both.
+WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart) {
+  edge.stretches.push_back(
+      Path({waist_stretch(from.at, from.slope, dart.inner_leg, -half_angle(dart))}));
+  edge.darts.push_back(dart);
+  return {dart.outer_leg, half_angle(dart)};
+}
+
+/// The dart of an intake and an apex whose legs end where a square waist comes to from `from`.
+WaistDart dart_after(WaistEnd from, Point apex, double intake) {
+  double level = from.at.y;
+  for (int pass = 0; pass < kSidePasses; ++pass) {
+    const WaistDart dart = upright_dart(apex, intake, level);
+    level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope, -half_angle(dart));
+  }
+  return upright_dart(apex, intake, level);
+}
+
+/// The front waist for its darts' whole intake: square to the centre front, to all legs and to the
+/// side seam. The legs of the dart under the bust point end at `leg` from it.
+WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double intake) {
+  const std::vector<double> intakes =
+      shared_intake(intake, widest_dart(leg), rules::kMostFrontDarts);
+  const double half = std::asin(std::min(0.5 * intakes.front() / leg, 1.0));
+  WaistEdge edge;
+  WaistEnd end = add_dart(
+      edge, {},
+      upright_dart(bust_point, intakes.front(), bust_point.y - leg * std::cos(half)));
   const double side_x = s.front_bust - s.side_run;
-  const double width = side_x - dart.outer_leg.x;
+  if (intakes.size() > 1) {
+    const Point apex{bust_point.x + rules::kSecondFrontDart * (side_x - bust_point.x),
+                     bust_point.y - rules::kSecondFrontDartLower};
+    end = add_dart(edge, end, dart_after(end, apex, intakes.back()));
+  }
   // The side seam's slope and the side waist point's height depend on each other a little.
   double side_slope = -std::atan(s.side_run / leg);
-  Point side;
   for (int pass = 0; pass < kSidePasses; ++pass) {
-    side = {side_x, dart.outer_leg.y + waist_rise(width, half, side_slope)};
-    side_slope = -std::atan(s.side_run / (bust_point.y - side.y));
+    edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
+    side_slope = -std::atan(s.side_run / (bust_point.y - edge.side_waist.y));
   }
-  WaistEdge edge;
-  edge.side_waist = side;
-  edge.stretches = {Path({waist_stretch({}, 0.0, dart.inner_leg, -half)}),
-                    Path({waist_stretch(dart.outer_leg, half, side, side_slope)})};
-  edge.darts = {dart};
+  edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
   return edge;
 }
 
@@ -54,54 +113,76 @@ WaistEdge undarted_back(const Suppression& s, double bust_line) {
   return {{}, {path}, path.end()};
 }
 
-/// Height of the bust line over the side waist point, and on the back's centre.
+/// Levels of the back: the bust line's height over the side waist point, and the height on the
+/// centre of the bust line and of the underarm line.
 struct BackLevels {
-  double over_side_waist;
-  double bust_line;
+  double over_side_waist = 0.0, bust_line = 0.0, underarm = 0.0;
 };
 
-/// The back waist with its intake shared equally by the darts.
-WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double intake,
-                        const std::vector<double>& places) {
-  const double side_x = s.back_bust - s.side_run;
-  const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
-  const double each = intake / static_cast<double>(places.size());
-  WaistEdge edge;
-  Point at;
-  double slope = 0.0;
-  for (std::size_t i = 0; i < places.size(); ++i) {
-    const double apex_y = levels.bust_line - rules::kBackDartLower -
-                          static_cast<double>(i) * rules::kOuterBackDartLower;
-    const double half = std::atan(0.5 * each / apex_y);
-    const double inner_x = places[i] - 0.5 * each;
-    const Point inner{inner_x, at.y + waist_rise(inner_x - at.x, slope, -half)};
-    const Point outer{places[i] + 0.5 * each, inner.y};
-    const Point apex{places[i], apex_y};
-    edge.stretches.push_back(Path({waist_stretch(at, slope, inner, -half)}));
-    edge.darts.push_back({apex, inner, outer, turn_between(inner - apex, outer - apex)});
-    at = outer;
-    slope = half;
-  }
-  edge.side_waist = {side_x, at.y + waist_rise(side_x - at.x, slope, side_slope)};
-  edge.stretches.push_back(Path({waist_stretch(at, slope, edge.side_waist, side_slope)}));
-  return edge;
+/// Where the stitching of the i-th back dart ends.
+double back_dart_point(const BackLevels& levels, std::size_t i) {
+  return levels.underarm - rules::kBackDartUnderUnderarm -
+         (i > 0 ? rules::kOuterBackDartLower : 0.0);
 }
 
-/// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
-double widest_dart(double leg) {
-  return 2.0 * leg * std::sin(0.5 * rules::kMostWaistDart.radians());
+/// Where the i-th back dart is, of the waist edge from the centre: on its way to where it is with a
+/// dart more as that one opens.
+double back_dart_place(const std::vector<double>& intakes, std::size_t i) {
+  const std::size_t last = intakes.size() - 1;
+  const double at_full = rules::kBackDartPlaces[last][i];
+  if (last == 0 || i == last) return at_full;
+  const double opened = intakes[last] / intakes.front();
+  return rules::kBackDartPlaces[last - 1][i] +
+         opened * (at_full - rules::kBackDartPlaces[last - 1][i]);
+}
+
+/// A dart whose stitching ends at that height, `hold_back` short of its apex. At least half of its
+/// legs is stitched.
+Point back_apex(double x, double point, double hold_back) {
+  return {x, point + std::min(hold_back, std::max(point, 0.0))};
+}
+
+/// What a dart takes out of the bust line as it is stitched.
+double taken_on_bust_line(const WaistDart& dart, double point, double bust_line) {
+  const double level = dart.inner_leg.y;
+  return point > bust_line ? (dart.outer_leg.x - dart.inner_leg.x) * (point - bust_line) /
+                                 (point - level)
+                           : 0.0;
+}
+
+/// The back waist with its intake shared by its darts. What they take out of the bust line is given
+/// back there.
+WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double intake) {
+  const std::vector<double> intakes =
+      shared_intake(intake, rules::kMostBackDart, rules::kMostBackDarts);
+  const double width = s.back_bust - s.side_run;
+  const double hold_back =
+      position_on(kBodiceBack, BlockEdge::Waist).usual_hold_back;
+  WaistEdge edge;
+  WaistEnd end;
+  for (std::size_t i = 0; i < intakes.size(); ++i) {
+    const double point = back_dart_point(levels, i);
+    const WaistDart dart =
+        dart_after(end, back_apex(width * back_dart_place(intakes, i), point, hold_back), intakes[i]);
+    end = add_dart(edge, end, dart);
+    edge.given_back += taken_on_bust_line(dart, point, levels.bust_line);
+  }
+  const double side_x = width + edge.given_back;
+  const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
+  edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
+  edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
+  return edge;
 }
 
 /// Shares out a waist that is smaller than the bust.
 Suppression darted_suppression(const Targets& t, double front_bust) {
   const double all = t.bust - t.waist;
-  // Of the whole slant allowed from underarm to waist, the part below the bust line.
-  const double most_run =
-      rules::kMostSideSlant * t.under_bust / std::max(t.under_bust, t.side_length);
-  const double front = std::min(kFrontDartShare * all, widest_dart(t.under_bust));
-  const double run = std::min(kSideShare * all, most_run);
-  const double back = std::min(all - front - 2.0 * run,
-                               2.0 * widest_dart(t.under_bust - rules::kOuterBackDartLower));
+  const double most_run = t.under_bust * std::tan(rules::kMostSideSlant.radians());
+  const double most_front = widest_dart(t.under_bust) +
+                            widest_dart(t.under_bust - rules::kSecondFrontDartLower);
+  const double most_back = static_cast<double>(rules::kMostBackDarts) * widest_dart(t.under_bust);
+  const double front = std::min(kFrontDartShare * all, most_front);
+  const double back = std::min(all - front - 2.0 * std::min(kSideShare * all, most_run), most_back);
   Suppression s;
   s.front_bust = front_bust;
   s.back_bust = t.bust - front_bust;
@@ -111,49 +192,39 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   return s;
 }
 
+/// The intake that leaves the sewn waist its length. The waist edge is hardly longer than it is
+/// wide, so it lies near the straight difference.
+template <class DrawnAt>
+WaistEdge sewn_to(double sewn, double straight, DrawnAt&& drawn_at) {
+  const auto excess = [&](double intake) { return sewn_length(drawn_at(intake)) - sewn; };
+  return drawn_at(
+      solve_between(excess, {0.6 * straight, 1.4 * straight + 40.0}, rules::kSolved));
+}
+
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
-  const double straight = s.front_bust - s.side_run - s.front_waist;
-  const auto excess = [&](double angle) {
-    return sewn_length(front_waist_at(s, bust_point, under_bust, angle)) - s.front_waist;
-  };
-  // The waist edge is hardly longer than it is wide, so the answer lies near the straight one.
-  const double near = 2.0 * std::asin(std::min(0.5 * straight / under_bust, 1.0));
-  const double angle = solve_between(excess, {0.6 * near, 1.3 * near + 0.2}, 1e-10);
-  return front_waist_at(s, bust_point, under_bust, angle);
+  return sewn_to(s.front_waist, s.front_bust - s.side_run - s.front_waist, [&](double intake) {
+    return front_waist_at(s, bust_point, under_bust, intake);
+  });
 }
 
-/// The back waist with its darts at the given places.
-WaistEdge back_waist_with(const Suppression& s, const BackLevels& levels,
-                          const std::vector<double>& places) {
-  const double straight = s.back_bust - s.side_run - s.back_waist;
-  const auto excess = [&](double intake) {
-    return sewn_length(back_waist_at(s, levels, intake, places)) - s.back_waist;
-  };
-  const double intake =
-      solve_between(excess, {0.7 * straight, 1.3 * straight + 15.0}, rules::kSolved);
-  return back_waist_at(s, levels, intake, places);
+WaistEdge back_waist(const Suppression& s, const BackLevels& levels) {
+  return sewn_to(s.back_waist, s.back_bust - s.side_run - s.back_waist,
+                 [&](double intake) { return back_waist_at(s, levels, intake); });
 }
 
-/// The back waist with one dart, or two where one would be too wide.
-WaistEdge one_or_two_back_darts(const Suppression& s, double bust_line) {
-  const double width = s.back_bust - s.side_run;
-  const std::vector<double> one{rules::kOneBackDart * width};
-  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  const WaistEdge first = back_waist_with(s, {bust_line, bust_line}, one);
-  const BackLevels levels{bust_line, bust_line + first.side_waist.y};
-  WaistEdge single = back_waist_with(s, levels, one);
-  const WaistDart& dart = single.darts.front();
-  if (distance(dart.inner_leg, dart.outer_leg) <= rules::kMostBackDart) return single;
-  return back_waist_with(s, levels,
-                         {rules::kFirstBackDart * width, rules::kSecondBackDart * width});
-}
-
-Waists darted(const Targets& t, double front_bust, Point bust_point) {
+Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
   Waists w;
-  w.suppression = darted_suppression(t, front_bust);
+  w.suppression = darted_suppression(t, assumed.front_bust);
   w.front = front_waist(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
-  w.back = one_or_two_back_darts(w.suppression, w.bust_line);
+  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
+  BackLevels levels{w.bust_line, w.bust_line, w.bust_line + assumed.underarm};
+  for (int pass = 0; pass < kLevelPasses; ++pass) {
+    w.back = back_waist(w.suppression, levels);
+    levels.bust_line = w.bust_line + w.back.side_waist.y;
+    levels.underarm = levels.bust_line + assumed.underarm;
+  }
+  w.back = back_waist(w.suppression, levels);
   return w;
 }
 
@@ -187,10 +258,10 @@ double front_share_of_bust(const Targets& t) {
   return 0.5 * t.bust + std::clamp(more, rules::kLeastFrontShare, rules::kMostFrontShare);
 }
 
-Waists waists(const Targets& t, double front_bust, Point bust_point) {
+Waists waists(const Targets& t, const Assumed& assumed, Point bust_point) {
   const double front_dart = kFrontDartShare * (t.bust - t.waist);
-  return front_dart < kLeastMouth ? undarted(t, front_bust, bust_point)
-                                  : darted(t, front_bust, bust_point);
+  return front_dart < kLeastMouth ? undarted(t, assumed.front_bust, bust_point)
+                                  : darted(t, assumed, bust_point);
 }
 
 }  // namespace blockwright

@@ -62,6 +62,10 @@ Angle Dart::angle() const {
   return Angle::radians(std::abs(turn.radians()));
 }
 
+Point Dart::closed_as_stitched(Point p) const {
+  return rotated_about(p, point, turn_between(legs[0] - point, legs[1] - point));
+}
+
 const Edge& Piece::edge(std::string_view edge_name) const {
   return named(edges, edge_name, "no such edge");
 }

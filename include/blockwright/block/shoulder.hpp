@@ -8,8 +8,9 @@ namespace blockwright {
 
 /// The shoulder dart opens half way along. Common practice, no source.
 inline constexpr double kShoulderDartPlace = 0.5;
-/// Intake of the back shoulder dart. Half an inch: common practice, no source.
-inline constexpr double kBackShoulderDart = 13.0;
+/// Intake of the back shoulder dart. Ours, from simulated torsos; 10 to 13 mm is common practice, no
+/// source.
+inline constexpr double kBackShoulderDart = 8.0;
 /// Blade point: half of the half across back from the centre back, on the across-back line.
 /// Common practice, no source.
 inline constexpr double kBladePlace = 0.5;

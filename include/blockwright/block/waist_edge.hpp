@@ -12,9 +12,9 @@ namespace blockwright {
 /// The front waist dips this far under the bust point. Common practice, the number is ours.
 inline constexpr double kFrontWaistDip = 5.0;
 /// How what is lost between bust line and waist is shared: each side edge, the front dart; the rest
-/// goes to the back. About 30 : 35 : 35; common practice, no source (textbooks range over 15-25 at
+/// goes to the back. About 24 : 35 : 41; common practice, no source (textbooks range over 15-25 at
 /// the side, 40-50 in front, from memory).
-inline constexpr double kSideShare = 0.15;
+inline constexpr double kSideShare = 0.12;
 inline constexpr double kFrontDartShare = 0.35;
 
 /// A dart on the waist edge, standing upright: legs either side of the vertical under its apex.
@@ -30,6 +30,7 @@ struct WaistEdge {
   std::vector<WaistDart> darts;  ///< from centre to side
   std::vector<Path> stretches;   ///< what is sewn: one more than darts
   Point side_waist;
+  double given_back = 0.0;  ///< on the bust line, for what darts take out of it that reach above it
 };
 
 /// A stretch between two points whose end slopes (radians from level) are given.

@@ -79,6 +79,9 @@ struct Dart {
   [[nodiscard]] double intake() const { return distance(legs[0], legs[1]); }
   /// Length of each leg from the apex, in mm.
   [[nodiscard]] double leg() const { return distance(apex, legs[0]); }
+  /// Where a point beyond the first leg comes to lie when the dart is stitched to its point: it
+  /// closes by a little more than its angle at the apex.
+  [[nodiscard]] Point closed_as_stitched(Point p) const;
 
   bool operator==(const Dart&) const = default;
 };
