@@ -18,7 +18,7 @@ void take_taped(Body& body, const Session& session) {
 
 // Requires: `body` holds the taped values alone.
 Regression learnt_from(const Body& body) {
-  Regression regression;
+  Regression regression(beyond_survey(body[MeasurementName::BustGirth]));
   for (const SurveyVariable& variable : survey_variables()) {
     if (body.has(variable.name)) regression.learn(variable.name, body[variable.name]);
   }
@@ -30,12 +30,14 @@ Measure within_limits(MeasurementName name, Measure value) {
 }
 
 void estimate_the_rest(Body& body, const Regression& regression) {
+  const bool extrapolated = beyond_survey(body[MeasurementName::BustGirth]) != 0.0;
   for (const SurveyVariable& variable : survey_variables()) {
     if (body.has(variable.name)) continue;
     const Expectation expected = regression.expected(variable.name);
     body.measurements[variable.name] = {.value = within_limits(variable.name, expected.value),
                                         .source = Source::Estimated,
-                                        .doubt = expected.sd};
+                                        .doubt = expected.sd,
+                                        .extrapolated = extrapolated};
   }
 }
 
@@ -53,6 +55,7 @@ Body fill_in(const Session& session) {
   Body body;
   take_taped(body, session);
   estimate_the_rest(body, learnt_from(body));
+  keep_shares(body);
   keep_order(body);
   keep_estimates_within_limits(body);
   return body;

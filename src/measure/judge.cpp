@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -69,7 +70,9 @@ struct Suspect {
 // The value that all others make least likely. Two values alone contradict each other equally: then
 // the later one of the catalogue is suspected, so never the bust girth.
 Suspect least_likely(const std::vector<MeasurementName>& evidence, const Body& body) {
-  Regression regression;
+  // Without the bust among them nothing says how far beyond the survey the others are.
+  const bool has_bust = std::ranges::find(evidence, BustGirth) != evidence.end();
+  Regression regression(has_bust ? beyond_survey(body[BustGirth]) : 0.0);
   for (const MeasurementName name : evidence) regression.learn(name, body[name]);
   Suspect worst;
   for (std::size_t i = evidence.size(); i-- > 0;) {

@@ -27,6 +27,10 @@ void sweep(SurveyMatrix& matrix, std::size_t k) {
   matrix[k][k] = -1.0 / pivot;
 }
 
+// Bust beyond the survey at which an estimate is doubted twice as much as within it: the rules
+// there are a size table's, not a survey's. Ours.
+constexpr double kDoubtDoubles = 600.0;
+
 std::size_t place_of(MeasurementName name) {
   const auto place = survey_place(name);
   require(place.has_value(), "a measurement that the survey does not hold");
@@ -39,8 +43,14 @@ void Regression::learn(MeasurementName name, Measure value) {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];
   sweep(swept_, place);
-  deviation_[place] = (value.number() - variable.mean) / variable.unit;
+  deviation_[place] = (value.number() - mean_of(variable)) / variable.unit;
 }
+
+double Regression::mean_of(const SurveyVariable& variable) const {
+  return variable.mean + variable.beyond * beyond_;
+}
+
+double Regression::doubt_grown() const { return 1.0 + std::abs(beyond_) / kDoubtDoubles; }
 
 // Values not learnt have no deviation, so the sum runs over the learnt ones alone.
 double Regression::pull_on(std::size_t place) const {
@@ -52,8 +62,9 @@ double Regression::pull_on(std::size_t place) const {
 Expectation Regression::expected(MeasurementName name) const {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];
-  return {.value = measure_of(name, variable.mean + variable.unit * pull_on(place)),
-          .sd = measure_of(name, variable.unit * std::sqrt(swept_[place][place]))};
+  const double sd = variable.unit * std::sqrt(swept_[place][place]);
+  return {.value = measure_of(name, mean_of(variable) + variable.unit * pull_on(place)),
+          .sd = measure_of(name, doubt_grown() * sd)};
 }
 
 Expectation Regression::expected_from_others(MeasurementName name) const {
@@ -61,8 +72,9 @@ Expectation Regression::expected_from_others(MeasurementName name) const {
   const SurveyVariable& variable = survey_variables()[place];
   const double precision = -swept_[place][place];
   const double residual = -pull_on(place) / precision;
-  return {.value = measure_of(name, variable.mean + variable.unit * (deviation_[place] - residual)),
-          .sd = measure_of(name, variable.unit / std::sqrt(precision))};
+  const double expected = mean_of(variable) + variable.unit * (deviation_[place] - residual);
+  return {.value = measure_of(name, expected),
+          .sd = measure_of(name, doubt_grown() * variable.unit / std::sqrt(precision))};
 }
 
 }  // namespace blockwright

@@ -15,7 +15,12 @@ struct SurveyVariable {
   MeasurementName name = MeasurementName::BustGirth;
   double mean = 0.0;
   double unit = 1.0;
+  double beyond = 0.0;  ///< what it grows by for each mm of a bust beyond the survey
 };
+
+/// How far a bust girth lies beyond those that the survey knows well, 740 to 1170 mm: less than 0
+/// for a smaller one, 0 between them.
+double beyond_survey(Measure bust);
 
 consteval std::size_t count_filled_in(FillIn::By by) {
   std::size_t count = 0;
@@ -46,12 +51,20 @@ struct Expectation {
 /// normal population; the order of learning does not matter. Learning one value costs about 250
 /// multiplications; nothing is allocated.
 ///
+/// A bust beyond the survey is looked up at the survey's edge: each measurement is counted from
+/// what it is there and has grown by since (SurveyVariable::beyond), and doubted more
+/// (docs/decisions/013-larger-and-smaller-bodies.md). Within the survey that changes nothing.
+///
 /// Method: the sweep operator on the covariance matrix (Beaton 1964, "The use of special matrix
 /// operators in statistical calculus"; from memory). After sweeping the learnt rows L, the block LL
 /// holds the inverse of the learnt covariance with its sign changed, LU the regression coefficients
 /// of the others and UU their covariance round the regression.
 class Regression {
  public:
+  Regression() = default;
+  /// For people whose bust lies so far beyond the survey (beyond_survey()).
+  explicit Regression(double beyond) : beyond_(beyond) {}
+
   /// Requires: `name` is in the survey and was not learnt before.
   void learn(MeasurementName name, Measure value);
 
@@ -64,7 +77,10 @@ class Regression {
 
  private:
   [[nodiscard]] double pull_on(std::size_t place) const;
+  [[nodiscard]] double mean_of(const SurveyVariable& variable) const;
+  [[nodiscard]] double doubt_grown() const;
 
+  double beyond_ = 0.0;
   SurveyMatrix swept_ = survey_covariance();     // lower triangle only
   std::array<double, kSurveySize> deviation_{};  // of the learnt values, in the variables' units
 };
@@ -81,6 +97,10 @@ struct Ordering {
 };
 
 const std::array<Ordering, 11>& orderings();
+
+/// Moves estimates, never taped values, so that each girth stays a share of the bust that a body
+/// has. Continuous in every value. Requires: the bust girth has a value.
+void keep_shares(Body& body);
 
 /// Moves estimates, never taped values, so that every ordering keeps its gap: the larger side gives
 /// way where it is an estimate, else the smaller. Continuous in every value.

@@ -35,9 +35,10 @@ std::vector<std::string> estimated_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : report.measure_back) {
     if (row.source != Source::Estimated) continue;
-    const Measure doubt = report.body.measurements[row.name]->doubt;
+    const BodyMeasurement& estimate = *report.body.measurements[row.name];
     lines.push_back(words_of(row.name) + " " + value_text(row.body, report.unit) + " ± " +
-                    value_text(doubt, report.unit));
+                    value_text(estimate.doubt, report.unit) +
+                    (estimate.extrapolated ? " (beyond the survey)" : ""));
   }
   return lines;
 }

@@ -35,7 +35,9 @@ Json measure_back_list(const Report& report) {
                 {"residual" + unit, rounded(m.residual().number())}};
     if (m.adjustment.number() != 0.0) row["adjusted" + unit] = rounded(m.adjustment.number());
     if (m.source == Source::Estimated) {
-      row["doubt" + unit] = rounded(report.body.measurements[m.name]->doubt.number());
+      const BodyMeasurement& estimate = *report.body.measurements[m.name];
+      row["doubt" + unit] = rounded(estimate.doubt.number());
+      if (estimate.extrapolated) row["extrapolated"] = true;
     }
     list.push_back(std::move(row));
   }

@@ -24,8 +24,9 @@ Measure printed(Measure value, Unit unit) {
 std::string remark_of(const Report& report, const MeasureBack& m) {
   std::vector<std::string> remarks;
   if (m.source == Source::Estimated) {
-    const Measure doubt = report.body.measurements[m.name]->doubt;
-    remarks.push_back("estimated ± " + cell(doubt, report.unit));
+    const BodyMeasurement& estimate = *report.body.measurements[m.name];
+    remarks.push_back("estimated ± " + cell(estimate.doubt, report.unit) +
+                      (estimate.extrapolated ? ", beyond the survey" : ""));
   }
   if (m.name == MeasurementName::SideLength) remarks.emplace_back("its ease is the underarm drop");
   if (std::abs(m.adjustment.number()) >= kGaveWay) remarks.emplace_back("gave way, see below");

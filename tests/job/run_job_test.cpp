@@ -78,6 +78,26 @@ TEST_CASE("The JSON report has the agreed keys and says what was taped and what 
   CHECK(neck_seen);
 }
 
+TEST_CASE("A report marks estimates beyond the survey, and no others") {
+  std::string large = kClient;
+  const std::string bust = "[92, 92.5, 93]";
+  large.replace(large.find(bust), bust.size(), "122");
+  MemoryFiles within = with_client(), beyond = with_client(large);
+  const auto report_within = nlohmann::json::parse(run_job(job_of(), within).output);
+  for (const auto& row : report_within["measure_back"]) CHECK_FALSE(row.contains("extrapolated"));
+  const auto report_beyond = nlohmann::json::parse(run_job(job_of(), beyond).output);
+  REQUIRE(report_beyond["measure_back"].size() > 10);
+  for (const auto& row : report_beyond["measure_back"]) {
+    CAPTURE(row);
+    CHECK(row.contains("extrapolated") == (row["source"] == "estimated"));
+  }
+  const auto text_of = [](MemoryFiles& files) {
+    return run_job(job_of(ReportKind::Text), files).output;
+  };
+  CHECK(text_of(within).find("beyond the survey") == std::string::npos);
+  CHECK(text_of(beyond).find("beyond the survey") != std::string::npos);
+}
+
 TEST_CASE("The session is chosen by date; a date that is not there is told with those that are") {
   MemoryFiles files = with_client();
   Job job = job_of();

@@ -20,6 +20,9 @@ struct BodyMeasurement {
   /// Estimated: residual SD of the estimate. Taped: spread of the repeated readings (0 for one).
   Measure doubt;
   bool sure = false;  ///< taped, and the maker is sure of it: it comes back exactly
+  /// Estimated for a bust beyond the survey's (74 to 117 cm), by rules for larger and smaller
+  /// bodies.
+  bool extrapolated = false;
 };
 
 /// A person in numbers after filling in. Every measurement has a value, except that those which the
@@ -77,14 +80,16 @@ using Adjustments = std::vector<Adjustment>;
 
 /// Fills in what was not taped with the expected value given everything that was (normal regression
 /// on the 1988 survey of 2,208 women, src/measure/survey.cpp), and marks it estimated with its
-/// residual SD. Taped values are taken as they are.
+/// residual SD. Taped values are taken as they are. For a bust beyond the survey each measurement
+/// goes on from its edge by a rate of its own (docs/decisions/013-larger-and-smaller-bodies.md), is
+/// marked extrapolated and doubted more the farther it is.
 ///
 /// Guarantees: (1) each estimate lies within the catalogue's limits; (2) where a draft would become
 /// absurd an estimate keeps its order to its neighbours, such as side neck to waist beyond side
-/// neck to bust point (src/measure/survey.cpp); (3) linear in every taped value up to these
-/// bounds and continuous everywhere: a small change of the tape makes a small change of the body.
-/// One that follows another (FillIn::By::Another: across front) is evidence for it the same way.
-/// Cost: a few microseconds. Requires: the bust girth is taped.
+/// neck to bust point, and a girth its share of the bust (src/measure/survey.cpp); (3) linear in
+/// every taped value up to these bounds and continuous everywhere: a small change of the tape makes
+/// a small change of the body. One that follows another (FillIn::By::Another: across front) is
+/// evidence for it the same way. Cost: a few microseconds. Requires: the bust girth is taped.
 Body fill_in(const Session& session);
 
 /// Judges a tape session: readings that repeat badly ("measure.spread"), values that the other
