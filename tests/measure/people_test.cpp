@@ -1,4 +1,5 @@
 // The generated people stand in for the survey in the tests of every layer: they must be like it.
+#include "blockwright/measure/body.hpp"
 #include "support/each_person.hpp"
 
 #include <catch2/catch.hpp>
@@ -84,6 +85,60 @@ TEST_CASE("cases that fail on purpose", "[.][names]") {
   for (Random& random : each_random(2, 7)) CHECK(random.whole(1, 9) == 0);
   for (const Session& person : each_person(2, 1)) CHECK(person.date.empty());
   for (const std::string edge : each({"side", "armhole"})) CHECK(edge.empty());
+}
+
+double sd_of(const std::vector<Session>& people, MeasurementName name) {
+  return std::sqrt(covariance_of(people, name, name));
+}
+
+// Regressions on the bust computed from the survey's rows: waist -51.26 + 0.8564 bust, SD 31.8 mm;
+// neck base 206.76 + 0.1537 bust, SD 13.1 mm.
+TEST_CASE("people at a bust have it, and scatter about what the survey expects there") {
+  const auto people = people_at_bust(1000.0, 4000, 3);
+  REQUIRE(people.size() == 4000);
+  for (const Session& person : people) {
+    REQUIRE(person.tape[BustGirth]->median() == Length::mm(1000));
+  }
+  CHECK(mean_of(people, WaistGirth) == Approx(-51.26 + 856.4).margin(2.5));
+  CHECK(sd_of(people, WaistGirth) == Approx(31.8).margin(1.5));
+  CHECK(mean_of(people, NeckBaseGirth) == Approx(206.76 + 153.7).margin(1.0));
+  CHECK(sd_of(people, NeckBaseGirth) == Approx(13.1).margin(0.6));
+}
+
+TEST_CASE("people beyond the survey scatter as at its edge about what is filled in there") {
+  for (const double bust : each({700.0, 1300.0, 1500.0})) {
+    const auto people = people_at_bust(bust, 4000, 4);
+    const Body expected = fill_in(bust_only(bust));
+    for (const MeasurementName name : {BustGirth, WaistGirth, AcrossBack, SideNeckToBustPoint}) {
+      INFO(info(name).key);
+      CHECK(mean_of(people, name) == Approx(expected[name].number()).margin(2.5));
+    }
+    CHECK(sd_of(people, WaistGirth) == Approx(31.8).margin(1.5));
+  }
+}
+
+TEST_CASE("any part of the tape of people at any bust gives a body within the limits") {
+  Random random(5);
+  for (int bust = 700; bust <= 1500; bust += 50) {
+    for (const Session& person : each_at_bust(bust, 100, 6)) {
+      Session part = bust_only(bust);
+      const int tenths = random.whole(0, 10);
+      for (const MeasurementInfo& entry : measurement_catalogue()) {
+        const auto& readings = person.tape[entry.name];
+        if (readings && random.whole(1, 10) <= tenths) part.tape[entry.name] = readings;
+      }
+      const Body body = fill_in(part);
+      for (const MeasurementInfo& entry : measurement_catalogue()) {
+        if (!body.has(entry.name) || body.taped(entry.name)) continue;
+        INFO(entry.key);
+        CHECK(entry.allows(body[entry.name]));
+      }
+      if (body.taped(UnderbustGirth) || body.taped(UpperChestGirth)) continue;
+      CHECK(body[UnderbustGirth] >= 0.72 * body[BustGirth]);
+      CHECK(body[UnderbustGirth] <= 0.95 * body[BustGirth]);
+      CHECK(body[UnderbustGirth] < body[UpperChestGirth]);
+    }
+  }
 }
 
 }  // namespace

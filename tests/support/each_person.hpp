@@ -17,4 +17,14 @@ inline auto each_person(int count, unsigned seed) {
               });
 }
 
+/// The same of people_at_bust(bust_mm, count, seed).
+inline auto each_at_bust(int bust_mm, int count, unsigned seed) {
+  return Each(count, Held<std::vector<Session>>{people_at_bust(bust_mm, count, seed)},
+              [=](int i, const Session&) {
+                return numbered("people_at_bust(" + std::to_string(bust_mm) + ", " +
+                                    std::to_string(count) + ", " + std::to_string(seed) + ")",
+                                i);
+              });
+}
+
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #include "support/people.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "survey.hpp"
 
 #include <cmath>
@@ -52,15 +53,23 @@ double as_read(MeasurementName name, double value) {
   return angle ? std::round(2.0 * value) / 2.0 : std::round(value);
 }
 
-Session person(const Factor& factor, Normal& normal) {
-  std::array<double, kSurveySize> draws{};
+using Draws = std::array<double, kSurveySize>;
+
+Draws drawn(Normal& normal) {
+  Draws draws{};
   for (double& draw : draws) draw = normal();
+  return draws;
+}
+
+// A person whose bust lies so far beyond the survey.
+Session person(const Factor& factor, const Draws& draws, double beyond) {
   Session session{.date = "1988-01-01", .by = "", .tape = {}};
   for (std::size_t i = 0; i < kSurveySize; ++i) {
     double deviation = 0.0;
     for (std::size_t k = 0; k <= i; ++k) deviation += factor[i][k] * draws[k];
     const SurveyVariable& variable = survey_variables()[i];
-    tape(session, variable.name, as_read(variable.name, variable.mean + variable.unit * deviation));
+    const double mean = variable.mean + variable.beyond * beyond;
+    tape(session, variable.name, as_read(variable.name, mean + variable.unit * deviation));
   }
   return session;
 }
@@ -72,7 +81,24 @@ std::vector<Session> survey_people(int count, unsigned seed) {
   Normal normal(seed);
   std::vector<Session> people;
   people.reserve(static_cast<std::size_t>(count));
-  for (int i = 0; i < count; ++i) people.push_back(person(factor, normal));
+  for (int i = 0; i < count; ++i) people.push_back(person(factor, drawn(normal), 0.0));
+  return people;
+}
+
+// The bust is the survey's first variable, so that the first draw alone decides on it.
+std::vector<Session> people_at_bust(double bust_mm, int count, unsigned seed) {
+  require(survey_place(MeasurementName::BustGirth) == 0, "the survey begins with the bust");
+  const SurveyVariable& bust = survey_variables().front();
+  const Factor factor = factor_of(survey_covariance());
+  const double beyond = beyond_survey(Length::mm(bust_mm));
+  Normal normal(seed);
+  std::vector<Session> people;
+  people.reserve(static_cast<std::size_t>(count));
+  for (int i = 0; i < count; ++i) {
+    Draws draws = drawn(normal);
+    draws.front() = (bust_mm - beyond - bust.mean) / bust.unit / factor[0][0];
+    people.push_back(person(factor, draws, beyond));
+  }
   return people;
 }
 

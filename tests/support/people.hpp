@@ -12,6 +12,11 @@ namespace blockwright {
 /// slants and the front bust width. The same seed gives the same people on every machine.
 std::vector<Session> survey_people(int count, unsigned seed);
 
+/// People of that bust girth, drawn from the survey's means and covariances given the bust. Beyond
+/// the survey the means follow fill_in() (docs/decisions/013-larger-and-smaller-bodies.md), and the
+/// people scatter about them as those at its edge. Read and taped as survey_people().
+std::vector<Session> people_at_bust(double bust_mm, int count, unsigned seed);
+
 /// How many people a property is tried on: `many`, or a tenth of them where the sanitizers make
 /// each cost twenty times as much. The build without them tries all.
 constexpr int people(int many) {
