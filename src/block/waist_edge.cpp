@@ -51,7 +51,7 @@ WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& e
     const WaistDart& d = edge.darts[i];
     Dart dart = drafted_dart(position, d.apex, {d.inner_leg, d.outer_leg}, hold_back,
                              end_tangent(edge.stretches[i]));
-    if (i > 0) dart.name += "_outer";
+    if (i > 0) dart.name += i == 1 ? "_outer" : "_side";
     waist.path.add(Path::through({d.inner_leg, dart.peak, d.outer_leg}));
     waist.path.add(edge.stretches[i + 1]);
     waist.darts.push_back(dart);

@@ -112,7 +112,7 @@ inline constexpr double kUsualDrop = 20.0;
 inline constexpr double kArmholeShorter = 14.0;
 inline constexpr double kArmholeLonger = 25.0;
 /// How much the armhole's usual width may be changed for its length. Ours.
-inline constexpr double kWidthForLength = 40.0;
+inline constexpr double kWidthForLength = 120.0;
 /// The underarm point stays this far above the bust line, so that the bust girth is whole. Ours.
 inline constexpr double kUnderarmOverBustLine = 8.0;
 

@@ -51,7 +51,8 @@ struct WaistWithDarts {
   Path path;
   std::vector<Dart> darts;
 };
-/// The darts are named and pressed as the position is; a second one is the "outer".
+/// The darts are named and pressed as the position is; a second one is the "outer", a third the
+/// one at the "side".
 WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& edge,
                                 double hold_back);
 
