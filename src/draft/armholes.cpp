@@ -116,7 +116,7 @@ Armholes draw(const Frame& f, double drop) {
   Armholes d;
   d.waists = f.waists;
   d.drop = drop;
-  d.settled = settled(network(f, drop));
+  d.settled = settled_over(network(f, drop));
   const Vec upper = upper_side(f, drop, d.settled.take_in);
   d.front_side = side_seam(f, drop, f.waists.front, upper);
   d.back_side = side_seam(f, drop, f.waists.back, upper);
@@ -134,10 +134,17 @@ double longer_than_asked(const Frame& f, double drop) {
   return armhole_length(draw(f, drop)) - f.t.armhole;
 }
 
-/// The drop, within its bounds and with the underarm point above the bust line.
+/// The drop, within its bounds and with the underarm point above the bust line; and low enough
+/// under the across-front point that comes down with the bust dart.
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
-  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
+  const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
+  const auto too_high = [&](double drop) {
+    const Network n = network(f, drop);
+    return n.least_over_bust - open_end(n, settled(n));
+  };
+  if (too_high(usual.low) <= 0.0) return usual;
+  return {solve_between(too_high, usual, rules::kSolved), usual.high};
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one

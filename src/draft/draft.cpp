@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 
 namespace blockwright {
 namespace {
@@ -67,6 +69,7 @@ Drawn drawn(const Targets& t) {
     const Armholes lower = armholes(t, upper, assumed);
     const Assumed came_out = assumed_next(t, assumed, lower);
     if (pass == kMostPasses || changes(assumed, came_out) < kSettledWithin) return {upper, lower};
+    if (getenv("BWP")) fprintf(stderr,"%d %.3g dart %.4f ab %.4f fb %.4f ua %.4f\n",pass,changes(assumed,came_out),came_out.bust_dart.degrees(),came_out.across_back,came_out.front_bust,came_out.underarm);
     assumed = came_out;
   }
 }

@@ -91,7 +91,7 @@ inline constexpr double kLeastFrontShare = 3.0;
 inline constexpr double kMostFrontShare = 35.0;
 /// Bounds of the bust dart: less is a tuck, more no dart can take. Ours.
 inline constexpr Angle kLeastBustDart = Angle::degrees(3.0);
-inline constexpr Angle kMostBustDart = Angle::degrees(30.0);
+inline constexpr Angle kMostBustDart = Angle::degrees(40.0);
 
 // --- armhole ---------------------------------------------------------------------------------
 /// The across-front point stays this far above the underarm point when it turns with the dart; else
@@ -135,14 +135,17 @@ inline constexpr double kFurtherDartOpens = 2.0;
 /// practice, no source; the third is ours.
 inline constexpr double kBackDartPlaces[kMostBackDarts][kMostBackDarts] = {
     {0.45, 0.66, 0.82}, {0.36, 0.66, 0.82}, {0.30, 0.55, 0.80}};
-/// The second front waist dart: half way from the bust point to the side, ending lower. Ours.
+/// The second front waist dart: half way from the bust point to the side, a fifth shorter. Ours.
 inline constexpr double kSecondFrontDart = 0.5;
-inline constexpr double kSecondFrontDartLower = 25.0;
+inline constexpr double kSecondFrontDartLeg = 0.8;
 /// The stitching of the back waist darts ends this far under the underarm line; that of the outer
 /// ones a little lower. Common practice (2 to 4 cm under the armhole), no source; the numbers are
 /// ours.
 inline constexpr double kBackDartUnderUnderarm = 27.0;
 inline constexpr double kOuterBackDartLower = 7.0;
+/// ... and on a low bust no higher than this over the bust line, lest what is given back there
+/// makes the back too wide under the arm. Ours.
+inline constexpr double kBackDartOverBustLine = 30.0;
 
 /// Accuracy of everything that is solved for, in mm: a hundred times below what is promised.
 inline constexpr double kSolved = 1e-7;

@@ -162,23 +162,27 @@ double growth(const Network& n, double dart) {
   return opens * pull + (dart - n.dart.radians()) / square(rules::kBustDartGives.radians());
 }
 
-/// How high the open end of the across-front line lies over the bust point.
-double open_end(const Network& n, double dart) {
-  const double out = settled_at(n, dart).across_front - n.bust_point.x;
-  return n.over_bust_point * std::cos(dart) - out * std::sin(dart);
-}
-
 }  // namespace
 
 Settled settled(const Network& n) {
-  const double least = rules::kLeastBustDart.radians(), most = rules::kMostBustDart.radians();
   const auto growth_at = [&](double dart) { return growth(n, dart); };
-  double dart = solve_between(growth_at, {least, most}, rules::kSolvedAngle);
-  if (open_end(n, dart) < n.least_over_bust) {
-    const auto over = [&](double smaller) { return open_end(n, smaller) - n.least_over_bust; };
-    dart = solve_between(over, {least, dart}, rules::kSolvedAngle);
-  }
-  return settled_at(n, dart);
+  const Bounds darts{rules::kLeastBustDart.radians(), rules::kMostBustDart.radians()};
+  return settled_at(n, solve_between(growth_at, darts, rules::kSolvedAngle));
+}
+
+double open_end(const Network& n, const Settled& s) {
+  const double dart = s.dart.radians();
+  return n.over_bust_point * std::cos(dart) - (s.across_front - n.bust_point.x) * std::sin(dart);
+}
+
+Settled settled_over(const Network& n) {
+  const Settled s = settled(n);
+  if (open_end(n, s) >= n.least_over_bust) return s;
+  const auto over = [&](double dart) {
+    return open_end(n, settled_at(n, dart)) - n.least_over_bust;
+  };
+  const Bounds darts{rules::kLeastBustDart.radians(), s.dart.radians()};
+  return settled_at(n, solve_between(over, darts, rules::kSolvedAngle));
 }
 
 }  // namespace blockwright

@@ -24,9 +24,9 @@ struct Network {
   double least_across_back = 0.0, most_across_back = 0.0;
   double most_take_in = 0.0;
   double round = 0.0;             ///< both underarm points from their centres, nothing taken in
-  Point bust_point;               ///< on the front
-  double over_bust_point = 0.0;   ///< the across-front line over it
-  double least_over_bust = 0.0;   ///< ... and where its open end must stay, over the bust point
+  Point bust_point;              ///< on the front
+  double over_bust_point = 0.0;  ///< the across-front line over it
+  double least_over_bust = 0.0;  ///< ... and its open end at least, where settled_over() is asked
 };
 
 struct Settled {
@@ -42,5 +42,10 @@ struct Settled {
 /// at the underarm, which all hang together: each gives way by the least squares, in proportion to
 /// what it is worth, within its bounds. Continuous in all of its inputs.
 Settled settled(const Network& network);
+/// How high the open end of the across-front line lies over the bust point.
+double open_end(const Network& network, const Settled& settled);
+/// The same with a bust dart that is no wider than leaves the open end of the across-front line
+/// where it must stay.
+Settled settled_over(const Network& network);
 
 }  // namespace blockwright

@@ -11,8 +11,6 @@ namespace {
 
 /// Passes until side seam and side waist point agree; each gains two digits.
 constexpr int kSidePasses = 8;
-/// ... and until the back's levels do.
-constexpr int kLevelPasses = 3;
 
 /// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
 double widest_dart(double leg) {
@@ -70,7 +68,7 @@ WaistDart dart_after(WaistEnd from, Point apex, double intake) {
 /// side seam. The legs of the dart under the bust point end at `leg` from it.
 WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double intake) {
   const std::vector<double> intakes =
-      shared_intake(intake, widest_dart(leg), rules::kMostFrontDarts);
+      shared_intake(intake, widest_dart(rules::kSecondFrontDartLeg * leg), rules::kMostFrontDarts);
   const double half = std::asin(std::min(0.5 * intakes.front() / leg, 1.0));
   WaistEdge edge;
   WaistEnd end = add_dart(
@@ -79,7 +77,7 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
   const double side_x = s.front_bust - s.side_run;
   if (intakes.size() > 1) {
     const Point apex{bust_point.x + rules::kSecondFrontDart * (side_x - bust_point.x),
-                     bust_point.y - rules::kSecondFrontDartLower};
+                     bust_point.y - (1.0 - rules::kSecondFrontDartLeg) * leg};
     end = add_dart(edge, end, dart_after(end, apex, intakes.back()));
   }
   // The side seam's slope and the side waist point's height depend on each other a little.
@@ -121,7 +119,8 @@ struct BackLevels {
 
 /// Where the stitching of the i-th back dart ends.
 double back_dart_point(const BackLevels& levels, std::size_t i) {
-  return levels.underarm - rules::kBackDartUnderUnderarm -
+  return std::min(levels.underarm - rules::kBackDartUnderUnderarm,
+                  levels.bust_line + rules::kBackDartOverBustLine) -
          (i > 0 ? rules::kOuterBackDartLower : 0.0);
 }
 
@@ -178,8 +177,8 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
 Suppression darted_suppression(const Targets& t, double front_bust) {
   const double all = t.bust - t.waist;
   const double most_run = t.under_bust * std::tan(rules::kMostSideSlant.radians());
-  const double most_front = widest_dart(t.under_bust) +
-                            widest_dart(t.under_bust - rules::kSecondFrontDartLower);
+  const double most_front = static_cast<double>(rules::kMostFrontDarts) *
+                            widest_dart(rules::kSecondFrontDartLeg * t.under_bust);
   const double most_back = static_cast<double>(rules::kMostBackDarts) * widest_dart(t.under_bust);
   const double front = std::min(kFrontDartShare * all, most_front);
   const double back = std::min(all - front - 2.0 * std::min(kSideShare * all, most_run), most_back);
@@ -192,13 +191,13 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   return s;
 }
 
-/// The intake that leaves the sewn waist its length. The waist edge is hardly longer than it is
-/// wide, so it lies near the straight difference.
+/// The intake that leaves the sewn waist its length. The edge is hardly longer than it is wide, so
+/// it lies near the straight difference.
 template <class DrawnAt>
 WaistEdge sewn_to(double sewn, double straight, DrawnAt&& drawn_at) {
   const auto excess = [&](double intake) { return sewn_length(drawn_at(intake)) - sewn; };
-  return drawn_at(
-      solve_between(excess, {0.6 * straight, 1.4 * straight + 40.0}, rules::kSolved));
+  const Bounds near{0.7 * straight, 1.3 * straight + 15.0};
+  return drawn_at(solve_between(excess, near, rules::kSolved));
 }
 
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
@@ -207,8 +206,12 @@ WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust)
   });
 }
 
+/// Darts that reach above the bust line take in more, by what they are given back there.
 WaistEdge back_waist(const Suppression& s, const BackLevels& levels) {
-  return sewn_to(s.back_waist, s.back_bust - s.side_run - s.back_waist,
+  const double point = back_dart_point(levels, 0);
+  const double given_back = std::max(point - levels.bust_line, 0.0) / point;
+  const double straight = (s.back_bust - s.side_run - s.back_waist) / (1.0 - given_back);
+  return sewn_to(s.back_waist, straight,
                  [&](double intake) { return back_waist_at(s, levels, intake); });
 }
 
@@ -218,13 +221,12 @@ Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
   w.front = front_waist(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  BackLevels levels{w.bust_line, w.bust_line, w.bust_line + assumed.underarm};
-  for (int pass = 0; pass < kLevelPasses; ++pass) {
-    w.back = back_waist(w.suppression, levels);
-    levels.bust_line = w.bust_line + w.back.side_waist.y;
-    levels.underarm = levels.bust_line + assumed.underarm;
+  for (double side = 0.0, last = 1.0; std::abs(side - last) > rules::kSolved;) {
+    last = side;
+    const double bust_line = w.bust_line + side;
+    w.back = back_waist(w.suppression, {w.bust_line, bust_line, bust_line + assumed.underarm});
+    side = w.back.side_waist.y;
   }
-  w.back = back_waist(w.suppression, levels);
   return w;
 }
 
