@@ -1,0 +1,101 @@
+#include "tally.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+double bust_dart_of(const Piece& front) {
+  double degrees = 0.0;
+  for (const Dart& dart : front.darts) {
+    if (dart.edge != "waist") degrees += dart.angle().degrees();
+  }
+  return degrees;
+}
+
+double front_darts_of(const Piece& front) {
+  double degrees = 0.0;
+  for (const Dart& dart : front.darts) degrees += dart.angle().degrees();
+  return degrees;
+}
+
+void print_spread(const char* name, const std::vector<double>& values) {
+  if (values.empty()) return;
+  const auto at = [&](double share) { return at_share(values, share); };
+  fmt::print("  {:<28} least {:8.3f}  5 % {:8.3f}  middle {:8.3f}  95 % {:8.3f}  most {:8.3f}\n",
+             name, at(0.0), at(0.05), at(0.5), at(0.95), at(1.0));
+}
+
+}  // namespace
+
+double at_share(std::vector<double> values, double share) {
+  std::sort(values.begin(), values.end());
+  return values.at(static_cast<std::size_t>(share * static_cast<double>(values.size() - 1)));
+}
+
+void Tally::count(const Session& session, const std::string& id) {
+  const CheckedBlock checked = checked_block(session);
+  ++people_;
+  count_problems(checked, id);
+  count_measures(checked);
+}
+
+void Tally::count_problems(const CheckedBlock& checked, const std::string& id) {
+  std::set<std::string> codes;
+  bool warned = false, unnamed = false;
+  for (const Problem& problem : checked.report.problems) {
+    warned = warned || problem.severity == Severity::Warning;
+    if (problem.severity != Severity::Error) continue;
+    codes.insert(problem.code);
+    unnamed = unnamed || problem.where.empty();
+    refusals_.push_back(id + ": " + to_text(problem));
+  }
+  for (const std::string& code : codes) ++errors_[code];
+  refused_ += codes.empty() ? 0 : 1;
+  warned_ += warned ? 1 : 0;
+  refused_unnamed_ += unnamed ? 1 : 0;
+}
+
+void Tally::count_measures(const CheckedBlock& checked) {
+  for (const MeasureBack& row : checked.report.measure_back) {
+    const Measure off = abs(row.residual() - row.adjustment);
+    off_measure_ += off > kMeasureBackTolerance.of(row.name) ? 1 : 0;
+    if (row.name == ShoulderSlope) slopes_.push_back(row.pattern.number());
+  }
+  for (const Adjustment& a : checked.block.adjustments) {
+    gave_way_[fmt::format("{}: {}", info(a.name).key, a.why.plain())].push_back(a.by.number());
+  }
+  const Piece& front = checked.block.pattern.piece("front");
+  bust_darts_.push_back(bust_dart_of(front));
+  front_darts_.push_back(front_darts_of(front));
+  neck_shares_.push_back(length_of(checked.report, "back.neckline") /
+                         checked.body[NeckBaseGirth].number());
+  armholes_.push_back(length_of(checked.report, "armhole") - checked.body[ArmscyeGirth].number());
+  drops_.push_back(-checked.block.ease[SideLength].number());
+}
+
+void Tally::print_refused() const {
+  for (const std::string& refusal : refusals_) fmt::print("refused {}\n", refusal);
+}
+
+void Tally::print_spreads() const {
+  print_spread("bust dart, degrees", bust_darts_);
+  print_spread("all front darts, degrees", front_darts_);
+  print_spread("back neckline / neck base", neck_shares_);
+  print_spread("shoulder slope, degrees", slopes_);
+  print_spread("armhole less armscye, mm", armholes_);
+  print_spread("underarm drop, mm", drops_);
+}
+
+void Tally::print_adjustments() const {
+  for (const auto& [what, amounts] : gave_way_) {
+    fmt::print("  {:5} times, middle {:+.1f}: {}\n", amounts.size(), median_of(amounts), what);
+  }
+}
+
+}  // namespace blockwright

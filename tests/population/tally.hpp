@@ -1,0 +1,49 @@
+#pragma once
+
+#include "support/blocks.hpp"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// What came of drafting many people.
+class Tally {
+ public:
+  /// `id` names the person where she is refused.
+  void count(const Session& session, const std::string& id);
+
+  [[nodiscard]] int people() const { return people_; }
+  [[nodiscard]] int refused() const { return refused_; }
+  [[nodiscard]] int warned() const { return warned_; }
+  /// How many people met each error, by its code.
+  [[nodiscard]] const std::map<std::string, int>& errors() const { return errors_; }
+  /// Each person refused with an error that names no measurement or place.
+  [[nodiscard]] int refused_unnamed() const { return refused_unnamed_; }
+  /// Measurements that do not come back as the report says.
+  [[nodiscard]] int off_measure() const { return off_measure_; }
+  /// Whole bust darts in degrees, wherever they open but at the waist.
+  [[nodiscard]] const std::vector<double>& bust_darts() const { return bust_darts_; }
+
+  /// The errors of each person refused, one a line.
+  void print_refused() const;
+  void print_spreads() const;
+  /// What gave way, how often, by how much and why.
+  void print_adjustments() const;
+
+ private:
+  void count_problems(const CheckedBlock& checked, const std::string& id);
+  void count_measures(const CheckedBlock& checked);
+
+  int people_ = 0, refused_ = 0, warned_ = 0, refused_unnamed_ = 0, off_measure_ = 0;
+  std::map<std::string, int> errors_;
+  std::vector<std::string> refusals_;
+  std::map<std::string, std::vector<double>> gave_way_;  // "key: why" -> amounts
+  std::vector<double> bust_darts_, front_darts_, neck_shares_, slopes_, armholes_, drops_;
+};
+
+/// The value below which that share of the values lies. Requires: there are any.
+double at_share(std::vector<double> values, double share);
+
+}  // namespace blockwright
