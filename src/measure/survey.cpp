@@ -32,8 +32,8 @@ constexpr std::size_t kPairs = kSurveyed * (kSurveyed + 1) / 2;
 // (docs/decisions/013-larger-and-smaller-bodies.md).
 constexpr std::array<SurveyVariable, kSurveyed> kVariables{{
     {BustGirth, 907.08, 63.517, 1.00},
-    {UpperChestGirth, 887.04, 53.226, 0.80},      // 0.76; ours, between it and D5585-11e1's 0.82
-    {UnderbustGirth, 769.67, 50.984, 0.85},       // 0.70; ours, between it and D5585-11e1's 1.00
+    {UpperChestGirth, 887.04, 53.226, 0.82},      // 0.76; ASTM D5585-11e1 sizes 14 to 20: 0.82
+    {UnderbustGirth, 769.67, 50.984, 1.00},       // 0.70; the same: 1.00
     {WaistGirth, 725.52, 63.028, 1.00},           // 0.86; EN 13402-3, from memory: 1.00
     {HipGirth, 966.89, 60.183, 0.83},             // 0.67; EN 13402-3, from memory: 0.83
     {NeckBaseGirth, 346.17, 16.330, 0.15},        // 0.15; D5585-11e1 the same

@@ -95,6 +95,16 @@ TEST_CASE("beyond the survey waist and hip grow as EN 13402-3 has them") {
   CHECK(estimate(HipGirth, 1280.0) - estimate(HipGirth, 1220.0) == Approx(50.0).margin(1.0));
 }
 
+// ASTM D5585-11e1, seen on its publisher's page: upper chest 99.7 and 111.4, underbust 86.4 and
+// 100.6 cm at busts of 102.6 and 116.8 (sizes 14 and 20).
+TEST_CASE("beyond the survey chest and underbust grow as ASTM D5585-11e1 has them") {
+  const double by = 1168.0 - 1026.0;
+  CHECK(estimate(UpperChestGirth, 1200.0 + by) - estimate(UpperChestGirth, 1200.0) ==
+        Approx(117.0).margin(1.0));
+  CHECK(estimate(UnderbustGirth, 1200.0 + by) - estimate(UnderbustGirth, 1200.0) ==
+        Approx(142.0).margin(1.0));
+}
+
 TEST_CASE("estimates beyond the survey are marked, what was taped and estimates within are not") {
   for (const double bust : each({700.0, 739.0, 1171.0, 1500.0})) {
     const Body body = fill_in(bust_only(bust));

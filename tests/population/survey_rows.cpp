@@ -19,6 +19,7 @@ using enum MeasurementName;
 constexpr int kMostRefusedPerMille = 2;
 constexpr int kMostWarnedPerCent = 15;
 constexpr int kMostRefusedPerCent = 2;
+constexpr int kMostFaultyPerCent = 1;
 constexpr int kGroup = 100;
 constexpr unsigned kSeed = 1988;
 // Women of one bust and one cup differ less than their darts: the middle 90 % are wanted within.
@@ -27,15 +28,6 @@ constexpr double kLeastDart = 8.0, kMostDart = 24.0;
 bool said(bool holds, const std::string& law) {
   fmt::print("  {}: {}\n", holds ? "holds" : "BROKEN", law);
   return holds;
-}
-
-/// "check.armhole 3, draft.adjusted 1".
-std::string errors_text(const Tally& tally) {
-  std::string text;
-  for (const auto& [code, count] : tally.errors()) {
-    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", code, count);
-  }
-  return text;
 }
 
 // --- the survey's women ----------------------------------------------------------------------
@@ -70,15 +62,20 @@ bool tell_women(const char* waist, const std::vector<SurveyWoman>& women) {
   for (const SurveyWoman& woman : women) tally.count(woman.session, woman.id);
   tally.print_refused();
   fmt::print("{} waist: {} women, {} refused ({}), {} with a warning\n", waist, tally.people(),
-             tally.refused(), errors_text(tally), tally.warned());
+             tally.refused(), counts_text(tally.errors()), tally.warned());
+  fmt::print("  {} drafted with a fault of shape; all: {}\n", tally.silent(),
+             counts_text(tally.faults()));
   tally.print_spreads();
   tally.print_adjustments();
   const bool few_refused = said(tally.refused() * 1000 <= kMostRefusedPerMille * tally.people(),
                                 fmt::format("refused at most {} in 1,000", kMostRefusedPerMille));
   const bool few_warned = said(tally.warned() * 100 <= kMostWarnedPerCent * tally.people(),
                                fmt::format("warned at most {} in 100", kMostWarnedPerCent));
+  const bool shapely =
+      said(tally.silent() * 100 <= kMostFaultyPerCent * tally.people(),
+           fmt::format("with a fault of shape at most {} in 100", kMostFaultyPerCent));
   const bool alike = tell_alike(women);
-  return few_refused && few_warned && alike && tally.refused_unnamed() == 0 &&
+  return few_refused && few_warned && shapely && alike && tally.refused_unnamed() == 0 &&
          tally.off_measure() == 0 && tally.people() > 1000;
 }
 
@@ -90,15 +87,16 @@ bool tell_survey(const char* path, SurveyWaist waist, const char* name) {
 // --- people of each bust ---------------------------------------------------------------------
 
 void print_group_head(const char* title) {
-  fmt::print("\n{}\n  {:>6} {:>7} {:>7} {:>7} {:>26}  errors\n", title, "bust", "people", "refused",
-             "warned", "bust dart 5, 50, 95 %");
+  fmt::print("\n{}\n  {:>6} {:>7} {:>7} {:>7} {:>7} {:>26}  errors; faults of shape\n", title,
+             "bust", "people", "refused", "warned", "silent", "bust dart 5, 50, 95 %");
 }
 
 void print_group(double bust_mm, const Tally& tally) {
   const auto& darts = tally.bust_darts();
-  fmt::print("  {:6.1f} {:7} {:7} {:7} {:10.1f}{:8.1f}{:8.1f}  {}\n", 0.1 * bust_mm, tally.people(),
-             tally.refused(), tally.warned(), at_share(darts, 0.05), at_share(darts, 0.5),
-             at_share(darts, 0.95), errors_text(tally));
+  fmt::print("  {:6.1f} {:7} {:7} {:7} {:7} {:10.1f}{:8.1f}{:8.1f}  {}; {}\n", 0.1 * bust_mm,
+             tally.people(), tally.refused(), tally.warned(), tally.silent(), at_share(darts, 0.05),
+             at_share(darts, 0.5), at_share(darts, 0.95), counts_text(tally.errors()),
+             counts_text(tally.faults()));
 }
 
 /// The survey has no across front: the people of its covariance have none either.
@@ -114,26 +112,31 @@ Tally of_group(double bust_mm) {
 bool tell_groups() {
   print_group_head("People of each bust, generated from the survey's covariance given the bust");
   bool few = true;
+  int silent = 0;
   for (double bust = 720.0; bust <= 1400.0; bust += 40.0) {
     const Tally tally = of_group(bust);
     print_group(bust, tally);
     few = few && tally.refused() * 100 <= kMostRefusedPerCent * tally.people();
+    silent += tally.silent();
   }
-  return said(few, fmt::format("refused at most {} in 100 of each", kMostRefusedPerCent));
+  few = said(few, fmt::format("refused at most {} in 100 of each", kMostRefusedPerCent));
+  return said(silent == 0, "none is drafted with a fault of shape") && few;
 }
 
 // --- the bust alone --------------------------------------------------------------------------
 
 bool tell_bust_alone() {
-  print_group_head("The bust alone (where refused, and every 10 cm)");
-  int refused = 0;
+  print_group_head("The bust alone (where refused or faulty, and every 10 cm)");
+  int refused = 0, silent = 0;
   for (int bust = 700; bust <= 1500; bust += 10) {
     Tally tally;
     tally.count(bust_only(bust), fmt::format("bust {} mm alone", bust));
-    if (tally.refused() > 0 || bust % 100 == 0) print_group(bust, tally);
+    if (tally.refused() > 0 || tally.silent() > 0 || bust % 100 == 0) print_group(bust, tally);
     refused += tally.refused();
+    silent += tally.silent();
   }
-  return said(refused == 0, "none is refused");
+  const bool none_refused = said(refused == 0, "none is refused");
+  return said(silent == 0, "none is drafted with a fault of shape") && none_refused;
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace blockwright {
@@ -16,6 +17,52 @@ double bust_dart_of(const Piece& front) {
     if (dart.edge != "waist") degrees += dart.angle().degrees();
   }
   return degrees;
+}
+
+// Shapes that no maker wants, in mm. Ours, by eye.
+constexpr double kLeastArmholeRadius = 12.0, kLeastNecklineRadius = 10.0;
+constexpr double kBelowUnderarm = 1.0;
+constexpr int kSamples = 32;
+
+double least_radius(const Path& path) {
+  double sharpest = 0.0;
+  for (const Curve& curve : path.curves()) {
+    for (int i = 0; i <= kSamples; ++i) {
+      const double t = static_cast<double>(i) / kSamples;
+      sharpest = std::fmax(sharpest, std::abs(curvature_at(curve, t)));
+    }
+  }
+  return sharpest > 0.0 ? 1.0 / sharpest : INFINITY;
+}
+
+double lowest(const Path& path) {
+  double y = INFINITY;
+  for (const Curve& curve : path.curves()) {
+    for (int i = 0; i <= kSamples; ++i) {
+      y = std::fmin(y, point_at(curve, static_cast<double>(i) / kSamples).y);
+    }
+  }
+  return y;
+}
+
+std::vector<std::string> faults_of(const Pattern& pattern) {
+  std::vector<std::string> faults;
+  const Piece& front = pattern.piece("front");
+  const double underarm = front.landmark("underarm_point").y;
+  if (lowest(front.edge("armhole").path) < underarm - kBelowUnderarm) {
+    faults.emplace_back("front armhole below the underarm");
+  }
+  for (const char* name : {"front", "back"}) {
+    const Piece& piece = pattern.piece(name);
+    const std::string piece_name = name;
+    if (least_radius(piece.edge("armhole").path) < kLeastArmholeRadius) {
+      faults.push_back(piece_name + " armhole sharp");
+    }
+    if (least_radius(piece.edge("neckline").path) < kLeastNecklineRadius) {
+      faults.push_back(piece_name + " neckline sharp");
+    }
+  }
+  return faults;
 }
 
 double front_darts_of(const Piece& front) {
@@ -33,6 +80,14 @@ void print_spread(const char* name, const std::vector<double>& values) {
 
 }  // namespace
 
+std::string counts_text(const std::map<std::string, int>& counts) {
+  std::string text;
+  for (const auto& [what, count] : counts) {
+    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", what, count);
+  }
+  return text;
+}
+
 double at_share(std::vector<double> values, double share) {
   std::sort(values.begin(), values.end());
   return values.at(static_cast<std::size_t>(share * static_cast<double>(values.size() - 1)));
@@ -43,6 +98,13 @@ void Tally::count(const Session& session, const std::string& id) {
   ++people_;
   count_problems(checked, id);
   count_measures(checked);
+  count_faults(checked);
+}
+
+void Tally::count_faults(const CheckedBlock& checked) {
+  const std::vector<std::string> faults = faults_of(checked.block.pattern);
+  for (const std::string& fault : faults) ++faults_[fault];
+  silent_ += !faults.empty() && errors_of(checked.report).empty() ? 1 : 0;
 }
 
 void Tally::count_problems(const CheckedBlock& checked, const std::string& id) {

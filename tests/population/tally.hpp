@@ -19,6 +19,10 @@ class Tally {
   [[nodiscard]] int warned() const { return warned_; }
   /// How many people met each error, by its code.
   [[nodiscard]] const std::map<std::string, int>& errors() const { return errors_; }
+  /// How many blocks have each fault of shape, measured here and not by the program's checks.
+  [[nodiscard]] const std::map<std::string, int>& faults() const { return faults_; }
+  /// Blocks with such a fault that are not refused.
+  [[nodiscard]] int silent() const { return silent_; }
   /// Each person refused with an error that names no measurement or place.
   [[nodiscard]] int refused_unnamed() const { return refused_unnamed_; }
   /// Measurements that do not come back as the report says.
@@ -36,12 +40,17 @@ class Tally {
   void count_problems(const CheckedBlock& checked, const std::string& id);
   void count_measures(const CheckedBlock& checked);
 
-  int people_ = 0, refused_ = 0, warned_ = 0, refused_unnamed_ = 0, off_measure_ = 0;
-  std::map<std::string, int> errors_;
+  void count_faults(const CheckedBlock& checked);
+
+  int people_ = 0, refused_ = 0, warned_ = 0, refused_unnamed_ = 0, off_measure_ = 0, silent_ = 0;
+  std::map<std::string, int> errors_, faults_;
   std::vector<std::string> refusals_;
   std::map<std::string, std::vector<double>> gave_way_;  // "key: why" -> amounts
   std::vector<double> bust_darts_, front_darts_, neck_shares_, slopes_, armholes_, drops_;
 };
+
+/// "check.armhole 3, draft.adjusted 1".
+std::string counts_text(const std::map<std::string, int>& counts);
 
 /// The value below which that share of the values lies. Requires: there are any.
 double at_share(std::vector<double> values, double share);
