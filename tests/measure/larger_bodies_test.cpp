@@ -1,6 +1,6 @@
 // Bodies beyond the survey's 74 to 117 cm of bust: docs/decisions/013-larger-and-smaller-bodies.md.
 #include "blockwright/measure/body.hpp"
-#include "support/each.hpp"
+#include "support/each_person.hpp"
 #include "support/people.hpp"
 
 #include <catch2/catch.hpp>
@@ -150,6 +150,46 @@ TEST_CASE("a large body is not questioned, and a bust girth that is not hers is"
   }
   const Session typed = tape_of(1050.0, 1500.0);  // 150 for 105
   CHECK(judge(typed, fill_in(typed)).front().where == "bust_girth");
+}
+
+int questioned(int bust) {
+  int count = 0;
+  for (const Session& person : each_at_bust(bust, 400, 3)) {
+    count += judge(person, fill_in(person)).empty() ? 0 : 1;
+  }
+  return count;
+}
+
+TEST_CASE("people beyond the survey are hardly questioned more often than those within") {
+  const int within = questioned(900);
+  CHECK(within > 0);
+  for (const int bust : each({700, 1200, 1300, 1400, 1500})) {
+    CHECK(questioned(bust) <= within + 8);
+  }
+}
+
+TEST_CASE("a tenth of a millimetre moves no estimate beyond the survey by more than half of one") {
+  Random random(17);
+  for (const double bust : each({700.0, 739.95, 1169.95, 1300.0, 1500.0})) {
+    for (Session session : people_at_bust(bust, 40, 17)) {
+      tape(session, BustGirth, bust);
+      for (const MeasurementInfo& entry : measurement_catalogue()) {
+        if (entry.name != BustGirth && random.whole(0, 1) == 1) session.tape[entry.name].reset();
+      }
+      const Body before = fill_in(session);
+      for (const MeasurementInfo& entry : measurement_catalogue()) {
+        if (!session.tape[entry.name] || entry.kind == MeasurementKind::Angle) continue;
+        Session moved = session;
+        tape(moved, entry.name, before[entry.name].number() + 0.1);
+        const Body after = fill_in(moved);
+        for (const MeasurementInfo& other : measurement_catalogue()) {
+          if (!before.has(other.name)) continue;
+          INFO(entry.key << " moves " << other.key);
+          CHECK(abs(after[other.name] - before[other.name]).number() < 0.5);
+        }
+      }
+    }
+  }
 }
 
 }  // namespace
