@@ -152,6 +152,21 @@ TEST_CASE("a large body is not questioned, and a bust girth that is not hers is"
   CHECK(judge(typed, fill_in(typed)).front().where == "bust_girth");
 }
 
+TEST_CASE("a waist far larger or smaller than the bust leaves estimated girths their share of it") {
+  for (const double bust : each({700.0, 1000.0, 1300.0, 1500.0})) {
+    for (const double waist : each({0.5, 0.7, 1.0, 1.2, 1.5})) {
+      Session session = bust_only(bust);
+      tape(session, WaistGirth, waist * bust);
+      const Body body = fill_in(session);
+      CHECK(body[UnderbustGirth] >= 0.72 * body[BustGirth]);
+      CHECK(body[UnderbustGirth] <= 0.95 * body[BustGirth]);
+      CHECK(body[UpperChestGirth] >= 0.82 * body[BustGirth]);
+      CHECK(body[UpperChestGirth] <= 1.15 * body[BustGirth]);
+      CHECK(body[ArmscyeGirth] <= 0.52 * body[BustGirth]);
+    }
+  }
+}
+
 int questioned(int bust) {
   int count = 0;
   for (const Session& person : each_at_bust(bust, 400, 3)) {
