@@ -11,6 +11,8 @@ namespace {
 
 /// Passes until side seam and side waist point agree; each gains two digits.
 constexpr int kSidePasses = 8;
+/// ... and at most until the back's levels do.
+constexpr int kLevelPasses = 12;
 
 /// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
 double widest_dart(double leg) {
@@ -221,11 +223,13 @@ Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
   w.front = front_waist(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  for (double side = 0.0, last = 1.0; std::abs(side - last) > rules::kSolved;) {
-    last = side;
+  double side = 0.0;
+  for (int pass = 0; pass < kLevelPasses; ++pass) {
     const double bust_line = w.bust_line + side;
     w.back = back_waist(w.suppression, {w.bust_line, bust_line, bust_line + assumed.underarm});
-    side = w.back.side_waist.y;
+    const double moved = w.back.side_waist.y - side;
+    side += moved;
+    if (std::abs(moved) < rules::kSolved) break;
   }
   return w;
 }
