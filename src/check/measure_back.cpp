@@ -9,6 +9,23 @@ using enum MeasurementName;
 /// practice, no source.
 constexpr ByKind kSmallDifference{
     .girth = Length::mm(20), .length = Length::mm(10), .angle = Measure::degrees(2)};
+/// Measurements that are settled together may differ by more: by the doubt of where an armhole line
+/// is on a body, two standard deviations of what the settlement takes it for. Front lengths over a
+/// bust repeat less well than others. Ours.
+Measure small_difference(MeasurementName name) {
+  switch (name) {
+    case UpperChestGirth:
+      return Length::mm(40);
+    case AcrossBack:
+    case AcrossFront:
+      return Length::mm(20);
+    case FrontWaistLength:
+    case SideNeckToWaist:
+      return Length::mm(15);
+    default:
+      return kSmallDifference.of(name);
+  }
+}
 /// Above these multiples of the small differences a taped set contradicts itself too far to be cut.
 constexpr double kTooFar = 8.0;
 /// Below this nothing is said: a pencil line, in mm or degrees.
@@ -31,7 +48,7 @@ bool is_closed_by(const Body& body, MeasurementName name) {
 /// An estimate that gives way is no fault of the tape. A taped measurement that gives way by more
 /// than a second reading would differ needs a look; by several times that, new measuring.
 Severity severity_of(MeasurementName name, Measure amount, bool taped) {
-  const Measure small = kSmallDifference.of(name);
+  const Measure small = small_difference(name);
   if (!taped || amount <= small) return Severity::Note;
   return amount <= kTooFar * small ? Severity::Warning : Severity::Error;
 }
@@ -84,7 +101,7 @@ Problems check_limits(const CheckInput& input) {
          .hint = std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
          .measurements = {std::string(info(a.name).key)},
          .limit =
-             severity == Severity::Note ? Limit{} : Limit{.most = kSmallDifference.of(a.name)}});
+             severity == Severity::Note ? Limit{} : Limit{.most = small_difference(a.name)}});
   }
   return problems;
 }

@@ -49,6 +49,8 @@ Ease ease_as_drawn(const Ease& asked, double drop) {
 /// Each drawing comes nearer by about a digit.
 constexpr int kMostPasses = 40;
 constexpr double kSettledWithin = 1e-8;  // mm, and radians of the bust dart
+/// ... unless two swing about the answer: then less is gained than this.
+constexpr double kSwings = 0.5;
 
 double changes(const Assumed& a, const Assumed& b) {
   return std::max({std::abs((a.bust_dart - b.bust_dart).radians()),
@@ -62,15 +64,26 @@ struct Drawn {
   Armholes lower;
 };
 
+/// Half way between two drawings that swing about the answer.
+Assumed between(const Assumed& a, const Assumed& b) {
+  const auto middle = [](auto x, auto y) { return 0.5 * (x + y); };
+  return {middle(a.bust_dart, b.bust_dart), middle(a.across_back, b.across_back),
+          middle(a.front_bust, b.front_bust), middle(a.underarm, b.underarm)};
+}
+
 Drawn drawn(const Targets& t) {
   Assumed assumed = first_guess(t);
+  double before = 0.0;
   for (int pass = 1;; ++pass) {
     const NeckAndShoulder upper = neck_and_shoulder(t, assumed);
     const Armholes lower = armholes(t, upper, assumed);
     const Assumed came_out = assumed_next(t, assumed, lower);
-    if (pass == kMostPasses || changes(assumed, came_out) < kSettledWithin) return {upper, lower};
-    if (getenv("BWP")) fprintf(stderr,"%d %.3g dart %.4f ab %.4f fb %.4f ua %.4f\n",pass,changes(assumed,came_out),came_out.bust_dart.degrees(),came_out.across_back,came_out.front_bust,came_out.underarm);
-    assumed = came_out;
+    const double change = changes(assumed, came_out);
+    if (getenv("BWP")) fprintf(stderr,"%d %.3g dart %.4f ab %.4f fb %.4f ua %.4f\n",pass,change,came_out.bust_dart.degrees(),came_out.across_back,came_out.front_bust,came_out.underarm);
+    if (pass == kMostPasses || change < kSettledWithin) return {upper, lower};
+    const bool swings = pass > 1 && change > kSwings * before;
+    assumed = swings ? between(assumed, came_out) : came_out;
+    before = change;
   }
 }
 

@@ -193,11 +193,21 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   return s;
 }
 
+/// The sewn length, where a stretch between darts that overlap counts against it: so it always falls
+/// as the darts take in more.
+double signed_length(const WaistEdge& edge) {
+  double sum = 0.0;
+  for (const Path& path : edge.stretches) {
+    sum += std::copysign(length(path, rules::kSolved), path.end().x - path.start().x);
+  }
+  return sum;
+}
+
 /// The intake that leaves the sewn waist its length. The edge is hardly longer than it is wide, so
 /// it lies near the straight difference.
 template <class DrawnAt>
 WaistEdge sewn_to(double sewn, double straight, DrawnAt&& drawn_at) {
-  const auto excess = [&](double intake) { return sewn_length(drawn_at(intake)) - sewn; };
+  const auto excess = [&](double intake) { return signed_length(drawn_at(intake)) - sewn; };
   const Bounds near{0.7 * straight, 1.3 * straight + 15.0};
   return drawn_at(solve_between(excess, near, rules::kSolved));
 }
