@@ -79,7 +79,8 @@ Pattern read_pattern(const std::filesystem::path& file) {
   std::ifstream in(file);
   if (!in) throw std::runtime_error("cannot read " + file.string());
   Pattern pattern;
-  for (const Json& from : Json::parse(in).at("pieces")) {
+  const Json json = Json::parse(in);
+  for (const Json& from : json.at("pieces")) {
     Piece piece;
     piece.name = from.at("name");
     for (const Json& edge : from.at("edges")) {
