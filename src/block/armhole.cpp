@@ -30,13 +30,9 @@ constexpr double kMostShoulderHandle = 0.88;
 constexpr double kLeastWay = 0.03;
 constexpr double kLeastOffset = 0.005;
 // The fairest heading may lie this far from `up`, to either side. Ours: the narrowest place of the
-// armhole then lies within 15 mm of the across line, and is within 2 mm as wide.
-constexpr Angle kMostHeadingOut = Angle::degrees(8.0);
+// armhole then lies within 20 mm of the across line, and is mostly within 2 mm as wide.
+constexpr Angle kMostHeadingOut = Angle::degrees(6.0);
 constexpr Angle kMostHeadingIn = Angle::degrees(10.0);
-// ... and inwards at most this share of what the lower armhole has turned by then, so that it keeps
-// a hollow. Ours.
-constexpr double kMostHollowLost = 0.35;
-
 // Shortest upper handle of a redrawn upper armhole, of its chord. Ours, by eye.
 constexpr double kLeastHandle = 0.12;
 // As the way to the corner grows shorter, the handles of a lower armhole rather keep their length,
@@ -82,18 +78,14 @@ double lean_for_upper(const ArmholeLine& line) {
   return kUpperArmholeEvenness * bend - right_turn(line.up, upper);
 }
 
-double lower_turn(const ArmholeLine& line) {
-  return right_turn(line.across - line.underarm, line.up);
-}
-
 // The heading at the across point: the fairest within its bounds, and as far in as the upper
 // armhole needs it to bend one way.
 Vec heading_at_across(const ArmholeLine& line) {
-  const double fairest =
-      std::clamp(-spline_heading(line), -kMostHeadingOut.radians(), kMostHeadingIn.radians());
-  const double most = std::fmax(kMostHollowLost * lower_turn(line), 0.0);
-  return rotated(line.up,
-                 Angle::radians(std::fmin(std::fmax(fairest, lean_for_upper(line)), most)));
+  const double fairest = std::fmin(-spline_heading(line), kMostHeadingIn.radians());
+  const double lower = right_turn(line.across - line.underarm, line.up);
+  const double needed = lean_at_across(line);
+  const double most = std::fmax(kMostArmholeLean * lower, 0.0);
+  return unit(rotated(line.up, Angle::radians(std::fmin(std::fmax(fairest, needed), most))));
 }
 
 // The curvature of a cubic where its handle of that length lies: `offset` is how far off the line
@@ -158,11 +150,13 @@ void set_upper(const ArmholeLine& line, Strokes& strokes) {
 }  // namespace
 
 double lean_at_across(const ArmholeLine& line, double most) {
-  return std::fmin(std::fmax(lean_for_upper(line), 0.0), most * lower_turn(line));
+  const double lower = right_turn(line.across - line.underarm, line.up);
+  return std::fmin(std::fmax(lean_for_upper(line), -kMostHeadingOut.radians()),
+                   std::fmax(most * lower, 0.0));
 }
 
 Path armhole(const ArmholeLine& line) {
-  Strokes strokes{.heading = unit(heading_at_across(line))};
+  Strokes strokes{.heading = heading_at_across(line)};
   set_lower(line, strokes);
   set_upper(line, strokes);
   const double bend = bend_at_across(strokes.lower, strokes.upper);

@@ -35,7 +35,7 @@ Angle Redrawing::armhole_turn() const {
     const auto place = [&](Node node) { return nodes_[node].*at; };
     const ArmholeLine line{place(lower.from), {},           place(lower.to), across_up,
                            place(upper.to),   into_shoulder};
-    return std::fmax(lean_at_across(line, most), 0.0);
+    return lean_at_across(line, most);
   };
   const double was = lean(&NodeState::was, up, into);
   const double is = lean(&NodeState::now, rotated(up, asked), rotated(into, shoulder));

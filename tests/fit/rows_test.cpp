@@ -127,7 +127,8 @@ TEST_CASE("What the rows predict comes out on 300 people") {
         INFO(text_of(row, sign) << ": " << name);
         // Exact laws within 0.5 mm. A few armholes of hardly any height cannot follow; a fold below
         // the bust lets some sides lean so far that the armhole turns with them.
-        CHECK(share_beyond(law.exact, 0.0, 0.5) <= 0.1);
+        const bool leaning = name.ends_with(".armhole");
+        CHECK(share_beyond(law.exact, 0.0, 0.5) <= (leaning ? 0.2 : 0.1));
         if (law.ratio.empty()) continue;
         CHECK(std::abs(median_of(law.ratio) - 1.0) <= 0.3);
         if (kRough.count(std::to_string(row.number()) + " " + name) == 0) {

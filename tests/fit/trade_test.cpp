@@ -98,13 +98,13 @@ TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole
         CAPTURE(piece, by);
         const double ratio =
             hollow(lower_armhole(got.fitted->pattern, piece)) / hollow(lower_armhole(block, piece));
-        CHECK(ratio > 0.65);
+        CHECK(ratio > 0.5);
       }
     }
     const Outcome filled = outcome(block, {row(22, 8)});
     if (!filled.fitted) continue;
     CHECK(hollow(lower_armhole(filled.fitted->pattern, "back")) >
-          0.5 * hollow(lower_armhole(block, "back")));
+          0.4 * hollow(lower_armhole(block, "back")));
   }
 }
 

@@ -19,21 +19,23 @@ inline constexpr double kHollowLean = 0.4;
 /// What an armhole passes through: points, and directions of travel from underarm to shoulder.
 struct ArmholeLine {
   Point underarm;
-  Vec along_underarm;  ///< square to the side seam
+  Vec along_underarm;  ///< about square to the side seam: the joined underarm may lean
   Point across;
   Vec up;  ///< square to the across line
   Point shoulder_point;
   Vec into_shoulder;  ///< square to the shoulder
 };
 
-/// How far the heading at the across point leans to the centre, in radians off `up`. It runs
-/// straight up the piece, so that the across line is the narrowest; where the shoulder point lies
-/// too far in for that it leans, so that the upper armhole still bends one way, as far as the lower
-/// armhole allows: negative where that turns the other way. `along_underarm` is not looked at.
+/// How far the heading at the across point must lean to the centre, in radians off `up`; negative
+/// where it may lean outwards, at most 6 degrees. It runs about straight up the piece, so that the
+/// across line is about the narrowest; where the shoulder point lies too far in for that it leans,
+/// so that the upper armhole still bends one way, as far as the lower armhole allows.
+/// `along_underarm` is not looked at.
 double lean_at_across(const ArmholeLine& line, double most = kMostArmholeLean);
 
 /// The armhole as it is drafted, from the underarm point through the across point into the shoulder
-/// point.
+/// point: its curvature has no jump at the across point, where its heading is the one with which
+/// lower and upper armhole bend most alike, within 6 degrees outwards and 10 inwards of `up`.
 Path armhole(const ArmholeLine& line);
 
 /// An armhole below the across point between new ends (see reshape.hpp): its handles rather keep

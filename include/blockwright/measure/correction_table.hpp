@@ -292,7 +292,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {{1, "take_in", "back_armhole_edge", Edge}}},
     {ArmholeLarger, Armhole, 5, "armhole larger", "armhole smaller",
      "the armhole is tight all round, the bodice otherwise right",
-     "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.0),
+     "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.2),
      kTrade, {}, {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}}},
     // Bust.
     {BustPointHigher, Bust, 3, "bust point higher", "bust point lower",

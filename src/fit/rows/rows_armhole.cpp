@@ -7,7 +7,7 @@ namespace {
 constexpr double kArmholePerUnderarm = 1.35;
 constexpr double kArmholePerScoop = 0.95;
 constexpr double kArmholePerFill = -0.65;
-constexpr double kArmholePerRound = 3.0;
+constexpr double kArmholePerRound = 3.2;
 
 // UnderarmLower, UnderarmHigher: underarm point down the side seam.
 Opened with_underarm_lowered(const Opened& open, double by) {

@@ -6,8 +6,8 @@ namespace blockwright {
 namespace {
 
 // The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
-// how the armhole stands at the shoulder.
-constexpr double kArmholePerShoulder = 0.14;
+// how the armhole stands at the shoulder: one that must lean further in loses below what it gains.
+constexpr double kArmholePerShoulder = 0.05;
 
 // ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
 // down to the across point.
