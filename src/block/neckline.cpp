@@ -2,13 +2,56 @@
 
 #include "blockwright/block/reshape.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace blockwright {
 namespace {
 
 // As the way to the corner grows shorter, the handles keep their share of it.
 constexpr double kNecklineFollows = 0.0;
+
+// How far the handle at the front neck point reaches to the corner of the front's end tangents, and
+// by how much more the deeper the neck is against the corner's room. Ours: so the roundest
+// necklines of the 1988 survey's women.
+constexpr double kFrontCentreFullness = 0.80;
+constexpr double kMoreIfDeep = 0.40;
+constexpr double kUsualDeep = 0.60;
+// The same for the back's handle at the side neck point. Ours, from the same.
+constexpr double kBackSideFullness = 0.85;
+// A handle that is free to give both necklines one curvature at the shoulder: what it reaches by
+// itself, at least and at most. Ours, from the same.
+struct FreeFullness {
+  double natural, least, most;
+};
+constexpr FreeFullness kFrontSide{0.40, 0.20, 0.75};
+constexpr FreeFullness kBackCentre{0.60, 0.35, 0.93};
+
+// The ways from a neckline's ends to the corner of its end tangents, where they lie ahead.
+struct NeckCorner {
+  double side = 0.0, centre = 0.0, sine = 1.0;
+  // The curvature at the side neck point, from how far both handles reach.
+  [[nodiscard]] double bend(double at_side, double at_centre) const {
+    return 2.0 / 3.0 * (1.0 - at_centre) * centre * sine / (at_side * at_side * side * side);
+  }
+};
+
+constexpr Vec kToCentre{-1.0, 0.0};
+
+std::optional<NeckCorner> corner_of(const NecklineEnds& ends) {
+  const Vec leaving = unit(ends.leaving);
+  const auto corner = lines_meet(ends.side_neck, leaving, ends.centre, kToCentre);
+  if (!corner) return std::nullopt;
+  const NeckCorner found{dot(*corner - ends.side_neck, leaving), corner->x - ends.centre.x,
+                         std::abs(cross(leaving, kToCentre))};
+  return found.side > 0.0 && found.centre > 0.0 ? std::optional(found) : std::nullopt;
+}
+
+CubicCurve neckline(const NecklineEnds& ends, double at_side, double at_centre) {
+  return corner_curve(ends.side_neck, ends.leaving, ends.centre, kToCentre,
+                      Ends{at_side, at_centre});
+}
 
 }  // namespace
 
@@ -26,8 +69,26 @@ Vec neckline_leaving(Point from, Vec wished, Point to, Vec arriving, double leas
   return unit(to - least * dot(to - from, arriving) * arriving - from);
 }
 
-CubicCurve neckline(Point side_neck, Vec leaving, Point centre, Vec arriving) {
-  return corner_curve(side_neck, leaving, centre, arriving, kNecklineFullness);
+Necklines necklines(const NecklineEnds& front, const NecklineEnds& back) {
+  const auto f = corner_of(front), b = corner_of(back);
+  if (!f || !b) {
+    return {neckline(front, kFrontSide.natural, kFrontCentreFullness),
+            neckline(back, kBackSideFullness, kBackCentre.natural)};
+  }
+  const double at_front =
+      kFrontCentreFullness + kMoreIfDeep * (f->side / (f->side + f->centre) - kUsualDeep);
+  const auto front_bend = [&](double side) { return f->bend(side, at_front); };
+  const auto back_bend = [&](double centre) { return b->bend(kBackSideFullness, centre); };
+  // The geometric mean of what each has by itself, within what both can have.
+  const double mean = std::sqrt(front_bend(kFrontSide.natural) * back_bend(kBackCentre.natural));
+  const double least = std::fmax(front_bend(kFrontSide.most), back_bend(kBackCentre.most));
+  const double most = std::fmin(front_bend(kFrontSide.least), back_bend(kBackCentre.least));
+  const double bend = std::fmax(std::fmin(mean, most), least);
+  const double at_side = std::sqrt(front_bend(1.0) / bend);
+  const double at_back = 1.0 - bend / back_bend(0.0);
+  return {
+      neckline(front, std::clamp(at_side, kFrontSide.least, kFrontSide.most), at_front),
+      neckline(back, kBackSideFullness, std::clamp(at_back, kBackCentre.least, kBackCentre.most))};
 }
 
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,

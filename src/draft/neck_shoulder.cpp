@@ -154,9 +154,10 @@ void draw_necklines(NeckAndShoulder& n) {
   const Vec into_front = -direction(Angle::radians(0.5 * std::numbers::pi - lean));
   const Vec into_back =
       -direction(Angle::radians(0.5 * std::numbers::pi - back.slope.radians() - given_up));
-  const Vec to_centre{-1.0, 0.0};
-  front.neckline = neckline(front.side_neck, into_front, front.centre_neck, to_centre);
-  back.neckline = neckline(back.side_neck, into_back, back.centre_neck, to_centre);
+  const Necklines drawn = necklines({front.side_neck, into_front, front.centre_neck},
+                                    {back.side_neck, into_back, back.centre_neck});
+  front.neckline = drawn.front;
+  back.neckline = drawn.back;
 }
 
 /// The frame at a neck width, for targets that are within bounds.

@@ -55,8 +55,7 @@ void tell_neckline(Teller& teller, const CubicCurve& curve, double neck) {
               "the top and to the centre line at the foot, through this point; it is {0} long and "
               "front and back together must measure {1}",
               {length(curve), neck},
-              "neck_base_girth; rule: handles of " + share(kNecklineFullness) +
-                  " of the way to the corner");
+              "neck_base_girth; rule: front and back bend alike at the shoulder");
 }
 
 void tell_front_upper(Teller& front, const Targets& t, const NeckAndShoulder& n) {

@@ -47,7 +47,7 @@ Angle Redrawing::armhole_turn() const {
 Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const {
   const Vec arriving = arriving_of(was);
   const bool turned = distance(Point{} + wished, Point{} + leaving_of(was)) > kSameDirection;
-  const double least = std::fmin(turned ? kNeckCornerRoom : kLeastNeckRoom,
+  const double least = std::fmin(turned ? kTurnedNeckRoom : kLeastNeckRoom,
                                  neckline_room(was.p0, leaving_of(was), was.p3, arriving));
   return neckline_leaving(from, wished, to, arriving, least);
 }

@@ -99,7 +99,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
       const bool impossible = row.number() == 36 && sign < 0;
       const bool often = row.number() == 27 || row.number() == 28 || row.number() == 47 ||
                          row.number() == 35 || row.number() == 24 || row.number() == 6;
-      CHECK(applied >= share_of_blocks(impossible ? 0.0 : often ? 0.5 : 0.95));
+      CHECK(applied >= share_of_blocks(impossible ? 0.0 : often ? 0.45 : 0.95));
       CAPTURE(refusals);
       // Corners square to 1 degree, joined seams smooth to 3, no new inflections.
       CHECK(unfair <= 1 + share_of_blocks(0.007));

@@ -9,16 +9,16 @@ namespace blockwright {
 /// right angle at the shoulder.
 
 /// Rise of the side neck point above the nape as a fraction of the neck width: why the back neck is
-/// as deep as it is. Baldt 1916 (seen) has 3/4 in at a width of 65 mm; that it grows with the width
-/// is ours.
-inline constexpr double kBackNeckRise = 0.3;
-/// Length of a handle as a fraction of the way to where the end tangents meet: a quarter circle has
-/// 0.5523; slightly fuller looks fair on the deeper than wide front. Ours, by eye.
-inline constexpr double kNecklineFullness = 0.60;
-/// A front neckline turns one way only while the corner of its end tangents lies at least this far
-/// from the centre front, of the width. Ours.
-inline constexpr double kNeckCornerRoom = 0.30;
-/// ... and this far where a fitting changes only its depth. Ours.
+/// as deep as it is. Ours, from simulated torsos (0.17 to 0.74, mean 0.40): with less the back is
+/// too short over the shoulder, which pulls the bodice up and back.
+inline constexpr double kBackNeckRise = 0.46;
+/// A front neckline keeps the corner of its end tangents at least this far from the centre front,
+/// of the width, and gives up the right angle at the shoulder for it. Ours: with less the neckline
+/// turns within less than 10 mm at the front neck point on one woman in ten of the 1988 survey.
+inline constexpr double kNeckCornerRoom = 0.55;
+/// ... this far where a fitting turns the shoulder, so that turning it back finds the same
+/// neckline, and this far where it changes only the neck's depth. Ours.
+inline constexpr double kTurnedNeckRoom = 0.30;
 inline constexpr double kLeastNeckRoom = 0.05;
 
 /// Of half a neckline, in mm.
@@ -33,8 +33,18 @@ Vec neckline_leaving(Point from, Vec wished, Point to, Vec arriving, double leas
 /// How much room the corner of a neckline's end tangents has, of its width; 1 if they do not meet.
 double neckline_room(Point from, Vec leaving, Point to, Vec arriving);
 
-/// A neckline as it is drafted.
-CubicCurve neckline(Point side_neck, Vec leaving, Point centre, Vec arriving);
+/// What a drafted neckline runs between, with its direction at the side neck point.
+struct NecklineEnds {
+  Point side_neck;
+  Vec leaving;
+  Point centre;
+};
+struct Necklines {
+  CubicCurve front, back;
+};
+/// Both necklines as they are drafted, square to their centre lines; over the closed shoulder they
+/// run on with one curvature, as far as handles allow.
+Necklines necklines(const NecklineEnds& front, const NecklineEnds& back);
 /// The same between new ends (see reshape.hpp): its handles keep their share of the way to the
 /// corner where the end tangents meet, so that it goes on bending one way.
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
