@@ -48,6 +48,13 @@ const Edge& part_of(const Piece& piece, BlockEdge part) {
   return required(find_part(piece, part), "the piece has no such part");
 }
 
+double notch_share(const PieceKind& kind, BlockEdge part) {
+  const auto on_part = [&](const KindNotch& n) { return kind.edges[n.edge].part == part; };
+  const double share = required(first_where(kind.notches, on_part), "no notch there").share;
+  require(share > 0.0, "the draft says where that notch lies");
+  return share;
+}
+
 const Dart* find_dart_on(const Piece& piece, BlockEdge part) {
   return first_where(piece.darts, [&](const Dart& d) { return is_part(piece, d.edge, part); });
 }

@@ -1,5 +1,7 @@
 #include "blockwright/block/kinds.hpp"
 
+#include "blockwright/block/armhole.hpp"
+
 namespace blockwright {
 namespace {
 
@@ -51,9 +53,9 @@ constexpr KindLandmark kBackLandmarks[] = {
 };
 
 constexpr KindNotch kFrontNotches[] = {{"side", kSide, 1, "back", "side"},
-                                       {"armhole", kArmhole, 1}};
+                                       {"armhole", kArmhole, 1, {}, {}, kFrontNotchShare}};
 constexpr KindNotch kBackNotches[] = {{"side", kSide, 1, "front", "side"},
-                                      {"armhole", kArmhole, 2}};
+                                      {"armhole", kArmhole, 2, {}, {}, kBackNotchShare}};
 
 constexpr KindLine kFrontLines[] = {{"bust_line", LineUse::Bust},
                                     {"across_front_line", LineUse::Across},
@@ -79,7 +81,7 @@ constexpr DartPosition kFrontDarts[] = {
 constexpr DartPosition kBackDarts[] = {
     {"shoulder", "shoulder", true, kSecond, Middle, 25, 25, 25, 25},
     {"neck", "neckline", true, kSecond, Middle, 25, 25, 25, 25},
-    {"armhole", "armhole", false, kFirst, AtNotch, 25, 25, 25, 25},
+    {"armhole", "armhole", false, kFirst, LevelWithApex, 25, 25, 25, 25},
     {"waist", "waist", false, kFirst, UnderApex, 15, 15, 15, 40},
     {"centre_back", "centre_back", false, kSecond, LevelWithApex, 15, 15, 15, 25},
 };

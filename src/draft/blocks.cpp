@@ -41,7 +41,8 @@ Piece half_block(const PieceKind& kind, const HalfLines& lines, double cup) {
               shoulder_edge(lines.shoulder_point, lines.shoulder_dart, lines.upper.side_neck),
               Path({lines.upper.neckline}), Path({Segment{centre_neck, Point{}}})},
              waist.darts,
-             {distance(lines.side.waist, lines.side.bust), length(lines.armhole.curves().front())},
+             {distance(lines.side.waist, lines.side.bust),
+              notch_share(kind, BlockEdge::Armhole) * length(lines.armhole)},
              {lines.bust_line, lines.across_line, lines.waist.stretches.back()},
              grain_beside_centre(lines.shoulder_dart.apex, centre_neck)});
 }

@@ -171,8 +171,10 @@ void tell_notches(Teller& teller) {
                 std::string(notch.count == 2 ? "two notches" : "a notch") +
                     " across the edge, {0} along it from its lower end",
                 {notch.along},
-                is_part(piece, notch.edge, BlockEdge::Side) ? "rule: at the bust line"
-                                                            : "rule: at the across point");
+                is_part(piece, notch.edge, BlockEdge::Side)
+                    ? "rule: at the bust line"
+                    : "rule: at " + share(notch_share(*piece.kind, BlockEdge::Armhole)) +
+                          " of the armhole");
   }
 }
 

@@ -188,8 +188,8 @@ void Redrawing::set_marks(Opened& result) const {
     const auto& is = result.edges[anchor.edge].stretches[anchor.stretch];
     const auto edge = static_cast<BlockEdge>(anchor.edge);
     if (edge == marks_from_end_) anchor.along += length(is) - length(was);
-    // The armhole's notch stands where its two strokes meet.
-    if (edge == BlockEdge::Armhole) anchor.along = length(is.curves().front());
+    if (edge == BlockEdge::Armhole)
+      anchor.along = notch_share(*open_->piece.kind, edge) * length(is);
     anchor.along = std::clamp(anchor.along, 0.0, length(is));
   }
 }

@@ -16,6 +16,11 @@ inline constexpr double kMostArmholeLean = 0.8;
 /// bends back on more than one block of a hundred.
 inline constexpr double kHollowLean = 0.4;
 
+/// The sleeve's notches lie this share of their own armhole from the underarm, so that a sleeve cap
+/// finds them well below its middle. About a third: common practice; the numbers are ours.
+inline constexpr double kFrontNotchShare = 0.35;
+inline constexpr double kBackNotchShare = 0.40;
+
 /// What an armhole passes through: points, and directions of travel from underarm to shoulder.
 struct ArmholeLine {
   Point underarm;

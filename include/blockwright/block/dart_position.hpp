@@ -11,7 +11,7 @@ enum class UsualPlace {
   Middle,
   AtNotch,        ///< the edge's notch, as on an armhole
   UnderApex,      ///< straight under or over the apex, as on a waist
-  LevelWithApex,  ///< as on a centre edge
+  LevelWithApex,  ///< as on a centre edge, or on the back armhole
   UnderUnderarm,  ///< a little below the underarm
   OverWaist,      ///< a little above the waist: a french dart
 };

@@ -78,6 +78,7 @@ struct KindNotch {
   std::size_t edge = 0;
   int count = 1;
   std::string_view mate_piece = {}, mate_edge = {};
+  double share = 0.0;  ///< where it lies, of the edge's length; 0: where a line of the draft ends
 };
 
 enum class LineUse { Plain, Bust, Across, Waist };
@@ -131,6 +132,8 @@ bool is_part(const Piece& piece, std::string_view edge, BlockEdge part);
 /// The piece's edge that is that part; null, or std::logic_error, if there is none.
 const Edge* find_part(const Piece& piece, BlockEdge part);
 const Edge& part_of(const Piece& piece, BlockEdge part);
+/// Where the first notch on that part lies, of the edge's length. Requires: it lies by a share.
+double notch_share(const PieceKind& kind, BlockEdge part);
 /// The first dart on that part, in the piece's order; null, or std::logic_error, if there is none.
 const Dart* find_dart_on(const Piece& piece, BlockEdge part);
 const Dart& dart_on(const Piece& piece, BlockEdge part);
