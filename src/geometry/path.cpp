@@ -213,6 +213,27 @@ NearestOnPath nearest(const Path& path, Point to) {
   return best;
 }
 
+double least_radius(const Path& path) {
+  constexpr int samples = 96;
+  double sharpest = 0.0;
+  for (const Curve& curve : path.curves()) {
+    const auto bend = [&](double t) {
+      return std::abs(curvature_at(curve, std::clamp(t, 0.0, 1.0)));
+    };
+    double at = 0.0;
+    for (int i = 1; i <= samples; ++i) {
+      const double t = static_cast<double>(i) / samples;
+      if (bend(t) > bend(at)) at = t;
+    }
+    for (double step = 0.5 / samples; step > 1e-5; step *= 0.5) {
+      if (bend(at - step) > bend(at)) at -= step;
+      if (bend(at + step) > bend(at)) at += step;
+    }
+    sharpest = std::max(sharpest, bend(at));
+  }
+  return sharpest > 0.0 ? 1.0 / sharpest : std::numeric_limits<double>::infinity();
+}
+
 int inflections(const std::vector<Path>& paths) {
   constexpr int samples = 48;
   constexpr double straight = 1e-6;  // 1/mm

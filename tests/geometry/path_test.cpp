@@ -287,6 +287,17 @@ TEST_CASE("every point of a round path is as near to its middle as any other") {
   CHECK(found.distance == Approx(80.0).epsilon(1e-7));
 }
 
+TEST_CASE("The least radius is that of the sharpest place; straight strokes have none") {
+  CHECK(least_radius(round_path({0.0, 0.0}, 80.0, 16)) == Approx(80.0).epsilon(1e-3));
+  // A parabola y = x^2 / 40 has its least radius, 20, at its vertex, here off every sample.
+  const Path parabola({CubicCurve{{-31, 24.025},
+                                  {-31 + 70.0 / 3, 24.025 - 1.55 * 70.0 / 3},
+                                  {39 - 70.0 / 3, 38.025 - 1.95 * 70.0 / 3},
+                                  {39, 38.025}}});
+  CHECK(least_radius(parabola) == Approx(20.0).epsilon(1e-3));
+  CHECK(std::isinf(least_radius(Path::through({{0, 0}, {10, 0}, {10, 10}}))));
+}
+
 TEST_CASE("Inflections are counted across strokes and gaps; straight strokes have none") {
   const Path wave({CubicCurve{{0, 0}, {10, 10}, {20, -10}, {30, 0}}});
   const Path bow({CubicCurve{{0, 0}, {10, 10}, {20, 10}, {30, 0}}});
