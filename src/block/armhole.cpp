@@ -28,7 +28,7 @@ constexpr double kMostShoulderHandle = 0.88;
 // What is left of a way or an offset where the end tangents leave no room, of the chord: there the
 // least radius is out of reach, and the checks refuse the block. Ours.
 constexpr double kLeastWay = 0.03;
-constexpr double kLeastOffset = 0.005;
+constexpr double kLeastOffset = 0.001;
 // The fairest heading may lie this far from `up`, to either side. Ours: the narrowest place of the
 // armhole then lies within 20 mm of the across line, and is mostly within 2 mm as wide.
 constexpr Angle kMostHeadingOut = Angle::degrees(6.0);
