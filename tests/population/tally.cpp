@@ -23,18 +23,6 @@ double bust_dart_of(const Piece& front) {
 constexpr double kLeastArmholeRadius = 12.0, kLeastNecklineRadius = 10.0;
 constexpr double kBelowUnderarm = 1.0;
 constexpr int kSamples = 32;
-
-double least_radius(const Path& path) {
-  double sharpest = 0.0;
-  for (const Curve& curve : path.curves()) {
-    for (int i = 0; i <= kSamples; ++i) {
-      const double t = static_cast<double>(i) / kSamples;
-      sharpest = std::fmax(sharpest, std::abs(curvature_at(curve, t)));
-    }
-  }
-  return sharpest > 0.0 ? 1.0 / sharpest : INFINITY;
-}
-
 double lowest(const Path& path) {
   double y = INFINITY;
   for (const Curve& curve : path.curves()) {
