@@ -203,7 +203,7 @@ TEST_CASE("Necklines bend one way with one radius at the shoulder, nowhere withi
     CHECK(std::abs(tangent_at(front, 1.0).y) < 1e-9);
     CHECK(std::abs(tangent_at(back, 1.0).y) < 1e-9);
     // The back is nowhere flat but next to its centre, where it may be.
-    for (int i = 0; i <= 10; ++i) CHECK(std::abs(curvature_at(back, 0.05 * i)) > 1.0 / 700.0);
+    for (int i = 0; i <= 10; ++i) CHECK(std::abs(curvature_at(back, 0.05 * i)) > 1.0 / 1000.0);
   });
 }
 
