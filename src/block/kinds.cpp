@@ -9,13 +9,13 @@ using enum UsualPlace;
 
 // Which edges a front has, in the order of the outline. Right angles, smooth joined seams, one
 // notch in front and two at the back: common practice, no source. A neckline bends one way, an
-// armhole turns back at most once: ours.
+// armhole turns back at most once, and the least radii: ours.
 constexpr KindEdge kFrontEdges[] = {
     {"waist", BlockEdge::Waist, EdgeRole::Hem, CornerShape::Square},
     {"side", BlockEdge::Side, EdgeRole::Seam, CornerShape::Smooth},
-    {"armhole", BlockEdge::Armhole, EdgeRole::FreeEdge, CornerShape::Smooth, 1},
+    {"armhole", BlockEdge::Armhole, EdgeRole::FreeEdge, CornerShape::Smooth, 1, 12.0},
     {"shoulder", BlockEdge::Shoulder, EdgeRole::Seam, CornerShape::Smooth},
-    {"neckline", BlockEdge::Neckline, EdgeRole::FreeEdge, CornerShape::Smooth, 0},
+    {"neckline", BlockEdge::Neckline, EdgeRole::FreeEdge, CornerShape::Smooth, 0, 10.0},
     {"centre_front", BlockEdge::Centre, EdgeRole::Fold, CornerShape::Square},
 };
 

@@ -57,10 +57,7 @@ double taken_by_waist_darts(const Piece& piece, double y) {
 double across_front_half(Block b) { return closed(b, across_point(front(b))).x; }
 
 double upper_chest_half(Block b) {
-  const auto armhole = [](const Piece& piece) {
-    return corner_point(piece, Corner::Underarm).x - across_point(piece).x;
-  };
-  return across_point(back(b)).x + across_front_half(b) + armhole(front(b)) + armhole(back(b));
+  return across_point(back(b)).x + across_front_half(b) + armhole_width(b);
 }
 
 double side_neck_to_bust_point(Block b) {
@@ -135,6 +132,13 @@ double back_bust_line(const Pattern& block) {
   const double over_waist = apex_point(front(block)).y - side_waist(front(block));
   const double level = side_waist(back(block)) + over_waist;
   return side_at(back(block), level) - taken_by_waist_darts(back(block), level);
+}
+
+double armhole_width(const Pattern& block) {
+  const auto part = [](const Piece& piece) {
+    return corner_point(piece, Corner::Underarm).x - across_point(piece).x;
+  };
+  return part(front(block)) + part(back(block));
 }
 
 std::span<const BackMeasure> back_measures() { return kBackMeasures; }

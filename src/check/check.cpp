@@ -22,10 +22,10 @@ constexpr Problems (*kChecks[])(const CheckInput&) = {
     check_limits,
     [](const CheckInput& input) { return unequal_seams(input.pattern); },
     check_angles,
+    check_armhole,
     check_curves,
     check_darts,
     check_levels,
-    check_armhole,
 };
 
 }  // namespace

@@ -24,14 +24,16 @@ Problems broken_pieces(const Pattern& pattern);
 Problems unequal_seams(const Pattern& pattern);
 /// check.angle: square corners and smooth joined seams.
 Problems check_angles(const CheckInput& input);
-/// check.curve: necklines bend one way, armholes turn back at most once.
+/// check.curve: necklines bend one way, armholes turn back at most once, and no curve bends within
+/// less than its kind's least radius.
 Problems check_curves(const CheckInput& input);
 /// check.dart: no edge but its own runs across a dart.
 Problems check_darts(const CheckInput& input);
 /// check.level: the bust line meets itself at the side seam.
 Problems check_levels(const CheckInput& input);
-/// check.armhole: the armhole keeps clear of the waist, the back's rises to its across point; its
-/// length against the armscye.
+/// check.armhole: the armhole keeps clear of the waist, the back's rises to its across point, the
+/// front's does not hang below its underarm point; its length against the armscye, its width
+/// against the arm.
 Problems check_armhole(const CheckInput& input);
 
 /// Why a measurement of the body has nothing to be compared with on the pieces.
@@ -67,6 +69,9 @@ constexpr bool covers_every_measurement(std::span<const BackMeasure> rows) {
 /// The bust line on each piece of a block, from the centre to the side, in mm.
 double front_bust_line(const Pattern& block);
 double back_bust_line(const Pattern& block);
+
+/// The width of the armhole of a block, from across point to across point past both underarms, mm.
+double armhole_width(const Pattern& block);
 
 /// All measurements, in their order.
 std::span<const BackMeasure> back_measures();

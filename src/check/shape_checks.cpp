@@ -18,6 +18,12 @@ constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
 /// The least height of an armhole over the waist. Ours: far below any body's.
 constexpr double kLeastOverWaist = 20.0;
+/// How far the front armhole may hang below its underarm point: a sewn underarm that leans to the
+/// back lets it dip a little. Ours.
+constexpr double kMostDip = 3.0;
+/// The least armhole width, of the upper arm girth: an arm is about 0.32 of its girth across, and
+/// cloth gives. Ours.
+constexpr double kLeastWidthOfArm = 0.30;
 constexpr const char* kReport = "do not cut; please report it with the client file";
 
 Problem off(const char* code, std::string where, const std::string& what, const Wording& by,
@@ -82,6 +88,13 @@ double bust_line_over_side_waist(const Piece& piece) {
   return line == nullptr ? 0.0 : line->path.end().y - corner_point(piece, Corner::SideWaist).y;
 }
 
+constexpr const char* kNarrow =
+    "upper_chest_girth, across_back, across_front, bust_girth and upper_arm_girth contradict each "
+    "other: take them again, and look at the eases";
+constexpr const char* kSharpNeck =
+    "neck_base_girth, front_waist_length, side_neck_to_waist, side_neck_to_bust_point and the "
+    "shoulder slants contradict each other: take them again";
+
 constexpr const char* kShortSide =
     "upper_arm_girth, armscye_girth, side_length, scye_depth, back_waist_length and the shoulder "
     "slope contradict each other: take them again, and look at the eases";
@@ -108,6 +121,47 @@ Problems armhole_at_waist(const Piece& piece) {
                       " are left on a block",
            .hint = kShortSide,
            .limit = {.least = Length::mm(kLeastOverWaist)}}};
+}
+
+// The front armhole goes up from the underarm too; with the bust dart open nearly all of it turns
+// down. Lower than its underarm point no arm would fit it.
+Problems hanging_armhole(const Piece& front) {
+  const Edge& armhole = part_of(front, BlockEdge::Armhole);
+  const double down = armhole.path.start().y - box_of(armhole.path).bottom;
+  if (down <= kMostDip) return {};
+  return {{.severity = Severity::Error,
+           .code = "check.armhole",
+           .where = front.name + "." + armhole.name,
+           .message = "the front armhole would hang " + Length::mm(down) +
+                      " below the underarm; at most " + Length::mm(kMostDip) + " is allowed",
+           .hint = kNarrow,
+           .limit = {.most = Length::mm(kMostDip)}}};
+}
+
+Problems narrow_armhole(const CheckInput& input) {
+  const double width = armhole_width(input.pattern);
+  const double least = kLeastWidthOfArm * input.body.length(MeasurementName::UpperArmGirth).mm();
+  if (width >= least) return {};
+  return {{.severity = Severity::Error,
+           .code = "check.armhole",
+           .where = "upper_chest_girth",
+           .message = "the armhole would be " + Length::mm(width) +
+                      " wide between the across points; the arm that goes through it needs " +
+                      Length::mm(least),
+           .hint = kNarrow,
+           .limit = {.least = Length::mm(least)}}};
+}
+
+Problems sharp_curve(const Piece& piece, const Edge& edge, const KindEdge& kind) {
+  const double radius = least_radius(edge.path);
+  if (radius >= kind.least_radius) return {};
+  return {{.severity = Severity::Error,
+           .code = kind.part == BlockEdge::Armhole ? "check.armhole" : "check.curve",
+           .where = piece.name + "." + edge.name,
+           .message = "the " + edge.name + " would bend within a radius of " + Length::mm(radius) +
+                      "; at least " + Length::mm(kind.least_radius) + " is fair",
+           .hint = kind.part == BlockEdge::Armhole ? kNarrow : kSharpNeck,
+           .limit = {.least = Length::mm(kind.least_radius)}}};
 }
 
 }  // namespace
@@ -150,7 +204,9 @@ Problems check_curves(const CheckInput& input) {
   for (const Piece& piece : input.pattern.pieces) {
     for (const Edge& edge : piece.edges) {
       const KindEdge* kind = kind_edge(piece, edge.name);
-      if (kind == nullptr || !kind->most_bends) continue;
+      if (kind == nullptr) continue;
+      for (const Problem& sharp : sharp_curve(piece, edge, *kind)) problems.push_back(sharp);
+      if (!kind->most_bends) continue;
       const int got = inflections({edge.path});
       if (got <= *kind->most_bends) continue;
       problems.push_back({Severity::Error, "check.curve", piece.name + "." + edge.name,
@@ -199,8 +255,8 @@ Problems check_armhole(const CheckInput& input) {
   using enum MeasurementName;
   const Piece& front = piece_of(input.pattern, kBodiceFront);
   const Piece& back = piece_of(input.pattern, kBodiceBack);
-  for (Problems problems :
-       {sunken_armhole(back), armhole_at_waist(back), armhole_at_waist(front)}) {
+  for (Problems problems : {sunken_armhole(back), armhole_at_waist(back), armhole_at_waist(front),
+                            hanging_armhole(front), narrow_armhole(input)}) {
     if (!problems.empty()) return problems;
   }
   const double more =

@@ -1,6 +1,7 @@
 // Each check finds the fault it is for, planted in a sound block.
 #include "checks.hpp"
 
+#include "blockwright/geometry/box.hpp"
 #include "support/blocks.hpp"
 #include "support/each.hpp"
 #include "support/people.hpp"
@@ -168,6 +169,64 @@ TEST_CASE("An armhole that does not suit the arm is found and names what to take
   Measure& armscye = checked.body.measurements[ArmscyeGirth]->value;
   armscye += Length::mm(-80);
   CHECK(finds("check.armhole", checked));
+}
+
+// The armhole law has several limits: the first problem names the one that is broken.
+TEST_CASE("An armhole narrower than 0.30 of the arm is found, one a little wider is not") {
+  CheckedBlock checked = sound();
+  const double width = armhole_width(checked.block.pattern);
+  const auto found_at = [&](double arm) {
+    checked.body.measurements[UpperArmGirth]->value = Length::mm(arm);
+    const CheckReport report = check_block(
+        {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+    return std::any_of(report.problems.begin(), report.problems.end(), [](const Problem& p) {
+      return p.code == "check.armhole" && p.where == "upper_chest_girth";
+    });
+  };
+  CHECK(found_at((width + 0.1) / 0.30));
+  CHECK_FALSE(found_at((width - 0.1) / 0.30));
+}
+
+TEST_CASE("A front armhole that hangs over 3 mm below its underarm is found") {
+  CheckedBlock checked = sound();
+  Edge& armhole = edge_of(front(checked), "armhole");
+  const auto curves = armhole.path.curves();
+  const auto hangs = [&](double down) {
+    auto lower = std::get<CubicCurve>(curves[0]);
+    // Both handles so low that the curve comes down by 3/4 of it, less what the end pulls it up.
+    lower.p1 = {between(lower.p0, lower.p3, 0.3).x, lower.p0.y - down};
+    lower.p2 = {between(lower.p0, lower.p3, 0.6).x, lower.p0.y - down};
+    armhole.path = Path({lower, curves[1]});
+    const double dip = lower.p0.y - box_of(armhole.path).bottom;
+    const bool found = finds("check.armhole", checked, Length::mm(3.0));
+    CHECK(found == (dip > 3.0));
+    return found;
+  };
+  CHECK_FALSE(hangs(1.0));
+  CHECK(hangs(40.0));
+}
+
+TEST_CASE("An armhole within 12 mm and a neckline within 10 mm of radius are found") {
+  const auto found_at = [](const std::string& edge, double radius) {
+    CheckedBlock checked = sound();
+    Edge& bent = edge_of(back(checked), edge);
+    // A bow of that radius in place of a part of the edge, so that only its sharpness counts.
+    std::vector<Curve> curves = bent.path.curves();
+    const Point from = end_of(curves.back());
+    const double k = 0.5523 * radius;
+    curves.push_back(CubicCurve{from, from + Vec{k, 0.0}, from + Vec{radius, radius - k},
+                                from + Vec{radius, radius}});
+    bent.path = Path(curves);
+    const CheckReport report = check_block(
+        {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+    return std::any_of(report.problems.begin(), report.problems.end(), [&](const Problem& p) {
+      return p.where == "back." + edge && p.message.plain().find("radius") != std::string::npos;
+    });
+  };
+  CHECK(found_at("armhole", 11.5));
+  CHECK_FALSE(found_at("armhole", 12.5));
+  CHECK(found_at("neckline", 9.5));
+  CHECK_FALSE(found_at("neckline", 10.5));
 }
 
 TEST_CASE("A bound that changed a taped measurement is told, with what to take again") {

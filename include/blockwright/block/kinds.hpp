@@ -49,6 +49,7 @@ struct KindEdge {
   EdgeRole role = EdgeRole::Seam;  ///< as drafted
   CornerShape start = CornerShape::Free;
   std::optional<int> most_bends = {};  ///< how often its curve may turn back; empty: any number
+  double least_radius = 0.0;  ///< of a drafted one, in mm: where it bends more it is a corner
 };
 
 /// Where a named point is found again when the outline has been redrawn.
