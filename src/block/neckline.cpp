@@ -19,12 +19,15 @@ constexpr double kFrontCentreFullness = 0.80;
 constexpr double kMoreIfDeep = 0.40;
 constexpr double kUsualDeep = 0.60;
 // The same for the back's handle at the side neck point. Ours, from the same.
-constexpr double kBackSideFullness = 0.85;
+constexpr double kBackSideFullness = 0.75;
 // A handle that is free to give both necklines one curvature at the shoulder: what it reaches by
 // itself, at least and at most. Ours, from the same.
 struct FreeFullness {
   double natural, least, most;
 };
+// At the shoulder the back, which is the shorter, bends by so much more than the front. Ours, by
+// eye: at 1 it is all but straight there and turns sharply half way.
+constexpr double kBackBendsMore = 1.8;
 constexpr FreeFullness kFrontSide{0.40, 0.20, 0.75};
 constexpr FreeFullness kBackCentre{0.60, 0.35, 0.93};
 
@@ -78,8 +81,10 @@ Necklines necklines(const NecklineEnds& front, const NecklineEnds& back) {
   const double at_front =
       kFrontCentreFullness + kMoreIfDeep * (f->side / (f->side + f->centre) - kUsualDeep);
   const auto front_bend = [&](double side) { return f->bend(side, at_front); };
-  const auto back_bend = [&](double centre) { return b->bend(kBackSideFullness, centre); };
-  // The geometric mean of what each has by itself, within what both can have.
+  const auto back_bend = [&](double centre) {
+    return b->bend(kBackSideFullness, centre) / kBackBendsMore;
+  };
+  // The front's: the geometric mean of what each has by itself, within what both can have.
   const double mean = std::sqrt(front_bend(kFrontSide.natural) * back_bend(kBackCentre.natural));
   const double least = std::fmax(front_bend(kFrontSide.most), back_bend(kBackCentre.most));
   const double most = std::fmin(front_bend(kFrontSide.least), back_bend(kBackCentre.least));

@@ -43,7 +43,7 @@ struct Necklines {
   CubicCurve front, back;
 };
 /// Both necklines as they are drafted, square to their centre lines; over the closed shoulder they
-/// run on with one curvature, as far as handles allow.
+/// run on, the back bending at most twice as much as the front.
 Necklines necklines(const NecklineEnds& front, const NecklineEnds& back);
 /// The same between new ends (see reshape.hpp): its handles keep their share of the way to the
 /// corner where the end tangents meet, so that it goes on bending one way.
