@@ -15,7 +15,7 @@ constexpr double kNecklineFollows = 0.0;
 // How far the handle at the front neck point reaches to the corner of the front's end tangents, and
 // by how much more the deeper the neck is against the corner's room. Ours: so the roundest
 // necklines of the 1988 survey's women.
-constexpr double kFrontCentreFullness = 0.80;
+constexpr double kFrontCentreFullness = 0.83;
 constexpr double kMoreIfDeep = 0.40;
 constexpr double kUsualDeep = 0.60;
 // The same for the back's handle at the side neck point. Ours, from the same.
