@@ -56,7 +56,7 @@ struct Outline {
   std::vector<Vec2> chain;
   std::vector<std::pair<int, int>> joined;
   std::map<std::string, std::vector<std::vector<int>>> edges;  ///< at each share all its points
-  std::map<std::string, std::vector<double>> shares;
+  std::map<std::string, double> lengths;
 
   int add(const Vec2& p) {
     // Edges meet: the end of one is the start of the next.
@@ -84,7 +84,7 @@ void add_edge(Outline& outline, const std::string& name, const ClosedEdge& edge,
               const std::vector<double>& shares, double spacing) {
   std::vector<std::vector<int>>& points = outline.edges[name];
   points.assign(shares.size(), {});
-  outline.shares[name] = shares;
+  outline.lengths[name] = edge.length;
   for (std::size_t i = 0; i < edge.stretches.size(); ++i) {
     const double from = edge.starts[i];
     const double to = i + 1 < edge.starts.size() ? edge.starts[i + 1] : edge.length;
@@ -203,6 +203,7 @@ Cloth sewn_cloth(const Pattern& pattern, double spacing) {
     for (const auto& [name, points] : outlines[p].edges) {
       std::vector<int>& chain = cloth.edges[pieces[p]->name + "." + name];
       for (const std::vector<int>& at : points) chain.push_back(id(at.front()));
+      cloth.cut_lengths[pieces[p]->name + "." + name] = outlines[p].lengths.at(name);
       if (name == "centre_front" || name == "centre_back") {
         for (const int i : chain) cloth.at_centre[static_cast<std::size_t>(i)] = true;
       }

@@ -39,6 +39,7 @@ struct Cloth {
   std::vector<std::vector<std::pair<int, Vec2>>> places;
   std::vector<bool> at_centre;                    ///< held on the centre plane
   std::map<std::string, std::vector<int>> edges;  ///< "front.neckline" ...: its points in order
+  std::map<std::string, double> cut_lengths;      ///< of the same, darts closed, mm
   ClothPoint bust_point;                          ///< the apex of the front's darts
 };
 

@@ -75,6 +75,15 @@ class Reader {
   [[nodiscard]] double ease(double z) const {
     return 2.0 * level_section(cloth_, rest_, z) - level_girth(body_, z);
   }
+  /// Too much ease at the waist, whole girth; where it is strained, what it is stretched by, below
+  /// 0.
+  [[nodiscard]] double waist_ease() const {
+    const double cut =
+        2.0 * (cloth_.cut_lengths.at("front.waist") + cloth_.cut_lengths.at("back.waist"));
+    const double strained = 2.0 * (edge_length("front.waist") + edge_length("back.waist")) - cut;
+    const double spare = cut - level_girth(body_, 0.0) - kWaistEase;
+    return strained > 0.005 * cut ? std::min(spare, -strained) : spare;
+  }
 
  private:
   const Cloth& cloth_;
@@ -98,7 +107,7 @@ const std::array<ReadingInfo, kReadingCount>& reading_table() {
       {FrontNeckEdge, "fne", 6.0, "front neck edge taken in", ""},
       {BackNeckEdge, "bne", 6.0, "back neck edge taken in", ""},
       {ShoulderPoint, "sp", 6.0, "shoulder shorter", "shoulder longer"},
-      {ShoulderPointOff, "spo", 6.0, "shoulder point lower", ""},
+      {ShoulderPointOff, "spo", 8.0, "shoulder point lower", ""},
       {ShoulderSeam, "ss", 6.0, "shoulder seam back", "shoulder seam forward"},
       {Underarm, "ua", 12.5, "underarm higher", "underarm lower"},
       {FrontArmholeEdge, "fae", 10.0, "front armhole edge taken in", ""},
@@ -146,8 +155,7 @@ FitReadings read_off(const Cloth& cloth, const Relaxed& rest, const Torso& body)
   r[FrontArmholeEdge] = on.most_off("front.armhole", above);
   r[BackArmholeEdge] = on.most_off("back.armhole", above);
   r[BustEase] = on.ease(skin.bust_point.z()) - kBustEase;
-  r[WaistEase] = 2.0 * (on.edge_length("front.waist") + on.edge_length("back.waist")) -
-                 level_girth(body, 0.0) - kWaistEase;
+  r[WaistEase] = on.waist_ease();
   r[SideSeam] = on.end("front.waist").y() - on.end("front.side").y();
   return r;
 }
