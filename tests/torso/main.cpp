@@ -12,8 +12,8 @@
 /// - The cloth is a coarse sheet, 14 mm a triangle, with one stiffness along both threads and none
 ///   of a seam's. It cannot show folds narrower than two triangles; they appear as cloth that is
 ///   pushed together. A dart's intake is cut away, not folded under.
-/// - There is no friction by default, so cloth slides until it balances. On a body it would stay
-///   where the fitter puts it within a few mm.
+/// - There is no friction, so cloth slides until it balances. On a body it would stay where the
+///   fitter puts it within a few mm; lengths may come out a few mm generous.
 /// - Thresholds and the eases that count as right are ours (readings.cpp). Compare scores of
 ///   versions on the same torsos; a score alone means little.
 #include "blockwright/draft/draft.hpp"
@@ -26,7 +26,7 @@
 #include <cstdlib>
 #include <iostream>
 #include <map>
-#include <optional>
+#include <sstream>
 #include <stdexcept>
 #include <string>
 
@@ -35,20 +35,22 @@ namespace {
 
 constexpr std::string_view kUsage =
     "toile_on_body [--only NAME] [--half tuned|kept] [--patterns DIR] [--obj DIR] [--words]\n"
-    "              [--spacing MM] [--friction MU]\n"
+    "              [--spacing MM] [--ease KEY=MM,...]\n"
     "toile_on_body --clients DIR\n"
     "\n"
     "Tries a block on each torso. Without --patterns the block is drafted by the library that\n"
     "this program is linked with.\n"
     "  --only NAME       one torso, t01 ...\n"
     "  --half WHICH      those to tune by, or those kept for the check\n"
+    "  --ease KEY=MM,... ease on the whole measurement in place of the default, without "
+    "--patterns\n"
     "  --clients DIR     writes a client file for each torso and stops\n"
     "  --patterns DIR    reads NAME-pattern.json, as `blockwright draft --write json` wrote them\n"
     "  --obj DIR         writes cloth and body to look at\n"
     "  --words           the corrections in words, under each torso\n"
     "  --tape            the tape's readings, under each torso\n"
     "  --spacing MM      of the cloth's points, 14\n"
-    "  --friction MU     of cloth on body, 0\n";
+    "  --stretch N --pushed N --shear N --bending N   of the cloth: relax.hpp\n";
 
 using Options = std::map<std::string, std::string>;
 
@@ -76,9 +78,21 @@ bool is_asked_for(const TorsoForm& form, const Options& options) {
   return !options.contains("--half") || (options.at("--half") == "kept") == form.kept;
 }
 
+Ease ease_of(const Options& options) {
+  Ease ease = Ease::of_toile();
+  std::istringstream words(options.contains("--ease") ? options.at("--ease") : "");
+  for (std::string word; std::getline(words, word, ',');) {
+    const std::size_t sign = word.find('=');
+    const auto name = measurement_named(word.substr(0, sign));
+    if (!name || sign == std::string::npos) throw std::runtime_error("no measurement: " + word);
+    ease.set(*name, measure_of(*name, std::stod(word.substr(sign + 1))));
+  }
+  return ease;
+}
+
 Pattern pattern_for(const std::string& name, const Session& session, const Options& options) {
   if (!options.contains("--patterns")) {
-    return draft_block(fill_in(session), Ease::of_toile()).pattern;
+    return draft_block(fill_in(session), ease_of(options)).pattern;
   }
   return read_pattern(std::filesystem::path(options.at("--patterns")) / (name + "-pattern.json"));
 }
@@ -150,7 +164,10 @@ void try_on_all(const Options& options) {
     const Pattern pattern = pattern_for(form.name, session, options);
     const Cloth cloth = sewn_cloth(pattern, number_of(options, "--spacing", 14.0));
     ClothKind kind;
-    kind.friction = number_of(options, "--friction", kind.friction);
+    kind.stretch = number_of(options, "--stretch", kind.stretch);
+    kind.pushed = number_of(options, "--pushed", kind.pushed);
+    kind.shear = number_of(options, "--shear", kind.shear);
+    kind.bending = number_of(options, "--bending", kind.bending);
     const TriedOn tried = tried_on(cloth, body, kind);
     (form.kept ? kept : tuned).add(tried);
     print_row(form, tried);

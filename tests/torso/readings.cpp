@@ -12,8 +12,13 @@ namespace {
 // same numbers as the program's default ease, kept here so that the yardstick does not move with
 // it.
 constexpr double kBustEase = 50.0, kWaistEase = 25.0;
+/// 0 to 8 mm are usual on the neck base; the middle. Ours.
+constexpr double kNeckEase = 4.0;
 /// Underarm point below the armpit: 5 to 30 mm are right.
 constexpr double kUnderarmDepth = 17.5;
+/// Up to this share of the way from armpit to shoulder point an arm would fill the armhole, which
+/// belongs off the body there. Ours.
+constexpr double kArmAtArmhole = 0.35;
 
 std::size_t idx(int i) { return static_cast<std::size_t>(i); }
 
@@ -75,14 +80,21 @@ class Reader {
   [[nodiscard]] double ease(double z) const {
     return 2.0 * level_section(cloth_, rest_, z) - level_girth(body_, z);
   }
-  /// Too much ease at the waist, whole girth; where it is strained, what it is stretched by, below
-  /// 0.
+  /// Too much ease at the waist, whole girth; where the waist edge lies on a part of the body that
+  /// is larger than it was cut, what it is too tight by there, below 0.
   [[nodiscard]] double waist_ease() const {
     const double cut =
         2.0 * (cloth_.cut_lengths.at("front.waist") + cloth_.cut_lengths.at("back.waist"));
-    const double strained = 2.0 * (edge_length("front.waist") + edge_length("back.waist")) - cut;
-    const double spare = cut - level_girth(body_, 0.0) - kWaistEase;
-    return strained > 0.005 * cut ? std::min(spare, -strained) : spare;
+    std::vector<Vec2> skin;
+    for (const char* name : {"front.waist", "back.waist"}) {
+      for (const int i : edge(name)) {
+        const Vec3 on_skin = body_.nearest_skin(at(i));
+        skin.emplace_back(on_skin.x(), on_skin.y());
+        skin.emplace_back(-on_skin.x(), on_skin.y());
+      }
+    }
+    const double in_place = cut - hull_girth(std::move(skin));
+    return in_place < 0.0 ? in_place : cut - level_girth(body_, 0.0) - kWaistEase;
   }
 
  private:
@@ -104,6 +116,7 @@ const std::array<ReadingInfo, kReadingCount>& reading_table() {
       {FrontNeck, "fn", 5.0, "front neck lower", "front neck higher"},
       {BackNeck, "bn", 5.0, "back neck lower", "back neck higher"},
       {SideNeck, "sn", 5.0, "neck narrower at the sides", "neck wider at the sides"},
+      {NeckGirth, "ng", 6.0, "neck narrower", "neck wider"},
       {FrontNeckEdge, "fne", 6.0, "front neck edge taken in", ""},
       {BackNeckEdge, "bne", 6.0, "back neck edge taken in", ""},
       {ShoulderPoint, "sp", 6.0, "shoulder shorter", "shoulder longer"},
@@ -144,14 +157,16 @@ FitReadings read_off(const Cloth& cloth, const Relaxed& rest, const Torso& body)
   r[FrontNeck] = on.end("front.neckline").z() - skin.front_neck.z();
   r[BackNeck] = on.end("back.neckline").z() - skin.nape.z();
   r[SideNeck] = along.dot(on.end("front.shoulder") - skin.side_neck);
+  r[NeckGirth] = 2.0 * (on.edge_length("front.neckline") + on.edge_length("back.neckline")) -
+                 neck_base_girth(body) - kNeckEase;
   r[FrontNeckEdge] = on.most_off("front.neckline", -1e9);
   r[BackNeckEdge] = on.most_off("back.neckline", -1e9);
   r[ShoulderPoint] = along.dot(on.start("front.shoulder") - skin.shoulder_point);
   r[ShoulderPointOff] = body.stand_off(on.start("front.shoulder"));
   r[ShoulderSeam] = on.seam_forward();
   r[Underarm] = skin.armpit.z() - on.end("front.side").z() - kUnderarmDepth;
-  // Lower down the armhole belongs off the body, for the arm's sake.
-  const double above = skin.armpit.z() + 15.0;
+  const double above =
+      skin.armpit.z() + kArmAtArmhole * (skin.shoulder_point.z() - skin.armpit.z());
   r[FrontArmholeEdge] = on.most_off("front.armhole", above);
   r[BackArmholeEdge] = on.most_off("back.armhole", above);
   r[BustEase] = on.ease(skin.bust_point.z()) - kBustEase;

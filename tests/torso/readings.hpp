@@ -18,6 +18,7 @@ enum class ReadingName {
   FrontNeck,
   BackNeck,
   SideNeck,
+  NeckGirth,
   FrontNeckEdge,
   BackNeckEdge,
   ShoulderPoint,

@@ -8,15 +8,16 @@ namespace blockwright::torso {
 
 /// Firm plain woven toile cloth. All ours, of the order that fabric testing gives for calico.
 struct ClothKind {
-  double stretch = 1000.0;  ///< along the threads, mN/mm (N/m)
-  double shear = 60.0;      ///< mN/mm
+  /// Along the threads, mN/mm (N/m). At the low end of such cloth: triangles this coarse are
+  /// stiffer than what they stand for where the body is round in two directions.
+  double stretch = 500.0;
+  double shear = 60.0;  ///< mN/mm
   /// Of the stretch stiffness when pushed together: cloth gives way in buckles that are finer than
   /// the mesh.
   double pushed = 0.25;
   double bending = 15.0;   ///< mN mm
   double weight = 1.8e-3;  ///< mN/mm^2 (180 g/m^2)
   double contact = 1.0;    ///< of the body's skin, mN/mm^3
-  double friction = 0.0;   ///< cloth on body
 };
 
 /// How the cloth is put on before it settles.

@@ -47,14 +47,6 @@ std::vector<Vec2> hull_of(std::vector<Vec2> points) {
   return hull;
 }
 
-double hull_girth(std::vector<Vec2> points) {
-  const std::vector<Vec2> hull = hull_of(std::move(points));
-  double girth = 0.0;
-  for (std::size_t i = 0; i < hull.size(); ++i)
-    girth += (hull[(i + 1) % hull.size()] - hull[i]).norm();
-  return girth;
-}
-
 /// Half the width across front or back at a level, from the centre to the armhole line, the tape
 /// spanning hollows.
 double half_across(const Torso& body, double z, double to_x, bool front) {
@@ -111,6 +103,14 @@ double taut_length(const Torso& body, const Vec3& from, const Vec3& to, TapeHeld
   double length = 0.0;
   for (std::size_t i = 1; i < tape.size(); ++i) length += (tape[i] - tape[i - 1]).norm();
   return length;
+}
+
+double hull_girth(std::vector<Vec2> points) {
+  const std::vector<Vec2> hull = hull_of(std::move(points));
+  double girth = 0.0;
+  for (std::size_t i = 0; i < hull.size(); ++i)
+    girth += (hull[(i + 1) % hull.size()] - hull[i]).norm();
+  return girth;
 }
 
 double level_girth(const Torso& body, double z) {

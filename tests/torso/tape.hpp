@@ -18,6 +18,9 @@ enum class TapeHeld {
 double taut_length(const Torso& body, const Vec3& from, const Vec3& to,
                    TapeHeld held = TapeHeld::Freely);
 
+/// Length of a tape round points, spanning hollows, mm.
+double hull_girth(std::vector<Vec2> points);
+
 /// Whole girths in mm. A level tape spans the hollows of its section.
 double level_girth(const Torso& body, double z);
 double neck_base_girth(const Torso& body);

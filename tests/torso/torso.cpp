@@ -261,9 +261,8 @@ double Torso::distance(const Vec3& p) const {
   return distance(p, out);
 }
 
-double Torso::stand_off(const Vec3& p) const {
+Vec3 Torso::nearest_skin(const Vec3& p) const {
   Vec3 skin = p, out;
-  if (distance(p) <= 0.0) return 0.0;
   for (int i = 0; i < 20; ++i) {
     const double d = distance(skin, out);
     skin -= d * out;
@@ -273,7 +272,11 @@ double Torso::stand_off(const Vec3& p) const {
     skin += 0.5 * (to - to.dot(out) * out);
   }
   skin -= distance(skin, out) * out;
-  return (p - skin).norm();
+  return skin;
+}
+
+double Torso::stand_off(const Vec3& p) const {
+  return distance(p) <= 0.0 ? 0.0 : (p - nearest_skin(p)).norm();
 }
 
 std::vector<Vec2> Torso::trunk_section(double z, double off) const {

@@ -59,6 +59,8 @@ class Torso {
   [[nodiscard]] double distance(const Vec3& p) const;
   /// The same with the direction out of the body.
   double distance(const Vec3& p, Vec3& out) const;
+  /// The point of the skin nearest to one some cm off it.
+  [[nodiscard]] Vec3 nearest_skin(const Vec3& p) const;
   /// Distance to the nearest skin for points some cm off; 0 inside.
   [[nodiscard]] double stand_off(const Vec3& p) const;
 
