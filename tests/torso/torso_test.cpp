@@ -104,3 +104,100 @@ TEST_CASE("a spoiled pattern scores worse than the sound one, and the spoiled pl
     spoiled(with_half_a_bust_dart(block), FrontArmholeEdge, 5.0);
   }
 }
+
+TEST_CASE("the tape finds on a torso what it was made from") {
+  using enum MeasurementName;
+  for (const Person* person : {&middle(), &slim()}) {
+    const TorsoForm& form = person->body.form();
+    CAPTURE(form.name);
+    CHECK(taped(person->tape, BustGirth) == Approx(form.bust).margin(3.0));
+    CHECK(taped(person->tape, UnderbustGirth) == Approx(form.bust - form.cup).margin(3.0));
+    CHECK(taped(person->tape, WaistGirth) == Approx(form.waist).margin(1.0));
+    CHECK(taped(person->tape, NeckBaseGirth) == Approx(form.neck_base).margin(2.0));
+    CHECK(taped(person->tape, ShoulderSlope) == Approx(form.slope).margin(2.0));
+    // One body, one tape: nothing in it is doubtful by the statistics of the 1988 survey (Gordon et
+    // al. 1989, NATICK/TR-89/044).
+    const Problems doubts = judge(person->tape, fill_in(person->tape));
+    CHECK(doubts.empty());
+  }
+}
+
+TEST_CASE("the table of torsos spans the sizes, and every second one is kept for the check") {
+  const std::vector<TorsoForm> forms = torso_forms();
+  REQUIRE(forms.size() >= 20);
+  const auto spans = [&](double TorsoForm::*value, double least, double most) {
+    const auto [low, high] = std::ranges::minmax(forms, {}, value);
+    CHECK(low.*value == least);
+    CHECK(high.*value == most);
+  };
+  spans(&TorsoForm::bust, 760.0, 1300.0);
+  spans(&TorsoForm::cup, 60.0, 260.0);
+  spans(&TorsoForm::slope, 15.0, 32.0);
+  for (std::size_t i = 0; i < forms.size(); ++i) CHECK(forms[i].kept == (i % 2 == 1));
+}
+
+TEST_CASE("a tape round points spans their hollows") {
+  std::vector<Vec2> star;
+  for (int i = 0; i < 720; ++i) {
+    const double t = std::numbers::pi * i / 360.0, r = i % 2 == 0 ? 100.0 : 60.0;
+    star.emplace_back(r * std::cos(t), r * std::sin(t));
+  }
+  CHECK(hull_girth(star) == Approx(200.0 * std::numbers::pi).epsilon(1e-4));
+}
+
+TEST_CASE("triangles cover the area of a piece once") {
+  // An L with a dart's notch: 300 x 300 less 150 x 150 less the notch.
+  const std::vector<Vec2> corners{{0, 0},     {100, 0},   {110, 90},  {120, 0}, {300, 0},
+                                  {300, 150}, {150, 150}, {150, 300}, {0, 300}};
+  std::vector<Vec2> chain;
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const Vec2 a = corners[i], b = corners[(i + 1) % corners.size()];
+    const int parts = static_cast<int>((b - a).norm() / 15.0) + 1;
+    for (int k = 0; k < parts; ++k) chain.push_back(a + (b - a) * k / parts);
+  }
+  const FlatMesh mesh = triangulated(chain, 15.0);
+  double area = 0.0;
+  for (const auto& t : mesh.triangles) {
+    const auto at = [&](std::size_t k) { return mesh.points[static_cast<std::size_t>(t[k])]; };
+    const Vec2 u = at(1) - at(0), v = at(2) - at(0);
+    const double part = 0.5 * (u.x() * v.y() - u.y() * v.x());
+    CHECK(part > 0.0);
+    area += part;
+  }
+  CHECK(area == Approx(90000.0 - 22500.0 - 900.0));
+}
+
+TEST_CASE("the cloth stays outside the body, keeps its lengths, and two starts end alike") {
+  const Cloth cloth = sewn_cloth(block_of(middle(), sound_ease()), kSpacing);
+  const TriedOn tried = tried_on(cloth, middle().body);
+  CHECK(tried.spread < 1.0);
+  for (const Vec3& p : tried.rest.at) CHECK(middle().body.distance(p) > -2.0);
+  // On the grain, within the 2 % that such cloth gives.
+  double side = 0.0;
+  const std::vector<int>& seam = cloth.edges.at("front.side");
+  for (std::size_t i = 1; i < seam.size(); ++i) {
+    side += (tried.rest.at[static_cast<std::size_t>(seam[i])] -
+             tried.rest.at[static_cast<std::size_t>(seam[i - 1])])
+                .norm();
+  }
+  CHECK(side == Approx(cloth.cut_lengths.at("front.side")).epsilon(0.02));
+}
+
+TEST_CASE("a pattern file is read whether it calls a dart's peak so or its cap") {
+  for (const std::string peak : {"peak", "cap"}) {
+    const std::filesystem::path file =
+        std::filesystem::temp_directory_path() / ("blockwright-torso-" + peak + ".json");
+    std::ofstream(file) << R"({"pieces": [{"name": "front", "edges": [{"name": "waist", "path":
+      [["M", 0, 0], ["L", 40, 0], ["L", 50, -2], ["L", 60, 0], ["C", 70, 0, 80, 5, 90, 5]]}],
+      "darts": [{"name": "waist", "edge": "waist", "apex": [50, 80], "point": [50, 60],
+      "legs": [[40, 0], [60, 0]], ")"
+                        << peak << R"(": [50, -2], "pressed_to": 1}]}]})";
+    const Pattern pattern = read_pattern(file);
+    std::filesystem::remove(file);
+    const Piece& front = pattern.piece("front");
+    CHECK(front.edge("waist").path.end() == Point{90.0, 5.0});
+    CHECK(front.dart("waist").point == Point{50.0, 60.0});
+    CHECK(front.dart("waist").peak == Point{50.0, -2.0});
+    CHECK(sewn_stretches(front, front.edge("waist")).size() == 2);
+  }
+}
