@@ -7,8 +7,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 
 namespace blockwright {
 namespace {
@@ -79,7 +77,6 @@ Drawn drawn(const Targets& t) {
     const Armholes lower = armholes(t, upper, assumed);
     const Assumed came_out = assumed_next(t, assumed, lower);
     const double change = changes(assumed, came_out);
-    if (getenv("BWP")) fprintf(stderr,"%d %.3g dart %.4f ab %.4f fb %.4f ua %.4f\n",pass,change,came_out.bust_dart.degrees(),came_out.across_back,came_out.front_bust,came_out.underarm);
     if (pass == kMostPasses || change < kSettledWithin) return {upper, lower};
     const bool swings = pass > 1 && change > kSwings * before;
     assumed = swings ? between(assumed, came_out) : came_out;

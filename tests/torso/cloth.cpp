@@ -154,62 +154,84 @@ Outline outline_of(const Piece& piece, const Piece& mate, double spacing) {
   return outline;
 }
 
+/// Outlines, meshes and joins on the way to the sewn cloth; the front comes first.
+struct Sewing {
+  std::array<Outline, 2> outlines;
+  std::array<FlatMesh, 2> meshes;
+
+  [[nodiscard]] int whole(std::size_t piece, int i) const {
+    return piece == 0 ? i : i + static_cast<int>(meshes[0].points.size());
+  }
+};
+
+/// The number of each point once seams and darts are sewn, front's points before the back's.
+std::vector<int> sewn_numbers(const Sewing& sewing) {
+  const std::size_t count = sewing.meshes[0].points.size() + sewing.meshes[1].points.size();
+  Joins joins(count);
+  for (std::size_t p = 0; p < 2; ++p) {
+    for (const auto& [a, b] : sewing.outlines[p].joined) {
+      joins.join(sewing.whole(p, a), sewing.whole(p, b));
+    }
+  }
+  for (const char* name : kSewn) {
+    const auto& a = sewing.outlines[0].edges.at(name);
+    const auto& b = sewing.outlines[1].edges.at(name);
+    if (a.size() != b.size()) throw std::logic_error("seams divided differently");
+    for (std::size_t k = 0; k < a.size(); ++k) {
+      joins.join(sewing.whole(0, a[k].front()), sewing.whole(1, b[k].front()));
+    }
+  }
+  std::vector<int> numbers(count);
+  int next = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    const auto root = static_cast<std::size_t>(joins.find(static_cast<int>(i)));
+    numbers[i] = root == i ? next++ : numbers[root];
+  }
+  return numbers;
+}
+
+void add_piece(Cloth& cloth, const Sewing& sewing, std::size_t piece, const std::string& name,
+               const std::vector<int>& numbers) {
+  const FlatMesh& mesh = sewing.meshes[piece];
+  const auto id = [&](int i) { return numbers[static_cast<std::size_t>(sewing.whole(piece, i))]; };
+  for (std::size_t i = 0; i < mesh.points.size(); ++i) {
+    cloth.places[static_cast<std::size_t>(id(static_cast<int>(i)))].emplace_back(
+        static_cast<int>(piece), mesh.points[i]);
+  }
+  for (const auto& t : mesh.triangles) {
+    ClothTriangle triangle;
+    for (std::size_t k = 0; k < 3; ++k) {
+      triangle.corners[k] = id(t[k]);
+      triangle.flat[k] = mesh.points[static_cast<std::size_t>(t[k])];
+    }
+    cloth.triangles.push_back(triangle);
+  }
+  for (const auto& [edge, points] : sewing.outlines[piece].edges) {
+    std::vector<int>& chain = cloth.edges[name + "." + edge];
+    for (const std::vector<int>& at : points) chain.push_back(id(at.front()));
+    cloth.cut_lengths[name + "." + edge] = sewing.outlines[piece].lengths.at(edge);
+    if (edge == "centre_front" || edge == "centre_back") {
+      for (const int i : chain) cloth.at_centre[static_cast<std::size_t>(i)] = true;
+    }
+  }
+}
+
 }  // namespace
 
 Cloth sewn_cloth(const Pattern& pattern, double spacing) {
-  const std::array<const Piece*, 2> pieces{&pattern.piece("front"), &pattern.piece("back")};
-  std::array<Outline, 2> outlines{outline_of(*pieces[0], *pieces[1], spacing),
-                                  outline_of(*pieces[1], *pieces[0], spacing)};
-  const std::array<FlatMesh, 2> meshes{triangulated(outlines[0].chain, spacing),
-                                       triangulated(outlines[1].chain, spacing)};
-  const int front_points = static_cast<int>(meshes[0].points.size());
-  Joins joins(meshes[0].points.size() + meshes[1].points.size());
-  const auto whole = [&](std::size_t piece, int i) { return piece == 0 ? i : i + front_points; };
+  const Piece &front = pattern.piece("front"), &back = pattern.piece("back");
+  Sewing sewing{{outline_of(front, back, spacing), outline_of(back, front, spacing)}, {}};
   for (std::size_t p = 0; p < 2; ++p) {
-    for (const auto& [a, b] : outlines[p].joined) joins.join(whole(p, a), whole(p, b));
+    sewing.meshes[p] = triangulated(sewing.outlines[p].chain, spacing);
   }
-  for (const char* name : kSewn) {
-    const auto &a = outlines[0].edges[name], &b = outlines[1].edges[name];
-    if (a.size() != b.size()) throw std::logic_error("seams divided differently");
-    for (std::size_t k = 0; k < a.size(); ++k) {
-      joins.join(whole(0, a[k].front()), whole(1, b[k].front()));
-    }
-  }
+  const std::vector<int> numbers = sewn_numbers(sewing);
   Cloth cloth;
-  std::vector<int> number(meshes[0].points.size() + meshes[1].points.size(), -1);
-  for (std::size_t i = 0; i < number.size(); ++i) {
-    const auto root = static_cast<std::size_t>(joins.find(static_cast<int>(i)));
-    if (root == i)
-      number[i] = cloth.points++;
-    else
-      number[i] = number[root];
-  }
+  cloth.points = 1 + *std::ranges::max_element(numbers);
   cloth.places.resize(static_cast<std::size_t>(cloth.points));
   cloth.at_centre.resize(static_cast<std::size_t>(cloth.points), false);
-  for (std::size_t p = 0; p < 2; ++p) {
-    const auto id = [&](int i) { return number[static_cast<std::size_t>(whole(p, i))]; };
-    for (std::size_t i = 0; i < meshes[p].points.size(); ++i) {
-      cloth.places[static_cast<std::size_t>(id(static_cast<int>(i)))].emplace_back(
-          static_cast<int>(p), meshes[p].points[i]);
-    }
-    for (const auto& t : meshes[p].triangles) {
-      ClothTriangle triangle;
-      for (std::size_t k = 0; k < 3; ++k) {
-        triangle.corners[k] = id(t[k]);
-        triangle.flat[k] = meshes[p].points[static_cast<std::size_t>(t[k])];
-      }
-      cloth.triangles.push_back(triangle);
-    }
-    for (const auto& [name, points] : outlines[p].edges) {
-      std::vector<int>& chain = cloth.edges[pieces[p]->name + "." + name];
-      for (const std::vector<int>& at : points) chain.push_back(id(at.front()));
-      cloth.cut_lengths[pieces[p]->name + "." + name] = outlines[p].lengths.at(name);
-      if (name == "centre_front" || name == "centre_back") {
-        for (const int i : chain) cloth.at_centre[static_cast<std::size_t>(i)] = true;
-      }
-    }
-  }
-  cloth.bust_point = point_within(cloth, meshes[0], vec2(pieces[0]->darts.front().apex));
+  add_piece(cloth, sewing, 0, front.name, numbers);
+  add_piece(cloth, sewing, 1, back.name, numbers);
+  cloth.bust_point = point_within(cloth, sewing.meshes[0], vec2(front.darts.front().apex));
   return cloth;
 }
 
