@@ -1,4 +1,5 @@
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "checks.hpp"
 
@@ -47,9 +48,7 @@ double side_at(const Piece& piece, double y) {
 double taken_by_waist_darts(const Piece& piece, double y) {
   double taken = 0.0;
   for (const Dart& dart : piece.darts) {
-    if (!is_part(piece, dart.edge, BlockEdge::Waist) || dart.point.y <= y) continue;
-    const Point leg = dart.legs[0];
-    taken += dart.intake() * (dart.point.y - y) / (dart.point.y - leg.y);
+    if (is_part(piece, dart.edge, BlockEdge::Waist)) taken += taken_at_level(dart, y);
   }
   return taken;
 }

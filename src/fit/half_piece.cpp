@@ -1,5 +1,6 @@
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "halves.hpp"
 
 #include <algorithm>
@@ -38,9 +39,16 @@ void set_lines(Piece& piece, const Opened& open) {
 // From the centre line out to a point, level.
 double width_to(const Opened& open, Point p) { return p.x - centre_at(open, p.y); }
 
+// Level from the centre line to the side notch, less what the stitched waist darts take out of it.
+double bust_line_width(const Opened& open) {
+  const Point notch = side_notch_point(open);
+  double width = width_to(open, notch);
+  for (const DartSpot spot : waist_darts(open)) width -= taken_at_level(open.at(spot), notch.y);
+  return width;
+}
+
 double bust_line_width(const HalfBlock& half) {
-  return width_to(half.front, side_notch_point(half.front)) +
-         width_to(half.back, side_notch_point(half.back));
+  return bust_line_width(half.front) + bust_line_width(half.back);
 }
 
 double across_front(const HalfBlock& half) {

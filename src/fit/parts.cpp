@@ -32,7 +32,15 @@ Point closed_across_of(const Opened& open) {
 }
 
 Vec up_the_side(const Opened& open) {
-  return unit(corner_of(open, Corner::Underarm) - corner_of(open, Corner::SideWaist));
+  return start_tangent(edge_of(open, BlockEdge::Side).stretches.front());
+}
+
+Point side_joint(const Opened& open) {
+  return end_of(edge_of(open, BlockEdge::Side).stretches.front().curves().front());
+}
+
+Vec up_to_the_underarm(const Opened& open) {
+  return end_tangent(edge_of(open, BlockEdge::Side).stretches.back());
 }
 
 Vec shoulder_at_neck(const Opened& open) {

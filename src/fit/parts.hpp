@@ -29,8 +29,12 @@ Point corner_of(const Opened& open, Corner corner);
 Point across_of(const Opened& open);
 /// The same with the shoulder dart closed.
 Point closed_across_of(const Opened& open);
-/// Unit vector up the side seam.
+/// Unit vectors up the side seam at the waist, and at the underarm point: a side that turns in
+/// above the bust line has a joint there.
 Vec up_the_side(const Opened& open);
+Vec up_to_the_underarm(const Opened& open);
+/// Where the first straight part of the side ends: the joint, or the underarm point.
+Point side_joint(const Opened& open);
 /// Unit vector down the shoulder at the side neck point, and at the shoulder point.
 Vec shoulder_at_neck(const Opened& open);
 Vec shoulder_at_tip(const Opened& open);

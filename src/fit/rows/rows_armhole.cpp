@@ -11,7 +11,7 @@ constexpr double kArmholePerRound = 3.2;
 
 // UnderarmLower, UnderarmHigher: underarm point down the side seam.
 Opened with_underarm_lowered(const Opened& open, double by) {
-  return with_corner_moved(open, Corner::Underarm, -by * up_the_side(open));
+  return with_corner_moved(open, Corner::Underarm, -by * up_to_the_underarm(open));
 }
 
 constexpr LawPerMm kUnderarmLaws[] = {
@@ -68,7 +68,7 @@ constexpr LawPerMm kBackEdgeLaws[] = {{"back.armhole", -1.0}, {"back.shoulder"}}
 Opened with_armhole_rounded(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * into_the_armhole(open));
-  work.move(Corner::Underarm, -by * up_the_side(open));
+  work.move(Corner::Underarm, -by * up_to_the_underarm(open));
   return work.finished();
 }
 

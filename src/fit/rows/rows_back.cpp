@@ -1,3 +1,4 @@
+#include "blockwright/block/waist_edge.hpp"
 #include "rows.hpp"
 
 #include <algorithm>
@@ -31,10 +32,17 @@ void widen_across_back(HalfBlock& half, const RowAsk& ask) {
                                  0.5 * ask.by * shoulder_at_tip(half.front));
 }
 
+// How much of a waist dart's mouth it takes out of the bust line.
+double share_at_bust_line(const Opened& open, DartSpot dart) {
+  const Dart& stitched = open.at(dart);
+  return taken_at_level(stitched, side_notch_point(open).y) / stitched.intake();
+}
+
 std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
-  const bool dart = waist_dart(before.back).has_value();
+  const auto dart = waist_dart(before.back);
+  const double of_bust_line = dart ? 1.0 - share_at_bust_line(before.back, *dart) : 1.0;
   return {{"across_back", 2.0 * ask.by},
-          {"bust_line", 2.0 * ask.by},
+          {"bust_line", 2.0 * ask.by * of_bust_line},
           {"back.waist", dart ? 0.0 : ask.by},
           {"front.shoulder", 0.5 * ask.by},
           {"back.shoulder", 0.5 * ask.by}};

@@ -26,7 +26,7 @@ constexpr LawPerMm kShortenLaws[] = {{"front.shoulder", -1.0},
 // the side seam as far and keeps its length.
 Opened with_tip_raised(const Opened& open, double by) {
   Redrawing work(open);
-  const Vec up = by * up_the_side(open);
+  const Vec up = by * up_to_the_underarm(open);
   work.move(Corner::Underarm, up);
   work.move(work.across(), up);
   put_shoulder(work, tip_raised(closed_shoulder(work), by));

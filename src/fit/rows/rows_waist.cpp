@@ -18,7 +18,8 @@ constexpr double kMostAtCentreBack = 15.0;
 // More than the side edges can take is shared: sides, back darts, front darts. Common practice, no
 // source.
 constexpr double kShareOfSides = 2.0 * kSideShare;
-constexpr double kShareOfDarts = kFrontDartShare;
+constexpr double kShareOfFront = kFrontDartShare;
+constexpr double kShareOfBack = 1.0 - kShareOfSides - kShareOfFront;
 // Less than this is not worth a seam of its own, and the side edges take it, in mm. Ours.
 constexpr double kLeftToSides = 1.0;
 // A centre front seam comes in by this share at the bust line of what it does at the waist. Common
@@ -150,7 +151,7 @@ void share_waist(HalfBlock& half, double by) {
     return more - taken_in(before, half.back);
   };
   std::array<WaistPlace, 4> places{
-      {{kShareOfSides, sides}, {kShareOfDarts, back}, {kShareOfDarts, front}, {0.0, centre}}};
+      {{kShareOfSides, sides}, {kShareOfBack, back}, {kShareOfFront, front}, {0.0, centre}}};
   double left = 0.0;
   for (const WaistPlace& place : places) left += place.take(place.share * by);
   if (by < 0.0) std::ranges::reverse(places);
