@@ -37,11 +37,13 @@ Point closed(Block b, Point p) {
   return rotated_about(p, dart.apex, dart.angle());
 }
 
-/// x on a piece's side edge at height y; up to the bust line the edge is a straight line.
+/// x on a piece's side edge at height y: a straight line, or two with a joint on the bust line. Its
+/// ends are as straight beyond.
 double side_at(const Piece& piece, double y) {
-  const Path& side = part_of(piece, BlockEdge::Side).path;
-  const Vec along = end_of(side.curves().front()) - side.start();
-  return side.start().x + (y - side.start().y) * along.x / along.y;
+  const auto& lines = part_of(piece, BlockEdge::Side).path.curves();
+  const Curve& line = y <= end_of(lines.front()).y ? lines.front() : lines.back();
+  const Vec along = end_of(line) - start_of(line);
+  return start_of(line).x + (y - start_of(line).y) * along.x / along.y;
 }
 
 /// How much of a level line at height y the darts of the waist take up as they are stitched.
