@@ -1,6 +1,5 @@
 #include "blockwright/block/balance_lines.hpp"
 #include "blockwright/block/drafted_piece.hpp"
-#include "blockwright/block/waist_edge.hpp"
 #include "halves.hpp"
 
 #include <algorithm>
@@ -39,15 +38,7 @@ void set_lines(Piece& piece, const Opened& open) {
 // From the centre line out to a point, level.
 double width_to(const Opened& open, Point p) { return p.x - centre_at(open, p.y); }
 
-// Level from the centre line to the side notch, less what the stitched waist darts take out of it.
-double bust_line_width(const Opened& open) {
-  const Point notch = side_notch_point(open);
-  double width = width_to(open, notch);
-  for (const DartSpot spot : waist_darts(open)) width -= taken_at_level(open.at(spot), notch.y);
-  return width;
-}
-
-double bust_line_width(const HalfBlock& half) {
+double whole_bust_line(const HalfBlock& half) {
   return bust_line_width(half.front) + bust_line_width(half.back);
 }
 
@@ -68,7 +59,7 @@ double both(const HalfBlock& half) {
 constexpr struct {
   std::string_view name;
   double (*of)(const HalfBlock&);
-} kWhole[] = {{"bust_line", bust_line_width}, {"waist", both<BlockEdge::Waist>},
+} kWhole[] = {{"bust_line", whole_bust_line}, {"waist", both<BlockEdge::Waist>},
               {"across_front", across_front}, {"across_back", across_back},
               {"bust_points", bust_points},   {"neckline", both<BlockEdge::Neckline>}};
 

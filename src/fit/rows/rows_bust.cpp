@@ -266,7 +266,8 @@ Opened with_side_let_out(const Opened& open, double by) {
   return work.finished();
 }
 
-Opened with_bust_let_out_at_side(const Opened& open, double by) {
+// The side turned about the side waist point, so that its notch comes `by` mm out.
+Opened with_side_turned_out(const Opened& open, double by) {
   const Vec up = up_the_side(open);
   const double aside = up.x + by / side_notch(open);
   if (std::abs(aside) > 0.5) {
@@ -280,6 +281,17 @@ Opened with_bust_let_out_at_side(const Opened& open, double by) {
     work.put(node, rotated_about(work.at(node), waist, turn));
   }
   return work.finished();
+}
+
+// The notch comes down a little as it goes out, where back waist darts take out more.
+Opened with_bust_let_out_at_side(const Opened& open, double by) {
+  constexpr int passes = 4;
+  const double wanted = bust_line_width(open) + by;
+  double out = by;
+  for (int pass = 0; pass < passes; ++pass) {
+    out += wanted - bust_line_width(with_side_turned_out(open, out));
+  }
+  return with_side_turned_out(open, out);
 }
 
 bool to_the_waist(const RowAsk& ask) { return ask.place == "side"; }
