@@ -65,9 +65,10 @@ Network network(const Frame& f, double drop) {
   n.width = f.width;
   n.least_width = rules::kLeastWidthPerArm * t.arm;
   n.dart = t.usual_bust_dart;
-  n.most_across_front = shoulder_front;
+  n.most_across_front =
+      std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
   n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
-  n.most_across_back = shoulder_back;
+  n.most_across_back = shoulder_back - rules::kLeastAcrossBackInside;
   n.most_take_in = most_take_in(f, drop);
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
