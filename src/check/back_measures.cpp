@@ -3,6 +3,7 @@
 #include "checks.hpp"
 
 #include <array>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -48,8 +49,10 @@ double taken_by_waist_darts(const Piece& piece, double y) {
   double taken = 0.0;
   for (const Dart& dart : piece.darts) {
     if (!is_part(piece, dart.edge, BlockEdge::Waist) || dart.point.y <= y) continue;
-    const Point leg = dart.legs[0];
-    taken += dart.intake() * (dart.point.y - y) / (dart.point.y - leg.y);
+    const auto at_level = [&](Point leg) {
+      return (leg.x - dart.point.x) * (dart.point.y - y) / (dart.point.y - leg.y);
+    };
+    taken += std::abs(at_level(dart.legs[1]) - at_level(dart.legs[0]));
   }
   return taken;
 }
