@@ -61,7 +61,10 @@ WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& e
 
 double taken_at_level(const Dart& dart, double y) {
   if (dart.point.y <= y) return 0.0;
-  return dart.intake() * (dart.point.y - y) / (dart.point.y - dart.legs[0].y);
+  const auto at_level = [&](Point leg) {
+    return (leg.x - dart.point.x) * (dart.point.y - y) / (dart.point.y - leg.y);
+  };
+  return std::abs(at_level(dart.legs[1]) - at_level(dart.legs[0]));
 }
 
 }  // namespace blockwright

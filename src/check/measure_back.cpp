@@ -18,7 +18,7 @@ Measure small_difference(MeasurementName name) {
       return Length::mm(40);
     case AcrossBack:
     case AcrossFront:
-      return Length::mm(20);
+      return Length::mm(25);
     case FrontWaistLength:
     case SideNeckToWaist:
       return Length::mm(15);

@@ -16,6 +16,8 @@ constexpr Length kMostOff = Length::mm(kSeamTolerance);
 /// 20 to 25 mm to either side. Ours.
 constexpr double kLeastArmholeEase = 20.0;
 constexpr double kMostArmholeEase = 90.0;
+/// ... and where the armscye is larger, in proportion. Ours.
+constexpr double kMostArmholeShare = 0.24;
 /// The least height of an armhole over the waist. Ours: far below any body's.
 constexpr double kLeastOverWaist = 20.0;
 /// How far the front armhole may hang below its underarm point: a sewn underarm that leans to the
@@ -262,7 +264,9 @@ Problems check_armhole(const CheckInput& input) {
   const double more =
       half_length(input.pattern, BlockEdge::Armhole) - input.body.length(ArmscyeGirth).mm();
   const double asked = input.ease.length(ArmscyeGirth).mm();
-  if (more >= std::fmin(kLeastArmholeEase, asked) && more <= std::fmax(kMostArmholeEase, asked)) {
+  const double most =
+      std::fmax(kMostArmholeEase, kMostArmholeShare * input.body.length(ArmscyeGirth).mm());
+  if (more >= std::fmin(kLeastArmholeEase, asked) && more <= std::fmax(most, asked)) {
     return {};
   }
   return {
@@ -271,11 +275,11 @@ Problems check_armhole(const CheckInput& input) {
        .where = "armscye_girth",
        .message = "the armhole would be " + Length::mm(more) +
                   " longer than the armscye; a block's armhole is " +
-                  Length::mm(kLeastArmholeEase) + " to " + Length::mm(kMostArmholeEase) + " longer",
+                  Length::mm(kLeastArmholeEase) + " to " + Length::mm(most) + " longer",
        .hint =
            "armscye_girth, side_length, side_neck_to_waist and the shoulder slope contradict each "
            "other: take them, again where they were taken",
-       .limit = {.least = Length::mm(kLeastArmholeEase), .most = Length::mm(kMostArmholeEase)}}};
+       .limit = {.least = Length::mm(kLeastArmholeEase), .most = Length::mm(most)}}};
 }
 
 }  // namespace blockwright

@@ -54,6 +54,21 @@ double usual_along(const Opened& open, Point apex, const Aim& aim) {
   return from_trade_end(*aim.position, whole, place);
 }
 
+// A second waist dart may bar the way to the usual place on the side: then the nearest place that
+// the dart reaches on that half of the side, if there is one.
+double usual_or_nearest(const Opened& open, Point apex, const Aim& aim) {
+  const UsualPlace usual = aim.position->usual;
+  const double along = usual_along(open, apex, aim);
+  const bool low = usual == UsualPlace::OverWaist;
+  if (!low && usual != UsualPlace::UnderUnderarm) return along;
+  if (!barrier(open, apex, point_at(open, anchor_at(open, aim.edge, along)))) return along;
+  const double whole = closed_length(open.edges[aim.edge]);
+  const double wanted = from_trade_end(*aim.position, whole, along) / whole;
+  const auto reached = nearest_reachable(open, apex, aim, wanted);
+  if (!reached || low != (*reached > kMiddle)) return along;
+  return from_trade_end(*aim.position, whole, *reached * whole);
+}
+
 bool same_apex(const Dart& a, const Dart& b) { return distance(a.apex, b.apex) <= kSameApex; }
 
 [[noreturn]] void refuse_short_edge(double whole, const std::string& to) {
@@ -135,7 +150,7 @@ Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
   aim.position = &position_named(open, words.name);
   aim.edge = *find_edge(open, aim.position->edge);
   aim.along = place_asked ? asked_along(open, words, aim, open.piece.name + "." + to)
-                          : usual_along(open, open.at(from).apex, aim);
+                          : usual_or_nearest(open, open.at(from).apex, aim);
   look_for_dart(open, from, place_asked, aim);
   refuse_own_place(open, from, aim);
   return aim;

@@ -17,8 +17,9 @@ struct Aim {
 
 /// Finds the place that is meant. Without a fraction or distance it is the usual place: the middle
 /// of shoulder and neckline, the notch of the armhole, 6 cm under the underarm, 4 cm over the waist
-/// (french), straight under the apex (waist), level with it (centre); or the dart that the edge
-/// already has about the apex. Throws "dart.unknown", "dart.place".
+/// (french), straight under the apex (waist), level with it (centre); on the side, where a second
+/// waist dart is in the way, the nearest place that the dart reaches on that half of the edge; or
+/// the dart that the edge already has about the apex. Throws "dart.unknown", "dart.place".
 Aim aim_of(const Opened& open, DartSpot from, const std::string& to);
 
 /// True if a straight way meets another path further than 1e-6 mm from both of its own ends.

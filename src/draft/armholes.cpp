@@ -65,9 +65,10 @@ Network network(const Frame& f, double drop) {
   n.width = f.width;
   n.least_width = rules::kLeastWidthPerArm * t.arm;
   n.dart = t.usual_bust_dart;
-  n.most_across_front = shoulder_front;
+  n.most_across_front =
+      std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
   n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
-  n.most_across_back = shoulder_back;
+  n.most_across_back = shoulder_back - rules::kLeastAcrossBackInside;
   n.most_take_in = most_take_in(f, drop);
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
@@ -168,13 +169,15 @@ Armholes with_armhole_closed(Frame f) {
   const double longer = longer_than_asked(f, drop);
   const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
   if (std::abs(kept - longer) < rules::kSolvedLength) return draw(f, drop);
-  const double usual = f.width.mm;
-  const auto excess = [&](double wider) {
-    f.width.mm = usual + wider;
+  const double usual = f.width.mm, way = kept > longer ? 1.0 : -1.0;
+  const auto excess = [&](double change) {
+    f.width.mm = usual + change;
     return longer_than_asked(f, drop) - kept;
   };
-  const Bounds changes{-rules::kWidthForLength, rules::kWidthForLength};
-  f.width.mm = usual + solve_between(excess, changes, rules::kSolved);
+  // The least change that does it.
+  double change = way * rules::kWidthForLength / 8.0;
+  while (way * excess(change) < 0.0 && std::abs(change) < rules::kWidthForLength) change *= 2.0;
+  f.width.mm = usual + solve_between(excess, {0.0, change}, rules::kSolved);
   return draw(f, drop);
 }
 

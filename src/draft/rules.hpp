@@ -67,10 +67,11 @@ inline constexpr Angle kUsualBustDart = Angle::degrees(19.0);
 inline constexpr double kUsualBust = 900.0;
 inline constexpr double kDartDegreesPerCup = 0.08;   // per mm
 inline constexpr double kDartDegreesPerBust = 0.012;
-/// The across points lie no further out than the shoulder points (seen: Baldt 1916 has the shoulder
-/// end half an inch nearer the arm than the across-back line), and the back's at most this far
-/// further in, lest the back armhole hook. Ours.
-inline constexpr double kMostAcrossBackInside = 25.0;
+/// The across-back point lies this far inside the shoulder point: with less the armhole's lower part
+/// bends too sharply (seen: Baldt 1916 has the shoulder end half an inch nearer the arm than the
+/// across-back line); and at most this far, lest the back armhole hook. The numbers are ours.
+inline constexpr double kLeastAcrossBackInside = 7.5;
+inline constexpr double kMostAcrossBackInside = 30.0;
 /// The half front is at most this much wider than the half back between the arms: arms reach
 /// forward. Ours.
 inline constexpr double kMostFrontOverBack = 5.0;

@@ -34,10 +34,11 @@ std::vector<double> shared_intake(double intake, double widest, std::size_t most
   return shares;
 }
 
-/// A waist dart upright under its apex, its legs ending on the level of the waist at that place.
-WaistDart upright_dart(Point apex, double intake, double level) {
-  const Point inner{apex.x - 0.5 * intake, level}, outer{apex.x + 0.5 * intake, level};
-  return {apex, inner, outer, turn_between(inner - apex, outer - apex)};
+/// A waist dart under its apex, its legs either side of an axis that leans by `lean` radians.
+WaistDart dart_under(Point apex, double intake, double leg, double lean) {
+  const double half = std::asin(std::min(0.5 * intake / leg, 1.0));
+  const auto end = [&](double off) { return apex + leg * Vec{std::sin(off), -std::cos(off)}; };
+  return {apex, end(lean - half), end(lean + half), Angle::radians(2.0 * half)};
 }
 
 double half_angle(const WaistDart& dart) { return 0.5 * dart.angle.radians(); }
@@ -49,21 +50,35 @@ struct WaistEnd {
 };
 
 /// Adds a stretch and the dart that it runs into, square to both.
-WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart) {
+WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart, double lean) {
   edge.stretches.push_back(
-      Path({waist_stretch(from.at, from.slope, dart.inner_leg, -half_angle(dart))}));
+      Path({waist_stretch(from.at, from.slope, dart.inner_leg, lean - half_angle(dart))}));
   edge.darts.push_back(dart);
-  return {dart.outer_leg, half_angle(dart)};
+  return {dart.outer_leg, lean + half_angle(dart)};
 }
 
-/// The dart of an intake and an apex whose legs end where a square waist comes to from `from`.
-WaistDart dart_after(WaistEnd from, Point apex, double intake) {
-  double level = from.at.y;
+/// The dart of an intake over a place of the waist, its apex on the height of `over`, whose legs end
+/// where a square waist comes to from `from`.
+WaistDart dart_after(WaistEnd from, Point over, double intake, double lean) {
+  double leg = over.y - from.at.y;
+  const auto drawn = [&] {
+    return dart_under(over - Vec{leg * std::sin(lean), 0.0}, intake, leg, lean);
+  };
   for (int pass = 0; pass < kSidePasses; ++pass) {
-    const WaistDart dart = upright_dart(apex, intake, level);
-    level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope, -half_angle(dart));
+    const WaistDart dart = drawn();
+    const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
+                                                lean - half_angle(dart));
+    leg += dart.inner_leg.y - level;
   }
-  return upright_dart(apex, intake, level);
+  return drawn();
+}
+
+/// How the last of several darts leans, in radians: not at all once it is as wide as the others,
+/// but as it opens it is square to the waist as that runs without it, so that it bends no edge.
+double lean_of_opening(const std::vector<double>& intakes, WaistEnd from, WaistEnd side, double x) {
+  const double opened = intakes.back() / intakes.front();
+  const double way = (x - from.at.x) / (side.at.x - from.at.x);
+  return (1.0 - opened) * (from.slope + way * (side.slope - from.slope));
 }
 
 /// The front waist for its darts' whole intake: square to the centre front, to all legs and to the
@@ -71,16 +86,15 @@ WaistDart dart_after(WaistEnd from, Point apex, double intake) {
 WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double intake) {
   const std::vector<double> intakes =
       shared_intake(intake, widest_dart(rules::kSecondFrontDartLeg * leg), rules::kMostFrontDarts);
-  const double half = std::asin(std::min(0.5 * intakes.front() / leg, 1.0));
   WaistEdge edge;
-  WaistEnd end = add_dart(
-      edge, {},
-      upright_dart(bust_point, intakes.front(), bust_point.y - leg * std::cos(half)));
+  WaistEnd end = add_dart(edge, {}, dart_under(bust_point, intakes.front(), leg, 0.0), 0.0);
   const double side_x = s.front_bust - s.side_run;
   if (intakes.size() > 1) {
     const Point apex{bust_point.x + rules::kSecondFrontDart * (side_x - bust_point.x),
                      bust_point.y - (1.0 - rules::kSecondFrontDartLeg) * leg};
-    end = add_dart(edge, end, dart_after(end, apex, intakes.back()));
+    const WaistEnd side{{side_x, 0.0}, -std::atan(s.side_run / leg)};
+    const double lean = lean_of_opening(intakes, end, side, apex.x);
+    end = add_dart(edge, end, dart_after(end, apex, intakes.back(), lean), lean);
   }
   // The side seam's slope and the side waist point's height depend on each other a little.
   double side_slope = -std::atan(s.side_run / leg);
@@ -144,11 +158,14 @@ Point back_apex(double x, double point, double hold_back) {
 }
 
 /// What a dart takes out of the bust line as it is stitched.
-double taken_on_bust_line(const WaistDart& dart, double point, double bust_line) {
-  const double level = dart.inner_leg.y;
-  return point > bust_line ? (dart.outer_leg.x - dart.inner_leg.x) * (point - bust_line) /
-                                 (point - level)
-                           : 0.0;
+double taken_on_bust_line(const WaistDart& dart, double hold_back, double bust_line) {
+  const Point middle = midpoint(dart.inner_leg, dart.outer_leg);
+  const Point point = dart.apex + hold_back * unit(middle - dart.apex);
+  if (point.y <= bust_line) return 0.0;
+  const auto at_line = [&](Point leg) {
+    return point.x + (leg.x - point.x) * (point.y - bust_line) / (point.y - leg.y);
+  };
+  return at_line(dart.outer_leg) - at_line(dart.inner_leg);
 }
 
 /// The back waist with its intake shared by its darts. What they take out of the bust line is given
@@ -161,15 +178,18 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
       position_on(kBodiceBack, BlockEdge::Waist).usual_hold_back;
   WaistEdge edge;
   WaistEnd end;
+  const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
   for (std::size_t i = 0; i < intakes.size(); ++i) {
-    const double point = back_dart_point(levels, i);
-    const WaistDart dart =
-        dart_after(end, back_apex(width * back_dart_place(intakes, i), point, hold_back), intakes[i]);
-    end = add_dart(edge, end, dart);
-    edge.given_back += taken_on_bust_line(dart, point, levels.bust_line);
+    const Point apex = back_apex(width * back_dart_place(intakes, i), back_dart_point(levels, i),
+                                 hold_back);
+    const bool opens = i > 0 && i + 1 == intakes.size();
+    const WaistEnd side{{width + edge.given_back, 0.0}, side_slope};
+    const double lean = opens ? lean_of_opening(intakes, end, side, apex.x) : 0.0;
+    const WaistDart dart = dart_after(end, apex, intakes[i], lean);
+    end = add_dart(edge, end, dart, lean);
+    edge.given_back += taken_on_bust_line(dart, hold_back, levels.bust_line);
   }
   const double side_x = width + edge.given_back;
-  const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
   edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
   edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
   return edge;

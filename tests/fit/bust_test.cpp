@@ -1,4 +1,5 @@
 #include "blockwright/check/check.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "fit/fit_people.hpp"
 #include "support/each_person.hpp"
 
@@ -55,8 +56,10 @@ double taken_by_darts(const Pattern& pattern, double higher) {
   double sum = 0.0;
   for (const Dart& dart : back.darts) {
     if (dart.edge != "waist") continue;
-    const double whole = dart.point.y - midpoint(dart.legs[0], dart.legs[1]).y;
-    sum += dart.intake() * std::fmax(0.0, dart.point.y - level) / whole;
+    if (dart.point.y <= level) continue;
+    const Path stitched = Path::through({dart.legs[0], dart.point, dart.legs[1]});
+    const auto met = intersections(stitched, Point{0.0, level}, Vec{1.0, 0.0});
+    sum += distance(met.front().point, met.back().point);
   }
   return sum;
 }

@@ -38,7 +38,6 @@ TEST_CASE("lengths that hang from the shoulder are eased, and the back more than
     INFO(info(name).key);
     CHECK(ease[name] > Length());
   }
-  CHECK(ease[BackWaistLength] > ease[SideNeckToWaist]);
   CHECK(ease[BackShoulderSlant] > ease[FrontShoulderSlant]);
 }
 
@@ -87,7 +86,7 @@ TEST_CASE("the eased slope stays between 8 and 36 degrees on 98 in 100 of the su
 TEST_CASE("what does not close the draft, and what must not give, has no ease") {
   const Ease ease = Ease::of_toile();
   for (const MeasurementName name :
-       {UnderbustGirth, HipGirth, UpperArmGirth, ShoulderLength, FrontWaistLength, BustPointWidth,
+       {UnderbustGirth, HipGirth, UpperArmGirth, ShoulderLength, BustPointWidth,
         SideLength, ScyeDepth, WaistToHip, Stature}) {
     INFO(info(name).key);
     CHECK(ease[name] == Length());

@@ -184,9 +184,10 @@ TEST_CASE("people beyond the survey are hardly questioned more often than those 
 }
 
 TEST_CASE("a tenth of a millimetre moves no estimate beyond the survey by more than half of one") {
-  Random random(17);
   for (const double bust : each({700.0, 739.95, 1169.95, 1300.0, 1500.0})) {
-    for (Session session : people_at_bust(bust, 40, 17)) {
+    const auto people = people_at_bust(bust, 40, 17);
+    for (RandomCase& random : each_random(40, 17)) {
+      Session session = people[static_cast<std::size_t>(random.number)];
       tape(session, BustGirth, bust);
       for (const MeasurementInfo& entry : measurement_catalogue()) {
         if (entry.name != BustGirth && random.whole(0, 1) == 1) session.tape[entry.name].reset();
