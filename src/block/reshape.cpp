@@ -73,8 +73,9 @@ CubicCurve with_length(const CubicCurve& curve, double wanted) {
     return with_handles(curve.p0, by * (curve.p1 - curve.p0), curve.p3, by * (curve.p3 - curve.p2));
   };
   double most = kMostHandles;
-  while (fullness_of(curve) && !fullness_of(scaled(most)) && most > 1.0 + 1e-6)
-    most = 0.5 * (1.0 + most);
+  if (const auto full = fullness_of(curve)) {
+    most = std::fmin(most, kMostFullness / std::fmax(full->from, full->to));
+  }
   const auto too_long = [&](double by) { return length(Curve(scaled(by))) - wanted; };
   return scaled(solve_between(too_long, {kLeastHandles, most}, 1e-12));
 }

@@ -59,4 +59,9 @@ WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& e
   return waist;
 }
 
+double taken_at_level(const Dart& dart, double y) {
+  if (dart.point.y <= y) return 0.0;
+  return dart.intake() * (dart.point.y - y) / (dart.point.y - dart.legs[0].y);
+}
+
 }  // namespace blockwright

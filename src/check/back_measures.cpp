@@ -1,9 +1,9 @@
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "checks.hpp"
 
 #include <array>
-#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -37,22 +37,20 @@ Point closed(Block b, Point p) {
   return rotated_about(p, dart.apex, dart.angle());
 }
 
-/// x on a piece's side edge at height y; up to the bust line the edge is a straight line.
+/// x on a piece's side edge at height y: a straight line, or two with a joint on the bust line. Its
+/// ends are as straight beyond.
 double side_at(const Piece& piece, double y) {
-  const Path& side = part_of(piece, BlockEdge::Side).path;
-  const Vec along = end_of(side.curves().front()) - side.start();
-  return side.start().x + (y - side.start().y) * along.x / along.y;
+  const auto& lines = part_of(piece, BlockEdge::Side).path.curves();
+  const Curve& line = y <= end_of(lines.front()).y ? lines.front() : lines.back();
+  const Vec along = end_of(line) - start_of(line);
+  return start_of(line).x + (y - start_of(line).y) * along.x / along.y;
 }
 
 /// How much of a level line at height y the darts of the waist take up as they are stitched.
 double taken_by_waist_darts(const Piece& piece, double y) {
   double taken = 0.0;
   for (const Dart& dart : piece.darts) {
-    if (!is_part(piece, dart.edge, BlockEdge::Waist) || dart.point.y <= y) continue;
-    const auto at_level = [&](Point leg) {
-      return (leg.x - dart.point.x) * (dart.point.y - y) / (dart.point.y - leg.y);
-    };
-    taken += std::abs(at_level(dart.legs[1]) - at_level(dart.legs[0]));
+    if (is_part(piece, dart.edge, BlockEdge::Waist)) taken += taken_at_level(dart, y);
   }
   return taken;
 }

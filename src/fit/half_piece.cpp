@@ -38,9 +38,8 @@ void set_lines(Piece& piece, const Opened& open) {
 // From the centre line out to a point, level.
 double width_to(const Opened& open, Point p) { return p.x - centre_at(open, p.y); }
 
-double bust_line_width(const HalfBlock& half) {
-  return width_to(half.front, side_notch_point(half.front)) +
-         width_to(half.back, side_notch_point(half.back));
+double whole_bust_line(const HalfBlock& half) {
+  return bust_line_width(half.front) + bust_line_width(half.back);
 }
 
 double across_front(const HalfBlock& half) {
@@ -60,7 +59,7 @@ double both(const HalfBlock& half) {
 constexpr struct {
   std::string_view name;
   double (*of)(const HalfBlock&);
-} kWhole[] = {{"bust_line", bust_line_width}, {"waist", both<BlockEdge::Waist>},
+} kWhole[] = {{"bust_line", whole_bust_line}, {"waist", both<BlockEdge::Waist>},
               {"across_front", across_front}, {"across_back", across_back},
               {"bust_points", bust_points},   {"neckline", both<BlockEdge::Neckline>}};
 

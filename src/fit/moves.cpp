@@ -106,7 +106,7 @@ Opened with_strip(const Opened& open, double by) {
   const Vec up{0.0, by};
   const auto centre = work.nodes_of(BlockEdge::Centre);
   const Redrawing::Node last = centre[centre.size() - 2];
-  for (Redrawing::Node n = work.corner(Corner::Underarm); n <= last; ++n) work.move(n, up);
+  for (Redrawing::Node n = work.corner(Corner::SideWaist) + 1; n <= last; ++n) work.move(n, up);
   for (std::size_t e = 0; e < open.edges.size(); ++e) {
     for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
       const Point apex = open.at({e, d}).apex + up;
@@ -131,8 +131,9 @@ FullBust full_bust(double width, Vec hinge) {
 
 void hold_armhole(Redrawing& work) {
   const Redrawing::Node underarm = work.corner(Corner::Underarm);
-  const Angle turned = turn_between(work.was(underarm) - work.was(work.corner(Corner::SideWaist)),
-                                    work.at(underarm) - work.at(Corner::SideWaist));
+  const Redrawing::Node below = underarm - 1;
+  const Angle turned =
+      turn_between(work.was(underarm) - work.was(below), work.at(underarm) - work.at(below));
   const double off = std::abs(turned.radians()) - kSquareEnough.radians();
   work.turn_start(kLowerArmhole,
                   Angle::radians(std::copysign(std::fmax(off, 0.0), turned.radians())));

@@ -1,12 +1,16 @@
 #include "parts.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/intersections.hpp"
 
 #include <cmath>
 
 namespace blockwright {
 namespace {
+
+// Less of a side above its joint, in mm, is no part of its own. Ours.
+constexpr double kLeastAboveJoint = 3.0;
 
 const OpenEdge& edge_of(const Opened& open, BlockEdge edge) { return open.edges[index_of(edge)]; }
 
@@ -32,7 +36,15 @@ Point closed_across_of(const Opened& open) {
 }
 
 Vec up_the_side(const Opened& open) {
-  return unit(corner_of(open, Corner::Underarm) - corner_of(open, Corner::SideWaist));
+  return start_tangent(edge_of(open, BlockEdge::Side).stretches.front());
+}
+
+Point side_joint(const Opened& open) {
+  return end_of(edge_of(open, BlockEdge::Side).stretches.front().curves().front());
+}
+
+Vec up_to_the_underarm(const Opened& open) {
+  return end_tangent(edge_of(open, BlockEdge::Side).stretches.back());
 }
 
 Vec shoulder_at_neck(const Opened& open) {
@@ -41,6 +53,19 @@ Vec shoulder_at_neck(const Opened& open) {
 
 Vec shoulder_at_tip(const Opened& open) {
   return -start_tangent(edge_of(open, BlockEdge::Shoulder).stretches.front());
+}
+
+Opened with_side_to_lower(const Opened& open, double by) {
+  const Path& side = edge_of(open, BlockEdge::Side).stretches.front();
+  const double above = length(side.curves().back());
+  if (side.curves().size() == 1 || by < above - kLeastAboveJoint) return open;
+  Opened straight = open;
+  straight.edges[index_of(BlockEdge::Side)].stretches = {Path({Segment{side.start(), side.end()}})};
+  Redrawing work(straight);
+  work.put(work.corner(Corner::Underarm), side.start() + length(side) * up_the_side(open));
+  work.turn_start(kLowerArmhole, turn_between(up_to_the_underarm(open), up_the_side(open)));
+  work.lengthen_armhole(0.0);
+  return work.finished();
 }
 
 DartSpot shoulder_dart(const Opened& open) {
@@ -105,6 +130,13 @@ double side_notch(const Opened& open) {
 
 Point side_notch_point(const Opened& open) {
   return point_at_length(edge_of(open, BlockEdge::Side).stretches.front(), side_notch(open));
+}
+
+double bust_line_width(const Opened& open) {
+  const Point notch = side_notch_point(open);
+  double width = notch.x - centre_at(open, notch.y);
+  for (const DartSpot spot : waist_darts(open)) width -= taken_at_level(open.at(spot), notch.y);
+  return width;
 }
 
 double centre_at(const Opened& open, double y) {

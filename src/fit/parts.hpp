@@ -29,8 +29,15 @@ Point corner_of(const Opened& open, Corner corner);
 Point across_of(const Opened& open);
 /// The same with the shoulder dart closed.
 Point closed_across_of(const Opened& open);
-/// Unit vector up the side seam.
+/// Unit vectors up the side seam at the waist, and at the underarm point: a side that turns in
+/// above the bust line has a joint there.
 Vec up_the_side(const Opened& open);
+Vec up_to_the_underarm(const Opened& open);
+/// Where the first straight part of the side ends: the joint, or the underarm point.
+Point side_joint(const Opened& open);
+/// The piece as it is; but with its side straight, going on as it does below the joint and as long
+/// as it was, where an underarm point lowered by `by` would use up what lies above the joint.
+Opened with_side_to_lower(const Opened& open, double by);
 /// Unit vector down the shoulder at the side neck point, and at the shoulder point.
 Vec shoulder_at_neck(const Opened& open);
 Vec shoulder_at_tip(const Opened& open);
@@ -45,6 +52,9 @@ double closed_length(const Opened& open, BlockEdge edge);
 /// mm from the side waist point to the side notch, and the point itself.
 double side_notch(const Opened& open);
 Point side_notch_point(const Opened& open);
+/// mm of the bust line, level from the centre edge to the side notch, less what the stitched waist
+/// darts take out of it.
+double bust_line_width(const Opened& open);
 /// x of the centre edge at a height.
 double centre_at(const Opened& open, double y);
 

@@ -11,9 +11,10 @@ constexpr double kMostTurn = 0.3;
 
 Opened with_side_turned(const Opened& open, double radians) {
   Redrawing work(open);
-  work.put(work.corner(Corner::SideWaist),
-           rotated_about(work.at(Corner::SideWaist), work.at(Corner::Underarm),
-                         Angle::radians(radians)));
+  const Point underarm = work.at(Corner::Underarm);
+  for (const Redrawing::Node node : work.nodes_of(BlockEdge::Side)) {
+    work.put(node, rotated_about(work.at(node), underarm, Angle::radians(radians)));
+  }
   hold_armhole(work);
   return work.finished();
 }

@@ -4,7 +4,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <map>
+#include <numeric>
 #include <set>
 
 using namespace blockwright;
@@ -36,11 +38,12 @@ double hollow(const CubicCurve& curve) {
   return most;
 }
 
-double back_darts(const Pattern& pattern) {
-  double sum = 0.0;
-  for (const Dart& dart : pattern.piece("back").darts)
-    sum += dart.edge == "waist" ? dart.intake() : 0.0;
-  return sum;
+std::vector<double> back_darts(const Pattern& pattern) {
+  std::vector<double> intakes;
+  for (const Dart& dart : pattern.piece("back").darts) {
+    if (dart.edge == "waist") intakes.push_back(dart.intake());
+  }
+  return intakes;
 }
 
 std::map<MeasurementName, double> measured(const CheckedBlock& made, const Pattern& pattern) {
@@ -51,14 +54,11 @@ std::map<MeasurementName, double> measured(const CheckedBlock& made, const Patte
   return all;
 }
 
-// From the centre waist to the shoulder point, the shoulder dart closed.
+// From the centre waist to the shoulder point, the shoulder dart closed as it is stitched: so the
+// slants are drafted.
 double slant(const Pattern& pattern, const std::string& name) {
   const Piece& piece = pattern.piece(name);
-  Point tip = piece.landmark("shoulder_point");
-  if (name == "front") {
-    const Dart& dart = piece.dart("shoulder");
-    tip = rotated_about(tip, dart.apex, dart.angle());
-  }
+  const Point tip = piece.dart("shoulder").closed_as_stitched(piece.landmark("shoulder_point"));
   return distance(tip, piece.landmark("centre_waist"));
 }
 
@@ -108,16 +108,22 @@ TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole
   }
 }
 
-TEST_CASE("Back waist darts take 40 mm together, and the front waist dart what is over") {
-  int over = 0;
+TEST_CASE("A back waist dart takes 40 mm, each of several 35, and the front what is over") {
+  // Of several, together at least what one takes: a second dart is narrow at first.
+  int full = 0;
   for (const Pattern& block : each_block()) {
-    const Outcome got = outcome(block, {row(44, 40, "waist")});
+    const Outcome got = outcome(block, {row(44, 50, "waist")});
     if (!got.fitted) continue;
-    INFO(back_darts(block));
-    CHECK(back_darts(got.fitted->pattern) <= std::fmax(40.0, back_darts(block)) + 0.01);
-    if (back_darts(block) < 40.0 && back_darts(block) > 20.0) ++over;
+    const std::vector<double> was = back_darts(block), is = back_darts(got.fitted->pattern);
+    const double all = std::accumulate(is.begin(), is.end(), 0.0);
+    const double widest = *std::max_element(is.begin(), is.end());
+    CAPTURE(was, is);
+    REQUIRE(is.size() == was.size());
+    const double most = is.size() == 1 ? 40.0 : 35.0;
+    CHECK((widest <= most + 0.01 || all <= 40.01 || is == was));
+    if (std::abs(widest - most) < 0.01) ++full;
   }
-  CHECK(over > share_of_blocks(0.03));
+  CHECK(full > share_of_blocks(0.03));
 }
 
 TEST_CASE(
@@ -213,6 +219,7 @@ TEST_CASE("A shoulder point brought forward takes from the front slant what it g
     front.push_back(slant(got.fitted->pattern, "front") - slant(block, "front"));
     back.push_back(slant(got.fitted->pattern, "back") - slant(block, "back"));
   }
-  CHECK(median_of(front) == Approx(-1.0).margin(0.1));
+  // Fronts slope more than backs, so that their shoulder points come in a little too.
+  CHECK(median_of(front) == Approx(-1.1).margin(0.1));
   CHECK(median_of(back) == Approx(1.0).margin(0.1));
 }

@@ -3,6 +3,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace blockwright;
 using namespace blockwright_tests;
 
@@ -58,9 +60,22 @@ std::optional<Taken> taken_by(const Pattern& block, const RowAmount& row) {
 // Mouths are chords of a curving waist: they widen by so much more or less, as a share.
 constexpr double kChord = 0.2;
 
-bool has_room(const Pattern& block, double each) {
-  return mouths(block, "back") > each && mouths(block, "back") + each < 40.0 &&
-         mouths(block, "front") > each && mouths(block, "front") + each < 45.0;
+// What back waist darts take: one 40 mm; several 35 mm each, widened in their proportion, together
+// at least as much as one.
+double most_in_back(const Pattern& block) {
+  double widest = 0.0;
+  int count = 0;
+  for (const Dart& dart : block.piece("back").darts) {
+    if (dart.edge != "waist") continue;
+    widest = std::max(widest, dart.intake());
+    ++count;
+  }
+  return count < 2 ? 40.0 : std::max(40.0, mouths(block, "back") * 35.0 / widest);
+}
+
+bool has_room(const Pattern& block, double in_front, double in_back) {
+  return mouths(block, "back") > in_back && mouths(block, "back") + in_back < most_in_back(block) &&
+         mouths(block, "front") > in_front && mouths(block, "front") + in_front < 45.0;
 }
 
 }  // namespace
@@ -80,20 +95,21 @@ TEST_CASE("A waist taken in or let out by up to 8 mm at each edge goes to the si
   }
 }
 
-TEST_CASE("A wider amount is shared: 30 % sides, 35 % front darts, 35 % back darts") {
+// As it is drafted: kSideShare at each side edge, kFrontDartShare in front, the rest in the back.
+TEST_CASE("A wider amount is shared: 24 % sides, 35 % front darts, 41 % back darts") {
   int tried = 0;
   for (const Pattern& block : each_block()) {
     for (const double by : each({18.0, 30.0})) {
-      if (!has_room(block, 0.35 * by + 1.0)) continue;
+      if (!has_room(block, 0.35 * by + 1.0, 0.41 * by + 1.0)) continue;
       for (const RowAmount& row : each({waist_in(by), waist_out(by)})) {
         const auto t = taken_by(block, row);
         if (!t) continue;
         ++tried;
-        // Half of the sides on each piece: 15 and 35 % of the front, and as much of the back.
-        CHECK(t->front_waist == Approx(0.5 * row.sign * by).margin(0.01));
-        CHECK(t->back_waist == Approx(0.5 * row.sign * by).margin(0.01));
+        // Half of the sides on each piece: 12 and 35 % of the front, 12 and 41 % of the back.
+        CHECK(t->front_waist == Approx(0.47 * row.sign * by).margin(0.01));
+        CHECK(t->back_waist == Approx(0.53 * row.sign * by).margin(0.01));
         CHECK(t->front == Approx(0.35 * row.sign * by).epsilon(kChord));
-        CHECK(t->back == Approx(0.35 * row.sign * by).epsilon(kChord));
+        CHECK(t->back == Approx(0.41 * row.sign * by).epsilon(kChord));
         CHECK(t->centre == 0.0);
       }
     }
@@ -111,12 +127,12 @@ TEST_CASE("Where one place is full the next takes more: sides, back darts, front
       CHECK(t->whole() == Approx(by).margin(0.01));
       CHECK(t->sides() <= 16.0 + 1.0);
       CHECK(t->centre <= 15.0);
-      if (t->sides() > 0.30 * by + 2.0) ++at_sides;
+      if (t->sides() > 0.24 * by + 2.0) ++at_sides;
       if (t->centre == 0.0) continue;
       // The seam comes last: sides and darts are full.
       ++at_centre;
       CHECK(t->sides() > 15.99 - kChord * (t->front + t->back));
-      CHECK(mouths(block, "back") + t->back > 40.0 - 0.01);
+      CHECK(mouths(block, "back") + t->back > most_in_back(block) - 0.01);
       CHECK(mouths(block, "front") + t->front > 45.0 - 0.01);
     }
   }
@@ -145,7 +161,7 @@ TEST_CASE("The centre back seam that a wide waist uses is square at both ends an
 TEST_CASE("A wide waist taken in, then let out on the fitted pattern, is the first outline") {
   int tried = 0;
   for (const Pattern& block : each_block(5)) {
-    if (!has_room(block, 7.5)) continue;
+    if (!has_room(block, 7.5, 8.5)) continue;
     const Outcome there = outcome(block, {waist_in(18.0)});
     if (!there.fitted) continue;
     const Outcome back = outcome(there.fitted->pattern, {waist_out(18.0)});

@@ -56,4 +56,8 @@ struct WaistWithDarts {
 WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& edge,
                                 double hold_back);
 
+/// How much of a level line at height y an upright waist dart takes up as it is stitched: nothing
+/// from its point up.
+double taken_at_level(const Dart& dart, double y);
+
 }  // namespace blockwright

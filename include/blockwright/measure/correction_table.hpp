@@ -202,7 +202,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {{1, "lower", "back_neck"}, {-1, "raise", "back_neck"}}},
     {SideNeckWider, Neck, 2, "neck wider at the sides", "neck narrower at the sides",
      "the neck cuts in at the sides only (or stands off there)", "the neck width",
-     usually(4).from(2).to(10), doubts(NeckBaseGirth, 2.5), kTrade,
+     usually(4).from(2).to(10), doubts(NeckBaseGirth, 2.0), kTrade,
      {ShoulderShorter, ShoulderLonger}, {{1, "widen", "side_neck"}, {-1, "narrow", "side_neck"}}},
     // Shoulder.
     {ShoulderShorter, Shoulder, 2, "shoulder shorter", "shoulder longer",
@@ -292,7 +292,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {{1, "take_in", "back_armhole_edge", Edge}}},
     {ArmholeLarger, Armhole, 5, "armhole larger", "armhole smaller",
      "the armhole is tight all round, the bodice otherwise right",
-     "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.2),
+     "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.6),
      kTrade, {}, {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}}},
     // Bust.
     {BustPointHigher, Bust, 3, "bust point higher", "bust point lower",

@@ -190,7 +190,7 @@ Path sewing_outline(const Piece& piece);
 /// the dart's centre line, so that the peak follows the seam when the dart is pressed.
 /// For a seam square to the closed dart its distance from the apex is leg / cos(angle / 2).
 /// Where the seam runs so nearly along the leg that its fold never meets the centre line ahead of
-/// it, the middle of the mouth.
+/// it, or only further off than twice the mouth's width, the middle of the mouth.
 /// Requires: both legs are equally long and not null.
 /// Source: plane geometry; check values in tests/reference.
 Point dart_peak(Point apex, Point inner_leg, Point outer_leg, Vec seam);

@@ -1,6 +1,8 @@
+#include "blockwright/block/waist_edge.hpp"
 #include "rows.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -9,6 +11,8 @@ namespace {
 constexpr double kHighCurve = 65.0;
 // The neck dart's mouth takes from half of the amount to all of it. Common practice, no source.
 constexpr double kLeastNeckMouth = 0.5;
+// Most that is folded out of an upper back besides what its shoulder dart gives, in mm. Ours.
+constexpr double kMostFolded = 25.0;
 
 // AcrossBackWider, AcrossBackNarrower: the back's outer part shifted out. Of the shoulder's gain
 // half is cut off again at the back's shoulder point, and half added at the front's. The waist dart
@@ -31,33 +35,59 @@ void widen_across_back(HalfBlock& half, const RowAsk& ask) {
                                  0.5 * ask.by * shoulder_at_tip(half.front));
 }
 
+// How much of a waist dart's mouth it takes out of the bust line.
+double share_at_bust_line(const Opened& open, DartSpot dart) {
+  const Dart& stitched = open.at(dart);
+  return taken_at_level(stitched, side_notch_point(open).y) / stitched.intake();
+}
+
 std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
-  const bool dart = waist_dart(before.back).has_value();
+  const auto dart = waist_dart(before.back);
+  const double of_bust_line = dart ? 1.0 - share_at_bust_line(before.back, *dart) : 1.0;
   return {{"across_back", 2.0 * ask.by},
-          {"bust_line", 2.0 * ask.by},
+          {"bust_line", 2.0 * ask.by * of_bust_line},
           {"back.waist", dart ? 0.0 : ask.by},
           {"front.shoulder", 0.5 * ask.by},
           {"back.shoulder", 0.5 * ask.by}};
 }
 
+// A fold across the upper back, `by` deep at the centre and nothing at the armhole: the shoulder
+// turns about a point over the across point, on the level of the neck, so that the neck keeps its
+// width. The blade point comes down by its share.
+ClosedShoulder with_upper_back_folded(const Opened& open, ClosedShoulder shoulder, double by) {
+  if (by > kMostFolded) {
+    refuse_fit("fit.amount",
+               "a fold across the upper back would take " + Length::mm(by) +
+                   " more than the shoulder dart has; at most " + Length::mm(kMostFolded) +
+                   " lie flat",
+               "fold out less, and take the rest up at the neck end of the back shoulder");
+  }
+  const Point across = across_of(open), hinge{across.x, shoulder.side_neck.y};
+  const double run = across.x - centre_at(open, across.y);
+  shoulder.apex.y -= by * (across.x - shoulder.apex.x) / run;
+  return moved_off_apex(shoulder, Placement::turn(lifting_angle(by, run), hinge));
+}
+
 // UpperBackLonger, UpperBackShorter: cut from the centre back through the blade point to the across
 // point. The part next to the centre goes straight up; the outer part turns about the across point,
-// which opens the shoulder dart by as much. The blade point goes up with the centre.
+// which opens the shoulder dart by as much. The blade point goes up with the centre. What a shorter
+// back takes more than the dart can give is folded out: see above.
 Opened with_upper_back_longer(const Opened& open, double by) {
   Redrawing work(open);
   ClosedShoulder shoulder = closed_shoulder(work);
-  const Angle turn = lifting_angle(by, distance(shoulder.apex, across_of(open)));
-  const Vec up{0.0, by};
+  const double reach = distance(shoulder.apex, across_of(open));
+  const Angle closed =
+      wedge_angle(kLeastMouth, distance(shoulder.apex, shoulder.leg)) - shoulder.angle;
+  const double most_closed = std::fmin(reach * std::sin(closed.radians()), 0.0);
+  const double by_dart = std::fmax(by, most_closed), folded = by_dart - by;
+  const Vec up{0.0, by_dart};
   for (Point* p : {&shoulder.side_neck, &shoulder.leg, &shoulder.shoulder_point, &shoulder.apex}) {
     *p = *p + up;
   }
-  shoulder.angle = shoulder.angle + turn;
-  if (shoulder.mouth() < kLeastMouth) {
-    refuse_fit("fit.negative_dart", "the back shoulder dart has less than that to give",
-               "fold out less, and take the rest up at the neck end of the back shoulder");
-  }
-  put_shoulder(work, shoulder);
-  work.move(Corner::CentreNeck, up);
+  shoulder.angle = shoulder.angle + lifting_angle(by_dart, reach);
+  put_shoulder(work, folded > 0.0 ? with_upper_back_folded(open, shoulder, folded) : shoulder);
+  work.move(Corner::CentreNeck, {0.0, by});
+  if (folded > 0.0) work.lengthen(kNeckline, 0.0);
   work.lengthen_armhole(0.0);
   return work.finished();
 }

@@ -51,10 +51,18 @@ void shift_side_notch(Opened& open, double by) {
   }
 }
 
+// mm along the side from its notch to the level `up` over that.
+double along_the_side(const Opened& front, double up) {
+  const Path& side = front.edges[index_of(BlockEdge::Side)].stretches.front();
+  const double joint = side_joint(front).y, notch = side_notch_point(front).y;
+  const double below = std::fmin(notch + up, joint) - std::fmin(notch, joint);
+  return below / start_tangent(side).y + (up - below) / end_tangent(side).y;
+}
+
 // BustPointHigher: bust point up; the bust line and the side notches that meet on it go with it.
 void raise_bust_point(HalfBlock& half, const RowAsk& ask) {
   half.front = with_bust_point_at(half.front, apex_of(half.front) + Vec{0.0, ask.by});
-  const double along = ask.by / up_the_side(half.front).y;
+  const double along = along_the_side(half.front, ask.by);
   shift_side_notch(half.front, along);
   shift_side_notch(half.back, along);
 }
@@ -258,18 +266,32 @@ Opened with_side_let_out(const Opened& open, double by) {
   return work.finished();
 }
 
-Opened with_bust_let_out_at_side(const Opened& open, double by) {
-  const Point waist = corner_of(open, Corner::SideWaist);
-  const double whole = distance(waist, corner_of(open, Corner::Underarm));
-  const double aside = up_the_side(open).x + by / side_notch(open);
+// The side turned about the side waist point, so that its notch comes `by` mm out.
+Opened with_side_turned_out(const Opened& open, double by) {
+  const Vec up = up_the_side(open);
+  const double aside = up.x + by / side_notch(open);
   if (std::abs(aside) > 0.5) {
     refuse_fit("fit.amount", "the side seam would slant too far",
                "give a smaller amount, or take the bust girth again", {MeasurementName::BustGirth});
   }
   Redrawing work(open);
-  work.put(work.corner(Corner::Underarm),
-           waist + whole * Vec{aside, std::sqrt(1.0 - aside * aside)});
+  const Angle turn = turn_between(up, {aside, std::sqrt(1.0 - aside * aside)});
+  const Point waist = work.at(Corner::SideWaist);
+  for (const Redrawing::Node node : work.nodes_of(BlockEdge::Side)) {
+    work.put(node, rotated_about(work.at(node), waist, turn));
+  }
   return work.finished();
+}
+
+// The notch comes down a little as it goes out, where back waist darts take out more.
+Opened with_bust_let_out_at_side(const Opened& open, double by) {
+  constexpr int passes = 4;
+  const double wanted = bust_line_width(open) + by;
+  double out = by;
+  for (int pass = 0; pass < passes; ++pass) {
+    out += wanted - bust_line_width(with_side_turned_out(open, out));
+  }
+  return with_side_turned_out(open, out);
 }
 
 bool to_the_waist(const RowAsk& ask) { return ask.place == "side"; }

@@ -6,8 +6,8 @@ namespace {
 // LongerBelowBust: a strip across both pieces half way from underarm to waist.
 std::vector<Law> below_bust_laws(const HalfBlock& before, const RowAsk& ask) {
   const auto side_gain = [&](const Opened& open) {
-    const Vec side = corner_of(open, Corner::Underarm) - corner_of(open, Corner::SideWaist);
-    return norm(side + Vec{0.0, ask.by}) - norm(side);
+    const Vec below = side_joint(open) - corner_of(open, Corner::SideWaist);
+    return norm(below + Vec{0.0, ask.by}) - norm(below);
   };
   return {{"front.centre_front", ask.by},
           {"back.centre_back", ask.by},

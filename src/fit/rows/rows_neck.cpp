@@ -8,8 +8,9 @@ namespace {
 // Ratios on a sample neck (plane geometry on one drafted neckline; no source).
 constexpr double kWholeNeckPerFrontDrop = 1.64;
 constexpr double kHalfNeckPerBackDrop = 0.5;
-// With flat shoulders 3.4; the median of 300 drafted blocks, whose shoulders slope, is less.
-constexpr double kWholeNeckPerSideShift = 2.5;
+// With flat shoulders 3.4; the median of 300 drafted blocks, whose shoulders slope and whose front
+// necklines are full at the centre, is less.
+constexpr double kWholeNeckPerSideShift = 2.0;
 
 // FrontNeckLower, FrontNeckHigher, BackNeckLower: the front neck point or the nape down the centre.
 Opened with_centre_neck_lowered(const Opened& open, double by) {

@@ -7,7 +7,7 @@ namespace {
 
 // The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
 // how the armhole stands at the shoulder: one that must lean further in loses below what it gains.
-constexpr double kArmholePerShoulder = 0.07;
+constexpr double kArmholePerShoulder = 0.09;
 
 // ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
 // down to the across point.
@@ -24,9 +24,10 @@ constexpr LawPerMm kShortenLaws[] = {{"front.shoulder", -1.0},
 
 // ShoulderPointHigher, ShoulderPointLower, OneShoulderLower: shoulder point up; the armhole goes up
 // the side seam as far and keeps its length.
-Opened with_tip_raised(const Opened& open, double by) {
+Opened with_tip_raised(const Opened& before, double by) {
+  const Opened open = with_side_to_lower(before, -by);
   Redrawing work(open);
-  const Vec up = by * up_the_side(open);
+  const Vec up = by * up_to_the_underarm(open);
   work.move(Corner::Underarm, up);
   work.move(work.across(), up);
   put_shoulder(work, tip_raised(closed_shoulder(work), by));

@@ -9,16 +9,19 @@
 namespace blockwright {
 namespace {
 
-// What a waist can be taken in by: at each side edge, in the back waist darts together, in the
-// front ones together, at the centre back; in mm. Common practice, no source.
+// What a waist can be taken in by: at each side edge, in a back waist dart, in the front ones
+// together, at the centre back; in mm. Common practice, no source.
 constexpr double kMostAtSide = 8.0;
-constexpr double kMostInBackDarts = 40.0;
+constexpr double kMostInBackDart = 40.0;
 constexpr double kMostInFrontDarts = 45.0;
 constexpr double kMostAtCentreBack = 15.0;
+// ... and in each of several back waist darts: as they are drafted. Ours.
+constexpr double kMostInEachBackDart = 35.0;
 // More than the side edges can take is shared: sides, back darts, front darts. Common practice, no
 // source.
 constexpr double kShareOfSides = 2.0 * kSideShare;
-constexpr double kShareOfDarts = kFrontDartShare;
+constexpr double kShareOfFront = kFrontDartShare;
+constexpr double kShareOfBack = 1.0 - kShareOfSides - kShareOfFront;
 // Less than this is not worth a seam of its own, and the side edges take it, in mm. Ours.
 constexpr double kLeftToSides = 1.0;
 // A centre front seam comes in by this share at the bust line of what it does at the waist. Common
@@ -30,6 +33,15 @@ double mouths_of(const Opened& open) {
   double sum = 0.0;
   for (const Dart& dart : open.edges[index_of(BlockEdge::Waist)].darts) sum += dart.intake();
   return sum;
+}
+
+// What the back waist darts take together at most: darts are widened in their proportion, and none
+// of several beyond its own limit.
+double most_in_back_darts(const Opened& back) {
+  double widest = 0.0;
+  for (const DartSpot spot : waist_darts(back)) widest = std::fmax(widest, back.at(spot).intake());
+  if (waist_darts(back).size() < 2) return kMostInBackDart;
+  return std::fmax(kMostInBackDart, mouths_of(back) * kMostInEachBackDart / widest);
 }
 
 // The piece with its waist darts wider by `more` mm together, in their proportion.
@@ -139,7 +151,9 @@ void share_waist(HalfBlock& half, double by) {
     at_sides = all;
     return left;
   };
-  const auto back = [&](double more) { return take_in_darts(more, half.back, kMostInBackDarts); };
+  const auto back = [&](double more) {
+    return take_in_darts(more, half.back, most_in_back_darts(half.back));
+  };
   const auto front = [&](double more) {
     return take_in_darts(more, half.front, kMostInFrontDarts);
   };
@@ -150,7 +164,7 @@ void share_waist(HalfBlock& half, double by) {
     return more - taken_in(before, half.back);
   };
   std::array<WaistPlace, 4> places{
-      {{kShareOfSides, sides}, {kShareOfDarts, back}, {kShareOfDarts, front}, {0.0, centre}}};
+      {{kShareOfSides, sides}, {kShareOfBack, back}, {kShareOfFront, front}, {0.0, centre}}};
   double left = 0.0;
   for (const WaistPlace& place : places) left += place.take(place.share * by);
   if (by < 0.0) std::ranges::reverse(places);
