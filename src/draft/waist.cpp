@@ -28,6 +28,7 @@ std::vector<double> shared_intake(double intake, double widest, std::size_t most
     const auto count = static_cast<double>(shares.size());
     const double further = std::min(rules::kFurtherDartOpens * (intake - widest * count),
                                     intake / (count + 1.0));
+    if (further < kLeastMouth) break;
     std::ranges::fill(shares, (intake - further) / count);
     shares.push_back(further);
   }

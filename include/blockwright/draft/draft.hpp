@@ -36,12 +36,14 @@ struct DraftedBlock {
 
 /// Drafts the front and back block from one consistent, complete body (see docs/method.md).
 ///
-/// Guarantees: 1. the finished pieces give back every measurement that closes an unknown, plus its
-/// ease and its adjustment, within 0.01 mm; 2. side seams, shoulder seams and dart legs walk; 3. a
-/// small change of any measurement makes a small change of every point, except that a back waist
-/// dart over 35 mm becomes two.
+/// Guarantees: 1. the finished pieces, darts closed as they are stitched, give back every measurement
+/// that closes an unknown, plus its ease and its adjustment, within 0.01 mm; half across front, half
+/// across back and half upper chest are settled together with the armhole's width and the bust dart
+/// (their adjustments say by how much each moved), and what the person is sure of does not move;
+/// 2. side seams, shoulder seams and dart legs walk; 3. a small change of any measurement makes a
+/// small change of every point of the outline.
 /// Requires: a body from fill_in(). Never fails on one whose measurements lie within the limits of
-/// the catalogue, with eases up to most_ease(): what contradicts is settled by bounds and told in
+/// the catalogue, with eases up to most_ease(): what contradicts is settled and told in
 /// `adjustments`. Beyond these limits, which no client file passes, throws InputError
 /// "draft.range" that names the measurement.
 DraftedBlock draft_block(const Body& body, const Ease& ease);
