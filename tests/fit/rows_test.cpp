@@ -1,3 +1,4 @@
+#include "blockwright/dart/opened.hpp"
 #include "fit/fit_people.hpp"
 #include "support/each.hpp"
 
@@ -146,12 +147,15 @@ TEST_CASE("Only the edges that a row names move; all others are the same to the 
     for (const Pattern& block : each_block(10)) {
       const Outcome got = outcome(block, {usual(fitting_row(numbered(number)), 1)});
       if (!got.fitted) continue;
-      for (const Piece& piece : block.pieces) {
+      for (const Piece& drafted : block.pieces) {
+        // A piece that is fitted is parted at its dart legs, which may round a handle's last bit.
+        const Piece piece = put_together(opened(drafted));
         for (const Edge& edge : piece.edges) {
           const std::string name = piece.name + "." + edge.name;
           if (names.count(name) > 0) continue;
           INFO("row " << number << ": " << name);
-          CHECK(got.fitted->pattern.piece(piece.name).edge(edge.name).path == edge.path);
+          const Path& is = got.fitted->pattern.piece(piece.name).edge(edge.name).path;
+          CHECK((is == edge.path || is == drafted.edge(edge.name).path));
         }
       }
     }

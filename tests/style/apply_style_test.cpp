@@ -102,7 +102,7 @@ TEST_CASE("A dart is pressed and held back as the style says") {
 TEST_CASE("An edge that a fitting left too short for a dart is refused as short") {
   const Pattern block =
       apply_rows(usual_block(),
-                 {{CorrectionRow{14}, -1, 60.0, AmountAs::Length, BodySide::Both, ""}})
+                 {{CorrectionRow{14}, -1, 62.0, AmountAs::Length, BodySide::Both, ""}})
           .pattern;
   const Piece& back = block.piece("back");
   REQUIRE(sewn_length(back, back.edge("neckline")) < 10.0);

@@ -5,9 +5,9 @@ namespace {
 
 // On a sample armhole (plane geometry; no source).
 constexpr double kArmholePerUnderarm = 1.35;
-constexpr double kArmholePerFill = -0.65;
 // The medians of 300 drafted blocks.
 constexpr double kArmholePerScoop = 1.2;
+constexpr double kArmholePerFill = -0.87;
 constexpr double kArmholePerRound = 3.6;
 
 // UnderarmLower, UnderarmHigher: underarm point down the side seam.
