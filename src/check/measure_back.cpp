@@ -100,8 +100,7 @@ Problems check_limits(const CheckInput& input) {
                     (taped ? "tape and ease: " : "estimate and ease: ") + a.why,
          .hint = std::string(back_measures()[static_cast<std::size_t>(a.name)].take_again),
          .measurements = {std::string(info(a.name).key)},
-         .limit =
-             severity == Severity::Note ? Limit{} : Limit{.most = small_difference(a.name)}});
+         .limit = severity == Severity::Note ? Limit{} : Limit{.most = small_difference(a.name)}});
   }
   return problems;
 }

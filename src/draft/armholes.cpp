@@ -65,8 +65,7 @@ Network network(const Frame& f, double drop) {
   n.width = f.width;
   n.least_width = rules::kLeastWidthPerArm * t.arm;
   n.dart = t.usual_bust_dart;
-  n.most_across_front =
-      std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
+  n.most_across_front = std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
   n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
   n.most_across_back = shoulder_back - rules::kLeastAcrossBackInside;
   n.most_take_in = most_take_in(f, drop);
@@ -78,9 +77,10 @@ Network network(const Frame& f, double drop) {
 }
 
 SideSeam side_seam(const Frame& f, double drop, const WaistEdge& waist, Vec upper) {
-  SideSeam side{waist.side_waist, waist.side_waist + f.waists.bust_line / f.lower_side.y *
-                                                         f.lower_side,
-                {}, upper};
+  SideSeam side{waist.side_waist,
+                waist.side_waist + f.waists.bust_line / f.lower_side.y * f.lower_side,
+                {},
+                upper};
   side.underarm = side.bust + over_bust_line(f, drop) * upper;
   return side;
 }
@@ -153,9 +153,8 @@ Bounds drops(const Frame& f) {
 double settled_drop(const Frame& f) {
   const Bounds within = drops(f);
   const auto solved = [&](auto&& excess) { return solve_between(excess, within, rules::kSolved); };
-  const double drop = solved([&](double at) {
-    return longer_than_asked(f, at) + at - rules::kUsualDrop;
-  });
+  const double drop =
+      solved([&](double at) { return longer_than_asked(f, at) + at - rules::kUsualDrop; });
   const double longer = longer_than_asked(f, drop);
   const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
   if (kept == longer) return drop;
@@ -188,12 +187,14 @@ Wording why_moved(const Targets& t, const Settled& s) {
   const double narrow = (width - arm) / rules::kWidthGives;
   const std::string usual = fixed(t.usual_bust_dart.degrees(), 0);
   if (narrow < -1.0) {
-    return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; such an arm "
-           "needs about " + Length::mm(arm);
+    return "the tapes leave " + Wording(Length::mm(width)) +
+           " for the armhole's width; such an arm "
+           "needs about " +
+           Length::mm(arm);
   }
   if (narrow > 1.0) {
-    return "the tapes leave " + Wording(Length::mm(width)) +
-           " for the armhole's width; about " + Length::mm(arm) + " is usual for such an arm";
+    return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; about " +
+           Length::mm(arm) + " is usual for such an arm";
   }
   return "with the tapes as they are, the bust dart would be far from the " + usual +
          " degrees that are usual for such a bust; it has " + fixed(s.dart.degrees(), 0);

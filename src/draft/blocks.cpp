@@ -62,13 +62,13 @@ Dart bust_dart(const NeckAndShoulder& upper, Angle angle, double cup) {
 Piece front_block(const NeckAndShoulder& upper, const Armholes& lower, double cup) {
   const Dart dart = bust_dart(upper, lower.settled.dart, cup);
   const Point bust = upper.bust_point;
-  return half_block(kBodiceFront,
-                    {upper.front, lower.waists.front, lower.front_side, lower.front,
-                     lower.front_shoulder_point, dart,
-                     bust_line({0.0, bust.y}, bust, lower.front_side.bust),
-                     across_line_over_dart({0.0, lower.across_front_closed.y}, dart,
-                                           lower.settled.dart, lower.across_front)},
-                    cup);
+  return half_block(
+      kBodiceFront,
+      {upper.front, lower.waists.front, lower.front_side, lower.front, lower.front_shoulder_point,
+       dart, bust_line({0.0, bust.y}, bust, lower.front_side.bust),
+       across_line_over_dart({0.0, lower.across_front_closed.y}, dart, lower.settled.dart,
+                             lower.across_front)},
+      cup);
 }
 
 Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup) {
@@ -78,8 +78,8 @@ Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup
                    hold_back(at_shoulder, cup), direction(-upper.back.slope));
   return half_block(
       kBodiceBack,
-      {upper.back, lower.waists.back, lower.back_side, lower.back, upper.back.shoulder_point,
-       dart, bust_line({0.0, lower.back_side.bust.y}, {}, lower.back_side.bust),
+      {upper.back, lower.waists.back, lower.back_side, lower.back, upper.back.shoulder_point, dart,
+       bust_line({0.0, lower.back_side.bust.y}, {}, lower.back_side.bust),
        Path({Segment{{0.0, upper.blade_point.y}, lower.across_back}})},
       cup);
 }

@@ -128,10 +128,10 @@ Shoulders shoulders(const Targets& t, double neck_width, const Assumed& assumed)
   const ShoulderDraft back{t, back_side_neck(t, neck_width), true, assumed};
   const Angle apart = 2.0 * rules::kFrontSlopesMore;
   const Angle slope = bounded_slope(t.slope);
-  Shoulders s{t.front_slant ? front.by_slant(*t.front_slant)
-                            : front.sewn_at(slope + rules::kFrontSlopesMore),
-              t.back_slant ? back.by_slant(*t.back_slant)
-                           : back.sewn_at(slope - rules::kFrontSlopesMore)};
+  Shoulders s{
+      t.front_slant ? front.by_slant(*t.front_slant)
+                    : front.sewn_at(slope + rules::kFrontSlopesMore),
+      t.back_slant ? back.by_slant(*t.back_slant) : back.sewn_at(slope - rules::kFrontSlopesMore)};
   if (t.slope_is_taped) return s;
   if (t.front_slant && !t.back_slant) {
     s.back = back.sewn_at(bounded_slope(sewn_slope(front.side_neck, s.front) - apart));
@@ -163,19 +163,23 @@ void draw_necklines(NeckAndShoulder& n) {
 /// The frame at a neck width, for targets that are within bounds.
 NeckAndShoulder drawn_at(const Targets& t, double width, const Assumed& assumed) {
   const auto [front, back] = shoulders(t, width, assumed);
-  NeckAndShoulder n{
-      width,
-      {{0.0, t.front_length}, front_side_neck(t, width), front.slope, front.tip, front.sewn_tip, {}},
-      {{0.0, t.back_length},
-       back_side_neck(t, width),
-       back.slope,
-       back.open_tip,
-       back.sewn_tip,
-       {}},
-      bust_point(t),
-      back.dart.apex,
-      back.dart.legs[1],
-      back.dart.legs[0]};
+  NeckAndShoulder n{width,
+                    {{0.0, t.front_length},
+                     front_side_neck(t, width),
+                     front.slope,
+                     front.tip,
+                     front.sewn_tip,
+                     {}},
+                    {{0.0, t.back_length},
+                     back_side_neck(t, width),
+                     back.slope,
+                     back.open_tip,
+                     back.sewn_tip,
+                     {}},
+                    bust_point(t),
+                    back.dart.apex,
+                    back.dart.legs[1],
+                    back.dart.legs[0]};
   draw_necklines(n);
   return n;
 }
@@ -225,7 +229,9 @@ void bring_neck_within_bounds(Targets& t, Ledger& ledger) {
   t = with_neck_depth_in_bounds(t, ledger);
 }
 
-NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) { return drawn(t, assumed); }
+NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) {
+  return drawn(t, assumed);
+}
 
 void account_for_shoulders(const Targets& t, const NeckAndShoulder& n, Ledger& ledger) {
   const std::string why = "a finished shoulder slopes between 8 and 36 degrees";

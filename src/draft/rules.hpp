@@ -65,11 +65,11 @@ inline constexpr double kLeastWidthGives = 0.5;
 /// of either. Ours, from the best dart on 22 simulated torsos.
 inline constexpr Angle kUsualBustDart = Angle::degrees(19.0);
 inline constexpr double kUsualBust = 900.0;
-inline constexpr double kDartDegreesPerCup = 0.08;   // per mm
+inline constexpr double kDartDegreesPerCup = 0.08;  // per mm
 inline constexpr double kDartDegreesPerBust = 0.012;
-/// The across-back point lies this far inside the shoulder point: with less the armhole's lower part
-/// bends too sharply (seen: Baldt 1916 has the shoulder end half an inch nearer the arm than the
-/// across-back line); and at most this far, lest the back armhole hook. The numbers are ours.
+/// The across-back point lies this far inside the shoulder point: with less the armhole's lower
+/// part bends too sharply (seen: Baldt 1916 has the shoulder end half an inch nearer the arm than
+/// the across-back line); and at most this far, lest the back armhole hook. The numbers are ours.
 inline constexpr double kLeastAcrossBackInside = 7.5;
 inline constexpr double kMostAcrossBackInside = 30.0;
 /// The half front is at most this much wider than the half back between the arms: arms reach
@@ -101,8 +101,8 @@ inline constexpr double kLeastAcrossOverUnderarm = 40.0;
 /// The back's part of the armhole width, so that the side seam falls under the arm. Ours.
 inline constexpr double kLeastBackArmhole = 0.42;
 inline constexpr double kMostBackArmhole = 0.52;
-/// Underarm drop below the armpit: 5 to 25 mm (from memory and common practice), wider at the top as
-/// the armscye girth decides.
+/// Underarm drop below the armpit: 5 to 25 mm (from memory and common practice), wider at the top
+/// as the armscye girth decides.
 inline constexpr double kLeastDrop = 5.0;
 inline constexpr double kMostDrop = 40.0;
 /// The usual drop. A millimetre of armhole over or under what was asked for weighs as much as a

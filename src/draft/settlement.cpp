@@ -157,8 +157,8 @@ double growth(const Network& n, double dart) {
   double pull = (s.width - n.width.mm) / square(n.width.gives) +
                 (s.chest() - n.upper_chest.mm) / square(n.upper_chest.gives);
   if (s.width < n.least_width) pull += (s.width - n.least_width) / square(rules::kLeastWidthGives);
-  const double opens = (s.across_front - n.bust_point.x) * std::sin(dart) -
-                       n.over_bust_point * std::cos(dart);
+  const double opens =
+      (s.across_front - n.bust_point.x) * std::sin(dart) - n.over_bust_point * std::cos(dart);
   return opens * pull + (dart - n.dart.radians()) / square(rules::kBustDartGives.radians());
 }
 

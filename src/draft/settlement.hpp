@@ -23,7 +23,7 @@ struct Network {
   double most_across_front = 0.0;
   double least_across_back = 0.0, most_across_back = 0.0;
   double most_take_in = 0.0;
-  double round = 0.0;             ///< both underarm points from their centres, nothing taken in
+  double round = 0.0;            ///< both underarm points from their centres, nothing taken in
   Point bust_point;              ///< on the front
   double over_bust_point = 0.0;  ///< the across-front line over it
   double least_over_bust = 0.0;  ///< ... and its open end at least, where settled_over() is asked
@@ -31,8 +31,8 @@ struct Network {
 
 struct Settled {
   double across_front = 0.0, across_back = 0.0;  ///< half, dart closed
-  double width = 0.0;    ///< of the armhole
-  double take_in = 0.0;  ///< at the underarm, both side seams together
+  double width = 0.0;                            ///< of the armhole
+  double take_in = 0.0;                          ///< at the underarm, both side seams together
   Angle dart;
 
   [[nodiscard]] double chest() const { return across_front + across_back + width; }

@@ -41,7 +41,7 @@ double under_bust_length(const Body& body, const Ease& ease, Ledger& ledger) {
   const double least = rules::kLeastUnderBust;
   if (length >= least) return length;
   ledger.adjust(SideNeckToWaist, Length::mm(least - length),
-                    "the bust point must lie at least " + Length::mm(least) + " above the waist");
+                "the bust point must lie at least " + Length::mm(least) + " above the waist");
   return least;
 }
 

@@ -19,15 +19,15 @@ double widest_dart(double leg) {
   return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * rules::kMostWaistDart.radians());
 }
 
-/// How an intake is shared by up to `most` darts, none wider than `widest` while more may be opened.
-/// A further one opens faster than the intake grows, until all are equally wide, so that small
-/// changes of the intake make small changes of every dart.
+/// How an intake is shared by up to `most` darts, none wider than `widest` while more may be
+/// opened. A further one opens faster than the intake grows, until all are equally wide, so that
+/// small changes of the intake make small changes of every dart.
 std::vector<double> shared_intake(double intake, double widest, std::size_t most) {
   std::vector<double> shares{intake};
   while (shares.size() < most && intake > widest * static_cast<double>(shares.size())) {
     const auto count = static_cast<double>(shares.size());
-    const double further = std::min(rules::kFurtherDartOpens * (intake - widest * count),
-                                    intake / (count + 1.0));
+    const double further =
+        std::min(rules::kFurtherDartOpens * (intake - widest * count), intake / (count + 1.0));
     if (further < kLeastMouth) break;
     std::ranges::fill(shares, (intake - further) / count);
     shares.push_back(further);
@@ -58,8 +58,8 @@ WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart, double 
   return {dart.outer_leg, lean + half_angle(dart)};
 }
 
-/// The dart of an intake over a place of the waist, its apex on the height of `over`, whose legs end
-/// where a square waist comes to from `from`.
+/// The dart of an intake over a place of the waist, its apex on the height of `over`, whose legs
+/// end where a square waist comes to from `from`.
 WaistDart dart_after(WaistEnd from, Point over, double intake, double lean) {
   double leg = over.y - from.at.y;
   const auto drawn = [&] {
@@ -67,8 +67,8 @@ WaistDart dart_after(WaistEnd from, Point over, double intake, double lean) {
   };
   for (int pass = 0; pass < kSidePasses; ++pass) {
     const WaistDart dart = drawn();
-    const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
-                                                lean - half_angle(dart));
+    const double level =
+        from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope, lean - half_angle(dart));
     leg += dart.inner_leg.y - level;
   }
   return drawn();
@@ -175,14 +175,13 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
   const std::vector<double> intakes =
       shared_intake(intake, rules::kMostBackDart, rules::kMostBackDarts);
   const double width = s.back_bust - s.side_run;
-  const double hold_back =
-      position_on(kBodiceBack, BlockEdge::Waist).usual_hold_back;
+  const double hold_back = position_on(kBodiceBack, BlockEdge::Waist).usual_hold_back;
   WaistEdge edge;
   WaistEnd end;
   const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
   for (std::size_t i = 0; i < intakes.size(); ++i) {
-    const Point apex = back_apex(width * back_dart_place(intakes, i), back_dart_point(levels, i),
-                                 hold_back);
+    const Point apex =
+        back_apex(width * back_dart_place(intakes, i), back_dart_point(levels, i), hold_back);
     const bool opens = i > 0 && i + 1 == intakes.size();
     const WaistEnd side{{width + edge.given_back, 0.0}, side_slope};
     const double lean = opens ? lean_of_opening(intakes, end, side, apex.x) : 0.0;
@@ -214,8 +213,8 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   return s;
 }
 
-/// The sewn length, where a stretch between darts that overlap counts against it: so it always falls
-/// as the darts take in more.
+/// The sewn length, where a stretch between darts that overlap counts against it: so it always
+/// falls as the darts take in more.
 double signed_length(const WaistEdge& edge) {
   double sum = 0.0;
   for (const Path& path : edge.stretches) {
@@ -234,9 +233,8 @@ WaistEdge sewn_to(double sewn, double straight, DrawnAt&& drawn_at) {
 }
 
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
-  return sewn_to(s.front_waist, s.front_bust - s.side_run - s.front_waist, [&](double intake) {
-    return front_waist_at(s, bust_point, under_bust, intake);
-  });
+  return sewn_to(s.front_waist, s.front_bust - s.side_run - s.front_waist,
+                 [&](double intake) { return front_waist_at(s, bust_point, under_bust, intake); });
 }
 
 /// Darts that reach above the bust line take in more, by what they are given back there.

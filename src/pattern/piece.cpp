@@ -16,8 +16,8 @@ const auto& named(const Items& items, std::string_view name, const char* what) {
 
 // A place this near to a closed mouth is the mouth, in mm.
 constexpr double kOnMouth = 1e-9;
-// How far from the inner leg's end a dart's edge turns at most, in widths of its mouth. Ours: a seam
-// that slopes so much would make a long spike of cloth.
+// How far from the inner leg's end a dart's edge turns at most, in widths of its mouth. Ours: a
+// seam that slopes so much would make a long spike of cloth.
 constexpr double kFarthestPeak = 2.0;
 
 // A leg end that is a joint of the path but for rounding is that joint, so that paths are parted
@@ -172,9 +172,9 @@ Point dart_peak(Point apex, Point inner_leg, Point outer_leg, Vec seam) {
   // The seam on the other side of the inner leg, seen through the folded cloth: its mirror image.
   const Vec mirrored = 2.0 * dot(-seam, leg) * leg + seam;
   const auto meet = lines_meet(inner_leg, mirrored, apex, centre);
-  const bool ahead =
-      meet && dot(*meet - inner_leg, mirrored) > 0.0 && dot(*meet - apex, centre) > 0.0 &&
-      distance(*meet, inner_leg) <= kFarthestPeak * distance(inner_leg, outer_leg);
+  const bool ahead = meet && dot(*meet - inner_leg, mirrored) > 0.0 &&
+                     dot(*meet - apex, centre) > 0.0 &&
+                     distance(*meet, inner_leg) <= kFarthestPeak * distance(inner_leg, outer_leg);
   return ahead ? *meet : midpoint(inner_leg, outer_leg);
 }
 

@@ -40,8 +40,8 @@ TEST_CASE("The bust point lies at half the bust point width, over the waist by t
   const CheckedBlock checked = checked_block(average());
   const Point bust = checked.block.pattern.piece("front").landmark("bust_point");
   CHECK(bust.x == Approx(92.5));
-  // 390 + 14 less 268 + 14 is 122 under the bust; the waist dips 5 (that it dips is common practice,
-  // no source; by how much is ours).
+  // 390 + 14 less 268 + 14 is 122 under the bust; the waist dips 5 (that it dips is common
+  // practice, no source; by how much is ours).
   CHECK(bust.y == Approx(117.0));
 }
 

@@ -84,8 +84,8 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   CHECK(edge(l0, "front.waist") + edge(l0, "back.waist") == Approx(382.5).margin(0.1));
   CHECK(edge(l0, "front.shoulder") == Approx(124.0).margin(0.1));
   CHECK(edge(l0, "back.shoulder") == Approx(124.0).margin(0.1));
-  CHECK(edge(l0, "front.centre_front") == Approx(345.0).margin(0.1));
-  CHECK(edge(l0, "back.centre_back") == Approx(412.0).margin(0.1));
+  CHECK(edge(l0, "front.centre_front") == Approx(353.0).margin(0.1));
+  CHECK(edge(l0, "back.centre_back") == Approx(408.0).margin(0.1));
   const double side = edge(l0, "front.side");
   CHECK(edge(l0, "back.side") == Approx(side).margin(0.1));
 
@@ -94,9 +94,9 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   correct(files, 1, "2026-01-20", "lower front_neck 1.0");
   correct(files, 1, "2026-01-20", "take_in waist 2.0", AmountAs::WholeGirth);
   const Json l1 = drafted(files)["stages"][1]["lengths"];
-  CHECK(edge(l1, "front.centre_front") == Approx(335.0).margin(0.1));
+  CHECK(edge(l1, "front.centre_front") == Approx(343.0).margin(0.1));
   CHECK(edge(l1, "front.waist") + edge(l1, "back.waist") == Approx(372.5).margin(0.2));
-  CHECK(edge(l1, "back.centre_back") == Approx(412.0).margin(0.1));
+  CHECK(edge(l1, "back.centre_back") == Approx(408.0).margin(0.1));
   CHECK(edge(l1, "front.shoulder") == Approx(124.0).margin(0.1));
 
   // Toile 2, seen: the shoulder seam falls off by 6 mm; the armhole digs in under the arm, 6 mm.
@@ -116,8 +116,8 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   const Json third = drafted(files);
   const Json& l3 = third["stages"][1]["lengths"];
   CHECK(third["corrections"].size() == 5);
-  CHECK(edge(l3, "front.centre_front") == Approx(325.0).margin(0.2));
-  CHECK(edge(l3, "back.centre_back") == Approx(402.0).margin(0.2));
+  CHECK(edge(l3, "front.centre_front") == Approx(333.0).margin(0.2));
+  CHECK(edge(l3, "back.centre_back") == Approx(398.0).margin(0.2));
   CHECK(edge(l3, "front.side") == Approx(side - 16.0).margin(0.7));
   CHECK(edge(l3, "front.shoulder") == Approx(118.0).margin(0.2));
   CHECK(explained(third).empty());
@@ -147,7 +147,7 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   CHECK(last["corrections"].size() == 3);
   CHECK(edge(l4, "front.waist") + edge(l4, "back.waist") == Approx(372.5).margin(0.2));
   CHECK(edge(l4, "front.shoulder") == Approx(118.0).margin(0.2));
-  CHECK(edge(l4, "front.centre_front") == Approx(325.0).margin(0.2));
+  CHECK(edge(l4, "front.centre_front") == Approx(333.0).margin(0.2));
 
   // Waist as fitted half a year ago and as drafted from the new tape: the same, 372.5.
   CHECK(edge(l4, "front.waist") + edge(l4, "back.waist") ==

@@ -85,9 +85,8 @@ TEST_CASE("the eased slope stays between 8 and 36 degrees on 98 in 100 of the su
 
 TEST_CASE("what does not close the draft, and what must not give, has no ease") {
   const Ease ease = Ease::of_toile();
-  for (const MeasurementName name :
-       {UnderbustGirth, HipGirth, UpperArmGirth, ShoulderLength, BustPointWidth,
-        SideLength, ScyeDepth, WaistToHip, Stature}) {
+  for (const MeasurementName name : {UnderbustGirth, HipGirth, UpperArmGirth, ShoulderLength,
+                                     BustPointWidth, SideLength, ScyeDepth, WaistToHip, Stature}) {
     INFO(info(name).key);
     CHECK(ease[name] == Length());
   }

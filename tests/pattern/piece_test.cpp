@@ -222,9 +222,9 @@ TEST_CASE("a seam that slopes towards the apex raises the peak, one that slopes 
 
 TEST_CASE("a seam along the leg has no fold to follow: the peak is the middle of the mouth") {
   const Point apex = {0.0, 0.0}, inner = {-10.0, 100.0}, outer = {10.0, 100.0};
-  for (const Vec seam :
-       each({inner - apex, apex - inner, Vec{}, rotated(inner - apex, Angle::degrees(-175.0)),
-             rotated(inner - apex, Angle::degrees(-165.0))})) {  // a spike of 61 mm on a mouth of 20
+  for (const Vec seam : each(
+           {inner - apex, apex - inner, Vec{}, rotated(inner - apex, Angle::degrees(-175.0)),
+            rotated(inner - apex, Angle::degrees(-165.0))})) {  // a spike of 61 mm on a mouth of 20
     CHECK(dart_peak(apex, inner, outer, seam) == midpoint(inner, outer));
   }
 }

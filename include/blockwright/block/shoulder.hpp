@@ -8,8 +8,8 @@ namespace blockwright {
 
 /// The shoulder dart opens half way along. Common practice, no source.
 inline constexpr double kShoulderDartPlace = 0.5;
-/// Intake of the back shoulder dart. Ours, from simulated torsos; 10 to 13 mm is common practice, no
-/// source.
+/// Intake of the back shoulder dart. Ours, from simulated torsos; 10 to 13 mm is common practice,
+/// no source.
 inline constexpr double kBackShoulderDart = 8.0;
 /// Blade point: half of the half across back from the centre back, on the across-back line.
 /// Common practice, no source.

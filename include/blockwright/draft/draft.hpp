@@ -36,10 +36,11 @@ struct DraftedBlock {
 
 /// Drafts the front and back block from one consistent, complete body (see docs/method.md).
 ///
-/// Guarantees: 1. the finished pieces, darts closed as they are stitched, give back every measurement
-/// that closes an unknown, plus its ease and its adjustment, within 0.01 mm; half across front, half
-/// across back and half upper chest are settled together with the armhole's width and the bust dart
-/// (their adjustments say by how much each moved), and what the person is sure of does not move;
+/// Guarantees: 1. the finished pieces, darts closed as they are stitched, give back every
+/// measurement that closes an unknown, plus its ease and its adjustment, within 0.01 mm; half
+/// across front, half across back and half upper chest are settled together with the armhole's
+/// width and the bust dart (their adjustments say by how much each moved), and what the person is
+/// sure of does not move;
 /// 2. side seams, shoulder seams and dart legs walk; 3. a small change of any measurement makes a
 /// small change of every point of the outline.
 /// Requires: a body from fill_in(). Never fails on one whose measurements lie within the limits of
