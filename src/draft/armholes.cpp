@@ -180,24 +180,18 @@ Armholes with_armhole_closed(Frame f) {
   return draw(f, drop);
 }
 
-/// Narrower than the tapes say is one line; so is wider.
+/// Why a measurement moved: what the tapes alone would leave for the armhole, if that is far from
+/// usual; else the dart.
 Wording why_moved(const Targets& t, const Settled& s) {
   const double width = t.upper_chest.mm - t.across_back.mm - t.across_front.mm;
-  const double arm = rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
-  const double narrow = (width - arm) / rules::kWidthGives;
-  const std::string usual = fixed(t.usual_bust_dart.degrees(), 0);
-  if (narrow < -1.0) {
-    return "the tapes leave " + Wording(Length::mm(width)) +
-           " for the armhole's width; such an arm "
-           "needs about " +
-           Length::mm(arm);
+  const double usual = rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
+  if (std::abs(width - usual) < rules::kWidthGives) {
+    return "so that the bust dart comes nearer to the " + fixed(t.usual_bust_dart.degrees(), 0) +
+           " degrees that are usual for such a bust: it has " + fixed(s.dart.degrees(), 0);
   }
-  if (narrow > 1.0) {
-    return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; about " +
-           Length::mm(arm) + " is usual for such an arm";
-  }
-  return "with the tapes as they are, the bust dart would be far from the " + usual +
-         " degrees that are usual for such a bust; it has " + fixed(s.dart.degrees(), 0);
+  return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; " +
+         (width < usual ? "such an arm needs about " : "usual for such an arm is about ") +
+         Length::mm(usual);
 }
 
 }  // namespace
