@@ -53,6 +53,9 @@ double back_bust(const Frame& f) {
   return f.waists.suppression.back_bust + f.waists.back.given_back;
 }
 
+/// What the maker is sure of stays where no bound would have it.
+bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
+
 Network network(const Frame& f, double drop) {
   const Targets& t = f.t;
   const double over = over_bust_line(f, drop);
@@ -68,6 +71,8 @@ Network network(const Frame& f, double drop) {
   n.most_across_front = std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
   n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
   n.most_across_back = shoulder_back - rules::kLeastAcrossBackInside;
+  if (is_sure(t.across_front)) n.most_across_front = t.across_front.mm;
+  if (is_sure(t.across_back)) n.least_across_back = n.most_across_back = t.across_back.mm;
   n.most_take_in = most_take_in(f, drop);
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
@@ -211,8 +216,10 @@ Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed&
 Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d) {
   const double asked = front_share_of_bust(t);
   const double back_width = d.back_width + assumed.front_bust - asked;
-  const double kept = std::clamp(back_width, rules::kLeastBackArmhole * d.settled.width,
-                                 rules::kMostBackArmhole * d.settled.width);
+  // Measurements that are all sure may leave no armhole at all: the checks refuse it.
+  const double width = std::max(d.settled.width, 0.0);
+  const double kept =
+      std::clamp(back_width, rules::kLeastBackArmhole * width, rules::kMostBackArmhole * width);
   return {d.settled.dart, d.settled.across_back, asked + back_width - kept,
           d.back_side.underarm.y - d.back_side.bust.y};
 }
