@@ -75,9 +75,10 @@ Unknowns least_on(Quadratic q, const Box& box, const Face& face) {
   return v;
 }
 
+constexpr double kRounding = 1e-9;
+
 /// True if nothing better lies beside v: inside the box, and pushed against the sides it keeps to.
 bool is_least(const Quadratic& q, const Box& box, const Face& face, const Unknowns& v) {
-  constexpr double kRounding = 1e-9;
   for (std::size_t i = 0; i < kUnknowns; ++i) {
     if (v[i] < box.least[i] - kRounding || v[i] > box.most[i] + kRounding) return false;
     if (face[i] == Kept::AtLeast && q.slope(v, i) < -kRounding) return false;

@@ -35,11 +35,16 @@ std::vector<double> shared_intake(double intake, double widest, std::size_t most
   return shares;
 }
 
-/// A waist dart under its apex, its legs either side of an axis that leans by `lean` radians.
-WaistDart dart_under(Point apex, double intake, double leg, double lean) {
-  const double half = std::asin(std::min(0.5 * intake / leg, 1.0));
-  const auto end = [&](double off) { return apex + leg * Vec{std::sin(off), -std::cos(off)}; };
-  return {apex, end(lean - half), end(lean + half), Angle::radians(2.0 * half)};
+/// What a waist dart takes in, the length of its legs, and by how many radians its axis leans.
+struct DartForm {
+  double intake = 0.0, leg = 0.0, lean = 0.0;
+};
+
+/// A waist dart under its apex, its legs either side of its axis.
+WaistDart dart_under(Point apex, const DartForm& form) {
+  const double half = std::asin(std::min(0.5 * form.intake / form.leg, 1.0));
+  const auto end = [&](double off) { return apex + form.leg * Vec{std::sin(off), -std::cos(off)}; };
+  return {apex, end(form.lean - half), end(form.lean + half), Angle::radians(2.0 * half)};
 }
 
 double half_angle(const WaistDart& dart) { return 0.5 * dart.angle.radians(); }
@@ -58,18 +63,18 @@ WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart, double 
   return {dart.outer_leg, lean + half_angle(dart)};
 }
 
-/// The dart of an intake over a place of the waist, its apex on the height of `over`, whose legs
-/// end where a square waist comes to from `from`.
-WaistDart dart_after(WaistEnd from, Point over, double intake, double lean) {
-  double leg = over.y - from.at.y;
+/// The dart over a place of the waist, its apex on the height of `over`, whose legs end where a
+/// square waist comes to from `from`; their length is found.
+WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
+  form.leg = over.y - from.at.y;
   const auto drawn = [&] {
-    return dart_under(over - Vec{leg * std::sin(lean), 0.0}, intake, leg, lean);
+    return dart_under(over - Vec{form.leg * std::sin(form.lean), 0.0}, form);
   };
   for (int pass = 0; pass < kSidePasses; ++pass) {
     const WaistDart dart = drawn();
-    const double level =
-        from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope, lean - half_angle(dart));
-    leg += dart.inner_leg.y - level;
+    const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
+                                                form.lean - half_angle(dart));
+    form.leg += dart.inner_leg.y - level;
   }
   return drawn();
 }
@@ -88,14 +93,14 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
   const std::vector<double> intakes =
       shared_intake(intake, widest_dart(rules::kSecondFrontDartLeg * leg), rules::kMostFrontDarts);
   WaistEdge edge;
-  WaistEnd end = add_dart(edge, {}, dart_under(bust_point, intakes.front(), leg, 0.0), 0.0);
+  WaistEnd end = add_dart(edge, {}, dart_under(bust_point, {intakes.front(), leg, 0.0}), 0.0);
   const double side_x = s.front_bust - s.side_run;
   if (intakes.size() > 1) {
     const Point apex{bust_point.x + rules::kSecondFrontDart * (side_x - bust_point.x),
                      bust_point.y - (1.0 - rules::kSecondFrontDartLeg) * leg};
     const WaistEnd side{{side_x, 0.0}, -std::atan(s.side_run / leg)};
     const double lean = lean_of_opening(intakes, end, side, apex.x);
-    end = add_dart(edge, end, dart_after(end, apex, intakes.back(), lean), lean);
+    end = add_dart(edge, end, dart_after(end, apex, {intakes.back(), 0.0, lean}), lean);
   }
   // The side seam's slope and the side waist point's height depend on each other a little.
   double side_slope = -std::atan(s.side_run / leg);
@@ -159,7 +164,8 @@ Point back_apex(double x, double point, double hold_back) {
 }
 
 /// What a dart takes out of the bust line as it is stitched.
-double taken_on_bust_line(const WaistDart& dart, double hold_back, double bust_line) {
+double taken_on_bust_line(const WaistDart& dart, const BackLevels& levels, double hold_back) {
+  const double bust_line = levels.bust_line;
   const Point middle = midpoint(dart.inner_leg, dart.outer_leg);
   const Point point = dart.apex + hold_back * unit(middle - dart.apex);
   if (point.y <= bust_line) return 0.0;
@@ -185,9 +191,9 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
     const bool opens = i > 0 && i + 1 == intakes.size();
     const WaistEnd side{{width + edge.given_back, 0.0}, side_slope};
     const double lean = opens ? lean_of_opening(intakes, end, side, apex.x) : 0.0;
-    const WaistDart dart = dart_after(end, apex, intakes[i], lean);
+    const WaistDart dart = dart_after(end, apex, {intakes[i], 0.0, lean});
     end = add_dart(edge, end, dart, lean);
-    edge.given_back += taken_on_bust_line(dart, hold_back, levels.bust_line);
+    edge.given_back += taken_on_bust_line(dart, levels, hold_back);
   }
   const double side_x = width + edge.given_back;
   edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
@@ -226,15 +232,17 @@ double signed_length(const WaistEdge& edge) {
 /// The intake that leaves the sewn waist its length. The edge is hardly longer than it is wide, so
 /// it lies near the straight difference.
 template <class DrawnAt>
-WaistEdge sewn_to(double sewn, double straight, DrawnAt&& drawn_at) {
+WaistEdge sewn_to(double sewn, DrawnAt&& drawn_at, double straight) {
   const auto excess = [&](double intake) { return signed_length(drawn_at(intake)) - sewn; };
   const Bounds near{0.7 * straight, 1.3 * straight + 15.0};
   return drawn_at(solve_between(excess, near, rules::kSolved));
 }
 
 WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
-  return sewn_to(s.front_waist, s.front_bust - s.side_run - s.front_waist,
-                 [&](double intake) { return front_waist_at(s, bust_point, under_bust, intake); });
+  const auto drawn_at = [&](double intake) {
+    return front_waist_at(s, bust_point, under_bust, intake);
+  };
+  return sewn_to(s.front_waist, drawn_at, s.front_bust - s.side_run - s.front_waist);
 }
 
 /// Darts that reach above the bust line take in more, by what they are given back there.
@@ -242,8 +250,8 @@ WaistEdge back_waist(const Suppression& s, const BackLevels& levels) {
   const double point = back_dart_point(levels, 0);
   const double given_back = std::max(point - levels.bust_line, 0.0) / point;
   const double straight = (s.back_bust - s.side_run - s.back_waist) / (1.0 - given_back);
-  return sewn_to(s.back_waist, straight,
-                 [&](double intake) { return back_waist_at(s, levels, intake); });
+  const auto drawn_at = [&](double intake) { return back_waist_at(s, levels, intake); };
+  return sewn_to(s.back_waist, drawn_at, straight);
 }
 
 Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
