@@ -45,8 +45,9 @@ double most_take_in(const Frame& f, double drop) {
 
 /// Up the side seam above the bust line, with its part of the take-in.
 Vec upper_side(const Frame& f, double drop, double take_in) {
+  if (take_in <= 0.0) return f.lower_side;
   const double x = f.lower_side.x - 0.5 * take_in / over_bust_line(f, drop);
-  return {x, std::sqrt(1.0 - x * x)};
+  return {x, std::sqrt(std::max(1.0 - x * x, 0.0))};
 }
 
 double back_bust(const Frame& f) {

@@ -129,9 +129,10 @@ Settled settled_as(const Network& n, double dart, const Unknowns& v) {
           Angle::radians(dart)};
 }
 
+/// Bounds that contradict each other leave the lower one.
 Box box_of(const Network& n) {
   return {{0.0, std::min(n.least_across_back, n.most_across_back), 0.0},
-          {n.most_across_front, n.most_across_back, n.most_take_in}};
+          {std::max(n.most_across_front, 0.0), n.most_across_back, std::max(n.most_take_in, 0.0)}};
 }
 
 /// The linear part, for a given dart. An armhole narrower than the arm gets a further equation.

@@ -14,6 +14,11 @@ constexpr int kSidePasses = 8;
 /// ... and at most until the back's levels do.
 constexpr int kLevelPasses = 12;
 
+/// What contradicts itself beyond all bodies still gets a dart, which the checks refuse: its legs
+/// at least so long in mm, its half mouth at most so wide against them.
+constexpr double kLeastLeg = 10.0;
+constexpr double kWidestMouth = 0.9;
+
 /// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
 double widest_dart(double leg) {
   return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * rules::kMostWaistDart.radians());
@@ -42,7 +47,7 @@ struct DartForm {
 
 /// A waist dart under its apex, its legs either side of its axis.
 WaistDart dart_under(Point apex, const DartForm& form) {
-  const double half = std::asin(std::min(0.5 * form.intake / form.leg, 1.0));
+  const double half = std::asin(std::clamp(0.5 * form.intake / form.leg, 0.0, kWidestMouth));
   const auto end = [&](double off) { return apex + form.leg * Vec{std::sin(off), -std::cos(off)}; };
   return {apex, end(form.lean - half), end(form.lean + half), Angle::radians(2.0 * half)};
 }
@@ -66,7 +71,7 @@ WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart, double 
 /// The dart over a place of the waist, its apex on the height of `over`, whose legs end where a
 /// square waist comes to from `from`; their length is found.
 WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
-  form.leg = over.y - from.at.y;
+  form.leg = std::max(over.y - from.at.y, kLeastLeg);
   const auto drawn = [&] {
     return dart_under(over - Vec{form.leg * std::sin(form.lean), 0.0}, form);
   };
@@ -74,7 +79,7 @@ WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
     const WaistDart dart = drawn();
     const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
                                                 form.lean - half_angle(dart));
-    form.leg += dart.inner_leg.y - level;
+    form.leg = std::max(form.leg + dart.inner_leg.y - level, kLeastLeg);
   }
   return drawn();
 }

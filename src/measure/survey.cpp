@@ -202,7 +202,7 @@ void keep_shares(Body& body) {
   for (const Share& share : kShares) {
     if (!body.has(share.girth) || body.taped(share.girth)) continue;
     Measure& value = body.measurements[share.girth]->value;
-    value = std::clamp(value, share.least * bust, share.most * bust);
+    value = std::min(std::max(value, share.least * bust), share.most * bust);
   }
 }
 
