@@ -133,7 +133,9 @@ TEST_CASE("What the rows predict comes out on 300 people") {
         const bool cannot_follow = name.ends_with(".armhole") || name == "back.neckline";
         CHECK(share_beyond(law.exact, 0.0, 0.5) <= (cannot_follow ? 0.2 : 0.1));
         if (law.ratio.empty()) continue;
-        CHECK(std::abs(median_of(law.ratio) - 1.0) <= 0.3);
+        // Of the few people that sanitizers have time for the middle one wanders more.
+        const double within = law.ratio.size() < 100 ? 0.6 : 0.3;
+        CHECK(std::abs(median_of(law.ratio) - 1.0) <= within);
         if (kRough.count(std::to_string(row.number()) + " " + name) == 0) {
           CHECK(share_beyond(law.ratio, 1.0, 0.3) <= 0.2);
         }
