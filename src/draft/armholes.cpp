@@ -54,14 +54,25 @@ double back_bust(const Frame& f) {
   return f.waists.suppression.back_bust + f.waists.back.given_back;
 }
 
+/// Half across front and half across back keep to the shoulder points above them.
+double most_across_front(const Targets& t, const NeckAndShoulder& upper) {
+  return std::min(upper.front.shoulder_point.x, t.across_back.mm + rules::kMostFrontOverBack);
+}
+
+double most_across_back(const NeckAndShoulder& upper) {
+  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside;
+}
+
+double least_across_back(const NeckAndShoulder& upper) {
+  return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
+}
+
 /// What the maker is sure of stays where no bound would have it.
 bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
 
 Network network(const Frame& f, double drop) {
   const Targets& t = f.t;
   const double over = over_bust_line(f, drop);
-  const double shoulder_front = f.upper.front.shoulder_point.x;
-  const double shoulder_back = f.upper.back.shoulder_point.x;
   Network n;
   n.across_front = t.across_front;
   n.across_back = t.across_back;
@@ -69,9 +80,9 @@ Network network(const Frame& f, double drop) {
   n.width = f.width;
   n.least_width = rules::kLeastWidthPerArm * t.arm;
   n.dart = t.usual_bust_dart;
-  n.most_across_front = std::min(shoulder_front, t.across_back.mm + rules::kMostFrontOverBack);
-  n.least_across_back = shoulder_back - rules::kMostAcrossBackInside;
-  n.most_across_back = shoulder_back - rules::kLeastAcrossBackInside;
+  n.most_across_front = most_across_front(t, f.upper);
+  n.least_across_back = least_across_back(f.upper);
+  n.most_across_back = most_across_back(f.upper);
   if (is_sure(t.across_front)) n.most_across_front = t.across_front.mm;
   if (is_sure(t.across_back)) n.least_across_back = n.most_across_back = t.across_back.mm;
   n.most_take_in = most_take_in(f, drop);
@@ -200,6 +211,33 @@ Wording why_moved(const Targets& t, const Settled& s) {
          Length::mm(usual);
 }
 
+bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
+
+Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Settled& s) {
+  if (is_at(s.across_back, most_across_back(upper))) {
+    return "it would come too near to the shoulder point above it";
+  }
+  if (is_at(s.across_back, least_across_back(upper))) {
+    return "it would lie too far inside the shoulder point above it";
+  }
+  return why_moved(t, s);
+}
+
+Wording why_across_front_moved(const Targets& t, const NeckAndShoulder& upper, const Settled& s) {
+  if (!is_at(s.across_front, most_across_front(t, upper))) return why_moved(t, s);
+  return is_at(s.across_front, upper.front.shoulder_point.x)
+             ? "it is wider than the shoulders above it"
+             : "it is wider than across back, and arms reach forward";
+}
+
+/// Within its room the armhole's length is a balance; beyond it nothing else could give.
+const char* why_armhole_moved(double by) {
+  const bool balanced = by > -rules::kArmholeShorter - rules::kSolvedLength &&
+                        by < rules::kArmholeLonger + rules::kSolvedLength;
+  return balanced ? "the armhole's length and the drop of the underarm meet half way"
+                  : "neither the drop of the underarm nor the armhole's width can give further";
+}
+
 }  // namespace
 
 Assumed first_guess(const Targets& t) {
@@ -225,16 +263,16 @@ Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d
           d.back_side.underarm.y - d.back_side.bust.y};
 }
 
-void account_for_armholes(const Targets& t, const Armholes& d, Ledger& ledger) {
+void account_for_armholes(const Targets& t, const NeckAndShoulder& upper, const Armholes& d,
+                          Ledger& ledger) {
   const Settled& s = d.settled;
-  const auto moved = [&](MeasurementName name, double by) {
-    ledger.adjust(name, Length::mm(2.0 * by), why_moved(t, s));
-  };
-  moved(AcrossBack, s.across_back - t.across_back.mm);
-  moved(AcrossFront, s.across_front - t.across_front.mm);
-  moved(UpperChestGirth, s.chest() - t.upper_chest.mm);
-  ledger.adjust(ArmscyeGirth, Length::mm(armhole_length(d) - t.armhole),
-                "the armhole's length and the drop of the underarm meet half way");
+  ledger.adjust(AcrossBack, Length::mm(2.0 * (s.across_back - t.across_back.mm)),
+                why_across_back_moved(t, upper, s));
+  ledger.adjust(AcrossFront, Length::mm(2.0 * (s.across_front - t.across_front.mm)),
+                why_across_front_moved(t, upper, s));
+  ledger.adjust(UpperChestGirth, Length::mm(2.0 * (s.chest() - t.upper_chest.mm)), why_moved(t, s));
+  const double longer = armhole_length(d) - t.armhole;
+  ledger.adjust(ArmscyeGirth, Length::mm(longer), why_armhole_moved(longer));
   ledger.adjust(SideLength, Length::mm(std::max(0.0, -d.drop)),
                 "the underarm must lie above the bust line");
   if (t.front_bust) {

@@ -93,7 +93,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   bring_neck_within_bounds(targets, ledger);
   const auto [upper, lower] = drawn(targets);
   account_for_shoulders(targets, upper, ledger);
-  account_for_armholes(targets, lower, ledger);
+  account_for_armholes(targets, upper, lower, ledger);
 
   DraftedBlock block;
   block.pattern.pieces = {front_block(upper, lower, targets.cup),

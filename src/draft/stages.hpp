@@ -152,7 +152,8 @@ Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, const As
 /// What the next drawing is to assume.
 Assumed assumed_next(const Targets& targets, const Assumed& assumed, const Armholes& drawn);
 /// What the settlement moved, and what gave way (docs/method.md).
-void account_for_armholes(const Targets& targets, const Armholes& lower, Ledger& ledger);
+void account_for_armholes(const Targets& targets, const NeckAndShoulder& upper,
+                          const Armholes& lower, Ledger& ledger);
 
 /// The half front and the half back from their settled frame: edges, darts, balance lines, notches.
 /// `cup` is the bust girth less the underbust girth, in mm: it sets how far the stitching of a dart

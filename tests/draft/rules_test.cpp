@@ -164,3 +164,23 @@ TEST_CASE("What is sure comes back within a tenth of a millimetre, if the others
   CHECK(given_back_exactly(MeasurementName::AcrossFront) == 100);
   CHECK(given_back_exactly(MeasurementName::UpperChestGirth) >= 90);
 }
+
+TEST_CASE(
+    "Across back that moved for the shoulder point lies 7.5 or 30 mm inside it, and only then") {
+  // The numbers are ours.
+  int moved_for_it = 0, moved_for_others = 0;
+  for (const Session& session : each_person(300, 81)) {
+    const CheckedBlock checked = checked_block(session);
+    const Piece& back = checked.block.pattern.piece("back");
+    const double inside = back.landmark("shoulder_point").x - back.landmark("across_back_point").x;
+    const bool at_bound = std::abs(inside - 7.5) < 1e-3 || std::abs(inside - 30.0) < 1e-3;
+    for (const Adjustment& a : checked.block.adjustments) {
+      if (a.name != MeasurementName::AcrossBack) continue;
+      const bool says_so = a.why.plain().find("shoulder point") != std::string::npos;
+      CHECK(says_so == at_bound);
+      ++(says_so ? moved_for_it : moved_for_others);
+    }
+  }
+  CHECK(moved_for_it > 10);
+  CHECK(moved_for_others > 100);
+}

@@ -1,10 +1,16 @@
+#include "blockwright/block/waist_edge.hpp"
 #include "method/pictures.hpp"
+
+#include <cmath>
+#include <string>
 
 namespace blockwright_pictures {
 
 using namespace blockwright;
 
 namespace {
+
+std::string percent(double share) { return std::to_string(std::lround(100.0 * share)) + " %"; }
 
 void draw_waist_darts(Diagram& d, const Piece& piece) {
   for (const Dart& dart : piece.darts) {
@@ -24,7 +30,7 @@ void draw_bust_line_and_waist(Diagram& d, const Piece& piece, Point bust_line_en
   for (const Path& stretch : sewn_stretches(piece, piece.edge("waist"))) d.line(stretch, Look::New);
   draw_waist_darts(d, piece);
   d.dimension({waist.x, waist.y - 12.0}, {bust_line_end.x, waist.y - 12.0}, 0.0, {0.0, -10.0},
-              "15 %");
+              percent(kSideShare));
   d.point(waist, {-4.0, -12.0}, "side waist point");
   d.dot(bust_line_end);
 }
@@ -38,7 +44,7 @@ void draw_front_waist(Diagram& d, const Block& b) {
       "centre_front");
   draw_bust_line_and_waist(d, front, end);
   d.dimension({0.0, end.y}, end, 14.0, "the front's part of half the bust girth");
-  d.dimension(dart.legs[0], dart.legs[1], -12.0, {0.0, -10.0}, "35 %");
+  d.dimension(dart.legs[0], dart.legs[1], -12.0, {0.0, -10.0}, percent(kFrontDartShare));
   d.point(dart.apex, {-7.0, -9.0}, "bust point");
 }
 
@@ -53,7 +59,7 @@ void draw_back_waist(Diagram& d, const Block& b) {
   draw_bust_line_and_waist(d, back, end);
   d.dimension({0.0, end.y}, end, 14.0, "the back's part");
   d.label(midpoint(back.dart("waist").apex, back.dart("waist_outer").apex), {0.0, -68.0},
-          "the rest:\none dart\nor two");
+          "the rest:\none dart,\ntwo or three");
 }
 
 }  // namespace
