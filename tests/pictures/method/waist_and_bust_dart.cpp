@@ -59,7 +59,7 @@ void draw_back_waist(Diagram& d, const Block& b) {
   draw_bust_line_and_waist(d, back, end);
   d.dimension({0.0, end.y}, end, 14.0, "the back's part");
   d.label(midpoint(back.dart("waist").apex, back.dart("waist_outer").apex), {0.0, -68.0},
-          "the rest:\none dart,\ntwo or three");
+          "the rest:\none dart\nor more");
 }
 
 }  // namespace
