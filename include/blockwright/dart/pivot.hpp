@@ -47,6 +47,12 @@ struct MovedDarts {
   Problems remarks;
 };
 
+/// What is hard to sew of the darts as they are, whoever put them there: a mouth wider than usual at
+/// its place, a wide angle, above all on a short leg, a dart of another apex close by (warnings
+/// "dart.wide", "dart.beside"), and a mouth under 6 mm (note "dart.narrow"). A move says the same of
+/// the darts that it changed. Panels are not looked at.
+Problems hard_to_sew(const Pattern& pattern);
+
 /// `cup` is bust girth less underbust girth, in mm.
 MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup = kUsualCup);
 
