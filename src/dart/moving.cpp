@@ -17,7 +17,7 @@ constexpr Angle kLeastDart = Angle::degrees(0.01);
 constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
-constexpr Angle kWideOnShortLeg = Angle::degrees(16.0);
+constexpr Angle kWideOnShortLeg = Angle::degrees(20.0);
 // A wider dart is hard to sew on any leg. Common practice, no source ("22 to 25 degrees").
 constexpr Angle kWideToSew = Angle::degrees(25.0);
 // Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as
@@ -131,7 +131,6 @@ Problems hard_to_sew(const Opened& open, DartSpot spot) {
                            " degrees; " + wide,
                        "split it in two, move a part elsewhere, or make a seam of it"});
   }
-  warn_of_neighbours(open, spot, remarks);
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", where,
                        "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
@@ -186,7 +185,9 @@ Problems judged_width(const Opened& open, const std::string& name, Angle had) {
                             " degrees here, that is a smaller part, or move the rest elsewhere"
                       : "choose another place, or make a princess seam of both");
   }
-  return hard_to_sew(open, spot);
+  Problems remarks = hard_to_sew(open, spot);
+  warn_of_neighbours(open, spot, remarks);
+  return remarks;
 }
 
 Problems hard_to_sew(const Pattern& pattern) {

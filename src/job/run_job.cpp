@@ -17,8 +17,7 @@ namespace {
 /// What moves said of the darts as they were then; the passes end with what they are.
 Problems without_dart_widths(Problems remarks) {
   std::erase_if(remarks, [](const Problem& remark) {
-    return remark.code == "dart.wide" || remark.code == "dart.narrow" ||
-           remark.code == "dart.beside";
+    return remark.code == "dart.wide" || remark.code == "dart.narrow";
   });
   return remarks;
 }
@@ -42,7 +41,9 @@ StyledPattern stepped(const Pattern& pattern, const Style& style, const std::str
   }
 }
 
-Problem divided(const Dart& whole, const PivotMove& move) {
+Problem divided(const Pattern& block, const PivotMove& move) {
+  const std::string piece = move.dart.substr(0, move.dart.find('.'));
+  const Dart& whole = dart_on(block.piece(piece), BlockEdge::Shoulder);
   return {Severity::Note, "dart.divided", move.dart,
           "it is " + angle_text(whole.angle()) + " and " + Length::mm(whole.intake()) +
               " at the mouth, too wide to sew in one: " + angle_text(*move.angle) +
@@ -53,19 +54,18 @@ Problem divided(const Dart& whole, const PivotMove& move) {
 /// A bust dart too wide to sew in one becomes two. Where the side has no room it stays one, and
 /// hard_to_sew() says so.
 void divide_bust_dart(BlockRun& run) {
-  const Style division = bust_dart_division(run.block.pattern, run.fitted.pattern);
   try {
+    const Style division = bust_dart_division(run.block.pattern, run.fitted.pattern);
     StyledPattern pieces = stepped(run.fitted.pattern, division, "", run);
     run.divided = std::move(pieces.pattern);
     run.division = std::move(pieces.steps);
+    for (const StyleStep& step : division.steps) {
+      if (const auto* move = std::get_if<PivotMove>(&step)) {
+        run.problems.push_back(divided(run.fitted.pattern, *move));
+      }
+    }
   } catch (const InputError&) {
     return;
-  }
-  for (const StyleStep& step : division.steps) {
-    const PivotMove& move = std::get<PivotMove>(step);
-    const std::string piece = move.dart.substr(0, move.dart.find('.'));
-    const Piece& front = *find_named(run.fitted.pattern.pieces, piece);
-    run.problems.push_back(divided(dart_on(front, BlockEdge::Shoulder), move));
   }
 }
 

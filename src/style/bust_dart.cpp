@@ -18,8 +18,10 @@ constexpr double kKeptMouth = 80.0;
 // What goes to the side is no less than this, about 17 mm at the seam: a narrower dart is not
 // worth its sewing. Ours.
 constexpr Angle kLeastAtSide = Angle::degrees(6.0);
-// Nor more than this, about 85 mm at the seam of a full bust. Ours.
+// A side dart wider than this, or with a mouth as wide as the shoulder's may be, is sewn as two
+// that fan out from the bust point, this far apart on the closed seam. Ours.
 constexpr Angle kMostAtSide = Angle::degrees(22.0);
+constexpr double kSideDartsApart = 35.0;
 
 const DartPosition& shoulder_position() {
   return *std::ranges::find(kBodiceFront.dart_positions, kShoulder, &DartPosition::name);
@@ -40,7 +42,7 @@ Angle rounded(Angle angle) { return Angle::degrees(std::ceil(10.0 * angle.degree
 Angle share_of_side(Angle whole, double leg) {
   if (!is_too_wide(whole, leg)) return {};
   const Angle kept = std::min({kKept, angle_of(kKeptMouth, leg), whole - kLeastAtSide});
-  return std::min(rounded(whole - kept), kMostAtSide);
+  return rounded(whole - kept);
 }
 
 // As drafted where what is left suits the shoulder; else anew.
@@ -49,6 +51,18 @@ Angle share_of_side(const Dart& drafted, const Dart& fitted) {
   const Angle left = fitted.angle() - before;
   const bool suits = left >= kLeastAtSide && !is_too_wide(left, fitted.leg());
   return suits ? before : share_of_side(fitted.angle(), fitted.leg());
+}
+
+PivotMove move_to_side(const std::string& piece, Angle share) {
+  PivotMove move{piece + "." + std::string(kShoulder), piece + "." + std::string(kSide)};
+  move.angle = share;
+  return move;
+}
+
+bool needs_two_at_side(const Pattern& pattern, const std::string& piece, Angle share) {
+  if (share > kMostAtSide) return true;
+  const Pattern moved = apply_style(pattern, {"", {move_to_side(piece, share)}}, kUsualCup).pattern;
+  return moved.piece(piece).dart(kSide).intake() > shoulder_position().widest_mouth;
 }
 
 bool is_bust_dart(std::string_view place) {
@@ -70,11 +84,12 @@ Style bust_dart_division(const Pattern& drafted, const Pattern& fitted) {
     const Dart* now = find_named(piece.darts, kShoulder);
     const Angle share = now == nullptr ? Angle{} : share_of_side(*before, *now);
     if (share == Angle{}) continue;
-    const std::string name = piece.name + ".";
-    division.steps.emplace_back(PivotMove{.dart = name + std::string(kShoulder),
-                                          .to = name + std::string(kSide),
-                                          .angle = share,
-                                          .hold_back = std::nullopt});
+    division.steps.emplace_back(move_to_side(piece.name, share));
+    if (needs_two_at_side(fitted, piece.name, share)) {
+      SplitMove two{piece.name + "." + std::string(kSide)};
+      two.spacing = kSideDartsApart;
+      division.steps.emplace_back(two);
+    }
   }
   return division;
 }
