@@ -131,7 +131,7 @@ inline constexpr std::size_t kMostBackDarts = 3;
 inline constexpr std::size_t kMostFrontDarts = 2;
 /// How fast a further dart opens, of the intake that it is needed for, until all are equally wide:
 /// so one dart becomes two without a jump. Ours.
-inline constexpr double kFurtherDartOpens = 2.0;
+inline constexpr double kFurtherDartOpens = 4.0;
 /// Places of the back waist darts, of the waist edge from the centre back: under the blade. Common
 /// practice, no source; the third is ours.
 inline constexpr double kBackDartPlaces[kMostBackDarts][kMostBackDarts] = {
