@@ -157,12 +157,7 @@ double longer_than_asked(const Frame& f, double drop) {
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
   const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
-  const auto too_high = [&](double drop) {
-    const Network n = network(f, drop);
-    return n.least_over_bust - open_end(n, settled(n));
-  };
-  if (too_high(usual.low) <= 0.0) return usual;
-  return {solve_between(too_high, usual, rules::kSolved), usual.high};
+  return usual;
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one
