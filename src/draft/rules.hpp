@@ -121,9 +121,10 @@ inline constexpr double kUnderarmOverBustLine = 8.0;
 /// Slant of a side seam below the bust line: more widens and lowers the underarm. 25 to 30 mm an
 /// edge is common practice, from memory; the angle is ours.
 inline constexpr Angle kMostSideSlant = Angle::degrees(6.0);
-/// Widest waist dart: a wider one makes a cone. What such darts cannot take goes to the side seams.
-/// Ours.
+/// Widest waist dart: a wider one makes a cone. What such darts and side seams of that slant cannot
+/// take, on a short and full figure, goes to darts of up to the second width. Ours.
 inline constexpr Angle kMostWaistDart = Angle::degrees(24.0);
+inline constexpr Angle kWidestWaistDart = Angle::degrees(30.0);
 /// A back waist dart wider than this becomes two, and these three. Common practice, the number is
 /// ours.
 inline constexpr double kMostBackDart = 35.0;
@@ -147,6 +148,8 @@ inline constexpr double kOuterBackDartLower = 7.0;
 /// ... and on a low bust no higher than this over the bust line, lest what is given back there
 /// makes the back too wide under the arm. Ours.
 inline constexpr double kBackDartOverBustLine = 30.0;
+/// ... nor so high that more than this is given back there. Ours.
+inline constexpr double kMostGivenBack = 15.0;
 
 /// Accuracy of everything that is solved for, in mm: a hundred times below what is promised.
 inline constexpr double kSolved = 1e-7;
