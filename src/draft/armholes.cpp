@@ -19,11 +19,29 @@ struct Frame {
   Waists waists;
   Vec lower_side;  ///< up the side seam below the bust line, on both pieces
   double across_front_level = 0.0;
+  double most_across_back = 0.0;
   Wish width;
 };
 
+/// Half across front and half across back keep to the shoulder points above them; the back's the
+/// nearer to the point, or a little beyond it, the wider the armhole under it.
+double most_across_front(const Targets& t, const NeckAndShoulder& upper) {
+  return std::min(upper.front.shoulder_point.x, t.across_back.mm + rules::kMostFrontOverBack);
+}
+
+double most_across_back(const NeckAndShoulder& upper, double back_width) {
+  const double wider = rules::kInsideLessPerWidth * (back_width - rules::kNarrowBackArmhole);
+  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside +
+         std::clamp(wider, 0.0, rules::kMostInsideLess);
+}
+
+double least_across_back(const NeckAndShoulder& upper) {
+  return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
+}
+
 Frame frame(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
-  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, {}};
+  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, 0.0, {}};
+  f.most_across_back = most_across_back(upper, assumed.back_width);
   f.lower_side = unit(Vec{f.waists.suppression.side_run, f.waists.bust_line});
   const double armpit = f.waists.front.side_waist.y + t.side_length * f.lower_side.y;
   f.across_front_level = across_level(t, armpit, upper.front.shoulder_point);
@@ -54,19 +72,6 @@ double back_bust(const Frame& f) {
   return f.waists.suppression.back_bust + f.waists.back.given_back;
 }
 
-/// Half across front and half across back keep to the shoulder points above them.
-double most_across_front(const Targets& t, const NeckAndShoulder& upper) {
-  return std::min(upper.front.shoulder_point.x, t.across_back.mm + rules::kMostFrontOverBack);
-}
-
-double most_across_back(const NeckAndShoulder& upper) {
-  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside;
-}
-
-double least_across_back(const NeckAndShoulder& upper) {
-  return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
-}
-
 /// What the maker is sure of stays where no bound would have it.
 bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
 
@@ -82,7 +87,7 @@ Network network(const Frame& f, double drop) {
   n.dart = t.usual_bust_dart;
   n.most_across_front = most_across_front(t, f.upper);
   n.least_across_back = least_across_back(f.upper);
-  n.most_across_back = most_across_back(f.upper);
+  n.most_across_back = f.most_across_back;
   if (is_sure(t.across_front)) n.most_across_front = t.across_front.mm;
   if (is_sure(t.across_back)) n.least_across_back = n.most_across_back = t.across_back.mm;
   n.most_take_in = most_take_in(f, drop);
@@ -208,8 +213,9 @@ Wording why_moved(const Targets& t, const Settled& s) {
 
 bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
 
-Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Settled& s) {
-  if (is_at(s.across_back, most_across_back(upper))) {
+Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Armholes& d) {
+  const Settled& s = d.settled;
+  if (is_at(s.across_back, most_across_back(upper, d.back_width))) {
     return "it would come too near to the shoulder point above it";
   }
   if (is_at(s.across_back, least_across_back(upper))) {
@@ -238,7 +244,7 @@ const char* why_armhole_moved(double by) {
 Assumed first_guess(const Targets& t) {
   return {std::clamp(t.usual_bust_dart, rules::kLeastBustDart, rules::kMostBustDart),
           t.across_back.mm, front_share_of_bust(t),
-          t.side_length - rules::kUsualDrop - t.under_bust};
+          t.side_length - rules::kUsualDrop - t.under_bust, rules::kNarrowBackArmhole};
 }
 
 Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
@@ -255,14 +261,14 @@ Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d
   const double kept =
       std::clamp(back_width, rules::kLeastBackArmhole * width, rules::kMostBackArmhole * width);
   return {d.settled.dart, d.settled.across_back, asked + back_width - kept,
-          d.back_side.underarm.y - d.back_side.bust.y};
+          d.back_side.underarm.y - d.back_side.bust.y, d.back_width};
 }
 
 void account_for_armholes(const Targets& t, const NeckAndShoulder& upper, const Armholes& d,
                           Ledger& ledger) {
   const Settled& s = d.settled;
   ledger.adjust(AcrossBack, Length::mm(2.0 * (s.across_back - t.across_back.mm)),
-                why_across_back_moved(t, upper, s));
+                why_across_back_moved(t, upper, d));
   ledger.adjust(AcrossFront, Length::mm(2.0 * (s.across_front - t.across_front.mm)),
                 why_across_front_moved(t, upper, s));
   ledger.adjust(UpperChestGirth, Length::mm(2.0 * (s.chest() - t.upper_chest.mm)), why_moved(t, s));
