@@ -72,13 +72,14 @@ inline constexpr double kDartDegreesPerBust = 0.012;
 /// the across-back line); and at most this far, lest the back armhole hook. The numbers are ours.
 inline constexpr double kLeastAcrossBackInside = 7.5;
 inline constexpr double kMostAcrossBackInside = 30.0;
-/// Over an armhole that is wider behind than this the across-back point may come nearer, by so much
-/// for each mm, and out to as far beyond the shoulder point: a full arm hangs over its shoulder,
-/// and a wide armhole has room to bend. Ours, from drafting 2,100 people of bust 80 to 140 cm: with
-/// half as much again the least radius came under 12 mm.
-inline constexpr double kNarrowBackArmhole = 35.0;
-inline constexpr double kInsideLessPerWidth = 0.3;
-inline constexpr double kMostInsideLess = 15.0;
+/// Over an armhole that is wider on its piece than this, both across points may come nearer, by so
+/// much for each mm, and out to as far beyond their shoulder points: a full arm hangs over its
+/// shoulder, and a wide armhole has room to bend. Ours, from drafting 2,100 people of bust 80 to
+/// 140 cm: with half as much again the back's least radius came under 12 mm.
+inline constexpr double kNarrowArmhole = 35.0;
+inline constexpr double kNearerPerWidth = 0.3;
+inline constexpr double kMostAcrossBackOutside = 7.5;
+inline constexpr double kMostAcrossFrontOutside = 10.0;
 /// The half front is at most this much wider than the half back between the arms: arms reach
 /// forward. Ours.
 inline constexpr double kMostFrontOverBack = 5.0;
@@ -105,6 +106,9 @@ inline constexpr Angle kMostBustDart = Angle::degrees(40.0);
 /// The across-front point stays this far above the underarm point when it turns with the dart; else
 /// nothing is left to draw an armhole in. Ours.
 inline constexpr double kLeastAcrossOverUnderarm = 40.0;
+/// How fast the front armhole rises from the underarm at most: more bends it too sharply under the
+/// across point. Ours.
+inline constexpr Angle kMostUnderarmRise = Angle::degrees(6.0);
 /// The back's part of the armhole width, so that the side seam falls under the arm. Ours.
 inline constexpr double kLeastBackArmhole = 0.42;
 inline constexpr double kMostBackArmhole = 0.52;
