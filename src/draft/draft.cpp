@@ -53,7 +53,8 @@ constexpr double kSwings = 0.5;
 double changes(const Assumed& a, const Assumed& b) {
   return std::max({std::abs((a.bust_dart - b.bust_dart).radians()),
                    std::abs(a.across_back - b.across_back), std::abs(a.front_bust - b.front_bust),
-                   std::abs(a.underarm - b.underarm)});
+                   std::abs(a.underarm - b.underarm), std::abs(a.front_width - b.front_width),
+                   std::abs(a.back_width - b.back_width)});
 }
 
 /// The lines that hang together: drawn again until what was assumed is what came out.
@@ -65,8 +66,9 @@ struct Drawn {
 /// Half way between two drawings that swing about the answer.
 Assumed between(const Assumed& a, const Assumed& b) {
   const auto middle = [](auto x, auto y) { return 0.5 * (x + y); };
-  return {middle(a.bust_dart, b.bust_dart), middle(a.across_back, b.across_back),
-          middle(a.front_bust, b.front_bust), middle(a.underarm, b.underarm)};
+  return {middle(a.bust_dart, b.bust_dart),     middle(a.across_back, b.across_back),
+          middle(a.front_bust, b.front_bust),   middle(a.underarm, b.underarm),
+          middle(a.front_width, b.front_width), middle(a.back_width, b.back_width)};
 }
 
 Drawn drawn(const Targets& t) {

@@ -61,6 +61,8 @@ struct Assumed {
   double across_back = 0.0;  ///< half
   double front_bust = 0.0;   ///< the front's part of the bust line
   double underarm = 0.0;     ///< the underarm line over the bust line
+  double front_width = 0.0;  ///< the front's part of the armhole's width
+  double back_width = 0.0;
 };
 Assumed first_guess(const Targets& targets);
 
