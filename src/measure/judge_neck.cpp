@@ -71,7 +71,7 @@ Wording with_expected(const std::vector<FrontLength>& lengths, Length asked) {
   return with + " instead the front neck would be " + asked + " deep";
 }
 
-Wording take_again(const std::vector<FrontLength>& lengths) {
+Wording neck_hint(const std::vector<FrontLength>& lengths) {
   Wording hint;
   for (const FrontLength& length : lengths) {
     hint += "take " + key_of(length) + " again: " + std::string(info(length.name).how) + " ";
@@ -106,7 +106,7 @@ Problems judge_neck(const Body& body, const OddNeck& neck) {
            .code = "measure.neck_depth",
            .where = joined(keys),
            .message = message + with_expected(lengths, neck.asked),
-           .hint = take_again(lengths),
+           .hint = neck_hint(lengths),
            .measurements = keys,
            .limit = {.least = neck.least, .most = neck.most}}};
 }
