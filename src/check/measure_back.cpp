@@ -12,8 +12,7 @@ using enum MeasurementName;
 constexpr ByKind kSmallDifference{
     .girth = Length::mm(20), .length = Length::mm(10), .angle = Measure::degrees(2)};
 /// Measurements that are settled together may differ by more: by the doubt of where an armhole line
-/// is on a body, two standard deviations of what the settlement takes it for. Front lengths over a
-/// bust repeat less well than others. Ours.
+/// is on a body, two standard deviations of what the settlement takes it for. Ours.
 Measure small_difference(MeasurementName name) {
   switch (name) {
     case UpperChestGirth:
@@ -23,7 +22,7 @@ Measure small_difference(MeasurementName name) {
       return Length::mm(25);
     case FrontWaistLength:
     case SideNeckToWaist:
-      return Length::mm(15);
+      return kFrontLengthsRepeat;
     default:
       return kSmallDifference.of(name);
   }

@@ -171,8 +171,7 @@ double longer_than_asked(const Frame& f, double drop) {
 /// under the across-front point that comes down with the bust dart.
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
-  const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
-  return usual;
+  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one
@@ -219,6 +218,17 @@ Wording why_moved(const Targets& t, const Settled& s) {
   return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; " +
          (width < usual ? "such an arm needs about " : "usual for such an arm is about ") +
          Length::mm(usual);
+}
+
+/// A back armhole is hollow: its across point lies inside the straight line from underarm to
+/// shoulder point. So wide must the back's part of the armhole be for it.
+double back_width_for_hollow(const Armholes& d) {
+  const Vec chord = d.back.end() - d.back.start();
+  const double high = std::max(chord.y, 1.0);
+  const double inside_shoulder = d.back.end().x - d.across_back.x;
+  const double up = std::clamp((d.across_back.y - d.back.start().y) / high, 0.0, 0.8);
+  const double gap = rules::kLeastAcrossInsideChord * dot(chord, chord) / high;
+  return (gap - up * inside_shoulder) / (1.0 - up);
 }
 
 bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
@@ -275,8 +285,9 @@ Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d
   const double back_width = d.back_width + assumed.front_bust - asked;
   // Measurements that are all sure may leave no armhole at all: the checks refuse it.
   const double width = std::max(d.settled.width, 0.0);
-  const double kept =
-      std::clamp(back_width, rules::kLeastBackArmhole * width, rules::kMostBackArmhole * width);
+  const double most = rules::kMostBackArmhole * width;
+  const double least = std::clamp(back_width_for_hollow(d), rules::kLeastBackArmhole * width, most);
+  const double kept = std::clamp(back_width, least, most);
   return {d.settled.dart,
           d.settled.across_back,
           asked + back_width - kept,

@@ -92,7 +92,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   require_limits(body, ease);
   Ledger ledger;
   Targets targets = targets_for(body, ease, ledger);
-  bring_neck_within_bounds(targets, ledger);
+  const std::optional<OddNeck> odd_neck = bring_neck_within_bounds(targets, ledger);
   const auto [upper, lower] = drawn(targets);
   account_for_shoulders(targets, upper, ledger);
   account_for_armholes(targets, upper, lower, ledger);
@@ -104,6 +104,7 @@ DraftedBlock draft_block(const Body& body, const Ease& ease) {
   block.log = steps(targets, upper, lower, block.pattern);
   block.ease = ease_as_drawn(ease, lower.drop);
   block.adjustments = ledger.adjustments();
+  block.odd_neck = odd_neck;
   return block;
 }
 
