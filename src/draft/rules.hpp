@@ -112,10 +112,11 @@ inline constexpr Angle kMostUnderarmRise = Angle::degrees(6.0);
 /// The back's part of the armhole width, so that the side seam falls under the arm. Ours.
 inline constexpr double kLeastBackArmhole = 0.42;
 inline constexpr double kMostBackArmhole = 0.52;
-/// ... and at least so that the across-back point lies this far inside the straight line from
-/// underarm to shoulder point, of that line: the back armhole's hollow then is 0.13 or more of it.
+/// ... and within that so that the across-back point lies this far inside the straight line from
+/// underarm to shoulder point, of that line: the back armhole's hollow then is 0.13 to 0.28 of it.
 /// Ours.
 inline constexpr double kLeastAcrossInsideChord = 0.112;
+inline constexpr double kMostAcrossInsideChord = 0.232;
 /// Underarm drop below the armpit: 5 to 25 mm (from memory and common practice), wider at the top
 /// as the armscye girth decides.
 inline constexpr double kLeastDrop = 5.0;

@@ -1,6 +1,7 @@
 // People of every bust from 72 to 120 cm, generated from the covariance of the 1988 survey given
 // the bust (support/people.hpp), and the bust alone from 70 to 150: a refusal is for a body that
 // cannot be, not for a size.
+#include "support/armhole_shape.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 
@@ -49,6 +50,21 @@ TEST_CASE("Of people at any bust from 72 to 120 cm at most two in a hundred are 
     }
     INFO(why);
     CHECK(refused <= most_refused(count));
+  }
+}
+
+TEST_CASE("Of people at any bust from 72 to 140 cm at most one in a hundred has an odd armhole") {
+  const int count = people(100);
+  for (int bust = 720; bust <= 1400; bust += 40) {
+    int odd = 0;
+    for (Session session : each_at_bust(bust, count, kSeed)) {
+      session.tape[MeasurementName::AcrossFront].reset();
+      const CheckedBlock checked = checked_block(session);
+      if (has_errors(checked.report.problems)) continue;
+      odd += broken_laws(armhole_shape(checked.block.pattern)).empty() ? 0 : 1;
+    }
+    INFO("bust " << bust << " mm");
+    CHECK(odd <= 1);
   }
 }
 
