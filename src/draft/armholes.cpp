@@ -83,6 +83,14 @@ double back_bust(const Frame& f) {
 /// What the maker is sure of stays where no bound would have it.
 bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
 
+/// How far the open across-front point stays over the underarm point: further where a side seam
+/// that slants out by more than it can bend back lets the armhole rise towards it.
+double least_over_underarm(const Frame& f) {
+  const double out = std::asin(f.lower_side.x) - rules::kMostSideBend.radians();
+  const double rise = std::clamp(out, 0.0, rules::kMostUnderarmRise.radians());
+  return rules::kLeastAcrossOverUnderarm + rules::kRisesAlong * std::sin(rise);
+}
+
 Network network(const Frame& f, double drop) {
   const Targets& t = f.t;
   const double over = over_bust_line(f, drop);
@@ -102,7 +110,7 @@ Network network(const Frame& f, double drop) {
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
   n.over_bust_point = f.across_front_level - f.upper.bust_point.y;
-  n.least_over_bust = over + rules::kLeastAcrossOverUnderarm;
+  n.least_over_bust = over + least_over_underarm(f);
   return n;
 }
 

@@ -103,12 +103,15 @@ inline constexpr Angle kLeastBustDart = Angle::degrees(3.0);
 inline constexpr Angle kMostBustDart = Angle::degrees(40.0);
 
 // --- armhole ---------------------------------------------------------------------------------
-/// The across-front point stays this far above the underarm point when it turns with the dart; else
-/// nothing is left to draw an armhole in. Ours.
+/// The across-front point stays this far above the underarm point when it turns with the dart: the
+/// armhole must turn by 120 degrees there, and no fair curve does so within 30 mm at a radius of 12
+/// (computed). The number is ours.
 inline constexpr double kLeastAcrossOverUnderarm = 40.0;
 /// How fast the front armhole rises from the underarm at most: more bends it too sharply under the
 /// across point. Ours.
 inline constexpr Angle kMostUnderarmRise = Angle::degrees(6.0);
+/// ... over so much of the underarm. Ours.
+inline constexpr double kRisesAlong = 100.0;
 /// The back's part of the armhole width, so that the side seam falls under the arm. Ours.
 inline constexpr double kLeastBackArmhole = 0.42;
 inline constexpr double kMostBackArmhole = 0.52;

@@ -138,8 +138,8 @@ TEST_CASE("The across-front point lies at most 10 mm beyond the shoulder point a
 
 TEST_CASE(
     "Waist darts of over 24 degrees are for those whose side seams would slant by more than 6") {
-  // The numbers are ours. The back's darts have legs a little shorter than the length they are
-  // reckoned with.
+  // The numbers are ours. Wider than 30 are a few that a bent waist edge needs: the width is
+  // reckoned on a straight one.
   int wide = 0;
   for (const int bust : each(kFullBusts, "bust, mm")) {
     for (const Session& session : each_at_bust(bust, people(100), kSeed)) {
