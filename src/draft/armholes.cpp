@@ -250,7 +250,9 @@ double kept_back_width(const Armholes& d, double back_width) {
                     hollow(rules::kMostAcrossInsideChord));
 }
 
-bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
+/// The bounds follow what was assumed, so that they are met as nearly as that was. In mm.
+constexpr double kAtBound = 1e-3;
+bool is_at(double value, double bound) { return std::abs(value - bound) < kAtBound; }
 
 Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Armholes& d) {
   const Settled& s = d.settled;
