@@ -70,13 +70,13 @@ constexpr KindSeam kFrontSeams[] = {{"side", kSide, "back", "side"},
 // memory of handbooks.
 constexpr Leg kFirst = Leg::First, kSecond = Leg::Second;
 constexpr DartPosition kFrontDarts[] = {
-    {"shoulder", "shoulder", true, kSecond, Middle, 25, 50, 60, 50},
+    {"shoulder", "shoulder", true, kSecond, Middle, 25, 50, 60, 90},
     {"neck", "neckline", true, kSecond, Middle, 25, 40, 50, 40},
     {"centre_front", "centre_front", false, kSecond, LevelWithApex, 15, 20, 25, 40},
     {"armhole", "armhole", false, kFirst, AtNotch, 15, 25, 40, 35},
-    {"side", "side", true, kFirst, UnderUnderarm, 20, 25, 40, 35},
+    {"side", "side", true, kFirst, UnderUnderarm, 20, 25, 40, 60},
     {"french", "side", true, kFirst, OverWaist, 13, 20, 30, 40},
-    {"waist", "waist", false, kFirst, UnderApex, 13, 20, 30, 40},
+    {"waist", "waist", false, kFirst, UnderApex, 13, 20, 30, 45},
 };
 constexpr DartPosition kBackDarts[] = {
     {"shoulder", "shoulder", true, kSecond, Middle, 25, 25, 25, 25},

@@ -17,7 +17,9 @@ constexpr Angle kLeastDart = Angle::degrees(0.01);
 constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
-constexpr Angle kWideOnShortLeg = Angle::degrees(16.0);
+constexpr Angle kWideOnShortLeg = Angle::degrees(20.0);
+// A wider dart is hard to sew on any leg. Common practice, no source ("22 to 25 degrees").
+constexpr Angle kWideToSew = Angle::degrees(25.0);
 // Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as
 // this are those of one group. In mm; ours.
 constexpr double kNeighbours = 40.0;
@@ -104,6 +106,38 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
   }
 }
 
+// Why a dart of this width is hard to sew; empty if it is not.
+Wording why_wide(const Dart& dart, const DartPosition& position) {
+  if (dart.intake() > position.widest_mouth) {
+    return "about " + Length::mm(position.widest_mouth) + " is usual here";
+  }
+  const double angle = dart.angle().degrees();
+  const Angle most = dart.leg() < kShortLeg ? kWideOnShortLeg : kWideToSew;
+  if (angle <= most.degrees()) return {};
+  return dart.leg() < kShortLeg
+             ? "over " + fixed(most.degrees(), 0) + " degrees so short a dart makes a blunt point"
+             : "over " + fixed(most.degrees(), 0) + " degrees a dart's point is hard to press flat";
+}
+
+Problems hard_to_sew(const Opened& open, DartSpot spot) {
+  Problems remarks;
+  const Dart& dart = open.at(spot);
+  const std::string where = of(open, dart.name);
+  const Wording wide = why_wide(dart, position_of(open, spot));
+  if (!wide.empty()) {
+    remarks.push_back({Severity::Warning, "dart.wide", where,
+                       "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
+                           Length::mm(dart.leg()) + ", " + fixed(dart.angle().degrees(), 1) +
+                           " degrees; " + wide,
+                       "split it in two, move a part elsewhere, or make a seam of it"});
+  }
+  if (dart.intake() < kNarrowest) {
+    remarks.push_back({Severity::Note, "dart.narrow", where,
+                       "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
+  }
+  return remarks;
+}
+
 }  // namespace
 
 void hand_over(Opened& open, const std::string& from, const std::string& to, Angle by) {
@@ -139,36 +173,33 @@ MovedDarts finished(const Pattern& pattern, const PieceWords& moved, const Opene
 }
 
 Problems judged_width(const Opened& open, const std::string& name, Angle had) {
-  Problems remarks;
   const DartSpot spot = dart_named(open, name);
-  const Dart& dart = open.at(spot);
-  const double angle = dart.angle().degrees();
+  const Angle angle = open.at(spot).angle();
   require_some_width(open, name);
-  if (angle > kWidestDart.degrees() && dart.angle().radians() > had.radians() + 1e-9) {
-    const double room = kWidestDart.degrees() - had.degrees();
+  if (angle > kWidestDart && angle.radians() > had.radians() + 1e-9) {
+    const double room = (kWidestDart - had).degrees();
     refuse("dart.wide", of(open, name),
-           "the dart would take " + fixed(angle, 1) + " degrees; one dart takes at most " +
-               fixed(kWidestDart.degrees(), 0),
+           "the dart would take " + fixed(angle.degrees(), 1) +
+               " degrees; one dart takes at most " + fixed(kWidestDart.degrees(), 0),
            room > 0.5 ? "move at most " + fixed(room, 1) +
                             " degrees here, that is a smaller part, or move the rest elsewhere"
                       : "choose another place, or make a princess seam of both");
   }
-  const double widest = position_of(open, spot).widest_mouth;
-  const bool blunt = dart.leg() < kShortLeg && angle > kWideOnShortLeg.degrees();
-  if (dart.intake() > widest || blunt) {
-    const Wording limit = dart.intake() > widest
-                              ? "about " + Length::mm(widest) + " is usual here"
-                              : "over " + fixed(kWideOnShortLeg.degrees(), 0) +
-                                    " degrees so short a dart makes a blunt point";
-    remarks.push_back({Severity::Warning, "dart.wide", of(open, name),
-                       "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
-                           Length::mm(dart.leg()) + ", " + fixed(angle, 1) + " degrees; " + limit,
-                       "split it in two, move a part elsewhere, or make a seam of it"});
-  }
+  Problems remarks = hard_to_sew(open, spot);
   warn_of_neighbours(open, spot, remarks);
-  if (dart.intake() < kNarrowest) {
-    remarks.push_back({Severity::Note, "dart.narrow", of(open, name),
-                       "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
+  return remarks;
+}
+
+Problems hard_to_sew(const Pattern& pattern) {
+  Problems remarks;
+  for (const Piece& piece : pattern.pieces) {
+    if (!is_whole(piece)) continue;
+    const Opened open = opened(piece);
+    for (std::size_t e = 0; e < open.edges.size(); ++e) {
+      for (std::size_t d = 0; d < open.edges[e].darts.size(); ++d) {
+        std::ranges::move(hard_to_sew(open, {e, d}), std::back_inserter(remarks));
+      }
+    }
   }
   return remarks;
 }

@@ -19,11 +19,37 @@ struct Frame {
   Waists waists;
   Vec lower_side;  ///< up the side seam below the bust line, on both pieces
   double across_front_level = 0.0;
+  double most_across_front = 0.0, most_across_back = 0.0;
   Wish width;
 };
 
+/// How much nearer to the shoulder point above it, or beyond it, an across point may lie the wider
+/// the armhole under it is.
+double nearer_over(double width) {
+  return std::max(rules::kNearerPerWidth * (width - rules::kNarrowArmhole), 0.0);
+}
+
+/// Half across front and half across back keep to the shoulder points above them.
+double most_beside_shoulder(const NeckAndShoulder& upper, double front_width) {
+  return upper.front.shoulder_point.x +
+         std::min(nearer_over(front_width), rules::kMostAcrossFrontOutside);
+}
+
+double most_across_back(const NeckAndShoulder& upper, double back_width) {
+  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside +
+         std::min(nearer_over(back_width),
+                  rules::kLeastAcrossBackInside + rules::kMostAcrossBackOutside);
+}
+
+double least_across_back(const NeckAndShoulder& upper) {
+  return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
+}
+
 Frame frame(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
-  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, {}};
+  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, 0.0, 0.0, {}};
+  f.most_across_front = std::min(most_beside_shoulder(upper, assumed.front_width),
+                                 t.across_back.mm + rules::kMostFrontOverBack);
+  f.most_across_back = most_across_back(upper, assumed.back_width);
   f.lower_side = unit(Vec{f.waists.suppression.side_run, f.waists.bust_line});
   const double armpit = f.waists.front.side_waist.y + t.side_length * f.lower_side.y;
   f.across_front_level = across_level(t, armpit, upper.front.shoulder_point);
@@ -54,19 +80,6 @@ double back_bust(const Frame& f) {
   return f.waists.suppression.back_bust + f.waists.back.given_back;
 }
 
-/// Half across front and half across back keep to the shoulder points above them.
-double most_across_front(const Targets& t, const NeckAndShoulder& upper) {
-  return std::min(upper.front.shoulder_point.x, t.across_back.mm + rules::kMostFrontOverBack);
-}
-
-double most_across_back(const NeckAndShoulder& upper) {
-  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside;
-}
-
-double least_across_back(const NeckAndShoulder& upper) {
-  return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
-}
-
 /// What the maker is sure of stays where no bound would have it.
 bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
 
@@ -80,16 +93,16 @@ Network network(const Frame& f, double drop) {
   n.width = f.width;
   n.least_width = rules::kLeastWidthPerArm * t.arm;
   n.dart = t.usual_bust_dart;
-  n.most_across_front = most_across_front(t, f.upper);
+  n.most_across_front = f.most_across_front;
   n.least_across_back = least_across_back(f.upper);
-  n.most_across_back = most_across_back(f.upper);
+  n.most_across_back = f.most_across_back;
   if (is_sure(t.across_front)) n.most_across_front = t.across_front.mm;
   if (is_sure(t.across_back)) n.least_across_back = n.most_across_back = t.across_back.mm;
   n.most_take_in = most_take_in(f, drop);
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
   n.over_bust_point = f.across_front_level - f.upper.bust_point.y;
-  n.least_over_bust = over * f.lower_side.y + rules::kLeastAcrossOverUnderarm;
+  n.least_over_bust = over + rules::kLeastAcrossOverUnderarm;
   return n;
 }
 
@@ -103,9 +116,11 @@ SideSeam side_seam(const Frame& f, double drop, const WaistEdge& waist, Vec uppe
 }
 
 /// A seam that turns in above the bust line would let the front armhole dip below the underarm
-/// point: there the sewn armhole leans to the back instead.
+/// point: there the sewn armhole leans to the back instead. One that slants far out would let it
+/// rise so fast that nothing is left to bend in: there it leans to the front.
 Angle lean_of_underarm(Vec upper_side) {
-  return Angle::radians(std::max(0.0, -std::asin(upper_side.x)));
+  const double out = std::asin(upper_side.x);
+  return Angle::radians(std::clamp(out, 0.0, rules::kMostUnderarmRise.radians()) - out);
 }
 
 void draw_front(const Frame& f, Armholes& d) {
@@ -156,13 +171,7 @@ double longer_than_asked(const Frame& f, double drop) {
 /// under the across-front point that comes down with the bust dart.
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
-  const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
-  const auto too_high = [&](double drop) {
-    const Network n = network(f, drop);
-    return n.least_over_bust - open_end(n, settled(n));
-  };
-  if (too_high(usual.low) <= 0.0) return usual;
-  return {solve_between(too_high, usual, rules::kSolved), usual.high};
+  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one
@@ -211,10 +220,22 @@ Wording why_moved(const Targets& t, const Settled& s) {
          Length::mm(usual);
 }
 
+/// A back armhole is hollow: its across point lies inside the straight line from underarm to
+/// shoulder point. So wide must the back's part of the armhole be for it.
+double back_width_for_hollow(const Armholes& d) {
+  const Vec chord = d.back.end() - d.back.start();
+  const double high = std::max(chord.y, 1.0);
+  const double inside_shoulder = d.back.end().x - d.across_back.x;
+  const double up = std::clamp((d.across_back.y - d.back.start().y) / high, 0.0, 0.8);
+  const double gap = rules::kLeastAcrossInsideChord * dot(chord, chord) / high;
+  return (gap - up * inside_shoulder) / (1.0 - up);
+}
+
 bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
 
-Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Settled& s) {
-  if (is_at(s.across_back, most_across_back(upper))) {
+Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, const Armholes& d) {
+  const Settled& s = d.settled;
+  if (is_at(s.across_back, most_across_back(upper, d.back_width))) {
     return "it would come too near to the shoulder point above it";
   }
   if (is_at(s.across_back, least_across_back(upper))) {
@@ -223,11 +244,15 @@ Wording why_across_back_moved(const Targets& t, const NeckAndShoulder& upper, co
   return why_moved(t, s);
 }
 
-Wording why_across_front_moved(const Targets& t, const NeckAndShoulder& upper, const Settled& s) {
-  if (!is_at(s.across_front, most_across_front(t, upper))) return why_moved(t, s);
-  return is_at(s.across_front, upper.front.shoulder_point.x)
-             ? "it is wider than the shoulders above it"
-             : "it is wider than across back, and arms reach forward";
+Wording why_across_front_moved(const Targets& t, const NeckAndShoulder& upper, const Armholes& d) {
+  const Settled& s = d.settled;
+  if (is_at(s.across_front, most_beside_shoulder(upper, s.width - d.back_width))) {
+    return "it is wider than the shoulders above it";
+  }
+  if (is_at(s.across_front, t.across_back.mm + rules::kMostFrontOverBack)) {
+    return "it is wider than across back, and arms reach forward";
+  }
+  return why_moved(t, s);
 }
 
 /// Within its room the armhole's length is a balance; beyond it nothing else could give.
@@ -242,8 +267,11 @@ const char* why_armhole_moved(double by) {
 
 Assumed first_guess(const Targets& t) {
   return {std::clamp(t.usual_bust_dart, rules::kLeastBustDart, rules::kMostBustDart),
-          t.across_back.mm, front_share_of_bust(t),
-          t.side_length - rules::kUsualDrop - t.under_bust};
+          t.across_back.mm,
+          front_share_of_bust(t),
+          t.side_length - rules::kUsualDrop - t.under_bust,
+          rules::kNarrowArmhole,
+          rules::kNarrowArmhole};
 }
 
 Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
@@ -257,19 +285,24 @@ Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d
   const double back_width = d.back_width + assumed.front_bust - asked;
   // Measurements that are all sure may leave no armhole at all: the checks refuse it.
   const double width = std::max(d.settled.width, 0.0);
-  const double kept =
-      std::clamp(back_width, rules::kLeastBackArmhole * width, rules::kMostBackArmhole * width);
-  return {d.settled.dart, d.settled.across_back, asked + back_width - kept,
-          d.back_side.underarm.y - d.back_side.bust.y};
+  const double most = rules::kMostBackArmhole * width;
+  const double least = std::clamp(back_width_for_hollow(d), rules::kLeastBackArmhole * width, most);
+  const double kept = std::clamp(back_width, least, most);
+  return {d.settled.dart,
+          d.settled.across_back,
+          asked + back_width - kept,
+          d.back_side.underarm.y - d.back_side.bust.y,
+          d.settled.width - d.back_width,
+          d.back_width};
 }
 
 void account_for_armholes(const Targets& t, const NeckAndShoulder& upper, const Armholes& d,
                           Ledger& ledger) {
   const Settled& s = d.settled;
   ledger.adjust(AcrossBack, Length::mm(2.0 * (s.across_back - t.across_back.mm)),
-                why_across_back_moved(t, upper, s));
+                why_across_back_moved(t, upper, d));
   ledger.adjust(AcrossFront, Length::mm(2.0 * (s.across_front - t.across_front.mm)),
-                why_across_front_moved(t, upper, s));
+                why_across_front_moved(t, upper, d));
   ledger.adjust(UpperChestGirth, Length::mm(2.0 * (s.chest() - t.upper_chest.mm)), why_moved(t, s));
   const double longer = armhole_length(d) - t.armhole;
   ledger.adjust(ArmscyeGirth, Length::mm(longer), why_armhole_moved(longer));

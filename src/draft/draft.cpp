@@ -53,7 +53,8 @@ constexpr double kSwings = 0.5;
 double changes(const Assumed& a, const Assumed& b) {
   return std::max({std::abs((a.bust_dart - b.bust_dart).radians()),
                    std::abs(a.across_back - b.across_back), std::abs(a.front_bust - b.front_bust),
-                   std::abs(a.underarm - b.underarm)});
+                   std::abs(a.underarm - b.underarm), std::abs(a.front_width - b.front_width),
+                   std::abs(a.back_width - b.back_width)});
 }
 
 /// The lines that hang together: drawn again until what was assumed is what came out.
@@ -65,8 +66,9 @@ struct Drawn {
 /// Half way between two drawings that swing about the answer.
 Assumed between(const Assumed& a, const Assumed& b) {
   const auto middle = [](auto x, auto y) { return 0.5 * (x + y); };
-  return {middle(a.bust_dart, b.bust_dart), middle(a.across_back, b.across_back),
-          middle(a.front_bust, b.front_bust), middle(a.underarm, b.underarm)};
+  return {middle(a.bust_dart, b.bust_dart),     middle(a.across_back, b.across_back),
+          middle(a.front_bust, b.front_bust),   middle(a.underarm, b.underarm),
+          middle(a.front_width, b.front_width), middle(a.back_width, b.back_width)};
 }
 
 Drawn drawn(const Targets& t) {
@@ -91,7 +93,7 @@ DraftedBlock draft_block(const Body& body, const Ease& asked) {
   require_limits(body, ease);
   Ledger ledger;
   Targets targets = targets_for(body, ease, ledger);
-  bring_neck_within_bounds(targets, ledger);
+  const std::optional<OddNeck> odd_neck = bring_neck_within_bounds(targets, ledger);
   const auto [upper, lower] = drawn(targets);
   account_for_shoulders(targets, upper, ledger);
   account_for_armholes(targets, upper, lower, ledger);
@@ -103,6 +105,7 @@ DraftedBlock draft_block(const Body& body, const Ease& asked) {
   block.log = steps(targets, upper, lower, block.pattern);
   block.ease = ease_as_drawn(ease, lower.drop);
   block.adjustments = ledger.adjustments();
+  block.odd_neck = odd_neck;
   return block;
 }
 

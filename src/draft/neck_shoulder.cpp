@@ -195,26 +195,24 @@ NeckAndShoulder drawn(const Targets& t, const Assumed& assumed) {
   return drawn_at(t, solve_between(excess, widths, rules::kSolved), assumed);
 }
 
-/// The front neck depth that the two front lengths ask for must be a neck's. What is estimated
-/// gives way first: the length over the bust, else the centre front length.
-Targets with_neck_depth_in_bounds(const Targets& asked, Ledger& ledger) {
-  const double width = asked.neck / rules::kHalfNeckPerWidth;
-  const double girth = 2.0 * asked.neck;
-  const double depth = front_side_neck(asked, width).y - asked.front_length;
-  const double allowed =
-      std::clamp(depth, rules::kLeastNeckDepth * girth, rules::kMostNeckDepth * girth);
-  Targets t = asked;
-  if (depth == allowed) return t;
-  const std::string why = depth < allowed ? "the front neck would be too shallow for its width"
-                                          : "the front neck would be too deep for its width";
-  if (t.over_bust_is_taped || !t.front_length_is_taped) {
-    t.front_length += depth - allowed;
-    ledger.adjust(FrontWaistLength, Length::mm(depth - allowed), why);
-  } else {
-    t.under_bust += allowed - depth;
-    ledger.adjust(SideNeckToWaist, Length::mm(allowed - depth), why);
-  }
-  return t;
+/// The front neck depth that the two front lengths ask for, and those that a neck of this girth
+/// has.
+OddNeck neck_asked_for(const Targets& t) {
+  const double width = t.neck / rules::kHalfNeckPerWidth;
+  const double girth = 2.0 * t.neck;
+  return {Length::mm(front_side_neck(t, width).y - t.front_length),
+          Length::mm(rules::kLeastNeckDepth * girth), Length::mm(rules::kMostNeckDepth * girth)};
+}
+
+/// Makes the front neck deeper by that much: the length over the bust gives way as far as it leaves
+/// room for a dart, or the centre front length.
+void deepen_neck(Targets& t, double by, const std::string& why, Ledger& ledger) {
+  const double over_bust =
+      t.over_bust_gives_way ? std::max(by, rules::kLeastUnderBust - t.under_bust) : 0.0;
+  t.under_bust += over_bust;
+  t.front_length -= by - over_bust;
+  ledger.adjust(SideNeckToWaist, Length::mm(over_bust), why);
+  ledger.adjust(FrontWaistLength, Length::mm(over_bust - by), why);
 }
 
 }  // namespace
@@ -225,8 +223,15 @@ double across_level(const Targets& t, double armpit, Point shoulder_point) {
                              rules::kMostAcrossLevel * room);
 }
 
-void bring_neck_within_bounds(Targets& t, Ledger& ledger) {
-  t = with_neck_depth_in_bounds(t, ledger);
+std::optional<OddNeck> bring_neck_within_bounds(Targets& t, Ledger& ledger) {
+  const OddNeck neck = neck_asked_for(t);
+  const Length allowed = std::clamp(neck.asked, neck.least, neck.most);
+  if (neck.asked == allowed) return std::nullopt;
+  deepen_neck(t, (allowed - neck.asked).mm(),
+              neck.asked < allowed ? "the front neck would be too shallow for its width"
+                                   : "the front neck would be too deep for its width",
+              ledger);
+  return neck;
 }
 
 NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) {

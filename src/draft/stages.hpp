@@ -46,8 +46,7 @@ struct Targets {
   std::optional<double> front_bust;
   double front_hold_back = 0.0;  ///< how far the shoulder darts' stitching ends short of the apex
   double back_hold_back = 0.0;
-  bool over_bust_is_taped = false;
-  bool front_length_is_taped = false;
+  bool over_bust_gives_way = false;  ///< to an odd neck, rather than the front length
 };
 
 /// Body plus ease. Lengths that contradict each other so far that no bodice could be drawn are
@@ -61,6 +60,8 @@ struct Assumed {
   double across_back = 0.0;  ///< half
   double front_bust = 0.0;   ///< the front's part of the bust line
   double underarm = 0.0;     ///< the underarm line over the bust line
+  double front_width = 0.0;  ///< the front's part of the armhole's width
+  double back_width = 0.0;
 };
 Assumed first_guess(const Targets& targets);
 
@@ -86,8 +87,8 @@ struct NeckAndShoulder {
 };
 
 /// The front neck depth that the two front lengths ask for must be a neck's: else one of them gives
-/// way.
-void bring_neck_within_bounds(Targets& targets, Ledger& ledger);
+/// way, and what they asked for is given back.
+std::optional<OddNeck> bring_neck_within_bounds(Targets& targets, Ledger& ledger);
 
 /// Solves neck width, side neck points, bust point and shoulder points from the neck base girth,
 /// the lengths and the slants (or the slope), each shoulder with its dart closed as it is stitched:

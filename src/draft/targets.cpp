@@ -21,6 +21,11 @@ std::optional<double> slant(const Body& body, const Ease& ease, LengthName name)
   return with_ease(body, ease, name);
 }
 
+/// What is estimated gives way first, then what is taped, last what the maker is sure of.
+int trust(const Body& body, MeasurementName name) {
+  return (body.taped(name) ? 1 : 0) + (body.sure(name) ? 1 : 0);
+}
+
 Wish half_width(const Body& body, const Ease& ease, LengthName name) {
   const double gives = body.sure(name)    ? rules::kSureGives
                        : body.taped(name) ? rules::kTapedGives
@@ -80,8 +85,7 @@ Targets targets_for(const Body& body, const Ease& ease, Ledger& ledger) {
   t.front_hold_back = hold_back(position_on(kBodiceFront, BlockEdge::Shoulder), t.cup);
   t.back_hold_back = hold_back(position_on(kBodiceBack, BlockEdge::Shoulder), t.cup);
   if (body.has(FrontBustWidth)) t.front_bust = 0.5 * whole(FrontBustWidth);
-  t.over_bust_is_taped = body.taped(SideNeckToWaist);
-  t.front_length_is_taped = body.taped(FrontWaistLength);
+  t.over_bust_gives_way = trust(body, FrontWaistLength) > trust(body, SideNeckToWaist);
   return t;
 }
 

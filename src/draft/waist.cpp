@@ -19,9 +19,9 @@ constexpr int kLevelPasses = 12;
 constexpr double kLeastLeg = 10.0;
 constexpr double kWidestMouth = 0.9;
 
-/// Intake of the widest waist dart of a length. What darts cannot take, the side seams do.
-double widest_dart(double leg) {
-  return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * rules::kMostWaistDart.radians());
+/// Intake of the widest waist dart of a length.
+double widest_dart(double leg, Angle most = rules::kMostWaistDart) {
+  return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * most.radians());
 }
 
 /// How an intake is shared by up to `most` darts, none wider than `widest` while more may be
@@ -144,12 +144,18 @@ struct BackLevels {
   double over_side_waist = 0.0, bust_line = 0.0, underarm = 0.0;
 };
 
-/// Where the stitching of the i-th back dart ends.
-double back_dart_point(const BackLevels& levels, std::size_t i) {
+/// Where the stitching of the i-th back dart ends. `taken_out` is what all take out between bust
+/// line and waist: in proportion to it and to their height over the bust line they are given back
+/// there.
+double back_dart_point(const BackLevels& levels, double taken_out, std::size_t i) {
+  const double room = levels.bust_line * rules::kMostGivenBack / std::max(taken_out, kLeastMouth);
   return std::min(levels.underarm - rules::kBackDartUnderUnderarm,
-                  levels.bust_line + rules::kBackDartOverBustLine) -
+                  levels.bust_line + std::min(rules::kBackDartOverBustLine, room)) -
          (i > 0 ? rules::kOuterBackDartLower : 0.0);
 }
+
+/// What the back's darts take out between bust line and waist.
+double taken_out_of_back(const Suppression& s) { return s.back_bust - s.side_run - s.back_waist; }
 
 /// Where the i-th back dart is, of the waist edge from the centre: on its way to where it is with a
 /// dart more as that one opens.
@@ -190,9 +196,10 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
   WaistEdge edge;
   WaistEnd end;
   const double side_slope = -std::atan(s.side_run / levels.over_side_waist);
+  const double taken_out = taken_out_of_back(s);
   for (std::size_t i = 0; i < intakes.size(); ++i) {
-    const Point apex =
-        back_apex(width * back_dart_place(intakes, i), back_dart_point(levels, i), hold_back);
+    const Point apex = back_apex(width * back_dart_place(intakes, i),
+                                 back_dart_point(levels, taken_out, i), hold_back);
     const bool opens = i > 0 && i + 1 == intakes.size();
     const WaistEnd side{{width + edge.given_back, 0.0}, side_slope};
     const double lean = opens ? lean_of_opening(intakes, end, side, apex.x) : 0.0;
@@ -206,15 +213,32 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
   return edge;
 }
 
-/// Shares out a waist that is smaller than the bust.
+/// What the darts of front and back take out.
+struct TakenOut {
+  double front = 0.0, back = 0.0;
+};
+
+/// ... when all have that angle.
+TakenOut taken_out_by_darts(double leg, Angle angle) {
+  return {static_cast<double>(rules::kMostFrontDarts) *
+              widest_dart(rules::kSecondFrontDartLeg * leg, angle),
+          static_cast<double>(rules::kMostBackDarts) * widest_dart(leg, angle)};
+}
+
+/// Shares out a waist that is smaller than the bust: what darts of the usual width and sides of
+/// the usual slant leave over, wider darts take, and what those leave, the sides.
 Suppression darted_suppression(const Targets& t, double front_bust) {
   const double all = t.bust - t.waist;
   const double most_run = t.under_bust * std::tan(rules::kMostSideSlant.radians());
-  const double most_front = static_cast<double>(rules::kMostFrontDarts) *
-                            widest_dart(rules::kSecondFrontDartLeg * t.under_bust);
-  const double most_back = static_cast<double>(rules::kMostBackDarts) * widest_dart(t.under_bust);
-  const double front = std::min(kFrontDartShare * all, most_front);
-  const double back = std::min(all - front - 2.0 * std::min(kSideShare * all, most_run), most_back);
+  const double sides = 2.0 * std::min(kSideShare * all, most_run);
+  const TakenOut usual = taken_out_by_darts(t.under_bust, rules::kMostWaistDart);
+  const TakenOut most = taken_out_by_darts(t.under_bust, rules::kWidestWaistDart);
+  double front = std::min(kFrontDartShare * all, usual.front);
+  double back = std::min(all - front - sides, usual.back);
+  const TakenOut room{most.front - front, most.back - back};
+  const double wider = std::min(1.0, (all - front - back - sides) / (room.front + room.back));
+  front += wider * room.front;
+  back += wider * room.back;
   Suppression s;
   s.front_bust = front_bust;
   s.back_bust = t.bust - front_bust;
@@ -252,9 +276,10 @@ WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust)
 
 /// Darts that reach above the bust line take in more, by what they are given back there.
 WaistEdge back_waist(const Suppression& s, const BackLevels& levels) {
-  const double point = back_dart_point(levels, 0);
+  const double taken_out = taken_out_of_back(s);
+  const double point = back_dart_point(levels, taken_out, 0);
   const double given_back = std::max(point - levels.bust_line, 0.0) / point;
-  const double straight = (s.back_bust - s.side_run - s.back_waist) / (1.0 - given_back);
+  const double straight = taken_out / (1.0 - given_back);
   const auto drawn_at = [&](double intake) { return back_waist_at(s, levels, intake); };
   return sewn_to(s.back_waist, drawn_at, straight);
 }

@@ -129,6 +129,7 @@ BlockRun fitted_block(BlockSource source) {
   run.block = draft_block(run.body, Ease::of(run.client));
   run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
   run.problems = judge(run.session, run.body, run.unit);
+  if (run.block.odd_neck) add(run.problems, judge_neck(run.body, *run.block.odd_neck));
   add(run.problems, run.checks.problems);
   if (!has_errors(run.problems)) add(run.problems, faults_on_paper(run.block.pattern));
   errors_first(run.problems);

@@ -33,8 +33,10 @@ struct BlockRun : BlockSource {
   std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
   FittedPattern fitted;                         ///< the block with them; without any, the block
   std::string garment = "bodice block";         ///< what is made
+  Pattern divided;                              ///< the block, a wide bust dart made two
+  std::vector<StepDone> division;               ///< how, if it was
   Pattern made;                                 ///< after the style's steps; for a draft the block
-  std::vector<StepDone> steps;                  ///< what was done to the block
+  std::vector<StepDone> steps;                  ///< what the style did to the block
   Pattern printed;                              ///< `made` with its darts trued
   std::vector<BlendedEdge> blended;
   Problems problems;  ///< of all passes, errors first
@@ -85,7 +87,8 @@ Problems told_by_new_tape(const BlockRun& run);
 /// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
 BlockRun fitted_block(BlockSource source);
 
-/// The run as its report has it: drafted; with corrections, fitted; with steps of a style, styled.
+/// The run as its report has it: drafted; with corrections, fitted; its wide bust dart divided;
+/// with steps of a style, styled.
 Report report_of(const BlockRun& run, CutStyle cut);
 
 /// The words on the paper: who, which session, which ease, what was estimated, the cautions.

@@ -1,7 +1,10 @@
 #include "block_pass.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/block/kinds.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/report/report.hpp"
+#include "blockwright/style/bust_dart.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 
@@ -11,44 +14,75 @@
 namespace blockwright {
 namespace {
 
-/// What a step said of a dart is told in the end only if the dart is still there.
-Problems lasting(Problems remarks, const Pattern& pattern) {
-  const std::vector<DartMeasure> darts = measured_darts(pattern);
-  std::erase_if(remarks, [&](const Problem& remark) {
-    const bool of_dart = remark.code == "dart.wide" || remark.code == "dart.narrow";
-    return of_dart && std::ranges::none_of(darts, [&](const DartMeasure& dart) {
-             return remark.where == dart.piece + "." + dart.name;
-           });
+/// What moves said of the darts as they were then; the passes end with what they are.
+Problems without_dart_widths(Problems remarks) {
+  std::erase_if(remarks, [](const Problem& remark) {
+    return remark.code == "dart.wide" || remark.code == "dart.narrow";
   });
   return remarks;
 }
 
+/// None for a draft.
+Style style_of(const Job& job, FileStore& files) {
+  if (job.command == Command::Draft) return {};
+  return job.command == Command::Pivot ? style_of_moves(job)
+                                       : read_style(files.read(job.style), job.style);
+}
+
 /// A refusal of a step is in the person's unit.
-StyledPattern styled(const Job& job, const Style& style, const BlockRun& run) {
+StyledPattern stepped(const Pattern& pattern, const Style& style, const std::string& file,
+                      BlockRun& run) {
   try {
-    return apply_style(run.fitted.pattern, style, cup_of(run.body),
-                       job.command == Command::Adapt ? job.style : "");
+    StyledPattern pieces = apply_style(pattern, style, cup_of(run.body), file);
+    for (const StepDone& step : pieces.steps) add(run.problems, without_dart_widths(step.remarks));
+    return pieces;
   } catch (const InputError& error) {
     throw InputError(worded(error.problem(), run.unit));
   }
 }
 
-/// The style steps on the block, and what must hold of the pieces after them; then the last step
-/// before printing, trueing the darts.
-void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
-  run.made = run.fitted.pattern;
-  if (job.command != Command::Draft) {
-    const Style style = job.command == Command::Pivot
-                            ? style_of_moves(job)
-                            : read_style(files.read(job.style), job.style);
-    run.garment = style.name;
-    StyledPattern pieces = styled(job, style, run);
-    run.made = std::move(pieces.pattern);
-    run.steps = std::move(pieces.steps);
-    for (const StepDone& step : run.steps) add(run.problems, lasting(step.remarks, run.made));
-    add(run.problems, check_pattern(run.made));
-    errors_first(run.problems);
+Problem divided(const Pattern& block, const PivotMove& move) {
+  const std::string piece = move.dart.substr(0, move.dart.find('.'));
+  const Dart& whole = dart_on(block.piece(piece), BlockEdge::Shoulder);
+  return {Severity::Note, "dart.divided", move.dart,
+          "it is " + angle_text(whole.angle()) + " and " + Length::mm(whole.intake()) +
+              " at the mouth, too wide to sew in one: " + angle_text(*move.angle) +
+              " of it go to the side seam",
+          "for one dart draft with --one-bust-dart, or move it where you like with pivot"};
+}
+
+/// A bust dart too wide to sew in one becomes two. Where the side has no room it stays one, and
+/// hard_to_sew() says so.
+void divide_bust_dart(BlockRun& run) {
+  try {
+    const Style division = bust_dart_division(run.block.pattern, run.fitted.pattern);
+    StyledPattern pieces = stepped(run.fitted.pattern, division, "", run);
+    run.divided = std::move(pieces.pattern);
+    run.division = std::move(pieces.steps);
+    for (const StyleStep& step : division.steps) {
+      if (const auto* move = std::get_if<PivotMove>(&step)) {
+        run.problems.push_back(divided(run.fitted.pattern, *move));
+      }
+    }
+  } catch (const InputError&) {
+    return;
   }
+}
+
+/// A wide bust dart made two, the style steps on the block, and what must hold of the pieces after
+/// them; then the last step before printing, trueing the darts.
+void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
+  const Style style = style_of(job, files);
+  if (!style.name.empty()) run.garment = style.name;
+  run.divided = run.fitted.pattern;
+  if (!job.one_bust_dart && !moves_bust_dart(style)) divide_bust_dart(run);
+  StyledPattern pieces =
+      stepped(run.divided, style, job.command == Command::Adapt ? job.style : "", run);
+  run.made = std::move(pieces.pattern);
+  run.steps = std::move(pieces.steps);
+  add(run.problems, hard_to_sew(run.made));
+  add(run.problems, check_pattern(run.made));
+  errors_first(run.problems);
   TruedPattern trued = true_darts(run.made);
   run.printed = std::move(trued.pattern);
   run.blended = std::move(trued.blended);
@@ -67,7 +101,7 @@ int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, c
   if (!job.overlay) return pages;
   PrintOptions net = print;
   net.cut = CutStyle::Net;
-  const PreviousVersion before{true_darts(run.fitted.pattern).pattern};
+  const PreviousVersion before{true_darts(run.divided).pattern};
   add_outputs(output_stem(job) + "-overlay", OutputOf::Sheet, job,
               {title_of(report_of(run, net.cut)), lay_out(run.printed, net, notes, &before),
                run.printed, fonts},
@@ -90,9 +124,28 @@ RunSummary summary_of(const BlockRun& run) {
   return summary;
 }
 
+/// How a drafter divides the bust dart, with shears; empty where it is one.
+std::string dividing_text(const Piece& piece, Unit unit) {
+  const Dart* shoulder = find_dart_on(piece, BlockEdge::Shoulder);
+  const Dart* at_side = find_dart_on(piece, BlockEdge::Side);
+  if (!is_a(piece, kBodiceFront) || shoulder == nullptr || at_side == nullptr) return "";
+  const Edge& side = part_of(piece, BlockEdge::Side);
+  const double mouth = closed_from_cut(piece, side, nearest(side.path, at_side->legs[0]).along);
+  const Wording text =
+      "At last, on the " + name_text(piece.name) + ": cut from the side seam, " +
+      Length::mm(sewn_length(piece, side) - mouth) +
+      " below the underarm, to the bust point, and close the shoulder dart until its mouth is " +
+      Length::mm(shoulder->intake()) + " wide. The side opens by " + Length::mm(at_side->intake()) +
+      ".\n\n";
+  return worded(text, unit);
+}
+
 std::string steps_of(const Job& job, const BlockRun& run) {
   if (!job.steps) return "";
-  return draft_steps_text(run.client.name + ", " + run.session.date, run.unit, run.block.log);
+  std::string text =
+      draft_steps_text(run.client.name + ", " + run.session.date, run.unit, run.block.log);
+  for (const Piece& piece : run.made.pieces) text += dividing_text(piece, run.unit);
+  return text;
 }
 
 /// Writes the drawings; gives the pages of the PDF.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -21,10 +22,10 @@ Stage fitted_stage(const BlockRun& run) {
   return stage;
 }
 
-Stage styled_stage(const BlockRun& run) {
-  Stage stage = stage_of("styled", run.made);
-  const Pattern* before = &run.fitted.pattern;
-  for (const StepDone& step : run.steps) {
+Stage stage_after(std::string name, const Pattern& block, const std::vector<StepDone>& steps) {
+  Stage stage = stage_of(std::move(name), steps.back().after);
+  const Pattern* before = &block;
+  for (const StepDone& step : steps) {
     stage.moved.push_back(change_between(*before, step.after));
     stage.moved.back().did = step.words;
     stage.moved.back().remarks = step.remarks;
@@ -92,7 +93,10 @@ Report report_of(const BlockRun& run, CutStyle cut) {
                 worded(run.problems, run.unit),
                 {}};
   if (!run.corrections.empty()) report.stages.push_back(fitted_stage(run));
-  if (!run.steps.empty()) report.stages.push_back(styled_stage(run));
+  if (!run.division.empty()) {
+    report.stages.push_back(stage_after("divided", run.fitted.pattern, run.division));
+  }
+  if (!run.steps.empty()) report.stages.push_back(stage_after("styled", run.divided, run.steps));
   return report;
 }
 

@@ -16,15 +16,6 @@ void take_taped(Body& body, const Session& session) {
   }
 }
 
-// Requires: `body` holds the taped values alone.
-Regression learnt_from(const Body& body) {
-  Regression regression(beyond_survey(body[MeasurementName::BustGirth]));
-  for (const SurveyVariable& variable : survey_variables()) {
-    if (body.has(variable.name)) regression.learn(variable.name, body[variable.name]);
-  }
-  return regression;
-}
-
 Measure within_limits(MeasurementName name, Measure value) {
   return std::clamp(value, info(name).least, info(name).most);
 }

@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "survey.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -75,6 +76,15 @@ Expectation Regression::expected_from_others(MeasurementName name) const {
   const double expected = mean_of(variable) + variable.unit * (deviation_[place] - residual);
   return {.value = measure_of(name, expected),
           .sd = measure_of(name, doubt_grown() * variable.unit / std::sqrt(precision))};
+}
+
+Regression learnt_from(const Body& body, std::initializer_list<MeasurementName> but) {
+  Regression regression(beyond_survey(body[MeasurementName::BustGirth]));
+  for (const SurveyVariable& variable : survey_variables()) {
+    if (!body.taped(variable.name) || std::ranges::find(but, variable.name) != but.end()) continue;
+    regression.learn(variable.name, body[variable.name]);
+  }
+  return regression;
 }
 
 }  // namespace blockwright

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <cstddef>
+#include <initializer_list>
 #include <optional>
 
 namespace blockwright {
@@ -84,6 +85,9 @@ class Regression {
   SurveyMatrix swept_ = survey_covariance();     // lower triangle only
   std::array<double, kSurveySize> deviation_{};  // of the learnt values, in the variables' units
 };
+
+/// All values taped, but for those named.
+Regression learnt_from(const Body& body, std::initializer_list<MeasurementName> but = {});
 
 /// On every body of the survey `times` x `smaller` is less than `larger`.
 struct Ordering {

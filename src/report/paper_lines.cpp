@@ -56,12 +56,15 @@ std::string version_line(const Report& report) {
 
 std::vector<std::string> made_lines(const Report& report) {
   std::vector<std::string> lines;
-  if (report.stages.back().name != "styled") return lines;
-  lines.push_back(report.garment + ":");
-  for (const Change& step : report.stages.back().moved) {
-    lines.push_back(spaced(worded(step.did, report.unit)));
-    for (const Problem& remark : step.remarks) {
-      if (remark.severity == Severity::Note) lines.push_back(remark_line(remark, report.unit));
+  for (const Stage& stage : report.stages) {
+    const bool styled = stage.name == "styled";
+    if (!styled && stage.name != "divided") continue;
+    if (styled) lines.push_back(report.garment + ":");
+    for (const Change& step : stage.moved) {
+      lines.push_back(spaced(worded(step.did, report.unit)));
+      for (const Problem& remark : step.remarks) {
+        if (remark.severity == Severity::Note) lines.push_back(remark_line(remark, report.unit));
+      }
     }
   }
   return lines;

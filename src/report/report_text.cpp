@@ -111,9 +111,12 @@ std::string change_line(const LengthChange& change, Unit unit) {
                      number(*change.cut_after), number(*change.before), number(*change.after));
 }
 
-std::string step_list(const Report& report, const Stage& styled) {
+/// What the steps of a stage did; empty where there is no such stage.
+std::string step_list(const Report& report, std::string_view name) {
   std::string text;
-  for (const Change& step : styled.moved) {
+  const Stage* stage = find_named(report.stages, name);
+  if (stage == nullptr) return text;
+  for (const Change& step : stage->moved) {
     text += fmt::format("\n{} ({})\n", worded(step.did, report.unit), unit_name(report.unit));
     for (const DartChange& change : step.darts) text += change_line(change, report.unit);
     for (const LengthChange& change : step.lengths) text += change_line(change, report.unit);
@@ -131,12 +134,14 @@ std::string correction_list(const Report& report, const Stage& fitted) {
 
 /// The pieces as drafted and fitted, or where a style was made of them, what its steps did.
 std::string stage_texts(const Report& report) {
-  if (report.stages.back().name == "styled") return step_list(report, report.stages.back());
+  const std::string steps = step_list(report, "divided") + step_list(report, "styled");
+  if (find_named(report.stages, "styled") != nullptr) return steps;
   const Stage& drafted = report.stages.front();
   std::string text = "\n" + measure_back_table(report) + dart_table(report, drafted) +
                      length_table(report, drafted, "Lengths on the pieces");
-  if (report.stages.size() > 1) text += correction_list(report, report.stages.back());
-  return text;
+  const Stage* fitted = find_named(report.stages, "fitted");
+  if (fitted != nullptr) text += correction_list(report, *fitted);
+  return text + steps;
 }
 
 std::string blended_list(const Report& report) {

@@ -1,3 +1,3 @@
 add_layer_tests(draft
-  SOURCES people_test.cpp people_at_bust_test.cpp extremes_test.cpp continuity_test.cpp rules_test.cpp steps_test.cpp
-  LINKS blockwright_test_blocks)
+  SOURCES people_test.cpp people_at_bust_test.cpp extremes_test.cpp continuity_test.cpp rules_test.cpp steps_test.cpp odd_neck_test.cpp
+  LINKS blockwright_test_blocks blockwright_text)

@@ -7,6 +7,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace blockwright;
 using blockwright_tests::dart_over_slit;
 
@@ -16,6 +18,20 @@ TEST_CASE("A block is judged with its darts trued, as it will be printed") {
   const Problems faults = faults_on_paper({.pieces = {dart_over_slit(3.0)}, .seams = {}});
   REQUIRE(faults.size() == 1);
   CHECK(faults[0].code == "pattern.broken");
+}
+
+TEST_CASE("A front neck that nobody has is told in the report, with the length that is doubted") {
+  BlockSource source;
+  source.session = bust_only(907.0);
+  tape(source.session, MeasurementName::FrontWaistLength, 312.0);
+  tape(source.session, MeasurementName::SideNeckToWaist, 390.0);
+  const auto is_neck = [](const Problem& p) { return p.code == "measure.neck_depth"; };
+  CHECK(std::ranges::none_of(fitted_block(source).problems, is_neck));
+  tape(source.session, MeasurementName::FrontWaistLength, 352.0);
+  const Problems problems = fitted_block(source).problems;
+  const auto told = std::ranges::find_if(problems, is_neck);
+  REQUIRE(told != problems.end());
+  CHECK(told->where == "front_waist_length");
 }
 
 TEST_CASE("A contradiction names each measurement, also one whose key is part of another's") {

@@ -158,7 +158,7 @@ TEST_CASE("draft applies corrections and tells them; --toile draws an older vers
   job.write = {OutputKind::Svg};
   const Json report = Json::parse(run_job(job, files).output);
   CHECK(report["corrections"].size() == 1);
-  REQUIRE(report["stages"].size() == 2);
+  REQUIRE(report["stages"].size() >= 2);
   const Json &drafted = report["stages"][0], &fitted = report["stages"][1];
   CHECK(fitted["name"] == "fitted");
   CHECK(fitted["lengths"]["front.centre_front"].get<double>() ==

@@ -134,7 +134,7 @@ TEST_CASE("A key of another command is refused, and the message lists those of t
   const std::string draft = hint(refusal_of(dart)), fit = hint(refusal_of<FitJob>(dart)),
                     compare = hint(refusal_of<CompareJob>(dart));
   CHECK(draft.find("steps") != std::string::npos);
-  CHECK(draft.find("dart") == std::string::npos);
+  CHECK(draft.find("hold_back") == std::string::npos);
   CHECK(fit.find("undo") != std::string::npos);
   CHECK(fit.find("paper") == std::string::npos);
   CHECK(compare.find("align") != std::string::npos);

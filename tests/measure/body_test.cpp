@@ -1,5 +1,6 @@
 #include "blockwright/measure/body.hpp"
 
+#include "small_moves.hpp"
 #include "support/each_person.hpp"
 #include "support/people.hpp"
 
@@ -306,18 +307,7 @@ TEST_CASE("contradictory tapes, anywhere in the limits, give values within them"
 TEST_CASE("a tenth of a millimetre on the tape moves no estimate by more than half of one") {
   std::mt19937_64 engine(13);
   for (const Session& person : each_person(200, 13)) {
-    Session session = part_of(person, 0.5, engine);
-    const Body before = fill_in(session);
-    for (const MeasurementInfo& entry : measurement_catalogue()) {
-      if (!session.tape[entry.name] || entry.kind == MeasurementKind::Angle) continue;
-      Session moved = session;
-      tape(moved, entry.name, before[entry.name].number() + 0.1);
-      const Body after = fill_in(moved);
-      for (const MeasurementInfo& other : measurement_catalogue()) {
-        if (before.has(other.name))
-          CHECK(abs(after[other.name] - before[other.name]).number() < 0.5);
-      }
-    }
+    check_small_moves(part_of(person, 0.5, engine));
   }
 }
 

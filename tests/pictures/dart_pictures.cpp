@@ -31,6 +31,8 @@ constexpr MovePicture kMoves[] = {
      "front", "shoulder", "waist", "waist"},
     {"darts-front-centre-front.svg", "The bust dart moved to the centre front", "tamsin-reed",
      "front", "shoulder", "centre_front", "centre_front"},
+    {"darts-divided.svg", "A wide bust dart divided in two", "bronislawa-slizewicz", "front",
+     "shoulder", "side", "side", 0.45},
     {"darts-front-half.svg", "Half of the bust dart moved to the side seam", "ondine-marsh",
      "front", "shoulder", "side:6cm", "side", 0.5},
     {"darts-back-neck.svg", "The back shoulder dart moved to the neck", "odalys-fenn", "back",

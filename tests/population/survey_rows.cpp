@@ -74,9 +74,15 @@ bool tell_women(const char* waist, const std::vector<SurveyWoman>& women) {
   const bool shapely =
       said(tally.silent() * 100 <= kMostFaultyPerCent * tally.people(),
            fmt::format("with a fault of shape at most {} in 100", kMostFaultyPerCent));
+  fmt::print("  {} with an armhole that breaks a law: {}\n", tally.odd_armholes(),
+             counts_text(tally.laws_broken()));
+  const bool armholes =
+      said(tally.odd_armholes() * 100 <= kMostFaultyPerCent * tally.people(),
+           fmt::format("back hollow, back share, radius and sewn underarm of all but {} in 100",
+                       kMostFaultyPerCent));
   const bool alike = tell_alike(women);
-  return few_refused && few_warned && shapely && alike && tally.refused_unnamed() == 0 &&
-         tally.off_measure() == 0 && tally.people() > 1000;
+  return few_refused && few_warned && shapely && armholes && alike &&
+         tally.refused_unnamed() == 0 && tally.off_measure() == 0 && tally.people() > 1000;
 }
 
 bool tell_survey(const char* path, SurveyWaist waist, const char* name) {
@@ -87,16 +93,18 @@ bool tell_survey(const char* path, SurveyWaist waist, const char* name) {
 // --- people of each bust ---------------------------------------------------------------------
 
 void print_group_head(const char* title) {
-  fmt::print("\n{}\n  {:>6} {:>7} {:>7} {:>7} {:>7} {:>26}  errors; faults of shape\n", title,
-             "bust", "people", "refused", "warned", "silent", "bust dart 5, 50, 95 %");
+  fmt::print(
+      "\n{}\n  {:>6} {:>7} {:>7} {:>7} {:>7} {:>26}  errors; faults of shape; laws of the "
+      "armhole\n",
+      title, "bust", "people", "refused", "warned", "silent", "bust dart 5, 50, 95 %");
 }
 
 void print_group(double bust_mm, const Tally& tally) {
   const auto& darts = tally.bust_darts();
-  fmt::print("  {:6.1f} {:7} {:7} {:7} {:7} {:10.1f}{:8.1f}{:8.1f}  {}; {}\n", 0.1 * bust_mm,
+  fmt::print("  {:6.1f} {:7} {:7} {:7} {:7} {:10.1f}{:8.1f}{:8.1f}  {}; {}; {}\n", 0.1 * bust_mm,
              tally.people(), tally.refused(), tally.warned(), tally.silent(), at_share(darts, 0.05),
              at_share(darts, 0.5), at_share(darts, 0.95), counts_text(tally.errors()),
-             counts_text(tally.faults()));
+             counts_text(tally.faults()), counts_text(tally.laws_broken()));
 }
 
 /// The survey has no across front: the people of its covariance have none either.

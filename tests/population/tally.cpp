@@ -1,5 +1,7 @@
 #include "tally.hpp"
 
+#include "support/armhole_shape.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -87,6 +89,18 @@ void Tally::count(const Session& session, const std::string& id) {
   count_problems(checked, id);
   count_measures(checked);
   count_faults(checked);
+  count_armhole(checked);
+}
+
+void Tally::count_armhole(const CheckedBlock& checked) {
+  const ArmholeShape shape = armhole_shape(checked.block.pattern);
+  back_hollows_.push_back(shape.back_hollow);
+  back_shares_.push_back(shape.back_share);
+  radii_.push_back(shape.least_radius);
+  if (!errors_of(checked.report).empty()) return;
+  const std::vector<std::string> broken = broken_laws(shape);
+  for (const std::string& law : broken) ++laws_broken_[law];
+  odd_armholes_ += broken.empty() ? 0 : 1;
 }
 
 void Tally::count_faults(const CheckedBlock& checked) {
@@ -140,6 +154,9 @@ void Tally::print_spreads() const {
   print_spread("shoulder slope, degrees", slopes_);
   print_spread("armhole less armscye, mm", armholes_);
   print_spread("underarm drop, mm", drops_);
+  print_spread("back armhole: hollow / chord", back_hollows_);
+  print_spread("back / width of the armhole", back_shares_);
+  print_spread("least armhole radius, mm", radii_);
 }
 
 void Tally::print_adjustments() const {

@@ -23,6 +23,9 @@ class Tally {
   [[nodiscard]] const std::map<std::string, int>& faults() const { return faults_; }
   /// Blocks with such a fault that are not refused.
   [[nodiscard]] int silent() const { return silent_; }
+  /// Blocks drafted whose armhole breaks a law of support/armhole_shape.hpp, and each law.
+  [[nodiscard]] int odd_armholes() const { return odd_armholes_; }
+  [[nodiscard]] const std::map<std::string, int>& laws_broken() const { return laws_broken_; }
   /// Each person refused with an error that names no measurement or place.
   [[nodiscard]] int refused_unnamed() const { return refused_unnamed_; }
   /// Measurements that do not come back as the report says.
@@ -39,14 +42,16 @@ class Tally {
  private:
   void count_problems(const CheckedBlock& checked, const std::string& id);
   void count_measures(const CheckedBlock& checked);
-
   void count_faults(const CheckedBlock& checked);
+  void count_armhole(const CheckedBlock& checked);
 
   int people_ = 0, refused_ = 0, warned_ = 0, refused_unnamed_ = 0, off_measure_ = 0, silent_ = 0;
-  std::map<std::string, int> errors_, faults_;
+  int odd_armholes_ = 0;
+  std::map<std::string, int> errors_, faults_, laws_broken_;
   std::vector<std::string> refusals_;
   std::map<std::string, std::vector<double>> gave_way_;  // "key: why" -> amounts
-  std::vector<double> bust_darts_, front_darts_, neck_shares_, slopes_, armholes_, drops_;
+  std::vector<double> bust_darts_, front_darts_, neck_shares_, slopes_, armholes_, drops_,
+      back_hollows_, back_shares_, radii_;
 };
 
 /// "check.armhole 3, draft.adjusted 1".

@@ -35,9 +35,9 @@ inline constexpr double kFromCorner = 5.0;
 struct PivotMove {
   std::string dart;
   std::string to;
-  double part = 1.0;                ///< share of the dart's angle, more than 0, at most 1
-  std::optional<Angle> angle;       ///< in place of a part
-  std::optional<double> hold_back;  ///< mm; else by position and bust size
+  double part = 1.0;                     ///< share of the dart's angle, more than 0, at most 1
+  std::optional<Angle> angle = {};       ///< in place of a part
+  std::optional<double> hold_back = {};  ///< mm; else by position and bust size
 };
 
 /// A pattern after a move, and what the maker should know of it: notes and warnings (codes
@@ -46,6 +46,12 @@ struct MovedDarts {
   Pattern pattern;
   Problems remarks;
 };
+
+/// What is hard to sew of the darts as they are, whoever put them there: a mouth wider than usual
+/// at its place, or a wide angle, above all on a short leg (warning "dart.wide"); a mouth under 6
+/// mm (note "dart.narrow"). A move says the same of the darts that it changed. Panels are not
+/// looked at.
+Problems hard_to_sew(const Pattern& pattern);
 
 /// `cup` is bust girth less underbust girth, in mm.
 MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup = kUsualCup);

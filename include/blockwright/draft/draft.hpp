@@ -3,6 +3,7 @@
 #include "blockwright/measure/body.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,6 +33,8 @@ struct DraftedBlock {
   Ease ease;
   /// What the bounds of the draft did to measurements, one entry for each bound that was met.
   Adjustments adjustments;
+  /// The front neck that the two front lengths asked for, where no neck has it (judge_neck()).
+  std::optional<OddNeck> odd_neck = {};
 };
 
 /// Drafts the front and back block from one consistent, complete body (see docs/method.md).

@@ -92,6 +92,7 @@ struct Job : DrawingJob {
   std::vector<std::string> split;    ///< pivot, after the moves: "front.waist:2"
   std::optional<Length> hold_back;   ///< pivot; none: by place and bust size
   bool overlay = false;              ///< pivot, adapt: also write before and after
+  bool one_bust_dart = false;        ///< a bust dart too wide to sew in one stays one
   std::string session;               ///< date, or empty for the newest
   int toile = 0;                     ///< only corrections before this toile; 0: all
   CutStyle cut = CutStyle::Toile;
@@ -131,8 +132,8 @@ struct BatchJob {
   bool quiet = false;                ///< in text: only of those that failed, and the counts
 };
 
-/// Runs the passes in order: read, fill in, draft, check, style steps, true the darts, lay out,
-/// write. Files are written only
+/// Runs the passes in order: read, fill in, draft, check, divide a wide bust dart, style steps,
+/// true the darts, lay out, write. Files are written only
 /// when every pass is done and no check found an error. Throws nothing but std::logic_error (a
 /// bug).
 JobResult run_job(const Job& job, FileStore& files);

@@ -113,4 +113,23 @@ Body fill_in(const Session& session);
 /// Requires: `body` is fill_in(session).
 Problems judge(const Session& session, const Body& body, Unit unit = Unit::Cm);
 
+/// How far two readings of a length over the front of the body usually differ. They repeat less
+/// well than other lengths. Ours.
+inline constexpr Length kFrontLengthsRepeat = Length::mm(15);
+
+/// A front neck that no body of that neck girth has, with the ease of the pattern: how deep the
+/// front waist length and the length over the bust ask for it, and how deep such necks are.
+struct OddNeck {
+  Length asked;
+  Length least, most;
+};
+
+/// "measure.neck_depth": which of the two front lengths is to be doubted, and what to take again.
+/// Each is compared with what all other tapes but these two lead one to expect; the one is named
+/// that is more of its residual SDs off to the side that makes the neck odd, or both where neither
+/// clearly is. What was not taped, and what the maker is sure of (unless of both), is not doubted.
+/// Nothing within 5 mm, a Note up to kFrontLengthsRepeat, then a Warning.
+/// Requires: a body from fill_in().
+Problems judge_neck(const Body& body, const OddNeck& neck);
+
 }  // namespace blockwright

@@ -49,7 +49,7 @@ struct Change {
 
 /// The pieces at one point of the run, and how they came there from the stage before.
 struct Stage {
-  std::string name;  ///< "drafted", "fitted", "styled"
+  std::string name;  ///< "drafted", "fitted", "divided", "styled"
   std::vector<NamedLength> lengths;
   std::vector<DartMeasure> darts;
   std::vector<Change> moved;

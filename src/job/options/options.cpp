@@ -126,6 +126,9 @@ std::vector<Option> block_options() {
       option("toile", {Compare}, &CompareJob::toiles, kOutput,
              "Number of the older, then of the newer toile; 0: with all corrections",
              {.otherwise = "0", .limits = {.least = 0}, .most_items = 2}),
+      option("one_bust_dart", kPieces, &Job::one_bust_dart, kOutput,
+             "Leave the bust dart in one where it is too wide to sew in one; without this what is "
+             "too much goes to the side seam"),
       option("align", {Compare}, &CompareJob::align, kOutput, "What lies on what at the centre"),
   };
 }

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "blockwright/style/style.hpp"
+
+namespace blockwright {
+
+/// A bust dart wider than this, or with a mouth wider than its position's widest, is divided in
+/// two. Common practice, no source.
+inline constexpr Angle kWidestBustDart = Angle::degrees(25.0);
+
+/// The moves that divide bust darts too wide to sew in one: what a shoulder cannot take goes to the
+/// usual place on the side, where a very wide one becomes two, and all turn about the bust point.
+/// None where the dart is narrow enough, was moved, or the piece has a side dart already.
+///
+/// What goes to the side is decided on the block as drafted, with some room in the shoulder: so a
+/// dart that a fitting pinned in the shoulder changes there, until it is too wide. `drafted` and
+/// `fitted` are the block before and after its corrections; fitted fronts may be unfolded into a
+/// right and a left one. Throws as apply_style() where the side has no room.
+Style bust_dart_division(const Pattern& drafted, const Pattern& fitted);
+
+/// True if a step of the style takes from the bust dart in the shoulder, or gives to it: then the
+/// maker decides where it goes.
+bool moves_bust_dart(const Style& style);
+
+}  // namespace blockwright

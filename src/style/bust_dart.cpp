@@ -1,0 +1,106 @@
+#include "blockwright/style/bust_dart.hpp"
+
+#include "blockwright/block/kinds.hpp"
+#include "steps.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+constexpr std::string_view kShoulder = "shoulder", kSide = "side";
+
+// A divided dart keeps at most this in the shoulder, and this much of the widest mouth: room for
+// what a fitting adds there. Ours.
+constexpr Angle kKept = Angle::degrees(22.0);
+constexpr double kKeptMouth = 80.0;
+// What goes to the side is no less than this, about 17 mm at the seam: a narrower dart is not
+// worth its sewing. Ours.
+constexpr Angle kLeastAtSide = Angle::degrees(6.0);
+// A side dart wider than this, or with a mouth as wide as the shoulder's may be, is sewn as two
+// that fan out from the bust point, this far apart on the closed seam. Ours.
+constexpr Angle kMostAtSide = Angle::degrees(22.0);
+constexpr double kSideDartsApart = 35.0;
+
+const DartPosition& shoulder_position() {
+  return *std::ranges::find(kBodiceFront.dart_positions, kShoulder, &DartPosition::name);
+}
+
+double mouth(Angle angle, double leg) { return 2.0 * leg * std::sin(0.5 * angle.radians()); }
+Angle angle_of(double mouth, double leg) {
+  return Angle::radians(2.0 * std::asin(std::min(1.0, 0.5 * mouth / leg)));
+}
+
+bool is_too_wide(Angle angle, double leg) {
+  return angle > kWidestBustDart || mouth(angle, leg) > shoulder_position().widest_mouth;
+}
+
+// To a tenth of a degree, so that the move can be repeated as it is reported.
+Angle rounded(Angle angle) { return Angle::degrees(std::ceil(10.0 * angle.degrees()) / 10.0); }
+
+Angle share_of_side(Angle whole, double leg) {
+  if (!is_too_wide(whole, leg)) return {};
+  const Angle kept = std::min({kKept, angle_of(kKeptMouth, leg), whole - kLeastAtSide});
+  return rounded(whole - kept);
+}
+
+// As drafted where what is left suits the shoulder; else anew.
+Angle share_of_side(const Dart& drafted, const Dart& fitted) {
+  const Angle before = share_of_side(drafted.angle(), drafted.leg());
+  const Angle left = fitted.angle() - before;
+  const bool suits = left >= kLeastAtSide && !is_too_wide(left, fitted.leg());
+  return suits ? before : share_of_side(fitted.angle(), fitted.leg());
+}
+
+PivotMove move_to_side(const std::string& piece, Angle share) {
+  PivotMove move{piece + "." + std::string(kShoulder), piece + "." + std::string(kSide)};
+  move.angle = share;
+  return move;
+}
+
+bool needs_two_at_side(const Pattern& pattern, const std::string& piece, Angle share) {
+  if (share > kMostAtSide) return true;
+  const Pattern moved = apply_style(pattern, {"", {move_to_side(piece, share)}}, kUsualCup).pattern;
+  return moved.piece(piece).dart(kSide).intake() > shoulder_position().widest_mouth;
+}
+
+bool is_bust_dart(std::string_view place) {
+  const std::size_t dot = place.find('.');
+  if (dot == std::string_view::npos) return false;
+  const std::string_view piece = place.substr(0, dot);
+  const std::string_view dart = place.substr(dot + 1, place.find(':') - dot - 1);
+  return piece.starts_with(kBodiceFront.name) && dart == kShoulder;
+}
+
+}  // namespace
+
+Style bust_dart_division(const Pattern& drafted, const Pattern& fitted) {
+  Style division{"bust dart divided", {}};
+  const Dart* before = find_named(piece_of(drafted, kBodiceFront).darts, kShoulder);
+  if (before == nullptr) return division;
+  for (const Piece& piece : fitted.pieces) {
+    if (!is_a(piece, kBodiceFront) || find_named(piece.darts, kSide) != nullptr) continue;
+    const Dart* now = find_named(piece.darts, kShoulder);
+    const Angle share = now == nullptr ? Angle{} : share_of_side(*before, *now);
+    if (share == Angle{}) continue;
+    division.steps.emplace_back(move_to_side(piece.name, share));
+    if (needs_two_at_side(fitted, piece.name, share)) {
+      SplitMove two{piece.name + "." + std::string(kSide)};
+      two.spacing = kSideDartsApart;
+      division.steps.emplace_back(two);
+    }
+  }
+  return division;
+}
+
+bool moves_bust_dart(const Style& style) {
+  return std::ranges::any_of(style.steps, [](StyleStep step) {
+    const StepRow row = row_of(step);
+    return std::ranges::any_of(row.keys, [](const StepKey& key) {
+      return key.text != nullptr && is_bust_dart(*key.text);
+    });
+  });
+}
+
+}  // namespace blockwright
