@@ -40,9 +40,7 @@ void keep_estimates_within_limits(Body& body) {
   }
 }
 
-double survey_mean(MeasurementName name) {
-  return survey_variables()[*survey_place(name)].mean;
-}
+double survey_mean(MeasurementName name) { return survey_variables()[*survey_place(name)].mean; }
 
 // The cups of the simulated torsos from which the eases were found: beyond them nothing is added.
 constexpr double kLeastCup = 60.0, kMostCup = 260.0;

@@ -106,9 +106,9 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
   constexpr auto degrees = Measure::degrees;
   // Lengths that hang from the shoulder need ease, or the whole bodice sits high.
   constexpr std::string_view kTorsos =
-      "found on simulated torsos (tests/torso), six to choose: with its like, what a first toile "
-      "still wants beyond what the eye lets pass fell from 52 to 32 mm on them. That cloth had no "
-      "friction";
+      "found on thirteen simulated torsos (tests/torso): with its like, what a first toile still "
+      "wants beyond what the eye lets pass fell from 39 to 21 mm on the other thirteen. That cloth "
+      "had no friction";
   constexpr std::string_view kEstimatesOnly =
       "nothing of the bodice; better estimates of what was not taped";
   constexpr FillIn kByDraft{.by = FillIn::By::Draft};
@@ -185,7 +185,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      "front.",
      "the depth of the front neck, with side neck to waist",
      Length, mm(190), mm(540),  // survey 238 to 404
-     {mm(11), kTorsos, 0.15}},
+     {mm(13), kTorsos, 0.15}},
     {SideNeckToBustPoint, "side_neck_to_bust_point", "side neck point to bust point",
      "Side neck point down to the fullest point of the breast.", "the height of the bust point",
      Length, mm(160), mm(520),  // survey 202 to 354
