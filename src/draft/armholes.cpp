@@ -83,6 +83,14 @@ double back_bust(const Frame& f) {
 /// What the maker is sure of stays where no bound would have it.
 bool is_sure(const Wish& wish) { return wish.gives <= rules::kSureGives; }
 
+/// How far the open across-front point stays over the underarm point: further where a side seam
+/// that slants out by more than it can bend back lets the armhole rise towards it.
+double least_over_underarm(const Frame& f) {
+  const double out = std::asin(f.lower_side.x) - rules::kMostSideBend.radians();
+  const double rise = std::clamp(out, 0.0, rules::kMostUnderarmRise.radians());
+  return rules::kLeastAcrossOverUnderarm + rules::kRisesAlong * std::sin(rise);
+}
+
 Network network(const Frame& f, double drop) {
   const Targets& t = f.t;
   const double over = over_bust_line(f, drop);
@@ -102,7 +110,7 @@ Network network(const Frame& f, double drop) {
   n.round = f.waists.suppression.front_bust + back_bust(f) + 2.0 * over * f.lower_side.x;
   n.bust_point = f.upper.bust_point;
   n.over_bust_point = f.across_front_level - f.upper.bust_point.y;
-  n.least_over_bust = over + rules::kLeastAcrossOverUnderarm;
+  n.least_over_bust = over + least_over_underarm(f);
   return n;
 }
 
@@ -220,15 +228,26 @@ Wording why_moved(const Targets& t, const Settled& s) {
          Length::mm(usual);
 }
 
-/// A back armhole is hollow: its across point lies inside the straight line from underarm to
-/// shoulder point. So wide must the back's part of the armhole be for it.
-double back_width_for_hollow(const Armholes& d) {
+/// How wide the back's part of the armhole is where the across-back point lies that far inside the
+/// straight line from underarm to shoulder point, of that line: so hollow is the back armhole.
+double back_width_for(const Armholes& d, double inside_chord) {
   const Vec chord = d.back.end() - d.back.start();
   const double high = std::max(chord.y, 1.0);
   const double inside_shoulder = d.back.end().x - d.across_back.x;
   const double up = std::clamp((d.across_back.y - d.back.start().y) / high, 0.0, 0.8);
-  const double gap = rules::kLeastAcrossInsideChord * dot(chord, chord) / high;
-  return (gap - up * inside_shoulder) / (1.0 - up);
+  return (inside_chord * dot(chord, chord) / high - up * inside_shoulder) / (1.0 - up);
+}
+
+/// Keeps the back's part of the armhole within its share, and there the back armhole hollow.
+double kept_back_width(const Armholes& d, double back_width) {
+  // Measurements that are all sure may leave no armhole at all: the checks refuse it.
+  const double width = std::max(d.settled.width, 0.0);
+  const Bounds share{rules::kLeastBackArmhole * width, rules::kMostBackArmhole * width};
+  const auto hollow = [&](double inside_chord) {
+    return std::clamp(back_width_for(d, inside_chord), share.low, share.high);
+  };
+  return std::clamp(back_width, hollow(rules::kLeastAcrossInsideChord),
+                    hollow(rules::kMostAcrossInsideChord));
 }
 
 bool is_at(double value, double bound) { return std::abs(value - bound) < rules::kSolvedLength; }
@@ -283,14 +302,9 @@ Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed&
 Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d) {
   const double asked = front_share_of_bust(t);
   const double back_width = d.back_width + assumed.front_bust - asked;
-  // Measurements that are all sure may leave no armhole at all: the checks refuse it.
-  const double width = std::max(d.settled.width, 0.0);
-  const double most = rules::kMostBackArmhole * width;
-  const double least = std::clamp(back_width_for_hollow(d), rules::kLeastBackArmhole * width, most);
-  const double kept = std::clamp(back_width, least, most);
   return {d.settled.dart,
           d.settled.across_back,
-          asked + back_width - kept,
+          asked + back_width - kept_back_width(d, back_width),
           d.back_side.underarm.y - d.back_side.bust.y,
           d.settled.width - d.back_width,
           d.back_width};

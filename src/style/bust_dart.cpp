@@ -1,10 +1,12 @@
 #include "blockwright/style/bust_dart.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "steps.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -21,7 +23,7 @@ constexpr Angle kLeastAtSide = Angle::degrees(6.0);
 // A side dart wider than this, or with a mouth as wide as the shoulder's may be, is sewn as two
 // that fan out from the bust point, this far apart on the closed seam. Ours.
 constexpr Angle kMostAtSide = Angle::degrees(22.0);
-constexpr double kSideDartsApart = 35.0;
+constexpr double kSideDartsApart[] = {35.0, 20.0, 10.0};
 
 const DartPosition& shoulder_position() {
   return *std::ranges::find(kBodiceFront.dart_positions, kShoulder, &DartPosition::name);
@@ -59,10 +61,26 @@ PivotMove move_to_side(const std::string& piece, Angle share) {
   return move;
 }
 
-bool needs_two_at_side(const Pattern& pattern, const std::string& piece, Angle share) {
-  if (share > kMostAtSide) return true;
-  const Pattern moved = apply_style(pattern, {"", {move_to_side(piece, share)}}, kUsualCup).pattern;
-  return moved.piece(piece).dart(kSide).intake() > shoulder_position().widest_mouth;
+bool is_whole_after(const Pattern& pattern, const SplitMove& split) {
+  try {
+    (void)apply_style(pattern, {"", {split}}, kUsualCup);
+    return true;
+  } catch (const InputError&) {
+    return false;  // a waist dart is in the way
+  }
+}
+
+// Two darts of a very wide one at the side; none where it is not, or where they have no room.
+std::optional<SplitMove> split_at_side(const Pattern& pattern, const PivotMove& move) {
+  const Pattern moved = apply_style(pattern, {"", {move}}, kUsualCup).pattern;
+  SplitMove two{move.to};
+  const Dart& side = moved.piece(move.to.substr(0, move.to.find('.'))).dart(kSide);
+  if (side.angle() <= kMostAtSide && side.intake() <= shoulder_position().widest_mouth) return {};
+  for (const double apart : kSideDartsApart) {
+    two.spacing = apart;
+    if (is_whole_after(moved, two)) return two;
+  }
+  return {};
 }
 
 bool is_bust_dart(std::string_view place) {
@@ -84,12 +102,9 @@ Style bust_dart_division(const Pattern& drafted, const Pattern& fitted) {
     const Dart* now = find_named(piece.darts, kShoulder);
     const Angle share = now == nullptr ? Angle{} : share_of_side(*before, *now);
     if (share == Angle{}) continue;
-    division.steps.emplace_back(move_to_side(piece.name, share));
-    if (needs_two_at_side(fitted, piece.name, share)) {
-      SplitMove two{piece.name + "." + std::string(kSide)};
-      two.spacing = kSideDartsApart;
-      division.steps.emplace_back(two);
-    }
+    const PivotMove move = move_to_side(piece.name, share);
+    division.steps.emplace_back(move);
+    if (const auto two = split_at_side(fitted, move)) division.steps.emplace_back(*two);
   }
   return division;
 }

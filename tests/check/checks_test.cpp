@@ -277,6 +277,24 @@ TEST_CASE("A bound that changed a taped measurement is told, with what to take a
   CHECK(message.find("22 mm less than tape and ease: it is wider") != std::string::npos);
 }
 
+TEST_CASE("A large armscye may have a longer armhole in proportion before it is a warning") {
+  // 55 mm over 371 in all, of which 35 are ease: textbook blocks are 11 to 18 in 100 longer (from
+  // memory, computed). The number is ours.
+  const auto told = [](double armscye, double mm) {
+    CheckedBlock checked = sound();
+    checked.body.measurements[ArmscyeGirth]->value = Length::mm(armscye);
+    checked.block.adjustments = {{ArmscyeGirth, Length::mm(mm), {}}};
+    checked.report = check_block(
+        {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+    return first_found("draft.adjusted", checked).severity;
+  };
+  CHECK(told(350.0, 19.9) == Severity::Note);
+  CHECK(told(350.0, 20.1) == Severity::Warning);
+  CHECK(told(500.0, 38.9) == Severity::Note);
+  CHECK(told(500.0, 39.1) == Severity::Warning);
+  CHECK(told(500.0, -20.1) == Severity::Warning);
+}
+
 TEST_CASE("A measurement that nobody measures back is found, so that it does not compile") {
   const std::vector<BackMeasure> all(back_measures().begin(), back_measures().end());
   CHECK(covers_every_measurement(all));
