@@ -88,7 +88,8 @@ Drawn drawn(const Targets& t) {
 
 }  // namespace
 
-DraftedBlock draft_block(const Body& body, const Ease& ease) {
+DraftedBlock draft_block(const Body& body, const Ease& asked) {
+  const Ease ease = asked.worn_by(body);
   require_limits(body, ease);
   Ledger ledger;
   Targets targets = targets_for(body, ease, ledger);

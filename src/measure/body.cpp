@@ -40,6 +40,19 @@ void keep_estimates_within_limits(Body& body) {
   }
 }
 
+double survey_mean(MeasurementName name) { return survey_variables()[*survey_place(name)].mean; }
+
+// The cups of the simulated torsos from which the eases were found: beyond them nothing is added.
+constexpr double kLeastCup = 60.0, kMostCup = 260.0;
+
+// Bust less underbust girth, over that of the survey's mean woman, in mm.
+double cup_over_usual(const Body& body) {
+  using enum MeasurementName;
+  const double cup = (body.length(BustGirth) - body.length(UnderbustGirth)).mm();
+  const double usual = survey_mean(BustGirth) - survey_mean(UnderbustGirth);
+  return std::clamp(cup, kLeastCup, kMostCup) - usual;
+}
+
 }  // namespace
 
 Body fill_in(const Session& session) {
@@ -66,6 +79,17 @@ Ease Ease::of(const Client& client) {
     if (const auto& own = client.ease[entry.name]) ease.set(entry.name, *own);
   }
   return ease;
+}
+
+Ease Ease::worn_by(const Body& body) const {
+  const double fullness = cup_over_usual(body);
+  Ease worn;
+  for (const MeasurementInfo& entry : kMeasurements) {
+    const double more = per_cup_[static_cast<std::size_t>(entry.name)] * fullness;
+    const Measure usual = (*this)[entry.name];
+    worn.set(entry.name, more == 0.0 ? usual : usual + measure_of(entry.name, more));
+  }
+  return worn;
 }
 
 }  // namespace blockwright

@@ -42,15 +42,15 @@ TEST_CASE("The bust point lies at half the bust point width, over the waist by t
   const CheckedBlock checked = checked_block(average());
   const Point bust = checked.block.pattern.piece("front").landmark("bust_point");
   CHECK(bust.x == Approx(92.5));
-  // 390 + 14 less 268 + 14 is 122 under the bust; the waist dips 5 (that it dips is common
-  // practice, no source; by how much is ours).
-  CHECK(bust.y == Approx(117.0));
+  // 390 + 23 less 268 + 23 is 122 under the bust; the waist dips 5 (that it dips is common
+  // practice, no source; by how much is ours). Her cup is 0.4 mm under the survey's mean.
+  CHECK(bust.y == Approx(117.0).margin(0.05));
 }
 
 TEST_CASE("The nape and the front neck point lie on their tapes") {
   const Pattern pattern = checked_block(average()).block.pattern;
-  CHECK(pattern.piece("back").landmark("nape").y == Approx(375.0));
-  CHECK(pattern.piece("front").landmark("front_neck_point").y == Approx(320.0));
+  CHECK(pattern.piece("back").landmark("nape").y == Approx(373.0));
+  CHECK(pattern.piece("front").landmark("front_neck_point").y == Approx(325.0).margin(0.1));
 }
 
 TEST_CASE("The back shoulder dart takes 8 mm about a blade point half way along the across back") {

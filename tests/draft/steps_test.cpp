@@ -71,7 +71,7 @@ TEST_CASE("A step whose number comes from a rule names the rule beside the measu
     }
     return std::string();
   };
-  CHECK(closer("back", "side neck point") == "neck_base_girth; rule: rise of 0.46 of the width");
+  CHECK(closer("back", "side neck point") == "neck_base_girth; rule: rise of 0.4 of the width");
   CHECK(closer("back", "blade point") == "rule: 0.5 of the half across back");
   CHECK(closer("front", "across-front point, dart closed") ==
         "across_front; rule: 0.4 of the scye depth above the armpit");

@@ -70,8 +70,10 @@ TEST_CASE("the slope's ease is what the slants' ease does to the mean shoulder")
   const Length bust_point_sinks = ease.length(SideNeckToBustPoint) - ease.length(SideNeckToWaist);
   const double front_rises = (ease.length(SideNeckToBustPoint) - bust_point_sinks).mm();
   const double front = flatter_by({384.0, front_rises, ease.length(FrontShoulderSlant)});
-  const double back =
-      flatter_by({399.0, ease.length(BackWaistLength).mm(), ease.length(BackShoulderSlant)});
+  // The mean body's nape lies 367.3 mm over the waist; the back side neck point is drawn 0.40 of
+  // the neck's width over the nape (kBackNeckRise).
+  const double back_rises = ease.length(BackWaistLength).mm() + 367.3 + 0.40 * 68.0 - 399.0;
+  const double back = flatter_by({399.0, back_rises, ease.length(BackShoulderSlant)});
   CHECK(-ease[ShoulderSlope].number() == Approx(0.5 * (front + back)).margin(0.25));
 }
 
@@ -99,6 +101,46 @@ TEST_CASE("the front bust width has half of the bust's ease, the client's too") 
   CHECK(Ease::of(client)[FrontBustWidth] == Length::mm(40));
   client.ease[FrontBustWidth] = Length::mm(30);
   CHECK(Ease::of(client)[FrontBustWidth] == Length::mm(30));
+}
+
+// Of a bust of 900 mm; the survey's mean cup is 137 mm.
+Body with_cup(double cup) {
+  Session session{"2026-03-14", {}, {}};
+  session.tape[BustGirth] = Readings{{Length::mm(900)}};
+  session.tape[UnderbustGirth] = Readings{{Length::mm(900 - cup)}};
+  return fill_in(session);
+}
+
+TEST_CASE(
+    "a fuller cup has more ease on the lengths of the front and on the slants, and no other") {
+  const Ease usual = Ease::of_toile(), small = usual.worn_by(with_cup(100)),
+             full = usual.worn_by(with_cup(200));
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    INFO(entry.key);
+    const bool grows = entry.name == SideNeckToBustPoint || entry.name == SideNeckToWaist ||
+                       entry.name == FrontWaistLength || entry.name == FrontShoulderSlant ||
+                       entry.name == BackShoulderSlant;
+    const double more = full[entry.name].number() - small[entry.name].number();
+    CHECK(more == Approx(100.0 * entry.ease.per_cup));
+    CHECK((more > 0.0) == grows);
+    const double at_usual = usual.worn_by(with_cup(137))[entry.name].number();
+    CHECK(at_usual == Approx(usual[entry.name].number()).margin(0.1));
+  }
+}
+
+TEST_CASE("beyond the torsos' cups the ease grows no more, and once it is a person's it stays") {
+  const Ease usual = Ease::of_toile();
+  const Ease most = usual.worn_by(with_cup(260)), beyond = usual.worn_by(with_cup(330));
+  const Ease least = usual.worn_by(with_cup(60)), below = usual.worn_by(with_cup(30));
+  CHECK(most[SideNeckToWaist] == beyond[SideNeckToWaist]);
+  CHECK(least[SideNeckToWaist] == below[SideNeckToWaist]);
+  CHECK(most.worn_by(with_cup(60))[SideNeckToWaist] == most[SideNeckToWaist]);
+}
+
+TEST_CASE("an ease of the client's is the same whatever the cup") {
+  Client client;
+  client.ease[SideNeckToWaist] = Length::mm(20);
+  CHECK(Ease::of(client).worn_by(with_cup(240))[SideNeckToWaist] == Length::mm(20));
 }
 
 TEST_CASE("a client's ease takes the place of the default and of nothing else") {

@@ -9,9 +9,10 @@ namespace blockwright {
 /// right angle at the shoulder.
 
 /// Rise of the side neck point above the nape as a fraction of the neck width: why the back neck is
-/// as deep as it is. Ours, from simulated torsos (0.17 to 0.74, mean 0.40): with less the back is
-/// too short over the shoulder, which pulls the bodice up and back.
-inline constexpr double kBackNeckRise = 0.46;
+/// as deep as it is. Ours, the mean of simulated torsos (0.17 to 0.74): with less the back is too
+/// short over the shoulder, which pulls the bodice up and back; with more the back neckline takes
+/// too much of the neck.
+inline constexpr double kBackNeckRise = 0.40;
 /// A front neckline keeps the corner of its end tangents at least this far from the centre front,
 /// of the width, and gives up the right angle at the shoulder for it. Ours: with less the neckline
 /// turns within less than 10 mm at the front neck point on one woman in ten of the 1988 survey.

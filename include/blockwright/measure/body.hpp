@@ -58,13 +58,25 @@ class Ease {
     return values_[static_cast<std::size_t>(name)];
   }
   [[nodiscard]] Length length(LengthName name) const { return (*this)[name].length(); }
-  void set(MeasurementName name, Measure ease) { values_[static_cast<std::size_t>(name)] = ease; }
+  /// The same whatever the cup.
+  void set(MeasurementName name, Measure ease) {
+    values_[static_cast<std::size_t>(name)] = ease;
+    per_cup_[static_cast<std::size_t>(name)] = 0.0;
+  }
+  /// For that person: what a default has more for each mm of cup is in its values. Asked again, it
+  /// is the same. Continuous in bust and underbust girth.
+  [[nodiscard]] Ease worn_by(const Body& body) const;
 
  private:
   std::array<Measure, kMeasurementCount> values_ = [] {
     std::array<Measure, kMeasurementCount> eases;
     std::ranges::transform(kMeasurements, eases.begin(), [](auto& row) { return row.ease.by; });
     return eases;
+  }();
+  std::array<double, kMeasurementCount> per_cup_ = [] {
+    std::array<double, kMeasurementCount> more;
+    std::ranges::transform(kMeasurements, more.begin(), [](auto& row) { return row.ease.per_cup; });
+    return more;
   }();
 };
 
