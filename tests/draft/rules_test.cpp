@@ -206,7 +206,10 @@ TEST_CASE(
     for (const Adjustment& a : checked.block.adjustments) {
       if (a.name != MeasurementName::AcrossBack) continue;
       const bool says_so = a.why.plain().find("shoulder point") != std::string::npos;
-      CHECK(says_so == at_bound);
+      INFO(a.why.plain() << "; inside " << inside << ", least " << least);
+      // An armhole too narrow for the arm is the true cause, also where it ends at the bound.
+      const bool for_arm = a.why.plain().find("such an arm needs") != std::string::npos;
+      CHECK(says_so == (at_bound && !for_arm));
       ++(says_so ? moved_for_it : moved_for_others);
     }
   }
