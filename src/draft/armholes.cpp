@@ -179,7 +179,16 @@ double longer_than_asked(const Frame& f, double drop) {
 /// for a bust dart that brings the across-front point down: that dart gives way (settled_over()).
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
-  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
+  const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
+  const auto too_high = [&](double drop) {
+    const Network n = network(f, drop);
+    return n.least_over_bust - open_end(n, settled(n));
+  };
+  if (too_high(usual.low) <= 0.0) return usual;
+  const Bounds lower{usual.low, std::clamp(rules::kDropForDart, usual.low, usual.high)};
+  const double least =
+      too_high(lower.high) > 0.0 ? lower.high : solve_between(too_high, lower, rules::kSolved);
+  return {least, usual.high};
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one

@@ -124,6 +124,9 @@ inline constexpr double kMostAcrossInsideChord = 0.232;
 /// as the armscye girth decides.
 inline constexpr double kLeastDrop = 5.0;
 inline constexpr double kMostDrop = 40.0;
+/// So far the underarm goes down for a wide bust dart that turns the across-front point down to it;
+/// then the dart gives way. Ours.
+inline constexpr double kDropForDart = 28.0;
 /// The usual drop. A millimetre of armhole over or under what was asked for weighs as much as a
 /// millimetre of drop over or under this. Ours.
 inline constexpr double kUsualDrop = 20.0;
