@@ -133,7 +133,7 @@ TEST_CASE("Only as much as cloth can hide becomes ease") {
 
 TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
   const Pattern parts =
-      split(usual_block(), {"back.waist", {0.999, 0.001}, 20.0, DartGroup::Fanned}).pattern;
+      split(usual_block(), {"back.waist", {0.998, 0.002}, 20.0, DartGroup::Fanned}).pattern;
   CHECK(parts.piece("back").dart("waist_2").intake() < 0.1);
   for (const auto kind : each({Fullness::Kind::Gathers, Fullness::Kind::Ease})) {
     const std::string told = refusal([&] { gather(parts, {"back.waist_2", kind, 80.0}); });

@@ -7,7 +7,7 @@ namespace {
 
 // The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
 // how the armhole stands at the shoulder: one that must lean further in loses below what it gains.
-constexpr double kArmholePerShoulder = 0.055;
+constexpr double kArmholePerShoulder = 0.075;
 
 // ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
 // down to the across point.
