@@ -229,8 +229,8 @@ Wording why_moved(const Targets& t, const Settled& s) {
   const double width = t.upper_chest.mm - t.across_back.mm - t.across_front.mm;
   const double usual = rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
   if (std::abs(width - usual) < rules::kWidthGives) {
-    return "so that the bust dart comes nearer to the " + fixed(t.usual_bust_dart.degrees(), 0) +
-           " degrees that are usual for such a bust: it has " + fixed(s.dart.degrees(), 0);
+    return "so that the bust dart comes nearer to the " + fixed(t.usual_bust_dart.degrees(), 1) +
+           " degrees that are usual for such a bust: it has " + fixed(s.dart.degrees(), 1);
   }
   return "the tapes leave " + Wording(Length::mm(width)) + " for the armhole's width; " +
          (width < usual ? "such an arm needs about " : "usual for such an arm is about ") +

@@ -55,7 +55,7 @@ Problem divided(const Pattern& block, const PivotMove& move) {
 /// hard_to_sew() says so.
 void divide_bust_dart(BlockRun& run) {
   try {
-    const Style division = bust_dart_division(run.block.pattern, run.fitted.pattern);
+    const Style division = bust_dart_division({run.block.pattern, run.fitted.pattern});
     StyledPattern pieces = stepped(run.fitted.pattern, division, "", run);
     run.divided = std::move(pieces.pattern);
     run.division = std::move(pieces.steps);

@@ -93,18 +93,18 @@ bool is_bust_dart(std::string_view place) {
 
 }  // namespace
 
-Style bust_dart_division(const Pattern& drafted, const Pattern& fitted) {
+Style bust_dart_division(const BlockVersions& block) {
   Style division{"bust dart divided", {}};
-  const Dart* before = find_named(piece_of(drafted, kBodiceFront).darts, kShoulder);
+  const Dart* before = find_named(piece_of(block.drafted, kBodiceFront).darts, kShoulder);
   if (before == nullptr) return division;
-  for (const Piece& piece : fitted.pieces) {
+  for (const Piece& piece : block.fitted.pieces) {
     if (!is_a(piece, kBodiceFront) || find_named(piece.darts, kSide) != nullptr) continue;
     const Dart* now = find_named(piece.darts, kShoulder);
     const Angle share = now == nullptr ? Angle{} : share_of_side(*before, *now);
     if (share == Angle{}) continue;
     const PivotMove move = move_to_side(piece.name, share);
     division.steps.emplace_back(move);
-    if (const auto two = split_at_side(fitted, move)) division.steps.emplace_back(*two);
+    if (const auto two = split_at_side(block.fitted, move)) division.steps.emplace_back(*two);
   }
   return division;
 }

@@ -38,7 +38,7 @@ std::vector<Pattern> blocks(int of_each) {
 }
 
 Pattern divided(const Pattern& block) {
-  return apply_style(block, bust_dart_division(block, block), kUsualCup).pattern;
+  return apply_style(block, bust_dart_division({block, block}), kUsualCup).pattern;
 }
 
 bool is_wide(const Dart& dart) {
@@ -75,7 +75,7 @@ TEST_CASE("A bust dart over 25 degrees or 90 mm becomes two, and no other") {
   int wide = 0, narrow = 0;
   for (const Pattern& block : each(blocks(60))) {
     const Dart& bust = block.piece("front").dart("shoulder");
-    const Style division = bust_dart_division(block, block);
+    const Style division = bust_dart_division({block, block});
     CHECK(division.steps.empty() != is_wide(bust));
     (division.steps.empty() ? narrow : wide) += 1;
   }
@@ -88,13 +88,13 @@ TEST_CASE("The limit of a mouth from both sides") {
   REQUIRE(block.piece("front").dart("shoulder").intake() > 95.0);
   const Pattern within = with_mouth(block, 89.9), beyond = with_mouth(block, 90.1);
   REQUIRE(beyond.piece("front").dart("shoulder").angle() < kWidestBustDart);
-  CHECK(bust_dart_division(within, within).steps.empty());
-  CHECK(bust_dart_division(beyond, beyond).steps.size() == 1);
+  CHECK(bust_dart_division({within, within}).steps.empty());
+  CHECK(bust_dart_division({beyond, beyond}).steps.size() == 1);
 }
 
 TEST_CASE("All darts can be sewn, point to the bust point, and are the one dart together") {
   for (const Pattern& block : each(blocks(60))) {
-    if (bust_dart_division(block, block).steps.empty()) continue;
+    if (bust_dart_division({block, block}).steps.empty()) continue;
     const Pattern two = divided(block);
     const Piece &front = two.piece("front"), &before = block.piece("front");
     Angle whole;
@@ -122,7 +122,7 @@ TEST_CASE("A side dart with a mouth over 90 mm becomes two") {
   int several = 0;
   for (const Session& session : each_at_bust(1360, people(100), 62)) {
     const Pattern block = checked_block(session).block.pattern;
-    const Style division = bust_dart_division(block, block);
+    const Style division = bust_dart_division({block, block});
     if (division.steps.size() < 2) continue;
     several += 1;
     const Pattern one = apply_style(block, {"", {division.steps.front()}}, kUsualCup).pattern;
@@ -139,7 +139,7 @@ TEST_CASE("What is pinned in the shoulder dart changes there until it is too wid
     const Pattern fitted = apply_rows(block, {{CorrectionRow::DartWider, 1, by, AmountAs::PerHalf,
                                                BodySide::Both, "front_shoulder_dart"}})
                                .pattern;
-    const Pattern two = apply_style(fitted, bust_dart_division(block, fitted), kUsualCup).pattern;
+    const Pattern two = apply_style(fitted, bust_dart_division({block, fitted}), kUsualCup).pattern;
     return std::pair{two.piece("front").dart("shoulder").intake(),
                      two.piece("front").dart("side").angle().degrees()};
   };
@@ -157,7 +157,7 @@ TEST_CASE("A front that a fitting has unfolded is divided on both sides") {
   const Pattern sides =
       apply_rows(block, {{CorrectionRow{47}, 1, 4.0, AmountAs::PerHalf, BodySide::Left, ""}})
           .pattern;
-  const Pattern two = apply_style(sides, bust_dart_division(block, sides), kUsualCup).pattern;
+  const Pattern two = apply_style(sides, bust_dart_division({block, sides}), kUsualCup).pattern;
   for (const char* name : {"front_right", "front_left"}) {
     INFO(name);
     CHECK(two.piece(name).dart("side").angle().degrees() >= 6.0);
@@ -171,9 +171,9 @@ TEST_CASE("A dart at the side already, or none in the shoulder, is left alone") 
   PivotMove some{"front.shoulder", "front.side"};
   some.part = 0.1;
   const Pattern at_side = pivot(block, some).pattern;
-  CHECK(bust_dart_division(block, at_side).steps.empty());
+  CHECK(bust_dart_division({block, at_side}).steps.empty());
   const Pattern elsewhere = pivot(block, {"front.shoulder", "front.neck"}).pattern;
-  CHECK(bust_dart_division(block, elsewhere).steps.empty());
+  CHECK(bust_dart_division({block, elsewhere}).steps.empty());
 }
 
 TEST_CASE("A style that names the shoulder dart moves the bust dart") {

@@ -107,7 +107,7 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
   // Lengths that hang from the shoulder need ease, or the whole bodice sits high.
   constexpr std::string_view kTorsos =
       "found on thirteen simulated torsos (tests/torso): with its like, what a first toile still "
-      "wants beyond what the eye lets pass fell from 46 to 24 mm on them. That cloth had no "
+      "wants beyond what the eye lets pass fell from 46 to 21 mm on them. That cloth had no "
       "friction";
   constexpr std::string_view kEstimatesOnly =
       "nothing of the bodice; better estimates of what was not taped";
