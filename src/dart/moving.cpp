@@ -18,8 +18,6 @@ constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
 constexpr Angle kWideOnShortLeg = Angle::degrees(20.0);
-// A wider dart is hard to sew on any leg. Common practice, no source ("22 to 25 degrees").
-constexpr Angle kWideToSew = Angle::degrees(25.0);
 // Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as
 // this are those of one group. In mm; ours.
 constexpr double kNeighbours = 40.0;

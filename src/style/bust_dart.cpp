@@ -21,7 +21,7 @@ constexpr double kKeptMouth = 80.0;
 // worth its sewing. Ours.
 constexpr Angle kLeastAtSide = Angle::degrees(6.0);
 // A side dart wider than this, or with a mouth as wide as the shoulder's may be, is sewn as two
-// that fan out from the bust point, this far apart on the closed seam. Ours.
+// that fan out from the bust point, as far apart on the closed seam as there is room, in mm. Ours.
 constexpr Angle kMostAtSide = Angle::degrees(22.0);
 constexpr double kSideDartsApart[] = {35.0, 20.0, 10.0};
 
@@ -35,7 +35,7 @@ Angle angle_of(double mouth, double leg) {
 }
 
 bool is_too_wide(Angle angle, double leg) {
-  return angle > kWidestBustDart || mouth(angle, leg) > shoulder_position().widest_mouth;
+  return angle > kWideToSew || mouth(angle, leg) > shoulder_position().widest_mouth;
 }
 
 // To a tenth of a degree, so that the move can be repeated as it is reported.

@@ -87,7 +87,7 @@ TEST_CASE("The limit of a mouth from both sides") {
   const Pattern block = widest_block();
   REQUIRE(block.piece("front").dart("shoulder").intake() > 95.0);
   const Pattern within = with_mouth(block, 89.9), beyond = with_mouth(block, 90.1);
-  REQUIRE(beyond.piece("front").dart("shoulder").angle() < kWidestBustDart);
+  REQUIRE(beyond.piece("front").dart("shoulder").angle() < kWideToSew);
   CHECK(bust_dart_division({within, within}).steps.empty());
   CHECK(bust_dart_division({beyond, beyond}).steps.size() == 1);
 }

@@ -25,6 +25,8 @@ namespace blockwright {
 /// A dart takes at most this angle. Common practice, no source ("over 35 degrees: no single
 /// dart"); the limit of a single dart that a mouth can be cut from is 45.
 inline constexpr Angle kWidestDart = Angle::degrees(35.0);
+/// A wider dart is hard to sew. Common practice, no source ("22 to 25 degrees").
+inline constexpr Angle kWideToSew = Angle::degrees(25.0);
 /// Darts keep this far from the corners of their edge, in mm. Our bound: a notch needs the room.
 inline constexpr double kFromCorner = 5.0;
 

@@ -4,10 +4,6 @@
 
 namespace blockwright {
 
-/// A bust dart wider than this, or with a mouth wider than its position's widest, is divided in
-/// two. Common practice, no source.
-inline constexpr Angle kWidestBustDart = Angle::degrees(25.0);
-
 /// The block before and after its corrections; fitted fronts may be unfolded into a right and a
 /// left one.
 struct BlockVersions {
@@ -15,7 +11,8 @@ struct BlockVersions {
   const Pattern& fitted;
 };
 
-/// The moves that divide bust darts too wide to sew in one: what a shoulder cannot take goes to the
+/// The moves that divide bust darts too wide to sew in one, over kWideToSew or with a mouth wider
+/// than the shoulder's widest: what a shoulder cannot take goes to the
 /// usual place on the side, where a very wide one becomes two, and all turn about the bust point.
 /// None where the dart is narrow enough, was moved, or the piece has a side dart already.
 ///
