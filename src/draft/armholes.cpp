@@ -175,8 +175,9 @@ double longer_than_asked(const Frame& f, double drop) {
   return armhole_length(draw(f, drop)) - f.t.armhole;
 }
 
-/// The drop, within its bounds and with the underarm point above the bust line. It makes no room
-/// for a bust dart that brings the across-front point down: that dart gives way (settled_over()).
+/// The drop, within its bounds and with the underarm point above the bust line; and low enough
+/// under the across-front point that comes down with the bust dart, up to kDropForDart: from there
+/// the dart gives way (settled_over()).
 Bounds drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
   const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
