@@ -134,7 +134,7 @@ std::string correction_list(const Report& report, const Stage& fitted) {
 
 /// The pieces as drafted and fitted, or where a style was made of them, what its steps did.
 std::string stage_texts(const Report& report) {
-  const std::string steps = step_list(report, "divided") + step_list(report, "styled");
+  std::string steps = step_list(report, "divided") + step_list(report, "styled");
   if (find_named(report.stages, "styled") != nullptr) return steps;
   const Stage& drafted = report.stages.front();
   std::string text = "\n" + measure_back_table(report) + dart_table(report, drafted) +
