@@ -74,10 +74,11 @@ TEST_CASE("Flat and very full busts draft") {
   }
 }
 
-TEST_CASE("Any part of a session drafts: 1,000 random subsets") {
+TEST_CASE("Any part of a session drafts: random subsets") {
+  const int count = people(1000);
   std::mt19937_64 random(7);
   int drafted = 0;
-  for (const Session& whole : each_person(1000, 424242)) {
+  for (const Session& whole : each_person(count, 424242)) {
     Session part = bust_only(whole.tape[BustGirth]->median().number());
     for (const MeasurementInfo& entry : measurement_catalogue()) {
       if (whole.tape[entry.name] && random() % 2 == 0) {
@@ -86,7 +87,7 @@ TEST_CASE("Any part of a session drafts: 1,000 random subsets") {
     }
     if (errors_of(checked_block(part).report).empty()) ++drafted;
   }
-  CHECK(drafted >= 995);
+  CHECK(drafted >= count - count / 200);
 }
 
 TEST_CASE("Slants close the shoulders where they are taped") {
