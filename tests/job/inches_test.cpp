@@ -3,6 +3,7 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/measure/fitting.hpp"
 #include "support/memory_files.hpp"
+#include "support/sanitized.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -109,7 +110,8 @@ TEST_CASE("No correction, applied or refused, speaks of millimetres to a person 
   std::size_t warned = 0, refused = 0;
   std::mt19937 random(11);
   const auto& words = correction_words();
-  for (std::size_t i = 0; i < words.size(); ++i) {
+  const std::size_t step = kSanitized ? 10 : 1;
+  for (std::size_t i = 0; i < words.size(); i += step) {
     for (const char* cm : {" 0.6", " 2", " 9"}) {
       MemoryFiles files({{"she.json", client}});
       for (const CorrectionWords* word : {&words[i], &words[random() % words.size()]}) {
@@ -130,8 +132,8 @@ TEST_CASE("No correction, applied or refused, speaks of millimetres to a person 
       CHECK(lines_in_mm(said(run_job(job_of(Unit::Inch), files))) == "");
     }
   }
-  CHECK(warned > 50);
-  CHECK(refused > 10);
+  CHECK(warned > 50 / step);
+  CHECK(refused > 10 / step);
 }
 
 TEST_CASE("The measurements of a report in inches add up as printed") {

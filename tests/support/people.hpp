@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/measure/client.hpp"
+#include "support/sanitized.hpp"
 
 #include <initializer_list>
 #include <vector>
@@ -17,15 +18,8 @@ std::vector<Session> survey_people(int count, unsigned seed);
 /// people scatter about them as those at its edge. Read and taped as survey_people().
 std::vector<Session> people_at_bust(double bust_mm, int count, unsigned seed);
 
-/// How many people a property is tried on: `many`, or a tenth of them where the sanitizers make
-/// each cost twenty times as much. The build without them tries all.
-constexpr int people(int many) {
-#ifdef __SANITIZE_ADDRESS__
-  return many / 10;
-#else
-  return many;
-#endif
-}
+/// How many people a property is tried on: `many`, or a tenth of them under the sanitizers.
+constexpr int people(int many) { return kSanitized ? many / 10 : many; }
 
 /// A session that holds the bust girth alone.
 Session bust_only(double bust_mm);
