@@ -6,8 +6,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <optional>
-#include <vector>
 
 namespace blockwright {
 namespace {
@@ -102,17 +100,29 @@ Face next(Face face) {
   return face;
 }
 
-/// The least squares in a box: on one of its 27 faces.
-Unknowns least_squares(const std::vector<Equation>& equations, const Box& box) {
-  Quadratic q;
-  for (const Equation& e : equations) q.add(e);
+/// The face that v asks for: kept to each side that it passes.
+Face passed_by(const Unknowns& v, const Box& box, Face face) {
+  for (std::size_t i = 0; i < kUnknowns; ++i) {
+    if (v[i] < box.least[i] - kRounding) face[i] = Kept::AtLeast;
+    if (v[i] > box.most[i] + kRounding) face[i] = Kept::AtMost;
+  }
+  return face;
+}
+
+/// The least in a box: on one of its 27 faces, which are tried one after the other unless one of
+/// the first guesses is right.
+Unknowns least_in(const Quadratic& q, const Box& box) {
   const Face inside{};
+  Face face = inside;
   Unknowns v{};
-  for (Face face = inside;;) {
+  for (std::size_t guess = 0; guess <= kUnknowns; ++guess) {
     v = least_on(q, box, face);
     if (is_least(q, box, face, v)) return v;
-    face = next(face);
-    if (face == inside) break;
+    face = passed_by(v, box, face);
+  }
+  for (face = next(inside); face != inside; face = next(face)) {
+    v = least_on(q, box, face);
+    if (is_least(q, box, face, v)) return v;
   }
   for (std::size_t i = 0; i < kUnknowns; ++i) v[i] = std::clamp(v[i], box.least[i], box.most[i]);
   return v;
@@ -139,17 +149,16 @@ Box box_of(const Network& n) {
 Settled settled_at(const Network& n, double dart) {
   const double closed = std::cos(dart), all = reach(n, dart);
   const Unknowns width{-closed, -1.0, -1.0};
-  std::vector<Equation> wishes{
-      {{1.0, 0.0, 0.0}, n.across_front.mm, n.across_front.gives},
-      {{0.0, 1.0, 0.0}, n.across_back.mm, n.across_back.gives},
-      {{1.0 - closed, 0.0, -1.0}, n.upper_chest.mm - all, n.upper_chest.gives},
-      {width, n.width.mm - all, n.width.gives},
-      {{0.0, 0.0, 1.0}, 0.0, rules::kTakeInGives},
-  };
-  const Settled s = settled_as(n, dart, least_squares(wishes, box_of(n)));
+  Quadratic squares;
+  squares.add({{1.0, 0.0, 0.0}, n.across_front.mm, n.across_front.gives});
+  squares.add({{0.0, 1.0, 0.0}, n.across_back.mm, n.across_back.gives});
+  squares.add({{1.0 - closed, 0.0, -1.0}, n.upper_chest.mm - all, n.upper_chest.gives});
+  squares.add({width, n.width.mm - all, n.width.gives});
+  squares.add({{0.0, 0.0, 1.0}, 0.0, rules::kTakeInGives});
+  const Settled s = settled_as(n, dart, least_in(squares, box_of(n)));
   if (s.width >= n.least_width) return s;
-  wishes.push_back({width, n.least_width - all, rules::kLeastWidthGives});
-  return settled_as(n, dart, least_squares(wishes, box_of(n)));
+  squares.add({width, n.least_width - all, rules::kLeastWidthGives});
+  return settled_as(n, dart, least_in(squares, box_of(n)));
 }
 
 /// How the sum of squares grows with the dart, halved.
