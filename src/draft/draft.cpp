@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/drafted_piece.hpp"
+#include "blockwright/geometry/fixed_point.hpp"
 #include "stages.hpp"
 
 #include <algorithm>
@@ -44,17 +45,30 @@ Ease ease_as_drawn(const Ease& asked, double drop) {
   return ease;
 }
 
-/// Each drawing comes nearer by about a digit.
 constexpr int kMostPasses = 40;
-constexpr double kSettledWithin = 1e-8;  // mm, and radians of the bust dart
-/// ... unless two swing about the answer: then less is gained than this.
-constexpr double kSwings = 0.5;
+constexpr double kSettledWithin = 1e-8;  // mm
 
-double changes(const Assumed& a, const Assumed& b) {
-  return std::max({std::abs((a.bust_dart - b.bust_dart).radians()),
-                   std::abs(a.across_back - b.across_back), std::abs(a.front_bust - b.front_bust),
-                   std::abs(a.underarm - b.underarm), std::abs(a.front_width - b.front_width),
-                   std::abs(a.back_width - b.back_width)});
+/// What is assumed, all in mm: a radian of the bust dart moves the lines at its ends about so far.
+using AssumedPoint = FixedPoint<6>;
+constexpr double kMmPerRadian = 200.0;
+
+AssumedPoint::Values values_of(const Assumed& a) {
+  return {kMmPerRadian * a.bust_dart.radians(),
+          a.across_back,
+          a.front_bust,
+          a.underarm,
+          a.front_width,
+          a.back_width};
+}
+
+Assumed assumed_of(const AssumedPoint::Values& v) {
+  return {Angle::radians(v[0] / kMmPerRadian), v[1], v[2], v[3], v[4], v[5]};
+}
+
+double largest_change(const AssumedPoint::Values& from, const AssumedPoint::Values& to) {
+  double most = 0.0;
+  for (std::size_t i = 0; i < from.size(); ++i) most = std::max(most, std::abs(to[i] - from[i]));
+  return most;
 }
 
 /// The lines that hang together: drawn again until what was assumed is what came out.
@@ -63,26 +77,17 @@ struct Drawn {
   Armholes lower;
 };
 
-/// Half way between two drawings that swing about the answer.
-Assumed between(const Assumed& a, const Assumed& b) {
-  const auto middle = [](auto x, auto y) { return 0.5 * (x + y); };
-  return {middle(a.bust_dart, b.bust_dart),     middle(a.across_back, b.across_back),
-          middle(a.front_bust, b.front_bust),   middle(a.underarm, b.underarm),
-          middle(a.front_width, b.front_width), middle(a.back_width, b.back_width)};
-}
-
 Drawn drawn(const Targets& t) {
-  Assumed assumed = first_guess(t);
-  double before = 0.0;
+  AssumedPoint point;
+  AssumedPoint::Values assumed = values_of(first_guess(t));
   for (int pass = 1;; ++pass) {
-    const NeckAndShoulder upper = neck_and_shoulder(t, assumed);
-    const Armholes lower = armholes(t, upper, assumed);
-    const Assumed came_out = assumed_next(t, assumed, lower);
-    const double change = changes(assumed, came_out);
-    if (pass == kMostPasses || change < kSettledWithin) return {upper, lower};
-    const bool swings = pass > 1 && change > kSwings * before;
-    assumed = swings ? between(assumed, came_out) : came_out;
-    before = change;
+    const Assumed with = assumed_of(assumed);
+    const NeckAndShoulder upper = neck_and_shoulder(t, with);
+    const Armholes lower = armholes(t, upper, with);
+    const AssumedPoint::Values came_out = values_of(assumed_next(t, with, lower));
+    const bool settled = largest_change(assumed, came_out) < kSettledWithin;
+    if (settled || pass == kMostPasses) return {upper, lower};
+    assumed = point.next(assumed, came_out);
   }
 }
 
