@@ -206,21 +206,22 @@ double settled_drop(const Frame& f) {
 }
 
 /// Where no drop is enough, the armhole's usual width gives way: for a large arm one that cannot be
-/// deep must be wide.
+/// deep must be wide. One that is too long at any drop stays long: narrowed, it would take from the
+/// upper chest, and a bodice that is tight there rides up.
 Armholes with_armhole_closed(Frame f) {
   const double drop = settled_drop(f);
-  const double longer = longer_than_asked(f, drop);
-  const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
-  if (std::abs(kept - longer) < rules::kSolvedLength) return draw(f, drop);
-  const double usual = f.width.mm, way = kept > longer ? 1.0 : -1.0;
-  const auto excess = [&](double change) {
-    f.width.mm = usual + change;
-    return longer_than_asked(f, drop) - kept;
+  if (longer_than_asked(f, drop) > -rules::kArmholeShorter - rules::kSolvedLength) {
+    return draw(f, drop);
+  }
+  const double usual = f.width.mm;
+  const auto excess = [&](double wider) {
+    f.width.mm = usual + wider;
+    return longer_than_asked(f, drop) + rules::kArmholeShorter;
   };
-  // The least change that does it.
-  double change = way * rules::kWidthForLength / 8.0;
-  while (way * excess(change) < 0.0 && std::abs(change) < rules::kWidthForLength) change *= 2.0;
-  f.width.mm = usual + solve_between(excess, {0.0, change}, rules::kSolved);
+  // The least that does it.
+  double wider = rules::kMostWiderForLength / 8.0;
+  while (excess(wider) < 0.0 && wider < rules::kMostWiderForLength) wider *= 2.0;
+  f.width.mm = usual + solve_between(excess, {0.0, wider}, rules::kSolved);
   return draw(f, drop);
 }
 
@@ -288,10 +289,13 @@ Wording why_across_front_moved(const Targets& t, const NeckAndShoulder& upper, c
 
 /// Within its room the armhole's length is a balance; beyond it nothing else could give.
 const char* why_armhole_moved(double by) {
-  const bool balanced = by > -rules::kArmholeShorter - rules::kSolvedLength &&
-                        by < rules::kArmholeLonger + rules::kSolvedLength;
-  return balanced ? "the armhole's length and the drop of the underarm meet half way"
-                  : "neither the drop of the underarm nor the armhole's width can give further";
+  if (by < -rules::kArmholeShorter - rules::kSolvedLength) {
+    return "neither the drop of the underarm nor the armhole's width can give further";
+  }
+  if (by > rules::kArmholeLonger + rules::kSolvedLength) {
+    return "the underarm cannot lie higher, and a narrower armhole would take from the upper chest";
+  }
+  return "the armhole's length and the drop of the underarm meet half way";
 }
 
 }  // namespace

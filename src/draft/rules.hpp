@@ -134,8 +134,8 @@ inline constexpr double kUsualDrop = 20.0;
 /// ease 21 to 60 mm longer than the armscye. Ours.
 inline constexpr double kArmholeShorter = 14.0;
 inline constexpr double kArmholeLonger = 25.0;
-/// How much the armhole's usual width may be changed for its length. Ours.
-inline constexpr double kWidthForLength = 120.0;
+/// How much wider than usual the armhole may become to be long enough. Ours.
+inline constexpr double kMostWiderForLength = 120.0;
 /// The underarm point stays this far above the bust line, so that the bust girth is whole. Ours.
 inline constexpr double kUnderarmOverBustLine = 8.0;
 

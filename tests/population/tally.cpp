@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <regex>
 #include <set>
 
 namespace blockwright {
@@ -68,6 +69,11 @@ void print_spread(const char* name, const std::vector<double>& values) {
              name, at(0.0), at(0.05), at(0.5), at(0.95), at(1.0));
 }
 
+/// A reason without its numbers, so that like ones are counted together.
+std::string without_numbers(const std::string& reason) {
+  return std::regex_replace(reason, std::regex("[0-9]+([.][0-9]+)?"), "#");
+}
+
 }  // namespace
 
 std::string counts_text(const std::map<std::string, int>& counts) {
@@ -114,6 +120,9 @@ void Tally::count_problems(const CheckedBlock& checked, const std::string& id) {
   bool warned = false, unnamed = false;
   for (const Problem& problem : checked.report.problems) {
     warned = warned || problem.severity == Severity::Warning;
+    if (problem.severity == Severity::Warning && problem.code == "draft.adjusted") {
+      ++moved_with_warning_[problem.where];
+    }
     if (problem.severity != Severity::Error) continue;
     codes.insert(problem.code);
     unnamed = unnamed || problem.where.empty();
@@ -132,7 +141,9 @@ void Tally::count_measures(const CheckedBlock& checked) {
     if (row.name == ShoulderSlope) slopes_.push_back(row.pattern.number());
   }
   for (const Adjustment& a : checked.block.adjustments) {
-    gave_way_[fmt::format("{}: {}", info(a.name).key, a.why.plain())].push_back(a.by.number());
+    gave_way_[fmt::format("{}: {}", info(a.name).key, without_numbers(a.why.plain()))].push_back(
+        a.by.number());
+    moved_[std::string(info(a.name).key)].push_back(std::abs(a.by.number()));
   }
   const Piece& front = checked.block.pattern.piece("front");
   bust_darts_.push_back(bust_dart_of(front));
@@ -160,6 +171,11 @@ void Tally::print_spreads() const {
 }
 
 void Tally::print_adjustments() const {
+  for (const auto& [key, sizes] : moved_) {
+    const auto warned = moved_with_warning_.find(key);
+    fmt::print("  {:5} times, middle size {:.1f}, {} with a warning: {}\n", sizes.size(),
+               median_of(sizes), warned == moved_with_warning_.end() ? 0 : warned->second, key);
+  }
   for (const auto& [what, amounts] : gave_way_) {
     fmt::print("  {:5} times, middle {:+.1f}: {}\n", amounts.size(), median_of(amounts), what);
   }

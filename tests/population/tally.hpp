@@ -36,7 +36,7 @@ class Tally {
   /// The errors of each person refused, one a line.
   void print_refused() const;
   void print_spreads() const;
-  /// What gave way, how often, by how much and why.
+  /// What gave way, how often, by how much, why, and how often with a warning.
   void print_adjustments() const;
 
  private:
@@ -50,6 +50,8 @@ class Tally {
   std::map<std::string, int> errors_, faults_, laws_broken_;
   std::vector<std::string> refusals_;
   std::map<std::string, std::vector<double>> gave_way_;  // "key: why" -> amounts
+  std::map<std::string, std::vector<double>> moved_;     // key -> sizes of the amounts
+  std::map<std::string, int> moved_with_warning_;        // by key
   std::vector<double> bust_darts_, front_darts_, neck_shares_, slopes_, armholes_, drops_,
       back_hollows_, back_shares_, radii_;
 };
