@@ -306,7 +306,8 @@ Assumed first_guess(const Targets& t) {
           front_share_of_bust(t),
           t.side_length - rules::kUsualDrop - t.under_bust,
           rules::kNarrowArmhole,
-          rules::kNarrowArmhole};
+          rules::kNarrowArmhole,
+          0.0};
 }
 
 Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
@@ -323,7 +324,8 @@ Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d
           asked + back_width - kept_back_width(d, back_width),
           d.back_side.underarm.y - d.back_side.bust.y,
           d.settled.width - d.back_width,
-          d.back_width};
+          d.back_width,
+          d.waists.back.side_waist.y};
 }
 
 void account_for_armholes(const Targets& t, const NeckAndShoulder& upper, const Armholes& d,

@@ -49,7 +49,7 @@ constexpr int kMostPasses = 40;
 constexpr double kSettledWithin = 1e-8;  // mm
 
 /// What is assumed, all in mm: a radian of the bust dart moves the lines at its ends about so far.
-using AssumedPoint = FixedPoint<6>;
+using AssumedPoint = FixedPoint<7>;
 constexpr double kMmPerRadian = 200.0;
 
 AssumedPoint::Values values_of(const Assumed& a) {
@@ -58,11 +58,12 @@ AssumedPoint::Values values_of(const Assumed& a) {
           a.front_bust,
           a.underarm,
           a.front_width,
-          a.back_width};
+          a.back_width,
+          a.back_side_waist};
 }
 
 Assumed assumed_of(const AssumedPoint::Values& v) {
-  return {Angle::radians(v[0] / kMmPerRadian), v[1], v[2], v[3], v[4], v[5]};
+  return {Angle::radians(v[0] / kMmPerRadian), v[1], v[2], v[3], v[4], v[5], v[6]};
 }
 
 double largest_change(const AssumedPoint::Values& from, const AssumedPoint::Values& to) {

@@ -62,6 +62,7 @@ struct Assumed {
   double underarm = 0.0;     ///< the underarm line over the bust line
   double front_width = 0.0;  ///< the front's part of the armhole's width
   double back_width = 0.0;
+  double back_side_waist = 0.0;  ///< the back's side waist point over the level of the waist
 };
 Assumed first_guess(const Targets& targets);
 

@@ -11,8 +11,6 @@ namespace {
 
 /// Passes until side seam and side waist point agree; each gains two digits.
 constexpr int kSidePasses = 8;
-/// ... and at most until the back's levels do.
-constexpr int kLevelPasses = 12;
 
 /// What contradicts itself beyond all bodies still gets a dart, which the checks refuse: its legs
 /// at least so long in mm, its half mouth at most so wide against them.
@@ -290,14 +288,8 @@ Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
   w.front = front_waist(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  double side = 0.0;
-  for (int pass = 0; pass < kLevelPasses; ++pass) {
-    const double bust_line = w.bust_line + side;
-    w.back = back_waist(w.suppression, {w.bust_line, bust_line, bust_line + assumed.underarm});
-    const double moved = w.back.side_waist.y - side;
-    side += moved;
-    if (std::abs(moved) < rules::kSolved) break;
-  }
+  const double bust_line = w.bust_line + assumed.back_side_waist;
+  w.back = back_waist(w.suppression, {w.bust_line, bust_line, bust_line + assumed.underarm});
   return w;
 }
 
