@@ -9,7 +9,7 @@
 namespace blockwright {
 namespace {
 
-/// Passes until side seam and side waist point agree; each gains two digits.
+/// Passes until side seam and side waist point agree; each gains two digits, and some agree sooner.
 constexpr int kSidePasses = 8;
 
 /// What contradicts itself beyond all bodies still gets a dart, which the checks refuse: its legs
@@ -77,7 +77,9 @@ WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
     const WaistDart dart = drawn();
     const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
                                                 form.lean - half_angle(dart));
-    form.leg = std::max(form.leg + dart.inner_leg.y - level, kLeastLeg);
+    const double leg = std::max(form.leg + dart.inner_leg.y - level, kLeastLeg);
+    if (leg == form.leg) return dart;
+    form.leg = leg;
   }
   return drawn();
 }
@@ -109,7 +111,9 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
   double side_slope = -std::atan(s.side_run / leg);
   for (int pass = 0; pass < kSidePasses; ++pass) {
     edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
-    side_slope = -std::atan(s.side_run / (bust_point.y - edge.side_waist.y));
+    const double slope = -std::atan(s.side_run / (bust_point.y - edge.side_waist.y));
+    if (slope == side_slope) break;
+    side_slope = slope;
   }
   edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
   return edge;
