@@ -4,6 +4,7 @@
 #include "pdf_catalog.hpp"
 
 #include <cmath>
+#include <memory>
 #include <ostream>
 
 namespace blockwright {
@@ -122,13 +123,14 @@ class PdfDocument {
     const PdfId xmp = add_xmp(objects_, plan_.title);
     return objects_.add(
         "<< /Type /Catalog /Pages " + pdf_ref(page_tree_) + " /Lang (en)" + " /Outlines " +
-        pdf_ref(outline) + " /PageLabels " + page_labels(plan_.pages) + " /OCProperties " +
-        layer_properties(layers_, plan_.sheet) + " /Metadata " + pdf_ref(xmp) +
+        pdf_ref(outline) + " /PageLabels " + page_labels(objects_, plan_.pages) +
+        " /OCProperties " + layer_properties(layers_, plan_.sheet) + " /Metadata " + pdf_ref(xmp) +
         " /ViewerPreferences << " + std::string(kPrintDialog) + " /DisplayDocTitle true >> >>");
   }
 
   const PrintPlan& plan_;
-  PdfObjects objects_;
+  std::unique_ptr<PdfObjects> file_ = new_pdf_objects();
+  PdfObjects& objects_ = *file_;
   PdfFonts fonts_;
   PdfId page_tree_ = objects_.reserve();
   PdfId form_resources_ = objects_.reserve();

@@ -39,7 +39,7 @@ PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
   std::vector<PdfId> entries;
   for (std::size_t i = 0; i < pages.size(); ++i) entries.push_back(objects.reserve());
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    std::string entry = "<< /Title " + pdf_text(clean_line(pages[i].label)) + " /Parent " +
+    std::string entry = "<< /Title " + objects.text(clean_line(pages[i].label)) + " /Parent " +
                         pdf_ref(outline) + " /Dest [" + pdf_ref(page_ids[i]) + " /Fit]";
     if (i > 0) entry += " /Prev " + pdf_ref(entries[i - 1]);
     if (i + 1 < pages.size()) entry += " /Next " + pdf_ref(entries[i + 1]);
@@ -51,17 +51,17 @@ PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
   return outline;
 }
 
-std::string page_labels(const std::vector<Page>& pages) {
+std::string page_labels(const PdfObjects& objects, const std::vector<Page>& pages) {
   std::string text = "<< /Nums [";
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    text += std::to_string(i) + " << /P " + pdf_text(clean_line(pages[i].label)) + " >> ";
+    text += std::to_string(i) + " << /P " + objects.text(clean_line(pages[i].label)) + " >> ";
   }
   return text + "] >>";
 }
 
 PdfId add_info(PdfObjects& objects, const std::string& title) {
-  const std::string program = pdf_text(producer());
-  return objects.add("<< /Title " + pdf_text(clean_line(title)) + " /Creator " + program +
+  const std::string program = objects.text(producer());
+  return objects.add("<< /Title " + objects.text(clean_line(title)) + " /Creator " + program +
                      " /Producer " + program + " >>");
 }
 
@@ -92,7 +92,7 @@ std::vector<PdfLayer> add_layers(PdfObjects& objects, PdfFonts& fonts, const She
   std::vector<PdfLayer> layers;
   for (const SheetLayerNames& names : kSheetLayers) {
     PdfLayer layer{std::to_string(layers.size()), 0, {}};
-    layer.group = objects.add("<< /Type /OCG /Name " + pdf_text(names.name) + " >>");
+    layer.group = objects.add("<< /Type /OCG /Name " + objects.text(names.name) + " >>");
     const std::string content = layer_content(fonts, sheet, names.layer);
     if (!content.empty()) {
       layer.form =

@@ -16,7 +16,7 @@ PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
                   const std::vector<PdfId>& page_ids);
 
 /// A number tree that gives each page its label.
-std::string page_labels(const std::vector<Page>& pages);
+std::string page_labels(const PdfObjects& objects, const std::vector<Page>& pages);
 
 /// The document information dictionary: title and program, no dates.
 PdfId add_info(PdfObjects& objects, const std::string& title);

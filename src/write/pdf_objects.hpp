@@ -5,8 +5,6 @@
 #include <string>
 #include <string_view>
 
-class QPDF;
-
 namespace blockwright::writing {
 
 /// Number of an object in a PDF file.
@@ -14,9 +12,6 @@ using PdfId = int;
 
 /// "7 0 R": how another object points at it.
 std::string pdf_ref(PdfId id);
-
-/// A text string object for UTF-8 text: outline entries, layer names, the title.
-std::string pdf_text(std::string_view utf8);
 
 /// Four hexadecimal digits, as codes and letters stand in hexadecimal strings.
 std::string pdf_hex_16(unsigned value);
@@ -39,23 +34,26 @@ struct PdfRoots {
 /// id are the work of the library behind this class, which nothing else in the writer knows.
 class PdfObjects {
  public:
-  PdfObjects();
-  ~PdfObjects();
+  PdfObjects() = default;
+  virtual ~PdfObjects() = default;
   PdfObjects(const PdfObjects&) = delete;
   PdfObjects& operator=(const PdfObjects&) = delete;
 
   /// A number for an object that others must point at before it is known.
-  PdfId reserve();
-  void set(PdfId id, const std::string& object);
-  PdfId add(const std::string& object);
-  PdfId add_stream(const PdfStream& stream);
+  virtual PdfId reserve() = 0;
+  virtual void set(PdfId id, const std::string& object) = 0;
+  virtual PdfId add(const std::string& object) = 0;
+  virtual PdfId add_stream(const PdfStream& stream) = 0;
+  /// A text string object for UTF-8 text: outline entries, layer names, the title.
+  [[nodiscard]] virtual std::string text(std::string_view utf8) const = 0;
 
   /// Writes everything that the roots lead to. The same objects give the
   /// same bytes: the file's id is made from its content.
-  void write(std::ostream& out, PdfRoots roots);
-
- private:
-  std::unique_ptr<QPDF> file_;
+  virtual void write(std::ostream& out, PdfRoots roots) = 0;
 };
+
+/// An empty file. Whoever links the layer has libqpdf behind it from the start; the program loads
+/// it with the first PDF (docs/decisions/016-pdf-loaded-when-needed.md).
+std::unique_ptr<PdfObjects> new_pdf_objects();
 
 }  // namespace blockwright::writing

@@ -1,0 +1,48 @@
+// The program's own new_pdf_objects(): libqpdf, and the dozen libraries behind it, are loaded with
+// the first PDF, not with every run.
+#include "blockwright/base/error.hpp"
+#include "pdf_objects.hpp"
+
+#include <dlfcn.h>
+#include <filesystem>
+
+namespace blockwright::writing {
+namespace {
+
+using NewObjects = PdfObjects*();
+
+/// Beside the program where it was built, or where it was installed.
+std::filesystem::path module_file() {
+  const std::filesystem::path here = std::filesystem::read_symlink("/proc/self/exe").parent_path();
+  const std::filesystem::path beside = here / BLOCKWRIGHT_PDF_MODULE;
+  return std::filesystem::exists(beside) ? beside
+                                         : here / "../lib/blockwright" / BLOCKWRIGHT_PDF_MODULE;
+}
+
+[[noreturn]] void refuse(const char* reason) {
+  throw InputError(
+      {.severity = Severity::Error,
+       .code = "write.pdf",
+       .where = BLOCKWRIGHT_PDF_MODULE,
+       .message = std::string("the part of the program that writes PDF cannot be loaded: ") +
+                  (reason == nullptr ? "no reason is known" : reason),
+       .hint = "install blockwright again, with the libraries that it needs; until then use "
+               "--write svg"});
+}
+
+NewObjects* loaded() {
+  void* module = dlopen(module_file().c_str(), RTLD_NOW | RTLD_LOCAL);
+  if (module == nullptr) refuse(dlerror());
+  void* made = dlsym(module, "blockwright_new_pdf_objects");
+  if (made == nullptr) refuse(dlerror());
+  return reinterpret_cast<NewObjects*>(made);
+}
+
+}  // namespace
+
+std::unique_ptr<PdfObjects> new_pdf_objects() {
+  static NewObjects* const kNew = loaded();
+  return std::unique_ptr<PdfObjects>(kNew());
+}
+
+}  // namespace blockwright::writing
