@@ -19,7 +19,6 @@
 #include <functional>
 #include <sstream>
 #include <sys/resource.h>
-#include <utility>
 #include <vector>
 
 namespace {
@@ -40,22 +39,23 @@ double median(std::vector<double> times) {
   return times[times.size() / 2];
 }
 
-/// Median time of one call, in microseconds, over batches long enough for the clock.
-double median_us(int repeats, const std::function<void()>& work) {
-  std::vector<double> times;
-  for (int batch = 0; batch < kBatches; ++batch) times.push_back(us_of(repeats, work));
-  return median(times);
-}
+/// What is timed, so many times a batch that the clock can tell.
+struct Work {
+  int repeats = 1;
+  std::function<void()> run;
+};
 
-/// The same of two, batch by batch in turn: a machine that slows down slows both.
-std::pair<double, double> medians_us(int repeats, const std::function<void()>& one,
-                                     const std::function<void()>& other) {
-  std::vector<double> times, others;
+/// Prints a time against another, each the median of its batches, and the median of their ratios.
+/// The batches take turns, so that a machine whose speed drifts gives the same ratio.
+void print_against(const char* what, const Work& one, const Work& other) {
+  std::vector<double> times, others, ratios;
   for (int batch = 0; batch < kBatches; ++batch) {
-    times.push_back(us_of(repeats, one));
-    others.push_back(us_of(repeats, other));
+    times.push_back(us_of(one.repeats, one.run));
+    others.push_back(us_of(other.repeats, other.run));
+    ratios.push_back(times.back() / others.back());
   }
-  return {median(times), median(others)};
+  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, median(times), median(others),
+             median(ratios));
 }
 
 std::string demo_client() {
@@ -65,25 +65,22 @@ std::string demo_client() {
   return text.str();
 }
 
-void print(const char* what, double time, double against) {
-  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, time, against, time / against);
-}
-
 void draft_against_parsing(const std::string& text) {
   std::istringstream in(text);
   const Client client = read_client(in, "demo");
   const Session session = client.sessions.back();
   const Ease ease = Ease::of(client);
-  std::size_t kept = 0;
-  const double parse = median_us(400, [&] { kept += nlohmann::json::parse(text).size(); });
   const Body body = fill_in(session);
-  const double draft = median_us(50, [&] { kept += draft_block(body, ease).log.size(); });
-  const double checked = median_us(50, [&] {
-    const DraftedBlock block = draft_block(fill_in(session), ease);
-    kept += check_block({block.pattern, body, block.ease, block.adjustments}).lengths.size();
-  });
-  print("draft alone : parsing its client file (nlohmann-json)", draft, parse);
-  print("fill in, draft and checks : parsing its client file", checked, parse);
+  std::size_t kept = 0;
+  const Work parse{400, [&] { kept += nlohmann::json::parse(text).size(); }};
+  const Work draft{50, [&] { kept += draft_block(body, ease).log.size(); }};
+  const Work checked{
+      50, [&] {
+        const DraftedBlock block = draft_block(fill_in(session), ease);
+        kept += check_block({block.pattern, body, block.ease, block.adjustments}).lengths.size();
+      }};
+  print_against("draft alone : parsing its client file (nlohmann-json)", draft, parse);
+  print_against("fill in, draft and checks : parsing its client file", checked, parse);
   if (kept == 0) fmt::print("\n");
 }
 
@@ -94,18 +91,18 @@ void pivot_against_draft(const std::string& text) {
   const Ease ease = Ease::of(client);
   const Pattern block = draft_block(body, ease).pattern;
   std::size_t kept = 0;
-  const double draft = median_us(50, [&] { kept += draft_block(body, ease).log.size(); });
+  const Work draft{50, [&] { kept += draft_block(body, ease).log.size(); }};
   const auto moved = [&](const char* to, double part) {
-    return median_us(100, [&] {
-      kept +=
-          pivot(block, {"front.shoulder", to, part, std::nullopt, std::nullopt}).remarks.size() + 1;
-    });
+    return Work{100, [&kept, &block, to, part] {
+                  const PivotMove move{"front.shoulder", to, part, std::nullopt, std::nullopt};
+                  kept += pivot(block, move).remarks.size() + 1;
+                }};
   };
-  print("pivot, shoulder to side, all checks of the piece : draft alone", moved("front.side", 1.0),
-        draft);
-  print("pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft);
-  print("trueing all darts of a block : draft alone",
-        median_us(100, [&] { kept += true_darts(block).blended.size(); }), draft);
+  const Work trued{100, [&] { kept += true_darts(block).blended.size(); }};
+  print_against("pivot, shoulder to side, all checks of the piece : draft alone",
+                moved("front.side", 1.0), draft);
+  print_against("pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft);
+  print_against("trueing all darts of a block : draft alone", trued, draft);
   if (kept == 0) fmt::print("\n");
 }
 
@@ -124,17 +121,17 @@ void job_against_writers(const std::string& text) {
   const Sheet sheet = sheet_of(layout, fonts);
   const PrintPlan plan = tile(layout, fonts);
   std::size_t kept = 0;
-  const auto bare_writers = [&] {
-    std::ostringstream svg, pdf;
-    TextFonts own_fonts;
-    write_svg(svg, sheet, "demo", own_fonts);
-    write_pdf(pdf, plan, own_fonts);
-    kept += pdf.str().size();
-  };
-  const auto whole_run = [&] { kept += run_job(job, files).files.size(); };
-  const auto [whole, bare] = medians_us(5, whole_run, bare_writers);
+  const Work bare_writers{5, [&] {
+                            std::ostringstream svg, pdf;
+                            TextFonts own_fonts;
+                            write_svg(svg, sheet, "demo", own_fonts);
+                            write_pdf(pdf, plan, own_fonts);
+                            kept += pdf.str().size();
+                          }};
+  const Work whole_run{5, [&] { kept += run_job(job, files).files.size(); }};
   fmt::print("pages: {}\n", plan.pages.size());
-  print("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole, bare);
+  print_against("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole_run,
+                bare_writers);
   if (kept == 0) fmt::print("\n");
 }
 
