@@ -2,13 +2,13 @@
 // thread brings, and where the time goes. Not a test; see docs/performance.md.
 //   load [PEOPLE ...]   default: 1000 10000
 #include "blockwright/base/error.hpp"
-#include "blockwright/base/number_text.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
+#include "support/client_text.hpp"
 #include "support/people.hpp"
 #include "support/run_tool.hpp"
 
@@ -28,22 +28,6 @@ namespace {
 using namespace blockwright;
 
 constexpr unsigned kSeed = 10000;
-
-std::string client_text(const Session& session, int number) {
-  std::string tape;
-  for (std::size_t i = 0; i < kMeasurementCount; ++i) {
-    const auto name = static_cast<MeasurementName>(i);
-    const auto& readings = session.tape[name];
-    if (!readings) continue;
-    const double shown = info(name).kind == MeasurementKind::Angle ? 1.0 : 10.0;
-    tape += (tape.empty() ? "" : ", ") +
-            fmt::format("\"{}\": {}", info(name).key,
-                        trimmed(readings->values.front().number() / shown, 2));
-  }
-  return fmt::format(R"({{"format": "blockwright-client-1", "name": "Person {}", "unit": "cm",
-  "sessions": [{{"date": "2026-03-14", "tape": {{{}}}}}]}})",
-                     number, tape);
-}
 
 /// Clients in memory; what is written is counted and dropped.
 class CountingFiles : public FileStore {
