@@ -41,8 +41,8 @@ NewObjects* loaded() {
 }  // namespace
 
 std::unique_ptr<PdfObjects> new_pdf_objects() {
-  static NewObjects* const kNew = loaded();
-  return std::unique_ptr<PdfObjects>(kNew());
+  static NewObjects* const made = loaded();
+  return std::unique_ptr<PdfObjects>(made());
 }
 
 }  // namespace blockwright::writing
