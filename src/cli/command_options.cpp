@@ -31,7 +31,9 @@ void CommandOptions::take(FileStore& files) const {
   }
   for (std::size_t i = 0; i < typed_.size(); ++i) {
     if (typed_[i]->count() == 0) continue;
-    put_typed(options_.options[i], typed_[i]->results(), options_.parts);
+    const Option& option = options_.options[i];
+    put_typed(option, typed_[i]->results(), options_.parts);
+    places_in(options_).erase(command_line_name(option));
   }
 }
 

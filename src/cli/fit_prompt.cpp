@@ -1,6 +1,8 @@
 #include "fit_prompt.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/text/input_line.hpp"
 
 #include <algorithm>
 #include <istream>
@@ -12,6 +14,8 @@
 namespace blockwright {
 namespace {
 
+constexpr std::size_t kLongestAnswer = 1000;  // bytes: far more than any answer needs
+
 /// Asks the person at the terminal.
 class Prompt {
  public:
@@ -19,12 +23,15 @@ class Prompt {
 
   [[nodiscard]] std::ostream& out() const { return out_; }
 
-  /// One line of an answer; nothing at the end of the input.
+  /// One line of an answer; nothing at the end of the input. Throws UsageError "input.line".
   [[nodiscard]] std::optional<std::string> answer(const std::string& question) const {
     out_ << question << " > " << std::flush;
-    std::string line;
-    if (!std::getline(in_, line)) return std::nullopt;
-    return line;
+    const auto line = next_line(in_, kLongestAnswer);
+    if (!line) return std::nullopt;
+    if (line->is_whole) return line->text;
+    throw UsageError({Severity::Error, "input.line", "standard input",
+                      "the answer is longer than " + std::to_string(kLongestAnswer) + " bytes",
+                      "answer in one short line; what was added before is kept"});
   }
 
   /// A number from 1 to `count`, counted from 0; nothing for an empty line or the end.

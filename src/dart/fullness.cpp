@@ -270,12 +270,12 @@ void refuse_too_much_ease(const Piece& piece, const GatherMove& move, const Dart
 // --- slash and spread -------------------------------------------------------------------------
 
 void require_sound(const SpreadMove& move) {
-  require_within(kSpread, move.by, move.from, "a spread");
-  require_within(kApart, move.apart, move.from, "a distance between slashes");
-  require_within(kOver, move.over, move.from, "a length to redraw");
+  require_within(kSpread, {"by", "a spread", move.by}, move.from);
+  require_within(kApart, {"apart", "a distance between slashes", move.apart}, move.from);
+  require_within(kOver, {"over", "a length to redraw", move.over}, move.from);
   if (move.lines >= 1 && move.lines <= kMostLines) return;
   refuse("dart.place", move.from, std::to_string(move.lines) + " slashes are out of range",
-         "use 1 to " + std::to_string(kMostLines));
+         "use 1 to " + std::to_string(kMostLines), "lines");
 }
 
 // One slash, by the names of the darts of no width at its ends.
@@ -347,7 +347,7 @@ void spread(Opened& open, const Slash& slash, double by, bool hinged) {
     if (by > radius) {
       refuse("dart.place", open.piece.name,
              "a slash of " + Length::mm(radius) + " cannot be spread by " + Length::mm(by),
-             "spread it by less, or slash in more lines");
+             "spread it by less, or slash in more lines", "by");
     }
     const Angle turn = Angle::radians(2.0 * std::asin(0.5 * by / radius));
     turn_between(open, first, second, opens_first ? turn : -turn);
@@ -392,7 +392,7 @@ Span close_up(Opened& open, const std::vector<Slash>& made, bool from_end) {
 }  // namespace
 
 MovedDarts gather(const Pattern& pattern, const GatherMove& move) {
-  require_within(kOver, move.over, move.dart, "a length to gather over");
+  require_within(kOver, {"over", "a length to gather over", move.over}, move.dart);
   const PieceWords words = piece_and_name(pattern, move.dart);
   Opened open = opened(pattern.pieces[words.piece]);
   const DartSpot spot = dart_named(open, words.name);

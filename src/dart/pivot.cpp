@@ -10,14 +10,14 @@ Angle angle_to_move(const Dart& dart, const PivotMove& move) {
   if (!move.angle && !(move.part > 0.0 && move.part <= 1.0)) {
     refuse("dart.part", move.dart,
            "the part " + told_number(move.part, 4) + " is not more than 0 and at most 1",
-           "write 0.5 for half of the dart, 1 for all of it");
+           "write 0.5 for half of the dart, 1 for all of it", "part");
   }
   const double asked = move.angle ? move.angle->radians() : move.part * whole;
   if (!(asked > 0.0) || asked > whole * (1.0 + 1e-12)) {
     refuse("dart.part", move.dart,
            "it has " + fixed(dart.angle().degrees(), 2) + " degrees, less than the " +
                told_number(Angle::radians(asked).degrees(), 2) + " asked for",
-           "move at most the whole dart");
+           "move at most the whole dart", move.angle ? "angle" : "part");
   }
   return Angle::radians(std::fmin(asked, whole));
 }
@@ -39,7 +39,7 @@ void require_hold_back(const PivotMove& move) {
   if (!move.hold_back || (*move.hold_back >= 0.0 && *move.hold_back <= most)) return;
   refuse("dart.place", move.dart,
          "a hold-back of " + Length::mm(*move.hold_back) + " is out of range",
-         "use 0 to " + Length::mm(most));
+         "use 0 to " + Length::mm(most), "hold_back");
 }
 
 // A dart that took the place of one of its own name may have it back.
@@ -107,7 +107,7 @@ MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {
       refuse("dart.place", move.dart,
              "a hold-back of " + Length::mm(move.hold_back) + " is out of range on a leg of " +
                  Length::mm(dart.leg()),
-             "use 0 to " + Length::mm(most));
+             "use 0 to " + Length::mm(most), "hold_back");
     }
     dart = held_back(dart, move.hold_back);
   });

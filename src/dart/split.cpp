@@ -18,13 +18,17 @@ void require_sound(const SplitMove& move) {
   const bool positive = std::ranges::all_of(move.shares, [](double share) { return share > 0.0; });
   const bool count = move.shares.size() >= 2 && move.shares.size() <= kMostDarts;
   if (!positive || !count || std::abs(sum - 1.0) > kWhole) {
+    const std::string have =
+        move.shares.size() == 1
+            ? "this is 1, and adds up to "
+            : "these are " + std::to_string(move.shares.size()) + ", and add up to ";
     refuse("dart.part", move.dart,
            "the shares of a split dart must be 2 to 6, each more than 0, "
-           "and add up to 1; these add up to " +
-               told_number(sum, 6),
-           "write for example 0.5 and 0.5");
+           "and add up to 1; " +
+               have + told_number(sum, 6),
+           "write for example 0.5 and 0.5", "shares");
   }
-  require_within(kSpacing, move.spacing, move.dart, "a spacing");
+  require_within(kSpacing, {"spacing", "a spacing", move.spacing}, move.dart);
 }
 
 // Named "shoulder_1", "shoulder_2" ... in the trade's order; where the piece has a dart of such a
@@ -51,7 +55,8 @@ std::vector<DartShare> shares_of(const Opened& open, DartSpot spot, const SplitM
          "there is no room for " + std::to_string(move.shares.size()) + " darts " +
              Length::mm(move.spacing) + " apart on this edge",
          room > kSpacing.least ? "set them " + Length::mm(std::floor(room)) + " apart"
-                               : "split it into fewer, or move it to a longer edge first");
+                               : "split it into fewer, or move it to a longer edge first",
+         "spacing");
 }
 
 // Where the darts of a fan open, in mm of the closed edge, in its order.

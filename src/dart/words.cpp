@@ -22,15 +22,18 @@ bool has_edge_of(const Opened& open, const DartPosition& position) {
 
 }  // namespace
 
-void refuse(const char* code, const std::string& where, const Wording& message,
-            const Wording& hint) {
-  throw InputError({Severity::Error, code, where, message, hint});
+void refuse(const char* code, const std::string& where, const Wording& message, const Wording& hint,
+            const char* key) {
+  Problem problem{Severity::Error, code, where, message, hint};
+  if (key != nullptr) problem.options = {key};
+  throw InputError(problem);
 }
 
-void require_within(Limits limits, double mm, const std::string& where, const char* what) {
-  if (mm >= limits.least && mm <= limits.most) return;
-  refuse("dart.place", where, std::string(what) + " of " + Length::mm(mm) + " is out of range",
-         "use " + Length::mm(limits.least) + " to " + Length::mm(limits.most));
+void require_within(Limits limits, const Amount& amount, const std::string& where) {
+  if (amount.mm >= limits.least && amount.mm <= limits.most) return;
+  refuse("dart.place", where,
+         std::string(amount.what) + " of " + Length::mm(amount.mm) + " is out of range",
+         "use " + Length::mm(limits.least) + " to " + Length::mm(limits.most), amount.key);
 }
 
 PieceWords piece_and_name(const Pattern& pattern, const std::string& words) {

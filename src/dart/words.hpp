@@ -12,15 +12,21 @@
 
 namespace blockwright {
 
-/// Throws InputError.
+/// Throws InputError. `key` names the value of the move that is wrong, where it is neither dart nor
+/// place: "part".
 [[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
-                         const Wording& hint);
+                         const Wording& hint, const char* key = nullptr);
 
-/// Refuses ("dart.place") a length in mm that is not within its limits.
+/// Refuses ("dart.place") an amount in mm that is not within its limits.
 struct Limits {
   double least, most;
 };
-void require_within(Limits limits, double mm, const std::string& where, const char* what);
+struct Amount {
+  const char* key;   ///< "by"
+  const char* what;  ///< "a spread"
+  double mm;
+};
+void require_within(Limits limits, const Amount& amount, const std::string& where);
 
 /// `wish`, or with the first number behind it under which it is not taken.
 template <class IsTaken>

@@ -43,23 +43,84 @@ void require_regular(const std::string& path, OpenFile& file) {
 
 bool is_hidden(const fs::path& path) { return path.filename().string().starts_with('.'); }
 
-/// Adds the files of a folder, perhaps those of its subfolders; links to folders are not followed,
-/// so that none is met twice.
-void add_files(const fs::path& folder, const std::string& ending, Listing which,
-               std::vector<std::string>& found) {
-  std::error_code error, ignored;
-  std::vector<fs::path> subfolders;
-  for (auto it = fs::directory_iterator(folder, error); !error && it != fs::directory_iterator();
-       it.increment(error)) {
-    const fs::path& path = it->path();
-    if (is_hidden(path) != (which == Listing::Hidden)) continue;
-    if (path.native().ends_with(ending) && it->is_regular_file(ignored))
-      found.push_back(path.string());
-    const bool deep = which == Listing::WithSubfolders;
-    if (deep && !it->is_symlink(ignored) && it->is_directory(ignored)) subfolders.push_back(path);
+std::string kind_words(fs::file_type type) {
+  switch (type) {
+    case fs::file_type::directory:
+      return "a folder";
+    case fs::file_type::fifo:
+      return "a pipe";
+    case fs::file_type::socket:
+      return "a socket";
+    default:
+      return "a device";
   }
-  if (error) fail_reading(folder.string(), "the folder cannot be read", error.value());
-  for (const fs::path& subfolder : subfolders) add_files(subfolder, ending, which, found);
+}
+
+/// Why a name is not that of a file to be read; empty if it is.
+std::string why_not_read(const fs::directory_entry& entry) {
+  std::error_code error, ignored;
+  if (entry.is_regular_file(ignored)) return "";
+  const fs::file_type type = entry.status(error).type();
+  if (type == fs::file_type::not_found) return "a link that leads nowhere";
+  if (error) return error.message();
+  return (entry.is_symlink(ignored) ? "a link to " : "") + kind_words(type);
+}
+
+/// Looks through a folder for files whose names end in `ending`.
+class Search {
+ public:
+  Search(const std::string& ending, Listing which) : ending_(ending), which_(which) {}
+
+  /// Links to folders are not followed, so that none is met twice.
+  void look_through(const std::string& folder) {
+    std::vector<fs::path> subfolders;
+    if (const auto error = look_at_names(folder, subfolders)) {
+      fail_reading(folder, "the folder cannot be read", error.value());
+    }
+    while (!subfolders.empty()) {
+      const fs::path next = subfolders.back();
+      subfolders.pop_back();
+      if (const auto error = look_at_names(next, subfolders)) {
+        others.push_back({next.string(), "a folder that cannot be read: " + error.message()});
+      }
+    }
+    std::ranges::sort(files);
+    std::ranges::sort(others, {}, &NotRead::path);
+  }
+
+  std::vector<std::string> files;
+  std::vector<NotRead> others;
+
+ private:
+  std::error_code look_at_names(const fs::path& folder, std::vector<fs::path>& subfolders) {
+    std::error_code error;
+    for (auto it = fs::directory_iterator(folder, error); !error && it != fs::directory_iterator();
+         it.increment(error)) {
+      if (is_hidden(it->path()) == (which_ == Listing::Hidden)) look_at(*it, subfolders);
+    }
+    return error;
+  }
+
+  void look_at(const fs::directory_entry& entry, std::vector<fs::path>& subfolders) {
+    std::error_code ignored;
+    const bool deep = which_ == Listing::WithSubfolders;
+    const bool named = entry.path().native().ends_with(ending_);
+    const bool folder = (named || deep) && entry.is_directory(ignored);
+    if (deep && folder && !entry.is_symlink(ignored)) return subfolders.push_back(entry.path());
+    if (!named && !folder) return;
+    const std::string reason = why_not_read(entry);
+    if (reason.empty()) return files.push_back(entry.path().string());
+    others.push_back({entry.path().string(), reason});
+  }
+
+  const std::string& ending_;
+  Listing which_;
+};
+
+Search searched(const std::string& folder, const std::string& ending, Listing which) {
+  Search search(ending, which);
+  search.look_through(folder);
+  return search;
 }
 
 }  // namespace
@@ -77,10 +138,12 @@ std::string DiskFiles::read(const std::string& path) {
 
 std::vector<std::string> DiskFiles::list(const std::string& folder, const std::string& ending,
                                          Listing which) {
-  std::vector<std::string> found;
-  add_files(folder, ending, which, found);
-  std::sort(found.begin(), found.end());
-  return found;
+  return searched(folder, ending, which).files;
+}
+
+std::vector<NotRead> DiskFiles::not_read(const std::string& folder, const std::string& ending,
+                                         Listing which) {
+  return searched(folder, ending, which).others;
 }
 
 void DiskFiles::write_all(const std::vector<NewFile>& files) {

@@ -32,13 +32,12 @@ Older older_at(const OpenFolder& folder, const std::string& name) {
       refuse_writing(path, "a link has this name, and links are not followed",
                      "remove the link, or name what it leads to");
     case FileKind::Folder:
-      refuse_writing(path, "a folder has this name",
-                     "move it away, or choose another folder with --out");
+      refuse_writing(path, "a folder has this name", "move it away" + std::string(kOtherFolder));
     case FileKind::Other:
       break;
   }
   refuse_writing(path, "a pipe or device has this name",
-                 "move it away, or choose another folder with --out");
+                 "move it away" + std::string(kOtherFolder));
 }
 
 /// Makes a file beside. Names beside are this set's own: what else has one is a leftover.

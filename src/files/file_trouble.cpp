@@ -1,4 +1,5 @@
 #include "blockwright/base/error.hpp"
+#include "blockwright/files/file_store.hpp"
 #include "open_folder.hpp"
 
 #include <algorithm>
@@ -15,9 +16,11 @@ std::string reason(int error) { return std::generic_category().message(error); }
 struct Cure {
   std::array<int, 3> errors;
   std::string_view text;
+  bool elsewhere = false;  ///< or in another folder
 };
 
-constexpr Cure kTooMuchOpen{{EMFILE, ENFILE}, "too much is open at once: use fewer --jobs"};
+constexpr Cure kTooMuchOpen{{EMFILE, ENFILE},
+                            "too much is open at once: end other programs, or do less at a time"};
 
 constexpr std::array<Cure, 4> kReadingCures{{
     {{EACCES, EPERM}, "ask for the right to read it"},
@@ -25,36 +28,35 @@ constexpr std::array<Cure, 4> kReadingCures{{
     {{ELOOP}, "the link leads nowhere: name the file itself"},
     kTooMuchOpen,
 }};
+constexpr Cure kReadingCure{{}, "check that it is a file and that its disk is sound"};
 
-constexpr std::array<Cure, 5> kWritingCures{{
-    {{ENOSPC, EDQUOT}, "free some space there, or choose another disk with --out"},
-    {{EACCES, EPERM, EROFS},
-     "ask for the right to write there, or choose another folder with --out"},
+constexpr std::array<Cure, 6> kWritingCures{{
+    {{ENOSPC, EDQUOT}, "free some space there", true},
+    {{EACCES, EPERM}, "ask for the right to write there", true},
+    {{EROFS}, "nothing can be written to this disk: make it writable", true},
     {{ENAMETOOLONG}, "give the client file a shorter name"},
-    {{ENOTDIR, EEXIST}, "a file stands where a folder should be: choose another with --out"},
+    {{ENOTDIR, EEXIST}, "a file stands where a folder should be: move it away", true},
     kTooMuchOpen,
 }};
+constexpr Cure kWritingCure{{}, "check that the disk is sound", true};
 
-std::string cure_of(int error, std::span<const Cure> cures, std::string_view otherwise) {
-  for (const Cure& cure : cures) {
-    if (std::ranges::find(cure.errors, error) != cure.errors.end()) return std::string(cure.text);
-  }
-  return std::string(otherwise);
+std::string cure_of(int error, std::span<const Cure> cures, const Cure& otherwise) {
+  const auto known = std::ranges::find_if(cures, [error](const Cure& cure) {
+    return std::ranges::find(cure.errors, error) != cure.errors.end();
+  });
+  const Cure& cure = known == cures.end() ? otherwise : *known;
+  return std::string(cure.text) + (cure.elsewhere ? std::string(kOtherFolder) : "");
 }
 
 }  // namespace
 
 void fail_reading(const std::string& path, const std::string& what, int error) {
-  refuse_reading(
-      path, what + ": " + reason(error),
-      cure_of(error, kReadingCures, "check that it is a file and that its disk is sound"));
+  refuse_reading(path, what + ": " + reason(error), cure_of(error, kReadingCures, kReadingCure));
 }
 
 void fail_writing(const std::string& path, const std::string& what, int error) {
-  refuse_writing(
-      path, what + ": " + reason(error),
-      cure_of(error, kWritingCures, "check that the disk is sound, or choose another with --out") +
-          "; older files are as they were");
+  refuse_writing(path, what + ": " + reason(error),
+                 cure_of(error, kWritingCures, kWritingCure) + "; older files are as they were");
 }
 
 void refuse_reading(const std::string& path, const std::string& what, const std::string& cure) {
@@ -63,6 +65,19 @@ void refuse_reading(const std::string& path, const std::string& what, const std:
 
 void refuse_writing(const std::string& path, const std::string& what, const std::string& cure) {
   throw FileError({Severity::Error, "file.write", path, what, cure});
+}
+
+void in_its_place(const std::function<void()>& work) {
+  try {
+    work();
+  } catch (const FileError& error) {
+    Problem problem = error.problem();
+    std::string hint = problem.hint.plain();
+    const std::size_t at = hint.find(kOtherFolder);
+    if (at != std::string::npos) hint.erase(at, kOtherFolder.size());
+    problem.hint = hint;
+    throw FileError(problem);
+  }
 }
 
 }  // namespace blockwright

@@ -27,14 +27,14 @@ class HeldFolder {
 [[noreturn]] void refuse_busy(const OpenFolder& folder) {
   throw FileError({Severity::Error, "file.busy", folder.path(),
                    "another run is writing into this folder",
-                   "wait until it ends and run again, or choose another folder with --out"});
+                   "wait until it ends and run again" + std::string(kOtherFolder)});
 }
 
 OpenFile lock_file(const OpenFolder& folder) {
   OpenFile file = folder.open(kLockName, O_RDWR | O_CREAT, kLockMode);
   FileStatus status;
   if (!file.is_open() || !file.status(status)) {
-    fail_writing(folder.path_of(kLockName), "the folder cannot be locked", errno);
+    fail_writing(folder.path(), "the folder cannot be locked", errno);
   }
   if (status.kind != FileKind::File) {
     refuse_writing(folder.path_of(kLockName),
@@ -48,7 +48,7 @@ bool has_lock(const OpenFolder& folder, OpenFile& file) {
   FileStatus status;
   if (!file.lock()) {
     if (errno == EWOULDBLOCK) refuse_busy(folder);
-    fail_writing(folder.path_of(kLockName), "the folder cannot be locked", errno);
+    fail_writing(folder.path(), "the folder cannot be locked", errno);
   }
   return file.status(status) && status.links > 0;
 }

@@ -19,13 +19,18 @@ bool make_folder(SystemCalls& calls, const std::string& path) {
 }
 
 /// Each folder on the way, from the top. One that cannot be made may be there all the same, where
-/// the last one then tells.
+/// the last one then tells; where that one has no folder to be in, the first that failed is the
+/// reason.
 bool make_folders(SystemCalls& calls, const std::string& path) {
+  int first_error = 0;
   for (std::size_t slash = path.find('/', 1); slash != std::string::npos;
        slash = path.find('/', slash + 1)) {
-    (void)make_folder(calls, path.substr(0, slash));
+    const bool made = make_folder(calls, path.substr(0, slash));
+    if (!made && first_error == 0) first_error = errno;
   }
-  return make_folder(calls, path);
+  if (make_folder(calls, path)) return true;
+  if (errno == ENOENT && first_error != 0) errno = first_error;
+  return false;
 }
 
 int open_folder(SystemCalls& calls, const std::string& path) {

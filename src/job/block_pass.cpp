@@ -109,10 +109,19 @@ std::vector<NumberedCorrection> active_corrections(const Client& client, int bef
   return active;
 }
 
+const Session& session_in(const Client& client, const ClientJob& job, const WantedSession& wanted) {
+  constexpr const char* option = "--session";
+  std::string where = job.client;
+  if (job.places.contains(option)) {
+    where = place_of(option, job.places, wanted.item) + ": " + where;
+  }
+  return session_of(client, wanted.date, where);
+}
+
 BlockSource block_source(const std::string& text, const ClientJob& job,
                          const std::string& session) {
   Client client = client_in(text, job);
-  const Session& taped = session_of(client, session, job.client);
+  const Session& taped = session_in(client, job, {session});
   return {job.client, client, taped, 0, job.unit.value_or(client.unit)};
 }
 

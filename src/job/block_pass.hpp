@@ -69,6 +69,14 @@ std::vector<NumberedCorrection> numbered_corrections(const Client& client);
 /// toile, only those of the toiles before it: what that toile was cut from.
 std::vector<NumberedCorrection> active_corrections(const Client& client, int before_toile = 0);
 
+/// The session that a job asks for by its date. Where the date is of a job file, a refusal begins
+/// with its place there; of a list, `item` is its number. Throws InputError.
+struct WantedSession {
+  std::string date;  ///< empty: the last
+  std::size_t item = 0;
+};
+const Session& session_in(const Client& client, const ClientJob& job, const WantedSession& wanted);
+
 /// The block of a client read from the text of her file, as taped on a date or, without one, last.
 /// Throws InputError.
 BlockSource block_source(const std::string& text, const ClientJob& job, const std::string& session);

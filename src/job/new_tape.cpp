@@ -186,7 +186,7 @@ void decide_explained(const std::string& client, const std::vector<ExplainedDeci
     text =
         with_new_tape({text, client}, static_cast<std::size_t>(decision.number), decision.answer);
   }
-  files.write_all({{client + ".bak", before}, {client, text}});
+  in_its_place([&] { files.write_all({{client + ".bak", before}, {client, text}}); });
 }
 
 }  // namespace blockwright

@@ -30,8 +30,7 @@ std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
     ClientJob one = job;
     if (i == 1 && !job.other.empty()) one.client = job.other;
     BlockSource& version = versions.emplace_back(block_source(files.read(one.client), one, ""));
-    const std::string date = session_date(job, version.client, i);
-    version.session = session_of(version.client, date, version.file);
+    version.session = session_in(version.client, one, {session_date(job, version.client, i), i});
     version.unit = job.unit.value_or(versions[0].client.unit);
     if (i < job.toiles.size()) version.before_toile = job.toiles[i];
   }
@@ -129,7 +128,7 @@ JobResult compared(const CompareJob& job, FileStore& files) {
 }  // namespace
 
 JobResult run_compare(const CompareJob& job, FileStore& files) {
-  return guarded(job.client, job.report, [&] { return compared(job, files); });
+  return guarded(job.client, job.report, job.places, [&] { return compared(job, files); });
 }
 
 }  // namespace blockwright

@@ -32,7 +32,9 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   }
   const auto number = std::ranges::find_if(parts, is_number);
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    refuse_option("--add", "'" + words + "' is not an action, a place and an amount",
+    const auto item = std::ranges::find(job.add, words) - job.add.begin();
+    refuse_option(place_of("--add", job.places, static_cast<std::size_t>(item)),
+                  "'" + words + "' is not an action, a place and an amount",
                   "write for example \"lower front_neck 1.0\"");
   }
   NewCorrection correction;
@@ -63,7 +65,9 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
 /// The reader's cures speak of keys of the file; at the command line they are options.
 [[noreturn]] void rethrow_for_options(const InputError& error) {
   Problem problem = error.problem();
-  for (const std::string& key : problem.options) problem.hint += "; at the command line: --" + key;
+  for (const std::string& key : problem.options) {
+    if (has_option(Command::Fit, key)) problem.hint += "; at the command line: --" + key;
+  }
   throw InputError(problem);
 }
 
@@ -93,7 +97,9 @@ std::string edited(const FitJob& job, std::string text) {
 FolderLock held_for_change(const FitJob& job, FileStore& files) {
   if (job.add.empty() && job.undo.empty() && job.redo.empty()) return {};
   (void)files.read(job.client);
-  return files.lock(folder_of(job.client));
+  FolderLock held;
+  in_its_place([&] { held = files.lock(folder_of(job.client)); });
+  return held;
 }
 
 JobResult fit(const FitJob& job, FileStore& files) {
@@ -109,7 +115,7 @@ JobResult fit(const FitJob& job, FileStore& files) {
   if (has_errors(run.problems)) {
     result.exit_code = 1;
   } else if (after != before) {
-    files.write_all({{job.client + ".bak", before}, {job.client, after}});
+    in_its_place([&] { files.write_all({{job.client + ".bak", before}, {job.client, after}}); });
     result.files = {job.client, job.client + ".bak"};
   }
   result.output = job.report == ReportKind::Json ? fitting_json(report) : fitting_text(report);
@@ -128,7 +134,7 @@ std::string usual_text(const FittingRow& row, Unit unit) {
 }  // namespace
 
 JobResult run_fit(const FitJob& job, FileStore& files) {
-  return guarded(job.client, job.report, [&] { return fit(job, files); });
+  return guarded(job.client, job.report, job.places, [&] { return fit(job, files); });
 }
 
 std::vector<Symptom> fitting_symptoms(Unit unit) {

@@ -30,10 +30,9 @@ Style style_of(const Job& job, FileStore& files) {
 }
 
 /// A refusal of a step is in the person's unit.
-StyledPattern stepped(const Pattern& pattern, const Style& style, const std::string& file,
-                      BlockRun& run) {
+StyledPattern stepped(const Pattern& pattern, const Style& style, BlockRun& run) {
   try {
-    StyledPattern pieces = apply_style(pattern, style, cup_of(run.body), file);
+    StyledPattern pieces = apply_style(pattern, style, cup_of(run.body));
     for (const StepDone& step : pieces.steps) add(run.problems, without_dart_widths(step.remarks));
     return pieces;
   } catch (const InputError& error) {
@@ -56,7 +55,7 @@ Problem divided(const Pattern& block, const PivotMove& move) {
 void divide_bust_dart(BlockRun& run) {
   try {
     const Style division = bust_dart_division({run.block.pattern, run.fitted.pattern});
-    StyledPattern pieces = stepped(run.fitted.pattern, division, "", run);
+    StyledPattern pieces = stepped(run.fitted.pattern, division, run);
     run.divided = std::move(pieces.pattern);
     run.division = std::move(pieces.steps);
     for (const StyleStep& step : division.steps) {
@@ -76,8 +75,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   if (!style.name.empty()) run.garment = style.name;
   run.divided = run.fitted.pattern;
   if (!job.one_bust_dart && !moves_bust_dart(style)) divide_bust_dart(run);
-  StyledPattern pieces =
-      stepped(run.divided, style, job.command == Command::Adapt ? job.style : "", run);
+  StyledPattern pieces = stepped(run.divided, style, run);
   run.made = std::move(pieces.pattern);
   run.steps = std::move(pieces.steps);
   add(run.problems, hard_to_sew(run.made));
@@ -185,7 +183,7 @@ JobResult done(const Job& job, FileStore& files) {
 }  // namespace
 
 JobResult run_job(const Job& job, FileStore& files) {
-  return guarded(job.client, job.report, [&] { return done(job, files); });
+  return guarded(job.client, job.report, job.places, [&] { return done(job, files); });
 }
 
 }  // namespace blockwright

@@ -1,8 +1,6 @@
 #include "blockwright/base/error.hpp"
 #include "steps.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
@@ -91,12 +89,34 @@ MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double c
   return all;
 }
 
-// The same problem, with the style's file and step before its place.
-InputError placed_at(const InputError& error, std::string_view file, std::size_t i,
-                     std::string_view name) {
+// Whether a problem speaks of the dart, place or panel that these words name, perhaps without its
+// piece or how far along the edge it is.
+bool speaks_of(const Problem& problem, std::string_view words) {
+  const auto is_there = [&](std::string_view text) {
+    return problem.where == text || problem.where == text.substr(text.find('.') + 1);
+  };
+  return is_there(words) || is_there(words.substr(0, words.find(':')));
+}
+
+// Where the value stands that a problem of a step speaks of; the step where it is no one value.
+const std::string& place_of(const StepPlace& place, StyleStep step, const Problem& problem) {
+  for (const std::string& key : problem.options) {
+    if (place.keys.contains(key)) return place.keys.at(key);
+  }
+  for (const StepKey& key : row_of(step).keys) {
+    const auto given = place.keys.find(std::string(key.name));
+    if (given == place.keys.end() || key.text == nullptr) continue;
+    if (speaks_of(problem, *key.text)) return given->second;
+  }
+  return place.step;
+}
+
+// The same problem, with its place in the style's file first.
+InputError placed_at(const InputError& error, const Style& style, std::size_t i) {
   Problem problem = error.problem();
-  if (!file.empty())
-    problem.where = fmt::format("{}: steps[{}].{}: {}", file, i, name, problem.where);
+  if (i >= style.places.size()) return error;
+  const std::string& place = place_of(style.places[i], style.steps[i], problem);
+  if (!place.empty()) problem.where = place + ": " + problem.where;
   return InputError(problem);
 }
 
@@ -106,8 +126,7 @@ std::string step_name(StyleStep step) { return std::string(row_of(step).name); }
 
 Wording words_of(StyleStep step) { return row_of(step).words; }
 
-StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
-                          std::string_view file) {
+StyledPattern apply_style(const Pattern& block, const Style& style, double cup) {
   StyledPattern styled{block, {}};
   for (std::size_t i = 0; i < style.steps.size(); ++i) {
     try {
@@ -115,7 +134,7 @@ StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
       styled.pattern = moved.pattern;
       styled.steps.push_back({words_of(style.steps[i]), styled.pattern, moved.remarks});
     } catch (const InputError& error) {
-      throw placed_at(error, file, i, step_name(style.steps[i]));
+      throw placed_at(error, style, i);
     }
   }
   return styled;

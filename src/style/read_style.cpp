@@ -48,6 +48,15 @@ StyleStep read_step(const JsonDocument& document, const JsonValue& json, double 
   return step;
 }
 
+StepPlace place_of(const JsonDocument& document, const JsonValue& keys) {
+  StepPlace place{document.where(keys), {}};
+  for (std::size_t i = 0; i < keys.children.size(); ++i) {
+    const JsonValue& value = document.child(keys, i);
+    place.keys.emplace(value.key, document.where(value));
+  }
+  return place;
+}
+
 }  // namespace
 
 Style read_style(const std::string& text, std::string_view file) {
@@ -64,7 +73,9 @@ Style read_style(const std::string& text, std::string_view file) {
   const JsonValue& steps = required(document, root, "steps", hint);
   expect(document, steps, JsonKind::List, hint);
   for (std::size_t i = 0; i < steps.children.size(); ++i) {
-    style.steps.push_back(read_step(document, document.child(steps, i), mm));
+    const JsonValue& step = document.child(steps, i);
+    style.steps.push_back(read_step(document, step, mm));
+    style.places.push_back(place_of(document, document.child(step, 0)));
   }
   return style;
 }

@@ -1,6 +1,7 @@
 // What the program asks at a prompt, with answers from a text and files in memory.
 #include "../../src/cli/fit_prompt.hpp"
 
+#include "blockwright/base/error.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 
@@ -135,4 +136,24 @@ TEST_CASE("If the client file cannot be written, the old one stays and the run d
   files.refuses_writing = true;
   CHECK_THROWS_AS(asked(draft_job(), "d\nk\n", files), FileError);
   CHECK(files.files["verity.json"] == kClient);
+}
+
+TEST_CASE("An answer of 1000 bytes is read; a longer one is refused, naming the limit") {
+  MemoryFiles files = files_here();
+  const std::string longest(1000, 'y');
+  const std::string said = asked(draft_job(), longest + "\nk\nd\n", files);
+  CHECK(said.find("k, d, or nothing") != std::string::npos);
+  CHECK(files.files["verity.json"].find("\"new_tape\": \"drop\"") != std::string::npos);
+  for (const char* end : each({"\n", "", "yyyy"})) {
+    MemoryFiles fresh = files_here();
+    try {
+      asked(draft_job(), longest + "y" + end, fresh);
+      FAIL("it was read");
+    } catch (const UsageError& error) {
+      CHECK(error.problem().code == "input.line");
+      CHECK(error.problem().where == "standard input");
+      CHECK(error.problem().message.plain() == "the answer is longer than 1000 bytes");
+    }
+    CHECK(fresh.files["verity.json"] == kClient);
+  }
 }

@@ -173,3 +173,40 @@ TEST_CASE("A value that was typed wrong is refused with value, limit and cure") 
                     "error [job.value] CLIENT: no client file was named "
                     "(`blockwright draft --help` shows how it is called)");
 }
+
+TEST_CASE("A margin of 1e308 is refused in few characters, however it is written") {
+  constexpr std::size_t few = 130;
+  const std::string digits = "1" + std::string(308, '0');
+  const std::string not_out_of_range[] = {"1e308", digits + "0", "-" + digits + "0"};
+  for (const std::string& margin : not_out_of_range) {
+    const std::string message = refusal_of("a.json --margin " + margin);
+    CHECK(message.find("is not a number of mm") != std::string::npos);
+    CHECK(message.size() < few);
+  }
+  Job job = called("a.json --margin " + digits, option_table());
+  try {
+    judge(JobOptions(job));
+    FAIL("it was taken");
+  } catch (const UsageError& error) {
+    CHECK(to_text(error.problem()) ==
+          "error [job.value] --margin: 1e+308 mm is out of range (use a number of mm from 7 to "
+          "40)");
+  }
+}
+
+TEST_CASE("What is typed over a job file's value is refused by its name, not by a line there") {
+  MemoryFiles files(std::map<std::string, std::string>{
+      {"job.json", R"({"format": "blockwright-job-1", "margin": 9})"}});
+  const auto where = [&](const std::string& arguments) {
+    Job job = called(arguments, option_table(), files);
+    job.margin = Length::mm(99.0);
+    try {
+      judge(JobOptions(job));
+    } catch (const UsageError& error) {
+      return error.problem().where;
+    }
+    return std::string();
+  };
+  CHECK(where("a.json --job job.json") == "job.json:1:43 margin");
+  CHECK(where("a.json --job job.json --margin 99") == "--margin");
+}

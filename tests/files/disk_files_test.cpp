@@ -7,9 +7,13 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cerrno>
+#include <fcntl.h>
 #include <filesystem>
 #include <optional>
 #include <sys/stat.h>
+#include <system_error>
+#include <unistd.h>
 
 using namespace blockwright;
 using namespace blockwright_tests;
@@ -50,6 +54,20 @@ class Umask {
 
  private:
   mode_t before_;
+};
+
+/// A disk that is mounted for reading only, with one folder on it.
+class ReadOnlyDisk : public SystemCalls {
+ public:
+  int make_folder(const std::string& path, unsigned /*mode*/) override {
+    errno = fs::exists(path) ? EEXIST : EROFS;
+    return -1;
+  }
+  int open(int folder, const std::string& name, int flags, unsigned mode) override {
+    if ((flags & O_CREAT) == 0) return SystemCalls::open(folder, name, flags, mode);
+    errno = EROFS;
+    return -1;
+  }
 };
 
 }  // namespace
@@ -219,4 +237,103 @@ TEST_CASE("A folder's files are listed in order, hidden ones and links to folder
   const Problem problem =
       refusal_of([&] { (void)files.list(folder.path("none"), ".json", Listing::Folder); });
   CHECK(problem.where == folder.path("none"));
+}
+
+TEST_CASE("What a listing leaves out is named with its reason, each once") {
+  const TempFolder folder;
+  DiskFiles files;
+  const std::string top = folder.path("people");
+  for (const char* name : {"people/a.json", "people/notes.txt", "people/deep/b.json",
+                           "people/x.json/inside.json", "elsewhere/c.json"}) {
+    files.write(folder.path(name), "x");
+  }
+  const auto link = [&](const char* to, const std::string& name) {
+    fs::create_symlink(to, top + "/" + name);
+  };
+  link("a.json", "good.json");
+  link("nowhere", "broken.json");
+  link("nowhere", "broken.txt");
+  link("nowhere", ".hidden.json");
+  link("loop.json", "loop.json");
+  link("../elsewhere", "others");
+  link("../elsewhere", "others.json");
+  link("/dev/null", "null.json");
+  REQUIRE(::mkfifo((top + "/pipe.json").c_str(), 0600) == 0);
+  REQUIRE(::mkfifo((top + "/deep/pipe.json").c_str(), 0600) == 0);
+  const std::string loop = std::generic_category().message(ELOOP);
+  CHECK(files.not_read(top, ".json", Listing::Folder) ==
+        std::vector<NotRead>{{top + "/broken.json", "a link that leads nowhere"},
+                             {top + "/loop.json", loop},
+                             {top + "/null.json", "a link to a device"},
+                             {top + "/others.json", "a link to a folder"},
+                             {top + "/pipe.json", "a pipe"},
+                             {top + "/x.json", "a folder"}});
+  CHECK(files.list(top, ".json", Listing::Folder) ==
+        std::vector<std::string>{top + "/a.json", top + "/good.json"});
+  // With subfolders x.json is looked through, and each folder that is not is named.
+  CHECK(files.not_read(top, ".json", Listing::WithSubfolders) ==
+        std::vector<NotRead>{{top + "/broken.json", "a link that leads nowhere"},
+                             {top + "/deep/pipe.json", "a pipe"},
+                             {top + "/loop.json", loop},
+                             {top + "/null.json", "a link to a device"},
+                             {top + "/others", "a link to a folder"},
+                             {top + "/others.json", "a link to a folder"},
+                             {top + "/pipe.json", "a pipe"}});
+  CHECK(files.list(top, ".json", Listing::WithSubfolders) ==
+        std::vector<std::string>{top + "/a.json", top + "/deep/b.json", top + "/good.json",
+                                 top + "/x.json/inside.json"});
+  CHECK_THROWS_AS(files.not_read(folder.path("none"), ".json", Listing::Folder), FileError);
+}
+
+TEST_CASE("A subfolder that may not be opened is named, and stops nobody") {
+  if (::geteuid() == 0) return;  // root may open everything
+  const TempFolder folder;
+  DiskFiles files;
+  files.write(folder.path("people/a.json"), "x");
+  files.write(folder.path("people/shut/b.json"), "x");
+  fs::permissions(folder.path("people/shut"), fs::perms::none);
+  const std::string top = folder.path("people");
+  CHECK(files.list(top, ".json", Listing::WithSubfolders) ==
+        std::vector<std::string>{top + "/a.json"});
+  CHECK(files.not_read(top, ".json", Listing::WithSubfolders) ==
+        std::vector<NotRead>{{top + "/shut", "a folder that cannot be read: " +
+                                                 std::generic_category().message(EACCES)}});
+  fs::permissions(folder.path("people/shut"), fs::perms::owner_all);
+}
+
+TEST_CASE("A disk that is read-only is named as such, with the folder and the cure") {
+  const TempFolder folder;
+  ReadOnlyDisk calls;
+  DiskFiles files(calls);
+  const auto check_told = [](const Problem& problem, const std::string& where) {
+    CHECK(problem.code == "file.write");
+    CHECK(problem.where == where);
+    CHECK(tells(problem, "Read-only file system"));
+    CHECK(problem.hint.plain() ==
+          "nothing can be written to this disk: make it writable, or choose another folder with "
+          "--out; older files are as they were");
+  };
+  const auto writing = [&](const std::string& path) {
+    return refusal_of([&] { files.write(path, "x"); });
+  };
+  const auto locking = [&](const std::string& path) {
+    return refusal_of([&] { (void)files.lock(path); });
+  };
+  const std::string top = folder.path("").substr(0, folder.path("").size() - 1);
+  check_told(writing(folder.path("x.svg")), folder.path("x.svg"));
+  check_told(writing(folder.path("out/x.svg")), folder.path("out"));
+  check_told(writing(folder.path("a/b/out/x.svg")), folder.path("a/b/out"));
+  check_told(locking(top), top);
+  check_told(locking(folder.path("a/b/out")), folder.path("a/b/out"));
+}
+
+TEST_CASE("Of a file that has one place no other folder is advised") {
+  const TempFolder folder;
+  ReadOnlyDisk calls;
+  DiskFiles files(calls);
+  const Problem problem =
+      refusal_of([&] { in_its_place([&] { files.write(folder.path("me.json"), "x"); }); });
+  CHECK(problem.where == folder.path("me.json"));
+  CHECK(problem.hint.plain() ==
+        "nothing can be written to this disk: make it writable; older files are as they were");
 }

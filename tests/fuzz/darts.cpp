@@ -157,13 +157,14 @@ double sum_of_angles(const Pattern& pattern) {
 bool take_step(Pattern& pattern, const StyleStep& step, double cup) {
   const std::string words = words_of(step).plain();
   try {
-    const Pattern after = apply_style(pattern, {"garment", {step}}, cup, "style.json").pattern;
+    const Pattern after =
+        apply_style(pattern, {"garment", {step}, {{"style.json:1:1 steps[0]", {}}}}, cup).pattern;
     const double lost = sum_of_angles(pattern) - sum_of_angles(after);
     must(!keeps_angles(step) || std::abs(lost) < kAngleKept, "angles are kept", words);
     pattern = after;
     return true;
   } catch (const InputError& error) {
-    must_tell(error.problem(), "style.json: steps[0].", "dart.");
+    must_tell(error.problem(), "style.json:1:1 steps[0]: ", "dart.");
     return false;
   }
 }

@@ -188,7 +188,7 @@ TEST_CASE("A move that cannot be done ends with its reason and nothing written")
   CHECK(message_of(job).find("[file.read] none.json") != std::string::npos);
 }
 
-TEST_CASE("A fault of a style file names the file and the step") {
+TEST_CASE("A fault of a style file names its line and the step's key") {
   MemoryFiles files = files_here();
   files.files["bad.json"] = R"({"format": "blockwright-style-1", "name": "x", "steps": [
     {"pivot": {"dart": "front.shoulder", "to": "front.hem"}}]})";
@@ -197,5 +197,5 @@ TEST_CASE("A fault of a style file names the file and the step") {
   const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 1);
   REQUIRE(result.problems.size() == 1);
-  CHECK(result.problems[0].where.rfind("bad.json: steps[0].pivot: front.hem", 0) == 0);
+  CHECK(result.problems[0].where.rfind("bad.json:2:47 steps[0].pivot.to: front.hem", 0) == 0);
 }

@@ -16,6 +16,7 @@
 #include <set>
 #include <sstream>
 #include <streambuf>
+#include <unistd.h>
 
 using namespace blockwright;
 
@@ -106,6 +107,26 @@ class Conversation : public std::streambuf {
   const std::size_t& answers_;
   std::size_t asked_ = 0;
   std::string line_;
+};
+
+/// Never ends, and counts what is taken of it.
+class EndlessLine : public std::streambuf {
+ public:
+  static constexpr std::size_t kChunk = 4096;
+  explicit EndlessLine(char letter) : chunk_(kChunk, letter) {}
+  [[nodiscard]] std::size_t read() const { return read_; }
+
+ protected:
+  int_type underflow() override {
+    REQUIRE(read_ < std::size_t{64} << 20);
+    read_ += kChunk;
+    setg(chunk_.data(), chunk_.data(), chunk_.data() + chunk_.size());
+    return traits_type::to_int_type(chunk_.front());
+  }
+
+ private:
+  std::string chunk_;
+  std::size_t read_ = 0;
 };
 
 std::vector<Json> objects_of(const std::string& lines) {
@@ -289,6 +310,92 @@ TEST_CASE("The output of people whose file is gone is told and stays") {
   CHECK(files.files.count("out/a-toile.svg") == 1);
 }
 
+TEST_CASE("What a batch does not read is named and counted, with its reason") {
+  const blockwright_tests::TempFolder folder;
+  DiskFiles disk;
+  disk.write(folder.path("people/a.json"), client("A", "92"));
+  std::filesystem::create_directory(folder.path("people/x.json"));
+  std::filesystem::create_symlink("nowhere", folder.path("people/y.json"));
+  BatchJob batch = batch_of(folder.path("people"));
+  batch.each.out = folder.path("out");
+  const Told told = told_by(batch, disk);
+  CHECK(told.result.exit_code == 0);
+  const Json summary = Json::parse(told.text);
+  CHECK(summary["clients"].size() == 1);
+  CHECK(summary["not_read"] ==
+        Json::array(
+            {{{"file", folder.path("people/x.json")}, {"reason", "a folder"}},
+             {{"file", folder.path("people/y.json")}, {"reason", "a link that leads nowhere"}}}));
+  CHECK(summary["counts"]["not_read"] == 2);
+  batch.each.report = ReportKind::Text;
+  batch.quiet = true;
+  const std::string text = told_by(batch, disk).text;
+  CHECK(text == "not read  " + folder.path("people/x.json") + ": a folder\nnot read  " +
+                    folder.path("people/y.json") +
+                    ": a link that leads nowhere\n"
+                    "1 client: 0 done, 0 warned, 1 unchanged, 0 failed; 2 not read\n");
+
+  SECTION("each in one part of the folder") {
+    std::size_t named = 0;
+    for (const char* part : {"1/2", "2/2"}) {
+      batch.shard = part;
+      batch.each.report = ReportKind::Json;
+      named += Json::parse(told_by(batch, disk).text)["not_read"].size();
+    }
+    CHECK(named == 2);
+  }
+  SECTION("what was a client's file is named there, and is not also gone") {
+    std::filesystem::remove(folder.path("people/x.json"));
+    std::filesystem::rename(folder.path("people/a.json"), folder.path("people/x.json"));
+    std::filesystem::create_directory(folder.path("people/a.json"));
+    batch.each.report = ReportKind::Json;
+    const Json after = Json::parse(told_by(batch, disk).text);
+    CHECK(after["not_read"].size() == 2);
+    CHECK(after["gone"].empty());
+  }
+  SECTION("where nothing else is there, that is the reason") {
+    std::filesystem::remove(folder.path("people/a.json"));
+    const JobResult result = told_by(batch, disk).result;
+    REQUIRE(result.problems.size() == 1);
+    CHECK(result.problems[0].code == "batch.empty");
+    CHECK(result.problems[0].message.plain() ==
+          "there is no client file (*.json) in the folder; not read: " +
+              folder.path("people/x.json") + ", a folder, and 1 more");
+  }
+}
+
+TEST_CASE("A client file that may not be opened fails under its name") {
+  if (::geteuid() == 0) return;  // root may open everything
+  const blockwright_tests::TempFolder folder;
+  DiskFiles disk;
+  disk.write(folder.path("people/a.json"), client("A", "92"));
+  std::filesystem::permissions(folder.path("people/a.json"), std::filesystem::perms::none);
+  BatchJob batch = batch_of(folder.path("people"));
+  batch.each.out = folder.path("out");
+  const Told told = told_by(batch, disk);
+  CHECK(told.result.exit_code == 1);
+  const Json summary = Json::parse(told.text);
+  CHECK(summary["clients"][0]["file"] == folder.path("people/a.json"));
+  CHECK(summary["clients"][0]["problems"][0]["code"] == "file.read");
+  CHECK(summary["counts"]["failed"] == 1);
+}
+
+TEST_CASE("A client whose file's name is not UTF-8 is done, and not also gone") {
+  const blockwright_tests::TempFolder folder;
+  DiskFiles disk;
+  disk.write(folder.path("people/od\xFF") + "ile.json", client("Odile", "92"));
+  BatchJob batch = batch_of(folder.path("people"));
+  batch.each.out = folder.path("out");
+  for (const char* state : {"done", "unchanged"}) {
+    const Json summary = Json::parse(told_by(batch, disk).text);
+    CHECK(summary["clients"][0]["state"] == state);
+    CHECK(summary["gone"].empty());
+  }
+  std::filesystem::remove(folder.path("people/od\xFF") + "ile.json");
+  disk.write(folder.path("people/a.json"), client("A", "92"));
+  CHECK(Json::parse(told_by(batch, disk).text)["gone"].size() == 1);
+}
+
 TEST_CASE("The parts of a folder hold everybody once, and who comes later moves nobody") {
   MemoryFiles files = folder_of_people();
   std::multiset<std::string> seen;
@@ -404,6 +511,49 @@ TEST_CASE("A stream of one job answers each line before it asks for the next") {
   watch.say = [&](std::string_view) { ++answers; };
   CHECK(run_stream(stream, in, files, watch).exit_code == 0);
   CHECK(answers == 3);
+}
+
+TEST_CASE("A stream's line of a mebibyte is a client; a longer one fails alone, up to 16 MiB") {
+  MemoryFiles files;
+  const auto padded = [](std::size_t size) {
+    std::string line = client("P", "90");
+    return line.append(size - line.size(), ' ') + "\n";
+  };
+  constexpr std::size_t mebibyte = std::size_t{1} << 20;
+  const std::string after = client("Q", "92") + "\n";
+  const auto codes = [&](std::size_t size) {
+    std::vector<std::string> found;
+    for (const Json& object : objects_of(stream_of(padded(size) + after, false, files).text)) {
+      const bool failed = object["state"] == "failed";
+      found.push_back(failed ? object["problems"][0]["code"] : object["client"]);
+    }
+    return found;
+  };
+  using Codes = std::vector<std::string>;
+  CHECK(codes(mebibyte) == Codes{"P", "Q"});
+  CHECK(codes(mebibyte + 1) == Codes{"client.size", "Q"});
+  CHECK(codes(mebibyte + 2) == Codes{"client.size", "Q"});
+  CHECK(codes(16 * mebibyte) == Codes{"client.size", "Q"});
+  CHECK(codes(16 * mebibyte + 1) == Codes{"input.line"});
+}
+
+TEST_CASE("A stream's line without an end is refused, and no more of it is read") {
+  MemoryFiles files;
+  for (const char letter : {'x', ' '}) {
+    EndlessLine endless(letter);
+    std::istream in(&endless);
+    BatchJob stream;
+    stream.each.out = "";
+    std::string text;
+    BatchWatch watch;
+    watch.say = [&](std::string_view said) { text += said; };
+    CHECK(run_stream(stream, in, files, watch).exit_code == 1);
+    const Json problem = Json::parse(text)["problems"][0];
+    CHECK(problem["code"] == "input.line");
+    CHECK(problem["message"] ==
+          "the line is longer than 16 MiB; neither it nor what follows is read");
+    CHECK(endless.read() <= (std::size_t{16} << 20) + EndlessLine::kChunk);
+  }
 }
 
 TEST_CASE("A stream that writes names its files by line and client, so that none meets another") {

@@ -73,7 +73,7 @@ std::vector<Garment> styles_of(const Wearer& wearer) {
     try {
       const Style style = read_style(text.str(), file.string());
       garments.push_back({wearer.name + ", " + file.stem().string(), wearer.notes,
-                          apply_style(wearer.block, style, wearer.cup, file.string()).pattern});
+                          apply_style(wearer.block, style, wearer.cup).pattern});
     } catch (const InputError&) {
       // A dart too wide for one of the steps: nothing is printed.
     }

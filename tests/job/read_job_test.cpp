@@ -3,6 +3,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/options.hpp"
+#include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -173,4 +174,62 @@ TEST_CASE("A word that an option does not know is refused with its place and tho
   CHECK(code_of_key(R"("report": "html")") == "job.value");
   const Problem as = refusal_of<FitJob>(R"({"format": "blockwright-job-1", "as": "by_eye"})");
   CHECK(as.hint.plain().find("tuck_depth") != std::string::npos);
+}
+
+TEST_CASE("A value of a job file that is out of range is refused with its line") {
+  MemoryFiles files(std::map<std::string, std::string>{
+      {"a.json", R"({"format": "blockwright-client-1", "name": "A", "unit": "cm",
+        "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92}}]})"}});
+  const auto where = [&](const JobResult& result) {
+    REQUIRE_FALSE(result.problems.empty());
+    return result.problems.front().code + " " + result.problems.front().where;
+  };
+  const auto text = [](const std::string& keys) {
+    return "{\"format\": \"blockwright-job-1\", \"client\": \"a.json\",\n" + keys + "}";
+  };
+  const auto drafted = [&](const std::string& keys) {
+    return where(run_job(read_job(text(keys), "job.json", Job()), files));
+  };
+  CHECK(drafted(R"("margin": 1e308)") == "job.value job.json:2:11 margin");
+  CHECK(drafted(R"("write": [])") == "job.value job.json:2:10 write");
+  CHECK(drafted(R"("paper": "papyrus")") == "paper.unknown job.json:2:10 paper");
+  CHECK(drafted(R"("paper": "60x60")") == "paper.too_small job.json:2:10 paper");
+  CHECK(drafted(R"("session": "2020-01-01")") == "client.session job.json:2:12 session: a.json");
+
+  Job pivot;
+  pivot.command = Command::Pivot;
+  const auto pivoted = [&](const std::string& keys) {
+    return where(run_job(read_job(text(keys), "job.json", pivot), files));
+  };
+  CHECK(pivoted("\"dart\": [\"front.shoulder\"],\n\"to\": []") == "job.value job.json:3:7 to");
+  CHECK(pivoted("\"dart\": [\"front.shoulder\"], \"to\": [\"front.side\"],\n\"part\": [\n7]") ==
+        "job.value job.json:4:1 part[0]");
+  CHECK(pivoted("\"dart\": [\"front.shoulder\"],\n\"to\": [\n\"front.hem\"]") ==
+        "dart.unknown job.json:4:1 to[0]: front.hem");
+  CHECK(pivoted("\"dart\": [\"front.shoulder\"], \"to\": [\"front.side\"],\n\"angle\": [\n170]") ==
+        "dart.part job.json:4:1 angle[0]: front.shoulder");
+  CHECK(pivoted("\"split\": [\"front.waist\",\n\"front.waist:9\"]") ==
+        "job.value job.json:3:1 split[1]");
+
+  const auto fitted = [&](const std::string& keys) {
+    return where(run_fit(read_job<FitJob>(text(keys), "job.json", {}), files));
+  };
+  CHECK(fitted("\"undo\": [1,\n0]") == "job.value job.json:3:1 undo[1]");
+  CHECK(fitted("\"add\": [\n\"lower it\"], \"date\": \"2026-03-21\"") ==
+        "job.value job.json:3:1 add[0]");
+
+  const auto batched = [&](const std::string& keys) {
+    return where(run_batch(
+        read_job<BatchJob>("{\"format\": \"blockwright-job-1\",\n" + keys + "}", "job.json", {}),
+        files, {}));
+  };
+  CHECK(batched(R"("clients": ["a.json"], "shard": "9/8")") == "job.value job.json:2:32 shard");
+  CHECK(batched(R"("clients": ["a.json"], "jobs": 1000)") == "job.value job.json:2:31 jobs");
+
+  const auto compared = [&](const std::string& keys) {
+    return where(run_compare(read_job<CompareJob>(text(keys), "job.json", {}), files));
+  };
+  CHECK(compared("\"session\": [\"2026-03-14\",\n\"2020-01-01\"]") ==
+        "client.session job.json:3:1 session[1]: a.json");
+  CHECK(compared(R"("toile": [1, 2, 3])") == "job.value job.json:2:10 toile");
 }

@@ -3,10 +3,12 @@
 #include "blockwright/files/system_calls.hpp"
 
 #include <atomic>
+#include <functional>
 #include <memory>
 #include <mutex>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace blockwright {
@@ -24,6 +26,21 @@ enum class Listing {
   Hidden,          ///< its own whose names begin with a dot
 };
 
+/// What a listing leaves out although its name asks for it.
+struct NotRead {
+  std::string path;
+  std::string reason;  ///< "a link that leads nowhere"
+
+  bool operator==(const NotRead&) const = default;
+};
+
+/// What the hint of a FileError adds where another folder is a way out.
+inline constexpr std::string_view kOtherFolder = ", or choose another folder with --out";
+
+/// Does what is to be done to a file that has one place, such as a client file: no FileError of it
+/// advises another folder.
+void in_its_place(const std::function<void()>& work);
+
 /// A folder is held as long as this lives.
 using FolderLock = std::shared_ptr<void>;
 
@@ -40,6 +57,14 @@ class FileStore {
   /// implementation that read() and write_all() may be called by several threads.
   virtual std::vector<std::string> list(const std::string& folder, const std::string& ending,
                                         Listing which) = 0;
+
+  /// What list() leaves out although its name ends in `ending`, sorted by path: folders, pipes,
+  /// devices, links that lead to no file; and of subfolders those that cannot be opened, and links
+  /// to folders, which are not followed. A store of files alone has nothing of the kind.
+  virtual std::vector<NotRead> not_read(const std::string& /*folder*/,
+                                        const std::string& /*ending*/, Listing /*which*/) {
+    return {};
+  }
 
   /// Writes a set of files, all of them or none: older files of their names stay until every new
   /// one is complete, and are as they were if anything fails. Missing folders are made.
@@ -76,6 +101,8 @@ class DiskFiles : public FileStore {
 
   std::string read(const std::string& path) override;
   std::vector<std::string> list(const std::string& folder, const std::string& ending,
+                                Listing which) override;
+  std::vector<NotRead> not_read(const std::string& folder, const std::string& ending,
                                 Listing which) override;
   void write_all(const std::vector<NewFile>& files) override;
   FolderLock lock(const std::string& folder) override;

@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <iosfwd>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -32,6 +33,17 @@ enum class ReportKind { Text, Json };
 /// What a run writes. Each kind has a row and a writer in src/job/options/output_kinds.cpp.
 enum class OutputKind { Svg, Pdf, Json };
 
+/// Where an option stands in the job file that it was read from.
+struct OptionPlace {
+  std::string whole;               ///< "job.json:3:12 undo"
+  std::vector<std::string> items;  ///< of a list: "job.json:3:13 undo[0]" ...
+};
+/// By the names of the command line: "--undo", "CLIENT". None of what was typed there.
+using OptionPlaces = std::map<std::string, OptionPlace>;
+/// What a message says of an option, or of an item of its list: its place, or its name.
+std::string place_of(const std::string& name, const OptionPlaces& places,
+                     std::optional<std::size_t> item = {});
+
 // The members of a job are options: src/job/options/options.cpp has a row for each, from which the
 // command line, job files, their schema, the help and the batch's stamp derive.
 
@@ -41,6 +53,7 @@ struct ClientJob {
   std::optional<Unit> unit;  ///< of the report and the paper; none: as the client file
   ReportKind report = ReportKind::Text;
   bool anonymous = false;  ///< leave the client's name off the paper and the report
+  OptionPlaces places;     ///< of what a job file says. No option
 };
 
 /// What every run that draws takes.
@@ -145,10 +158,11 @@ struct BatchWatch {
 };
 
 /// Runs every client file in the order of their names. One client's failure never stops the others:
-/// the summary has a line for each, the exit code is 1 if any failed. Two clients whose output
-/// would have the same name are refused, the later one ("batch.collision"). Those of whom nothing
-/// has changed (client file, style, options, the program's sources) and whose output is still there
-/// are left as they are. Output of clients whose file is gone is told, never deleted. The same
+/// the summary has a line for each, the exit code is 1 if any failed. What looks like a client file
+/// and is none is named with its reason, and counted. Two clients whose output would have the same
+/// name are refused, the later one ("batch.collision"). Those of whom nothing has changed (client
+/// file, style, options, the program's sources) and whose output is still there are left as they
+/// are. Output of clients whose file is gone is told, never deleted. The same
 /// summary and bytes for any number of jobs. The output folder is held while it runs ("file.busy").
 /// Throws nothing but std::logic_error.
 JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch);

@@ -86,6 +86,12 @@ struct JobOptions {
   JobOptions(Command of, JobParts into, const std::vector<Option>& table);
 };
 
+/// Whether a command has an option of that name: "hold_back".
+bool has_option(Command command, std::string_view name);
+
+/// Where the options of its job stand in a job file. Every job is a ClientJob.
+OptionPlaces& places_in(const JobOptions& options);
+
 /// "draft"
 std::string_view command_name(Command command);
 /// "--hold-back", or "CLIENT" of an argument.

@@ -4,6 +4,7 @@
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -21,10 +22,17 @@ std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
 
+/// Where a step and its values stand in the file that they came from.
+struct StepPlace {
+  std::string step;                         ///< "blouse.json:4:5 steps[0].pivot"; may be empty
+  std::map<std::string, std::string> keys;  ///< of each that was given: "blouse.json:5:7 ..."
+};
+
 /// Ordered steps that make a garment's pieces from a block.
 struct Style {
   std::string name;
   std::vector<StyleStep> steps;
+  std::vector<StepPlace> places = {};  ///< of each step; none of steps that no file holds
 };
 
 /// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
@@ -49,8 +57,8 @@ struct StyledPattern {
 /// Applies the steps in order. Of a block whose front (or back) a fitting has unfolded into a right
 /// and a left piece, a step that names "front" is done on both; one that names "front_left" on that
 /// alone. `cup` is bust girth less underbust girth, in mm. A step that cannot
-/// be done throws InputError with its code; the place names the style's file and the step.
-StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
-                          std::string_view file = "");
+/// be done throws InputError with its code; the place begins with that of the wrong value in the
+/// style's file, or of the step where no one value is wrong.
+StyledPattern apply_style(const Pattern& block, const Style& style, double cup);
 
 }  // namespace blockwright

@@ -100,6 +100,8 @@ std::string on_one_line(const Json& json) {
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
+std::string as_in_line(const std::string& path) { return Json::parse(on_one_line(path)); }
+
 BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total)
     : watch_(watch), batch_(batch), total_(total) {
   if (is_json()) say("{\"clients\": [");
@@ -120,30 +122,37 @@ void BatchSummary::tell(const BatchLine& line) {
   if (watch_.progress) watch_.progress(done_, total_, counts_["failed"]);
 }
 
-void BatchSummary::end(const std::vector<GoneClient>& gone) {
-  is_json() ? end_json(gone) : end_text(gone);
-}
+void BatchSummary::end(const BatchEnd& end) { is_json() ? end_json(end) : end_text(end); }
 
-void BatchSummary::end_text(const std::vector<GoneClient>& gone) {
-  for (const GoneClient& client : gone) {
+void BatchSummary::end_text(const BatchEnd& end) {
+  for (const GoneClient& client : end.gone) {
     say(fmt::format("gone      {}; its output stays: {}\n", client.client,
                     fmt::join(client.outputs, " ")));
   }
-  say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed\n", done_,
+  for (const NotRead& other : end.not_read) {
+    say(fmt::format("not read  {}: {}\n", other.path, other.reason));
+  }
+  const std::size_t not_read = end.not_read.size();
+  say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed{}\n", done_,
                   done_ == 1 ? "client" : "clients", counts_["done"], counts_["warned"],
-                  counts_["unchanged"], counts_["failed"]));
+                  counts_["unchanged"], counts_["failed"],
+                  not_read == 0 ? "" : fmt::format("; {} not read", not_read)));
 }
 
-void BatchSummary::end_json(const std::vector<GoneClient>& gone) {
-  Json list = Json::array();
-  for (const GoneClient& client : gone) {
-    list.push_back({{"file", client.client}, {"outputs", client.outputs}});
+void BatchSummary::end_json(const BatchEnd& end) {
+  Json gone = Json::array(), not_read = Json::array(), counts;
+  for (const GoneClient& client : end.gone) {
+    gone.push_back({{"file", client.client}, {"outputs", client.outputs}});
   }
-  Json counts;
+  for (const NotRead& other : end.not_read) {
+    not_read.push_back({{"file", other.path}, {"reason", other.reason}});
+  }
   for (const char* state : {"done", "warned", "unchanged", "failed"}) {
     counts[state] = counts_[state];
   }
-  say("\n],\n\"gone\": " + on_one_line(list) + ",\n\"counts\": " + counts.dump() + "}\n");
+  counts["not_read"] = not_read.size();
+  say("\n],\n\"gone\": " + on_one_line(gone) + ",\n\"not_read\": " + on_one_line(not_read) +
+      ",\n\"counts\": " + counts.dump() + "}\n");
 }
 
 }  // namespace blockwright

@@ -48,6 +48,10 @@ class HeldFiles : public FileStore {
                                 Listing which) override {
     return files_.list(folder, ending, which);
   }
+  std::vector<NotRead> not_read(const std::string& folder, const std::string& ending,
+                                Listing which) override {
+    return files_.not_read(folder, ending, which);
+  }
   void write_all(const std::vector<NewFile>& set) override {
     held.insert(held.end(), set.begin(), set.end());
   }

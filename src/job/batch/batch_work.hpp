@@ -19,6 +19,7 @@ namespace blockwright {
 struct BatchTask {
   std::string client;
   std::string text;
+  bool endless = false;  ///< the line never ended: it is refused, and nothing is read after it
 };
 
 /// What a batch tells of one client.
@@ -45,11 +46,19 @@ std::optional<BatchLine> read_line(const std::string& json);
 
 /// JSON on one line; bytes of a name that are not UTF-8 are replaced.
 std::string on_one_line(const nlohmann::ordered_json& json);
+/// A path as such a line gives it back.
+std::string as_in_line(const std::string& path);
 
 /// What was made for a client whose file is not there any more.
 struct GoneClient {
   std::string client;                ///< path of the file
   std::vector<std::string> outputs;  ///< names
+};
+
+/// What a batch says at its end besides the counts.
+struct BatchEnd {
+  std::vector<GoneClient> gone;
+  std::vector<NotRead> not_read;
 };
 
 /// Tells each client of a batch as she gets done, then the counts: text for a person, or one JSON
@@ -60,13 +69,13 @@ class BatchSummary {
   BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total);
 
   void tell(const BatchLine& line);
-  void end(const std::vector<GoneClient>& gone);
+  void end(const BatchEnd& end);
 
  private:
   [[nodiscard]] bool is_json() const { return batch_.each.report == ReportKind::Json; }
   void say(const std::string& text) const;
-  void end_text(const std::vector<GoneClient>& gone);
-  void end_json(const std::vector<GoneClient>& gone);
+  void end_text(const BatchEnd& end);
+  void end_json(const BatchEnd& end);
 
   const BatchWatch& watch_;
   const BatchJob& batch_;

@@ -16,6 +16,29 @@
 namespace blockwright {
 namespace {
 
+constexpr const char* kClientEnding = ".json";
+
+Listing listing_of(const BatchJob& batch) {
+  return batch.subfolders ? Listing::WithSubfolders : Listing::Folder;
+}
+
+/// What the folder has that looks like a client file and is none.
+std::vector<NotRead> not_read_of(const BatchJob& batch, FileStore& files) {
+  if (batch.folder.empty()) return {};
+  return files.not_read(batch.folder, kClientEnding, listing_of(batch));
+}
+
+[[noreturn]] void refuse_empty(const BatchJob& batch, FileStore& files) {
+  std::string message = "there is no client file (*.json) in the folder";
+  const std::vector<NotRead> others = not_read_of(batch, files);
+  if (!others.empty()) {
+    message += "; not read: " + others[0].path + ", " + others[0].reason;
+    if (others.size() > 1) message += ", and " + std::to_string(others.size() - 1) + " more";
+  }
+  throw UsageError({Severity::Error, "batch.empty", batch.folder, message,
+                    "name the folder that holds the client files"});
+}
+
 /// Those that are listed, then those of the folder; who is both comes once.
 std::vector<std::string> clients_of(const BatchJob& batch, FileStore& files) {
   std::vector<std::string> clients;
@@ -26,14 +49,9 @@ std::vector<std::string> clients_of(const BatchJob& batch, FileStore& files) {
     }
   };
   take(batch.clients);
-  if (!batch.folder.empty()) {
-    take(files.list(batch.folder, ".json",
-                    batch.subfolders ? Listing::WithSubfolders : Listing::Folder));
-  }
-  if (!clients.empty()) return clients;
-  throw UsageError({Severity::Error, "batch.empty", batch.folder,
-                    "there is no client file (*.json) in the folder",
-                    "name the folder that holds the client files"});
+  if (!batch.folder.empty()) take(files.list(batch.folder, kClientEnding, listing_of(batch)));
+  if (clients.empty()) refuse_empty(batch, files);
+  return clients;
 }
 
 /// Outputs are named after the client file's stem; the second of two that share one is refused
@@ -62,10 +80,18 @@ Problem collision(const std::pair<const std::string, std::string>& clients) {
           "rename one of the two client files"};
 }
 
-/// Whose stamps are there, but not their files.
-std::vector<GoneClient> gone_clients(const BatchJob& batch, const std::vector<std::string>& clients,
+/// What lies in the folder of a batch.
+struct Present {
+  std::vector<std::string> clients;
+  std::vector<NotRead> not_read;
+};
+
+/// Whose stamps are there, but not their files. A stamp names a file as a summary does.
+std::vector<GoneClient> gone_clients(const BatchJob& batch, const Present& there,
                                      FileStore& files) {
-  const std::set<std::string> present(clients.begin(), clients.end());
+  std::set<std::string> present;
+  for (const std::string& client : there.clients) present.insert(as_in_line(client));
+  for (const NotRead& other : there.not_read) present.insert(as_in_line(other.path));
   std::vector<GoneClient> gone;
   for (const std::string& path :
        files.list(batch.each.out, std::string(kStampEnding), Listing::Hidden)) {
@@ -136,12 +162,16 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   const BatchWork work(batch, files);
   const Shard shard = shard_named(batch.shard);
   require_own_folder(batch);
-  const std::vector<std::string> all = clients_of(batch, files);
-  const std::map<std::string, std::string> taken = collisions(batch, all);
+  const Present all{clients_of(batch, files), not_read_of(batch, files)};
+  const std::map<std::string, std::string> taken = collisions(batch, all.clients);
   const auto held = files.lock(batch.each.out);
-  std::vector<std::string> clients = all;
-  std::erase_if(clients,
-                [&](const std::string& path) { return !shard.holds(below(batch.folder, path)); });
+  Present mine = all;
+  const auto is_of_others = [&](const std::string& path) {
+    return !shard.holds(below(batch.folder, path));
+  };
+  std::erase_if(mine.clients, is_of_others);
+  std::erase_if(mine.not_read, [&](const NotRead& other) { return is_of_others(other.path); });
+  const std::vector<std::string>& clients = mine.clients;
   BatchSummary summary(watch, batch, clients.size());
   std::size_t at = 0;
   JobResult result = work_in_order(
@@ -155,14 +185,15 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
         return refused(task.client, collision(*other));
       },
       [&](const BatchLine& line) { summary.tell(line); });
-  summary.end(gone_clients(batch, all, files));
+  summary.end({gone_clients(batch, all, files), mine.not_read});
   return result;
 }
 
 }  // namespace
 
 JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch) {
-  return guarded(batch.folder, batch.each.report, [&] { return batched(batch, files, watch); });
+  return guarded(batch.folder, batch.each.report, batch.each.places,
+                 [&] { return batched(batch, files, watch); });
 }
 
 }  // namespace blockwright

@@ -1,10 +1,12 @@
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
+#include "blockwright/text/input_line.hpp"
 #include "guarded.hpp"
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <istream>
 #include <optional>
 #include <string>
@@ -14,7 +16,11 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::size_t kLongestLine = std::size_t{4} << 20;  // a client file has a mebibyte at most
+// A client has a mebibyte at most: of a longer line this is kept, and the reader refuses it by its
+// size.
+constexpr std::size_t kKeptOfLine = (std::size_t{1} << 20) + 1;
+constexpr std::size_t kEndlessMib = 16;
+constexpr std::size_t kEndless = kEndlessMib << 20;  // no line of a stream is as long
 
 /// 12 of "line 12".
 int number_of(const std::string& place) {
@@ -36,35 +42,59 @@ bool is_blank_line(const std::string& text) {
   return text.find_first_not_of(" \t\r") == std::string::npos;
 }
 
-/// What is far too long for a client is cut, so that a stream without line ends cannot fill the
-/// memory; the client reader refuses it by its size.
-std::string line_in(std::istream& in) {
-  std::string text;
-  for (char c = 0; in.get(c) && c != '\n';) {
-    if (text.size() < kLongestLine) text += c;
-  }
-  return text;
-}
+/// The lines of a stream that hold anything, as tasks. One that is too long for a client is cut;
+/// one without an end is the last.
+class ClientLines {
+ public:
+  /// `in` must outlive it.
+  explicit ClientLines(std::istream& in) : in_(in) {}
 
-/// The next line that holds anything, with its number as a place. `number` is that of the line
-/// before.
-std::optional<BatchTask> next_task(std::istream& in, std::size_t& number) {
-  while (in.peek() != std::istream::traits_type::eof()) {
-    const std::string text = line_in(in);
-    ++number;
-    if (!is_blank_line(text)) return BatchTask{"line " + std::to_string(number), text};
+  std::optional<BatchTask> next() {
+    while (!endless_) {
+      const auto line = next_line(in_, kKeptOfLine);
+      if (!line) break;
+      ++number_;
+      endless_ = !line->is_whole && !reaches_end_of_line();
+      if (!endless_ && is_blank_line(line->text)) continue;
+      return BatchTask{"line " + std::to_string(number_), line->text, endless_};
+    }
+    return std::nullopt;
   }
-  return std::nullopt;
+
+ private:
+  /// Skips the rest of a line, as far as lines go.
+  bool reaches_end_of_line() {
+    for (std::size_t at = kKeptOfLine; at < kEndless;) {
+      const auto part = next_line(in_, std::min(kKeptOfLine, kEndless - at));
+      if (!part || part->is_whole) return true;
+      at += part->text.size();
+    }
+    return false;
+  }
+
+  std::istream& in_;
+  std::size_t number_ = 0;
+  bool endless_ = false;
+};
+
+Problem endless_line(const std::string& place) {
+  return {Severity::Error, "input.line", place,
+          "the line is longer than " + std::to_string(kEndlessMib) +
+              " MiB; neither it nor what follows is read",
+          "end each client's line with a line break"};
 }
 
 JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
                    const BatchWatch& watch) {
   const BatchWork work(batch, files);
   const auto held = batch.each.out.empty() ? FolderLock() : files.lock(batch.each.out);
-  std::size_t line = 0;
+  ClientLines lines(in);
   return work_in_order(
-      batch.jobs, [&] { return next_task(in, line); },
-      [&](const BatchTask& task) { return work.of_stream(task.client, task.text); },
+      batch.jobs, [&] { return lines.next(); },
+      [&](const BatchTask& task) {
+        return task.endless ? refused(task.client, endless_line(task.client))
+                            : work.of_stream(task.client, task.text);
+      },
       [&](const BatchLine& done) {
         if (watch.say) watch.say(object_text(done));
       });
@@ -74,7 +104,7 @@ JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
 
 JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
                      const BatchWatch& watch) {
-  return guarded("standard input", ReportKind::Json,
+  return guarded("standard input", ReportKind::Json, batch.each.places,
                  [&] { return streamed(batch, in, files, watch); });
 }
 

@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/job/options.hpp"
+#include "blockwright/text/refuse.hpp"
 #include "option_words.hpp"
 
 #include <algorithm>
@@ -17,8 +18,9 @@ std::optional<double> plain_number(const std::string& text) {
   return plain ? number_in<double>(text) : std::nullopt;
 }
 
-[[noreturn]] void refuse_typed(const Option& option, const std::string& text) {
-  refuse_option(command_line_name(option), "'" + text + "' is not " + kind_words(option),
+[[noreturn]] void refuse_typed(const Option& option, const std::string& text,
+                               const std::string& where) {
+  refuse_option(where, "'" + shown(text) + "' is not " + kind_words(option),
                 "use " + values_words(option));
 }
 
@@ -26,7 +28,7 @@ OptionItem typed_item(const Option& option, const std::string& text) {
   if (option.shape.kind == OptionShape::Kind::Flag) return text == "true";
   if (!is_number(option)) return text;
   const auto number = plain_number(text);
-  if (!number) refuse_typed(option, text);
+  if (!number) refuse_typed(option, text, command_line_name(option));
   return *number;
 }
 
@@ -41,36 +43,48 @@ bool is_missing(const OptionItems& items) {
   return items.empty() || items.front() == OptionItem(std::string());
 }
 
-void judge_number(const Option& option, double number) {
+void judge_number(const Option& option, double number, const std::string& where) {
   const OptionLimits& limits = option.rules.limits;
   const bool enough = limits.above ? number > limits.least : number >= limits.least;
   if (std::isfinite(number) && enough && number <= limits.most) return;
   const std::string unit = option.shape.unit.empty() ? "" : " " + std::string(option.shape.unit);
-  refuse_option(command_line_name(option), told_number(number, 3) + unit + " is out of range",
+  refuse_option(where, told_number(number, 3) + unit + " is out of range",
                 "use " + values_words(option));
+}
+
+/// What is wrong with the whole of an option's value.
+void judge_whole(const Option& option, const OptionItems& items, Command command,
+                 const std::string& where) {
+  if (!option.rules.required.empty() && is_missing(items)) {
+    refuse_option(
+        where, "no " + std::string(option.rules.required) + " was named",
+        "`blockwright " + std::string(command_name(command)) + " --help` shows how it is called");
+  }
+  if (items.empty() && option.shape.count == OptionShape::Count::List &&
+      !option.shape.words.empty()) {
+    refuse_option(where, "the list is empty", "use " + values_words(option));
+  }
+  if (option.rules.most_items > 0 && items.size() > option.rules.most_items) {
+    const std::string most = std::to_string(option.rules.most_items);
+    refuse_option(where, std::to_string(items.size()) + " are more than " + most,
+                  "name at most " + most);
+  }
 }
 
 void judge_one(const Option& option, const JobOptions& options) {
   const OptionItems items = option.get(options.parts);
-  if (!option.rules.required.empty() && is_missing(items)) {
-    refuse_option(command_line_name(option),
-                  "no " + std::string(option.rules.required) + " was named",
-                  "`blockwright " + std::string(command_name(options.command)) +
-                      " --help` shows how it is called");
+  const OptionPlaces& places = places_in(options);
+  const std::string name = command_line_name(option);
+  judge_whole(option, items, options.command, place_of(name, places));
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::string where = place_of(name, places, i);
+    if (const double* number = std::get_if<double>(&items[i])) judge_number(option, *number, where);
+    if (!is_known(option, items[i])) refuse_typed(option, item_text(items[i]), where);
   }
-  if (items.empty() && option.shape.count == OptionShape::Count::List &&
-      !option.shape.words.empty()) {
-    refuse_option(command_line_name(option), "the list is empty", "use " + values_words(option));
-  }
-  if (option.rules.most_items > 0 && items.size() > option.rules.most_items) {
-    const std::string most = std::to_string(option.rules.most_items);
-    refuse_option(command_line_name(option),
-                  std::to_string(items.size()) + " are more than " + most, "name at most " + most);
-  }
-  for (const OptionItem& item : items) {
-    if (const double* number = std::get_if<double>(&item)) judge_number(option, *number);
-    if (!is_known(option, item)) refuse_typed(option, item_text(item));
-  }
+}
+
+bool is_of(const Option& option, Command command) {
+  return std::ranges::find(option.commands, command) != option.commands.end();
 }
 
 }  // namespace
@@ -83,8 +97,13 @@ std::string_view command_name(Command command) {
 
 JobOptions::JobOptions(Command of, JobParts into, const std::vector<Option>& table)
     : command(of), parts(std::move(into)) {
-  std::ranges::copy_if(table, std::back_inserter(options), [of](const Option& option) {
-    return std::ranges::find(option.commands, of) != option.commands.end();
+  std::ranges::copy_if(table, std::back_inserter(options),
+                       [of](const Option& option) { return is_of(option, of); });
+}
+
+bool has_option(Command command, std::string_view name) {
+  return std::ranges::any_of(option_table(), [&](const Option& option) {
+    return option.name == name && is_of(option, command);
   });
 }
 
@@ -101,11 +120,25 @@ JobOptions::JobOptions(FitJob& job, const std::vector<Option>& table)
 JobOptions::JobOptions(CompareJob& job, const std::vector<Option>& table)
     : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr}, table) {}
 
+OptionPlaces& places_in(const JobOptions& options) {
+  return std::get<ClientJob*>(options.parts)->places;
+}
+
+std::string place_of(const std::string& name, const OptionPlaces& places,
+                     std::optional<std::size_t> item) {
+  const auto found = places.find(name);
+  if (found == places.end()) return name;
+  const OptionPlace& place = found->second;
+  return item && *item < place.items.size() ? place.items[*item] : place.whole;
+}
+
 void put_typed(const Option& option, const std::vector<std::string>& typed, const JobParts& parts) {
   OptionItems items;
   for (const std::string& text : typed) {
     items.push_back(typed_item(option, text));
-    if (!option.put(parts, {items.back()})) refuse_typed(option, text);
+    if (!option.put(parts, {items.back()})) {
+      refuse_typed(option, text, command_line_name(option));
+    }
   }
   option.put(parts, items);
 }

@@ -51,6 +51,14 @@ void read_option(const JsonDocument& document, const JsonValue& value, const Opt
   option.put(parts, items);
 }
 
+OptionPlace place_in(const JsonDocument& document, const JsonValue& value) {
+  OptionPlace place{document.where(value), {}};
+  for (std::size_t i = 0; i < value.children.size(); ++i) {
+    place.items.push_back(document.where(document.child(value, i)));
+  }
+  return place;
+}
+
 }  // namespace
 
 void read_job_file(const std::string& text, std::string_view file, const JobOptions& options) {
@@ -63,7 +71,9 @@ void read_job_file(const std::string& text, std::string_view file, const JobOpti
   check_keys(document, root, keys);
   for (const Option& option : options.options) {
     const JsonValue* value = document.member(root, option.name);
-    if (value != nullptr) read_option(document, *value, option, options.parts);
+    if (value == nullptr) continue;
+    read_option(document, *value, option, options.parts);
+    places_in(options)[command_line_name(option)] = place_in(document, *value);
   }
 }
 

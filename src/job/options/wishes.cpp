@@ -7,15 +7,15 @@
 namespace blockwright {
 namespace {
 
-/// "front.waist:2" is two equal darts; without a number it is two as well.
-SplitMove split_named(const std::string& words) {
+/// "front.waist:2" is two equal darts; without a number it is two as well. `where`: of the words.
+SplitMove split_named(const std::string& words, const std::string& where) {
   const std::size_t colon = words.find(':');
   SplitMove move;
   move.dart = words.substr(0, colon);
   if (colon == std::string::npos) return move;
   const auto darts = number_in<int>(words.substr(colon + 1));
   if (!darts || *darts < 2 || *darts > 6) {
-    refuse_option("--split", "'" + words + "' does not say into how many darts",
+    refuse_option(where, "'" + words + "' does not say into how many darts",
                   "write for example front.waist:2; 2 to 6 darts");
   }
   move.shares.assign(static_cast<std::size_t>(*darts), 1.0 / *darts);
@@ -41,6 +41,22 @@ void require_pairs(const Job& job) {
                   fmt::format("{} darts, {} angles and {} parts were named", darts, angles, parts),
                   "give each --dart its --angle or each its --part, not both");
   }
+}
+
+/// Where the options of the i-th move or split stand in a job file, under the names of a step's
+/// keys. The dart stands for the whole step; nothing does where it was typed.
+StepPlace step_place(const Job& job, std::size_t i, const std::string& dart_option) {
+  StepPlace place;
+  const auto add = [&](const char* key, const std::string& option) {
+    if (job.places.contains(option)) place.keys[key] = place_of(option, job.places, i);
+  };
+  add("dart", dart_option);
+  if (dart_option == "--dart") {
+    for (const char* key : {"to", "part", "angle"}) add(key, std::string("--") + key);
+    add("hold_back", "--hold-back");
+  }
+  if (place.keys.contains("dart")) place.step = place.keys["dart"];
+  return place;
 }
 
 }  // namespace
@@ -69,8 +85,12 @@ Style style_of_moves(const Job& job) {
     if (!job.angle.empty()) move.angle = job.angle[i];
     if (job.hold_back) move.hold_back = job.hold_back->mm();
     style.steps.emplace_back(move);
+    style.places.push_back(step_place(job, i, "--dart"));
   }
-  for (const std::string& words : job.split) style.steps.emplace_back(split_named(words));
+  for (std::size_t i = 0; i < job.split.size(); ++i) {
+    style.steps.emplace_back(split_named(job.split[i], place_of("--split", job.places, i)));
+    style.places.push_back(step_place(job, i, "--split"));
+  }
   return style;
 }
 

@@ -1,0 +1,129 @@
+// What a run of `fit` advises can be done with `fit`: no hint speaks of an option that it has not
+// got.
+#include "blockwright/job/options.hpp"
+#include "support/each.hpp"
+#include "support/faulty_calls.hpp"
+#include "support/run_tool.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <regex>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+namespace fs = std::filesystem;
+
+namespace {
+
+const std::string kClientOfFit = R"({"format": "blockwright-client-1", "name": "A", "unit": "cm",
+  "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92}}]})";
+
+/// The options that a text speaks of: "--out" is "out".
+std::vector<std::string> options_in(const std::string& text) {
+  const std::regex form("--([a-z][a-z-]*)");
+  std::vector<std::string> names;
+  for (std::sregex_iterator it(text.begin(), text.end(), form), end; it != end; ++it) {
+    names.push_back((*it)[1]);
+    std::ranges::replace(names.back(), '-', '_');
+  }
+  return names;
+}
+
+/// Every command has these.
+bool is_an_option_of_fit(const std::string& name) {
+  return name == "job" || name == "help" || has_option(Command::Fit, name);
+}
+
+/// What other commands say; and the option table itself.
+bool is_of_other_commands(const std::string& path) {
+  for (const char* other :
+       {"/job/run_job.cpp", "/job/run_compare.cpp", "/job/drawings.cpp", "/job/batch/",
+        "/job/options/wishes.cpp", "/job/options/options.cpp", "/layout/", "/write/", "/style/",
+        "/cli/commands.cpp", "/cli/main.cpp"}) {
+    if (path.find(other) != std::string::npos) return true;
+  }
+  return false;
+}
+
+/// A source without its comments.
+std::string code_of_source(const fs::path& path) {
+  return std::regex_replace(read_bytes(path.string()), std::regex("//[^\n]*"), "");
+}
+
+FitJob one_more(const std::string& client) {
+  FitJob job;
+  job.client = client;
+  job.add = {"lower front_neck 1.0"};
+  job.date = "2026-03-21";
+  job.toile = 1;
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("No source that a fit run comes by advises an option that fit has not got") {
+  CHECK(options_in("--out and --hold-back") == std::vector<std::string>{"out", "hold_back"});
+  CHECK_FALSE(is_an_option_of_fit("out"));
+  int sources = 0, advised = 0;
+  for (const char* top : {"/src", "/include"}) {
+    for (const auto& entry :
+         fs::recursive_directory_iterator(std::string(BLOCKWRIGHT_SOURCE_DIR) + top)) {
+      const std::string path = entry.path().string();
+      if ((!path.ends_with(".cpp") && !path.ends_with(".hpp")) || is_of_other_commands(path)) {
+        continue;
+      }
+      ++sources;
+      std::string code = code_of_source(entry.path());
+      // What in_its_place() takes out again: the next test.
+      const std::size_t other = code.find(kOtherFolder);
+      if (other != std::string::npos) code.erase(other, kOtherFolder.size());
+      for (const std::string& name : options_in(code)) {
+        INFO(path << ": --" << name);
+        CHECK(is_an_option_of_fit(name));
+        ++advised;
+      }
+    }
+  }
+  CHECK(sources > 200);
+  CHECK(advised >= 5);
+}
+
+TEST_CASE("Whatever call fails, a fit run advises no other folder and no option that it lacks") {
+  int problems = 0;
+  for (const int error :
+       each({EACCES, EIO, EMFILE, ENAMETOOLONG, ENOSPC, ENOTDIR, EROFS, EWOULDBLOCK})) {
+    for (int at = 1;; ++at) {
+      const TempFolder folder(memory_folder());
+      const std::string client = folder.write("a.json", kClientOfFit);
+      FaultyCalls calls;
+      calls.at = at;
+      calls.error = error;
+      DiskFiles files(calls);
+      const JobResult result = run_fit(one_more(client), files);
+      if (calls.struck().empty()) break;
+      for (const Problem& problem : result.problems) {
+        if (problem.severity != Severity::Error) continue;
+        const std::string hint = problem.hint.plain();
+        INFO(calls.struck() << ": " << to_text(problem));
+        CHECK_FALSE(hint.empty());
+        CHECK(hint.find("another folder") == std::string::npos);
+        CHECK(std::ranges::all_of(options_in(hint), is_an_option_of_fit));
+        ++problems;
+      }
+    }
+  }
+  CHECK(problems > 100);
+}
+
+TEST_CASE("What an amount lacks is advised with options that fit has") {
+  const TempFolder folder;
+  DiskFiles files;
+  FitJob job = one_more(folder.write("a.json", kClientOfFit));
+  job.add = {"take_in waist 2"};
+  const JobResult result = run_fit(job, files);
+  REQUIRE(result.problems.size() == 1);
+  const std::vector<std::string> advised = options_in(result.problems[0].hint.plain());
+  CHECK(advised == std::vector<std::string>{"as"});
+}
