@@ -48,7 +48,7 @@ StyleStep read_step(const JsonDocument& document, const JsonValue& json, double 
   return step;
 }
 
-StepPlace place_of(const JsonDocument& document, const JsonValue& keys) {
+StepPlace step_place(const JsonDocument& document, const JsonValue& keys) {
   StepPlace place{document.where(keys), {}};
   for (std::size_t i = 0; i < keys.children.size(); ++i) {
     const JsonValue& value = document.child(keys, i);
@@ -75,7 +75,7 @@ Style read_style(const std::string& text, std::string_view file) {
   for (std::size_t i = 0; i < steps.children.size(); ++i) {
     const JsonValue& step = document.child(steps, i);
     style.steps.push_back(read_step(document, step, mm));
-    style.places.push_back(place_of(document, document.child(step, 0)));
+    style.places.push_back(step_place(document, document.child(step, 0)));
   }
   return style;
 }

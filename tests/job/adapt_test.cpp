@@ -197,5 +197,5 @@ TEST_CASE("A fault of a style file names its line and the step's key") {
   const JobResult result = run_job(job, files);
   CHECK(result.exit_code == 1);
   REQUIRE(result.problems.size() == 1);
-  CHECK(result.problems[0].where.rfind("bad.json:2:47 steps[0].pivot.to: front.hem", 0) == 0);
+  CHECK(result.problems[0].where.rfind("bad.json:2:48 steps[0].pivot.to: front.hem", 0) == 0);
 }

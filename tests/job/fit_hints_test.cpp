@@ -47,9 +47,16 @@ bool is_of_other_commands(const std::string& path) {
   return false;
 }
 
-/// A source without its comments.
-std::string code_of_source(const fs::path& path) {
-  return std::regex_replace(read_bytes(path.string()), std::regex("//[^\n]*"), "");
+/// What a source has in quotes, its comments apart, but for what in_its_place() takes out again.
+std::string texts_of_source(const fs::path& path) {
+  const std::string code =
+      std::regex_replace(read_bytes(path.string()), std::regex("//[^\n]*"), "");
+  const std::regex quoted(R"("([^"\\\n]|\\.)*")");
+  std::string texts;
+  for (std::sregex_iterator it(code.begin(), code.end(), quoted), end; it != end; ++it) {
+    if (it->str() != "\"" + std::string(kOtherFolder) + "\"") texts += it->str() + "\n";
+  }
+  return texts;
 }
 
 FitJob one_more(const std::string& client) {
@@ -75,11 +82,7 @@ TEST_CASE("No source that a fit run comes by advises an option that fit has not 
         continue;
       }
       ++sources;
-      std::string code = code_of_source(entry.path());
-      // What in_its_place() takes out again: the next test.
-      const std::size_t other = code.find(kOtherFolder);
-      if (other != std::string::npos) code.erase(other, kOtherFolder.size());
-      for (const std::string& name : options_in(code)) {
+      for (const std::string& name : options_in(texts_of_source(entry.path()))) {
         INFO(path << ": --" << name);
         CHECK(is_an_option_of_fit(name));
         ++advised;

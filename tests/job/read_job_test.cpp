@@ -193,7 +193,7 @@ TEST_CASE("A value of a job file that is out of range is refused with its line")
   CHECK(drafted(R"("margin": 1e308)") == "job.value job.json:2:11 margin");
   CHECK(drafted(R"("write": [])") == "job.value job.json:2:10 write");
   CHECK(drafted(R"("paper": "papyrus")") == "paper.unknown job.json:2:10 paper");
-  CHECK(drafted(R"("paper": "60x60")") == "paper.too_small job.json:2:10 paper");
+  CHECK(drafted(R"("paper": "100x100", "margin": 40)") == "paper.too_small job.json:2:10 paper");
   CHECK(drafted(R"("session": "2020-01-01")") == "client.session job.json:2:12 session: a.json");
 
   Job pivot;
@@ -223,8 +223,8 @@ TEST_CASE("A value of a job file that is out of range is refused with its line")
         read_job<BatchJob>("{\"format\": \"blockwright-job-1\",\n" + keys + "}", "job.json", {}),
         files, {}));
   };
-  CHECK(batched(R"("clients": ["a.json"], "shard": "9/8")") == "job.value job.json:2:32 shard");
-  CHECK(batched(R"("clients": ["a.json"], "jobs": 1000)") == "job.value job.json:2:31 jobs");
+  CHECK(batched(R"("clients": ["a.json"], "shard": "9/8")") == "job.value job.json:2:33 shard");
+  CHECK(batched(R"("clients": ["a.json"], "jobs": 1000)") == "job.value job.json:2:32 jobs");
 
   const auto compared = [&](const std::string& keys) {
     return where(run_compare(read_job<CompareJob>(text(keys), "job.json", {}), files));
