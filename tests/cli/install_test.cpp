@@ -35,8 +35,8 @@ class BareMachine {
 
   /// What a command of the checkout says on standard error.
   [[nodiscard]] ToolResult call(const std::string& command) const {
-    return run_tool("PATH=" + folder_.path("") + " " BLOCKWRIGHT_SOURCE_DIR "/" + command +
-                    " 2>&1 >/dev/null </dev/null");
+    return run_tool("(PATH=" + folder_.path("") + " " BLOCKWRIGHT_SOURCE_DIR "/" + command +
+                    " 2>&1 >/dev/null </dev/null)");
   }
 
  private:

@@ -42,7 +42,8 @@ bool is_of_other_commands(const std::string& path) {
        {"/job/run_job.cpp", "/job/run_compare.cpp", "/job/drawings.cpp", "/job/batch/",
         "/job/options/wishes.cpp", "/job/options/options.cpp", "/layout/", "/write/", "/style/",
         "/cli/commands.cpp", "/cli/main.cpp"}) {
-    if (path.find(other) != std::string::npos) return true;
+    if (path.find(other, std::string(BLOCKWRIGHT_SOURCE_DIR).size()) != std::string::npos)
+      return true;
   }
   return false;
 }
