@@ -9,6 +9,7 @@
 #include <filesystem>
 #include <system_error>
 #include <unistd.h>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -117,12 +118,6 @@ class Search {
   Listing which_;
 };
 
-Search searched(const std::string& folder, const std::string& ending, Listing which) {
-  Search search(ending, which);
-  search.look_through(folder);
-  return search;
-}
-
 }  // namespace
 
 std::string DiskFiles::read(const std::string& path) {
@@ -138,12 +133,16 @@ std::string DiskFiles::read(const std::string& path) {
 
 std::vector<std::string> DiskFiles::list(const std::string& folder, const std::string& ending,
                                          Listing which) {
-  return searched(folder, ending, which).files;
+  Search search(ending, which);
+  search.look_through(folder);
+  return std::move(search.files);
 }
 
 std::vector<NotRead> DiskFiles::not_read(const std::string& folder, const std::string& ending,
                                          Listing which) {
-  return searched(folder, ending, which).others;
+  Search search(ending, which);
+  search.look_through(folder);
+  return std::move(search.others);
 }
 
 void DiskFiles::write_all(const std::vector<NewFile>& files) {
