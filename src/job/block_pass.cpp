@@ -131,12 +131,7 @@ BlockSource block_source(const Job& job, FileStore& files) {
   return source;
 }
 
-BlockRun fitted_block(BlockSource source) {
-  BlockRun run;
-  static_cast<BlockSource&>(run) = std::move(source);
-  run.body = fill_in(run.session);
-  run.block = draft_block(run.body, Ease::of(run.client));
-  run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
+void judge_draft(BlockRun& run) {
   run.problems = judge(run.session, run.body, run.unit);
   if (run.block.odd_neck) add(run.problems, judge_neck(run.body, *run.block.odd_neck));
   add(run.problems, run.checks.problems);
@@ -144,6 +139,33 @@ BlockRun fitted_block(BlockSource source) {
   errors_first(run.problems);
   name_contradictions(run);
   name_file_in_errors(run);
+}
+
+void judge_corrected(BlockRun& run) {
+  add(run.problems, run.fitted.remarks);
+  add(run.problems, told_by_new_tape(run));
+  add(run.problems, check_pattern(run.fitted.pattern));
+  errors_first(run.problems);
+}
+
+void true_for_paper(BlockRun& run) {
+  add(run.problems, check_pattern(run.made));
+  errors_first(run.problems);
+  if (has_errors(run.problems)) return;
+  TruedPattern trued = true_darts(run.made);
+  run.printed = std::move(trued.pattern);
+  run.blended = std::move(trued.blended);
+  add(run.problems, check_pattern(run.printed));
+  errors_first(run.problems);
+}
+
+BlockRun fitted_block(BlockSource source) {
+  BlockRun run;
+  static_cast<BlockSource&>(run) = std::move(source);
+  run.body = fill_in(run.session);
+  run.block = draft_block(run.body, Ease::of(run.client));
+  run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
+  judge_draft(run);
   run.fitted.pattern = run.block.pattern;
   if (has_errors(run.problems)) return run;
   run.corrections = active_corrections(run.client, run.before_toile);
@@ -152,10 +174,7 @@ BlockRun fitted_block(BlockSource source) {
   });
   if (run.corrections.empty()) return run;
   run.fitted = fitted(run);
-  add(run.problems, run.fitted.remarks);
-  add(run.problems, told_by_new_tape(run));
-  add(run.problems, check_pattern(run.fitted.pattern));
-  errors_first(run.problems);
+  judge_corrected(run);
   return run;
 }
 

@@ -92,6 +92,14 @@ bool told_by_new_tape(const BlockSource& source, const NumberedCorrection& corre
 /// decides (code "fit.explained").
 Problems told_by_new_tape(const BlockRun& run);
 
+/// What is said of a drafted block: the tape, the checks, and the pieces as they will be printed.
+void judge_draft(BlockRun& run);
+/// ... and of the block with its corrections: their remarks, and what must hold of any pieces.
+void judge_corrected(BlockRun& run);
+/// The last step before printing: trues the darts of `made`. Pieces that are not whole are neither
+/// trued nor printed, and the trued ones are checked like any others.
+void true_for_paper(BlockRun& run);
+
 /// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
 BlockRun fitted_block(BlockSource source);
 

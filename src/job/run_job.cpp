@@ -79,13 +79,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.made = std::move(pieces.pattern);
   run.steps = std::move(pieces.steps);
   add(run.problems, hard_to_sew(run.made));
-  add(run.problems, check_pattern(run.made));
-  errors_first(run.problems);
-  TruedPattern trued = true_darts(run.made);
-  run.printed = std::move(trued.pattern);
-  run.blended = std::move(trued.blended);
-  add(run.problems, check_pattern(run.printed));
-  errors_first(run.problems);
+  true_for_paper(run);
 }
 
 /// The pieces, and with an overlay the net pieces over the block. Gives back the pages of the

@@ -315,3 +315,46 @@ TEST_CASE("What the pieces cannot show is what closes no line of the draft") {
     if (info(row.name).closes.starts_with("nothing")) CHECK_FALSE(measured);
   }
 }
+
+namespace {
+
+/// How the block is judged where `name` gave way by so much.
+Severity judged_by(const CheckedBlock& checked, MeasurementName name, Measure by, Source source) {
+  CheckedBlock changed = checked;
+  changed.body.measurements[name] = {measure_of(name, 500.0), source, measure_of(name, 0.0)};
+  changed.block.adjustments = {{name, by, "why"}};
+  const Problems found = check_limits(
+      {changed.block.pattern, changed.body, changed.block.ease, changed.block.adjustments});
+  REQUIRE(found.size() == 1);
+  return found.front().severity;
+}
+
+}  // namespace
+
+// A tenth of a millimetre or degree under and over each limit. Common practice and ours.
+TEST_CASE(
+    "A taped measurement that gives way passes, is warned of and is refused from its limits on",
+    "[kTooFar][kSmallDifference]") {
+  struct Limit {
+    MeasurementName name;
+    double small;
+  };
+  const CheckedBlock checked = sound();
+  for (const auto& [name, small] :
+       {Limit{BustGirth, 20.0}, Limit{SideLength, 10.0}, Limit{ShoulderSlope, 2.0},
+        Limit{UpperChestGirth, 40.0}, Limit{AcrossBack, 25.0}, Limit{AcrossFront, 25.0},
+        Limit{FrontWaistLength, 15.0}, Limit{SideNeckToWaist, 15.0}}) {
+    for (const double sign : {1.0, -1.0}) {
+      INFO(info(name).key << (sign > 0.0 ? " more" : " less"));
+      const auto judged = [&](double off) {
+        return judged_by(checked, name, measure_of(name, sign * off), Source::Taped);
+      };
+      CHECK(judged(small - 0.1) == Severity::Note);
+      CHECK(judged(small + 0.1) == Severity::Warning);
+      CHECK(judged(8.0 * small - 0.1) == Severity::Warning);
+      CHECK(judged(8.0 * small + 0.1) == Severity::Error);
+    }
+  }
+  const Measure far = Length::mm(900.0);
+  CHECK(judged_by(checked, BustGirth, far, Source::Estimated) == Severity::Note);
+}

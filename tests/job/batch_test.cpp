@@ -187,6 +187,19 @@ TEST_CASE("Two clients whose output would share a name: the later one is refused
   CHECK(lines[1]["problems"][0]["code"] == "batch.collision");
 }
 
+TEST_CASE(
+    "Names that differ in capitals alone share their output on some disks: the later is refused") {
+  MemoryFiles files(std::map<std::string, std::string>{{"p/Zelda.json", client("A", "92")},
+                                                       {"p/zElda.json", client("B", "92")},
+                                                       {"p/zeldb.json", client("C", "92")}});
+  const Json lines = Json::parse(told_by(batch_of("p"), files).text)["clients"];
+  REQUIRE(lines.size() == 3);
+  CHECK(lines[0]["state"] == "done");
+  CHECK(lines[1]["state"] == "failed");
+  CHECK(lines[1]["problems"][0]["code"] == "batch.collision");
+  CHECK(lines[2]["state"] == "done");
+}
+
 TEST_CASE("A folder without clients, or none, and a wrong number of jobs are told") {
   MemoryFiles files = folder_of_people();
   CHECK(told_by(batch_of("nowhere"), files).result.exit_code == 2);

@@ -1,0 +1,111 @@
+// What cannot be cut after a correction: each limit from both sides.
+#include "fit/fit_people.hpp"
+#include "halves.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <functional>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+/// The usual half block, its front changed.
+HalfBlock with_front(const std::function<void(Opened&)>& change) {
+  HalfBlock half = halves_of(usual_block()).right;
+  change(half.front);
+  return half;
+}
+
+std::string refused(const HalfBlock& before, const HalfBlock& after) {
+  try {
+    require_possible({before, after});
+  } catch (const InputError& error) {
+    return error.problem().code + ": " + error.problem().message.plain();
+  }
+  return "";
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+double from_bust_point(const Opened& front) {
+  double near = 1e9;
+  for (std::size_t e = 0; e + 1 < front.edges.size(); ++e) {
+    for (const Path& stretch : front.edges[e].stretches) {
+      near = std::fmin(near, nearest(stretch, apex_of(front)).distance);
+    }
+  }
+  return near;
+}
+
+/// The bust point lowered until an edge is so near.
+HalfBlock with_edge_at(double distance) {
+  return with_front([&](Opened& front) {
+    Point& apex = front.at(shoulder_dart(front)).apex;
+    while (from_bust_point(front) > distance) apex.y -= 0.02;
+  });
+}
+
+/// The bust dart so wide, its legs a third as long, lest they meet the armhole.
+HalfBlock with_dart_of(double degrees) {
+  return with_front([&](Opened& front) {
+    Dart& dart = front.at(shoulder_dart(front));
+    for (Point& leg : dart.legs) leg = between(dart.apex, leg, 0.3);
+    const Angle more = Angle::degrees(degrees) - dart.angle();
+    const bool legs_turn_left = cross(dart.legs[0] - dart.apex, dart.legs[1] - dart.apex) > 0.0;
+    dart.legs[1] = rotated_about(dart.legs[1], dart.apex, legs_turn_left ? more : Angle() - more);
+  });
+}
+
+/// The largest amount that a row takes before it is refused with the code, to 0.001 mm.
+double most_before(const std::string& code,
+                   const std::function<std::vector<RowAmount>(double)>& rows, double most) {
+  double taken = 0.0;
+  double over = most;
+  REQUIRE(outcome(usual_block(), rows(most)).refusal.code == code);
+  while (over - taken > 0.001) {
+    const double middle = 0.5 * (taken + over);
+    (outcome(usual_block(), rows(middle)).fitted ? taken : over) = middle;
+  }
+  CHECK(outcome(usual_block(), rows(over)).refusal.code == code);
+  return taken;
+}
+
+RowAmount row(int number, double by, int sign = 1) {
+  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, ""};
+}
+
+}  // namespace
+
+TEST_CASE("An edge may come within 40 mm of the bust point and no nearer", "[kLeastToBustPoint]") {
+  const HalfBlock before = halves_of(usual_block()).right;
+  CHECK(has(refused(before, with_edge_at(39.9)), "fit.close"));
+  CHECK(has(refused(before, with_edge_at(39.9)), "it must stay 40 mm off"));
+  CHECK_FALSE(has(refused(before, with_edge_at(40.1)), "fit.close"));
+  // One that was as near before is the draft's, not the correction's.
+  CHECK_FALSE(has(refused(with_edge_at(39.9), with_edge_at(39.9)), "fit.close"));
+}
+
+TEST_CASE("A dart may grow to 45 degrees and no wider", "[kWidestAngle]") {
+  const HalfBlock before = halves_of(usual_block()).right;
+  CHECK(has(refused(before, with_dart_of(45.1)), "at most 45 can be cut"));
+  CHECK_FALSE(has(refused(before, with_dart_of(44.9)), "can be cut"));
+  CHECK_FALSE(has(refused(with_dart_of(46.0), with_dart_of(45.9)), "can be cut"));
+}
+
+TEST_CASE("A shoulder is corrected down to 25 mm and no shorter", "[kLeastShoulder]") {
+  const auto rows = [](double by) { return std::vector{row(8, by), row(9, by)}; };
+  const double by = most_before("fit.strap", rows, 0.45 * sewn(usual_block(), "front", "shoulder"));
+  const FittedPattern left = apply_rows(usual_block(), rows(by));
+  const double shorter =
+      std::fmin(sewn(left.pattern, "front", "shoulder"), sewn(left.pattern, "back", "shoulder"));
+  CHECK(shorter == Approx(25.0).margin(0.01));
+}
+
+TEST_CASE("A correction of more than 1000 mm is refused as an amount", "[kMostAmount]") {
+  CHECK(has(outcome(usual_block(), {row(1, 1000.1)}).refusal.code, "fit.amount"));
+  CHECK(outcome(usual_block(), {row(1, 999.9)}).refusal.code != "fit.amount");
+}
