@@ -1,5 +1,6 @@
 // Single rules of the draft on one plain body, checked by hand arithmetic.
 #include "blockwright/block/waist_edge.hpp"
+#include "stages.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 #include "support/people.hpp"
@@ -51,6 +52,46 @@ TEST_CASE("The nape and the front neck point lie on their tapes") {
   const Pattern pattern = checked_block(average()).block.pattern;
   CHECK(pattern.piece("back").landmark("nape").y == Approx(373.0));
   CHECK(pattern.piece("front").landmark("front_neck_point").y == Approx(325.0).margin(0.1));
+}
+
+TEST_CASE("The back neck rises 0.40 of its width above the nape") {
+  // Ours, the mean of simulated torsos.
+  for (const Session& session : each_person(20, 11)) {
+    const Pattern pattern = checked_block(session).block.pattern;
+    const Piece& back = pattern.piece("back");
+    const Vec neck = back.landmark("side_neck_point") - back.landmark("nape");
+    CHECK(neck.x > 0.0);
+    CHECK(neck.y == Approx(0.40 * neck.x).margin(1e-6));
+  }
+}
+
+TEST_CASE("The front has more of the bust than the back: 10 mm and 0.3 of a cup over 12 cm each",
+          "[kLeastFrontShare][kMostFrontShare]") {
+  // Ours, from trials on simulated torsos; within 3 to 35 mm.
+  const auto front_more = [](double cup) {
+    Targets targets;
+    targets.bust = 478.5;
+    targets.cup = cup;
+    return front_share_of_bust(targets) - 0.5 * targets.bust;
+  };
+  CHECK(front_more(137.0) == Approx(10.0 + 0.3 * 17.0));
+  CHECK(front_more(110.0) == Approx(10.0 - 0.3 * 10.0));
+  CHECK(front_more(97.0) == Approx(3.1));
+  CHECK(front_more(96.0) == Approx(3.0));
+  CHECK(front_more(203.0) == Approx(34.9));
+  CHECK(front_more(204.0) == Approx(35.0));
+}
+
+TEST_CASE("The drafted front has that share on its bust line where the armhole has room for it") {
+  for (const double cup : {131.0, 137.0, 143.0}) {
+    INFO(cup);
+    Session session = average();
+    tape(session, UnderbustGirth, 907.0 - cup);
+    const CheckReport report = checked_block(session).report;
+    const double more =
+        0.5 * (length_of(report, "front.bust_line") - length_of(report, "back.bust_line"));
+    CHECK(more == Approx(10.0 + 0.3 * (cup - 120.0)).margin(0.05));
+  }
 }
 
 TEST_CASE("The back shoulder dart takes 8 mm about a blade point half way along the across back") {
@@ -215,4 +256,26 @@ TEST_CASE(
   }
   CHECK(moved_for_it > 10);
   CHECK(moved_for_others > 100);
+}
+
+TEST_CASE("A side seam slants by 6 degrees at most, as long as darts can take the rest",
+          "[kMostSideSlant]") {
+  // Ours: more slant widens and lowers the underarm. On a waist that dips, 0.3 degrees more are
+  // drawn.
+  int at_bound = 0;
+  for (const Session& session : each(people_at_bust(1250.0, people(40), 5))) {
+    const Pattern pattern = checked_block(session).block.pattern;
+    double widest = 0.0;
+    for (const Piece& piece : pattern.pieces) {
+      for (const Dart& dart : piece.darts) {
+        if (dart.edge == "waist") widest = std::fmax(widest, dart.angle().degrees());
+      }
+    }
+    if (widest > 24.0) continue;
+    const Vec up = unit(tangent_at_length(pattern.piece("back").edge("side").path, 0.0));
+    const double slant = Angle::radians(std::asin(std::abs(up.x))).degrees();
+    CHECK(slant <= 6.35);
+    at_bound += slant > 5.99 ? 1 : 0;
+  }
+  CHECK(at_bound > people(10));
 }

@@ -208,6 +208,55 @@ TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
   }
 }
 
+TEST_CASE("the strokes of a double notch are 5 mm apart along the seam") {
+  // Common practice, no source.
+  Pattern pattern = sample_pattern();
+  int doubles = 0;
+  for (Piece& piece : pattern.pieces) {
+    for (Notch& notch : piece.notches) notch.count = 2;
+  }
+  const Sheet sheet = sheet_for(pattern, options_for(CutStyle::Net), sample_notes());
+  for (const Piece& piece : pattern.pieces) {
+    for (const Notch& notch : piece.notches) {
+      INFO(piece.name << " " << notch.name);
+      std::vector<Point> feet;
+      for (const Stroke* stroke : strokes_named(sheet, notch.name)) {
+        if (stroke->piece == piece.name) feet.push_back(stroke->path.start());
+      }
+      REQUIRE(feet.size() == 2);
+      CHECK(distance(feet[0], feet[1]) == Approx(5.0).margin(0.05));
+      ++doubles;
+    }
+  }
+  CHECK(doubles > 3);
+}
+
+TEST_CASE("a toile's drill mark lies 10 mm short of the dart point, between the legs") {
+  // So that the stitching covers the hole: common practice, no source.
+  const Sheet sheet = toile_sheet();
+  int darts = 0;
+  for (const Piece& piece : sample_pattern().pieces) {
+    const Vec by = shift_of(sheet, piece);
+    for (const Dart& dart : piece.darts) {
+      INFO(piece.name << " " << dart.name);
+      std::vector<Point> holes;
+      for (const Stroke* stroke : strokes_named(sheet, dart.name)) {
+        if (stroke->piece != piece.name || stroke->role != LineRole::Hole || !stroke->closed)
+          continue;
+        const Box box = box_of(stroke->path);
+        CHECK(box.width() == Approx(2.0));
+        holes.push_back({0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)});
+      }
+      REQUIRE(holes.size() == 1);
+      const Vec off = holes[0] - (dart.point + by);
+      CHECK(norm(off) == Approx(10.0));
+      CHECK(dot(off, unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point)) > 9.9);
+      ++darts;
+    }
+  }
+  CHECK(darts > 2);
+}
+
 // A ring with a dot in it: a cross would pass for a mark that pages are joined by.
 TEST_CASE("the card has a ring with a dot at each dart point and at the bust point, and no cross") {
   const Sheet sheet = sheet_for(sample_pattern(), options_for(CutStyle::Card), sample_notes());
