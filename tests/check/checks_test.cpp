@@ -1,6 +1,7 @@
 // Each check finds the fault it is for, planted in a sound block.
 #include "checks.hpp"
 
+#include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/box.hpp"
 #include "support/blocks.hpp"
 #include "support/each.hpp"
@@ -122,7 +123,8 @@ TEST_CASE("A draft whose armhole would cut the bust dart is refused, not trued")
 }
 
 // No draft comes so low: the underarm stays over the bust line, and the bust line over the waist.
-TEST_CASE("An armhole that reaches down to 20 mm above the waist is found, a higher one is not") {
+TEST_CASE("An armhole that reaches down to 20 mm above the waist is found, a higher one is not",
+          "[kLeastOverWaist]") {
   const auto found_at = [](Piece& (*piece_of_block)(CheckedBlock&), double over_waist) {
     CheckedBlock checked = sound();
     Piece& piece = piece_of_block(checked);
@@ -176,7 +178,8 @@ TEST_CASE("An armhole that does not suit the arm is found and names what to take
 }
 
 // The armhole law has several limits: the first problem names the one that is broken.
-TEST_CASE("An armhole narrower than 0.30 of the arm is found, one a little wider is not") {
+TEST_CASE("An armhole narrower than 0.30 of the arm is found, one a little wider is not",
+          "[kLeastWidthOfArm]") {
   CheckedBlock checked = sound();
   const double width = armhole_width(checked.block.pattern);
   const auto found_at = [&](double arm) {
@@ -191,7 +194,7 @@ TEST_CASE("An armhole narrower than 0.30 of the arm is found, one a little wider
   CHECK_FALSE(found_at((width - 0.1) / 0.30));
 }
 
-TEST_CASE("A front armhole that hangs over 3 mm below its underarm is found") {
+TEST_CASE("A front armhole that hangs over 3 mm below its underarm is found", "[kMostDip]") {
   CheckedBlock checked = sound();
   Edge& armhole = edge_of(front(checked), "armhole");
   const auto curves = armhole.path.curves();
@@ -357,4 +360,27 @@ TEST_CASE(
   }
   const Measure far = Length::mm(900.0);
   CHECK(judged_by(checked, BustGirth, far, Source::Estimated) == Severity::Note);
+}
+
+TEST_CASE("An armhole is 20 to 90 mm longer than the armscye, or to 0.24 of a large one",
+          "[kLeastArmholeEase][kMostArmholeEase][kMostArmholeShare]") {
+  // From memory and ours: see src/check/shape_checks.cpp.
+  const CheckedBlock checked = sound();
+  const double armhole = half_length(checked.block.pattern, BlockEdge::Armhole);
+  const auto found_at = [&](double armscye, double asked) {
+    CheckedBlock changed = checked;
+    changed.body.measurements[ArmscyeGirth]->value = Length::mm(armscye);
+    changed.block.ease.set(ArmscyeGirth, Length::mm(asked));
+    const Problems found = check_armhole(
+        {changed.block.pattern, changed.body, changed.block.ease, changed.block.adjustments});
+    return !found.empty() && found.front().where == "armscye_girth";
+  };
+  CHECK_FALSE(found_at(armhole - 20.1, 35.0));
+  CHECK(found_at(armhole - 19.9, 35.0));
+  // Asked for less: that is what is checked.
+  CHECK_FALSE(found_at(armhole - 10.1, 10.0));
+  CHECK(found_at(armhole - 9.9, 10.0));
+  const double most = std::fmax(90.0, armhole * 0.24 / 1.24);
+  CHECK_FALSE(found_at(armhole - most + 0.2, 35.0));
+  CHECK(found_at(armhole - most - 0.2, 35.0));
 }

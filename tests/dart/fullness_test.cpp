@@ -285,3 +285,47 @@ TEST_CASE("Lengths beyond all sense are refused in few words") {
     }
   }
 }
+
+namespace {
+
+/// The refusal of turning a bust dart, left so wide at its mouth, into ease or gathers.
+std::string drawn_up(const std::string& place, double mouth, Fullness::Kind kind) {
+  Pattern block = usual_block();
+  if (place != "shoulder") {
+    block = pivot(block, {"front.shoulder", "front." + place, 1.0, {}, {}}).pattern;
+  }
+  const Dart dart = block.piece("front").dart(place);
+  PivotMove rest{"front." + place, place == "side" ? "front.shoulder" : "front.side"};
+  rest.angle = dart.angle() - 2.0 * Angle::radians(std::asin(0.5 * mouth / dart.leg()));
+  const Pattern left = pivot(block, rest).pattern;
+  CHECK(left.piece("front").dart(place).intake() == Approx(mouth).margin(0.005));
+  return refusal([&] { gather(left, {"front." + place, kind, 80.0}); });
+}
+
+}  // namespace
+
+TEST_CASE("Ease takes 8 mm on a seam and 13 along an armhole, gathers 1 mm at least",
+          "[kMostEase][kMostArmholeEase][kLeastGathered]") {
+  // Common practice, no source; the 1 mm is ours.
+  using enum Fullness::Kind;
+  CHECK(drawn_up("shoulder", 7.98, Ease) == "");
+  CHECK(drawn_up("shoulder", 8.02, Ease).find("8 mm is the most") != std::string::npos);
+  CHECK(drawn_up("armhole", 12.98, Ease) == "");
+  CHECK(drawn_up("armhole", 13.02, Ease).find("13 mm is the most") != std::string::npos);
+  CHECK(drawn_up("shoulder", 1.02, Gathers) == "");
+  CHECK(drawn_up("shoulder", 0.98, Gathers).find("too narrow to draw up") != std::string::npos);
+}
+
+TEST_CASE("A piece is slashed along 1 to 12 lines", "[kMostLines]") {
+  const auto told = [](int lines) {
+    SpreadMove move;
+    move.from = "front.waist";
+    move.to = "front.shoulder";
+    move.lines = lines;
+    return refusal([&] { slash_and_spread(usual_block(), move); });
+  };
+  CHECK(told(12).find("slashes are out of range") == std::string::npos);
+  CHECK(told(13).find("slashes are out of range") != std::string::npos);
+  CHECK(told(1).find("slashes are out of range") == std::string::npos);
+  CHECK(told(0).find("slashes are out of range") != std::string::npos);
+}

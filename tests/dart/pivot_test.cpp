@@ -276,7 +276,8 @@ TEST_CASE("A way that another dart bars is refused, with the nearest place that 
   CHECK(barred > 5);
 }
 
-TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can go") {
+TEST_CASE("No dart is made wider than 35 degrees; the refusal says how much can go",
+          "[kWidestDart]") {
   // 35 degrees: common practice, no source.
   for (const Session& session : each_person(300, 5)) {
     const Pattern block = block_of(session);
@@ -372,4 +373,53 @@ TEST_CASE("Places, parts and angles beyond all sense are refused in few words") 
     CHECK(refusal(block, angle).find("[dart.part]") != std::string::npos);
     CHECK(refusal(block, held).find("[dart.place]") != std::string::npos);
   }
+}
+
+namespace {
+
+/// What is said of a dart of that width on legs so long.
+Problems said_of(double degrees, double leg) {
+  Pattern pattern;
+  Piece piece = usual_block().piece("front");
+  Dart& dart = piece.darts.front();
+  const Vec axis = unit(midpoint(dart.legs[0], dart.legs[1]) - dart.apex);
+  const bool left = cross(dart.legs[0] - dart.apex, dart.legs[1] - dart.apex) > 0.0;
+  const Angle half = Angle::degrees(left ? 0.5 * degrees : -0.5 * degrees);
+  dart.legs = {dart.apex + leg * rotated(axis, -half), dart.apex + leg * rotated(axis, half)};
+  piece.darts = {dart};
+  pattern.pieces = {piece};
+  return hard_to_sew(pattern);
+}
+
+std::string code_of(const Problems& problems) {
+  return problems.empty() ? "" : problems.front().code;
+}
+
+}  // namespace
+
+TEST_CASE("A dart over 25 degrees is warned of, over 20 on a leg under 150 mm, and one under 6 mm",
+          "[kWideToSew][kWideOnShortLeg][kShortLeg][kNarrowest]") {
+  // Common practice, no source.
+  CHECK(code_of(said_of(24.9, 160.0)) == "");
+  CHECK(code_of(said_of(25.1, 160.0)) == "dart.wide");
+  CHECK(code_of(said_of(19.9, 149.9)) == "");
+  CHECK(code_of(said_of(20.1, 149.9)) == "dart.wide");
+  CHECK(code_of(said_of(20.1, 150.1)) == "");
+  const auto mouth = [](double mm) { return said_of(Angle::radians(mm / 160.0).degrees(), 160.0); };
+  CHECK(code_of(mouth(6.01)) == "");
+  CHECK(code_of(mouth(5.99)) == "dart.narrow");
+}
+
+TEST_CASE("A dart is held back by half its leg at most", "[kMostHeldBack]") {
+  const double leg = usual_block().piece("front").dart("waist").leg();
+  const auto told = [](double mm) {
+    try {
+      (void)set_dart_point(usual_block(), {"front.waist", mm});
+    } catch (const InputError& error) {
+      return error.problem().code;
+    }
+    return std::string();
+  };
+  CHECK(told(0.5 * leg - 0.01) == "");
+  CHECK(told(0.5 * leg + 0.01) == "dart.place");
 }

@@ -247,3 +247,23 @@ TEST_CASE("Parts of a dart never open over the mouth of a neighbour: refused, or
   CHECK(refused > 0);
   CHECK(whole > 0);
 }
+
+TEST_CASE("A dart is split into 2 to 6", "[kMostDarts]") {
+  const auto told = [](std::size_t count) {
+    return refusal(split_of("front.waist", std::vector(count, 1.0 / static_cast<double>(count)),
+                            DartGroup::Fanned, 10.0));
+  };
+  CHECK(told(6).find("must be 2 to 6") == std::string::npos);
+  CHECK(told(7).find("must be 2 to 6") != std::string::npos);
+  CHECK(told(1).find("must be 2 to 6") != std::string::npos);
+}
+
+TEST_CASE("A dart has a hundredth of a degree at least", "[kLeastDart]") {
+  const double whole = usual_block().piece("front").dart("waist").angle().degrees();
+  const auto split_off = [&](double degrees) {
+    return refusal(
+        split_of("front.waist", {degrees / whole, 1.0 - degrees / whole}, DartGroup::Fanned));
+  };
+  CHECK(split_off(0.0099).find("too narrow to sew") != std::string::npos);
+  CHECK(split_off(0.0101).find("too narrow to sew") == std::string::npos);
+}

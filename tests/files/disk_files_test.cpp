@@ -337,3 +337,13 @@ TEST_CASE("Of a file that has one place no other folder is advised") {
   CHECK(problem.hint.plain() ==
         "nothing can be written to this disk: make it writable; older files are as they were");
 }
+
+TEST_CASE("A file of 16 MiB is read, a larger one refused", "[kLargestInput]") {
+  const TempFolder folder(memory_folder());
+  const std::size_t most = std::size_t{16} * 1024 * 1024;
+  (void)folder.write("most", std::string(most, ' '));
+  (void)folder.write("more", std::string(most + 1, ' '));
+  DiskFiles files;
+  CHECK(files.read(folder.path("most")).size() == most);
+  CHECK_THROWS_AS(files.read(folder.path("more")), FileError);
+}

@@ -109,3 +109,23 @@ TEST_CASE("A correction of more than 1000 mm is refused as an amount", "[kMostAm
   CHECK(has(outcome(usual_block(), {row(1, 1000.1)}).refusal.code, "fit.amount"));
   CHECK(outcome(usual_block(), {row(1, 999.9)}).refusal.code != "fit.amount");
 }
+
+TEST_CASE("A bust dart keeps 4 degrees when the bust is made smaller", "[kLeastBustDart]") {
+  const auto rows = [](double by) { return std::vector{row(27, by, -1)}; };
+  const double by = most_before("fit.negative_dart", rows, 60.0);
+  const FittedPattern left = apply_rows(usual_block(), rows(by));
+  CHECK(left.pattern.piece("front").dart("shoulder").angle().degrees() == Approx(4.0).margin(0.01));
+}
+
+TEST_CASE("A dart keeps a mouth of 0.5 mm", "[kLeastMouth]") {
+  const auto rows = [](double by) { return std::vector{row(17, by, -1)}; };
+  const double by = most_before("fit.negative_dart", rows, 20.0);
+  const FittedPattern left = apply_rows(usual_block(), rows(by));
+  CHECK(left.pattern.piece("back").dart("shoulder").intake() == Approx(0.5).margin(0.01));
+}
+
+TEST_CASE("A leg is bowed by 6 mm at most", "[kMostBow]") {
+  // Half of what is taken in under the bust goes to each leg.
+  const auto rows = [](double by) { return std::vector{row(32, by)}; };
+  CHECK(most_before("fit.limit", rows, 30.0) == Approx(12.0).margin(0.01));
+}

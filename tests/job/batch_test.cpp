@@ -592,3 +592,16 @@ TEST_CASE("Without names, neither paper, file names of a stream, summary nor rec
     CHECK(bytes.find("Zephyrine") == std::string::npos);
   }
 }
+
+TEST_CASE("A folder has up to a million parts", "[kMostShards]") {
+  MemoryFiles files = folder_of_people();
+  BatchJob batch = batch_of("people");
+  batch.shard = "1/1000000";
+  CHECK(told_by(batch, files).result.exit_code == 0);
+  batch.shard = "1/1000001";
+  CHECK(told_by(batch, files).result.exit_code == 2);
+  batch.shard = "3/3";
+  CHECK(told_by(batch, files).result.exit_code != 2);
+  batch.shard = "4/3";
+  CHECK(told_by(batch, files).result.exit_code == 2);
+}

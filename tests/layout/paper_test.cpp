@@ -63,3 +63,12 @@ TEST_CASE("anything else is a usage error that says what is possible") {
     }
   }
 }
+
+TEST_CASE("a paper's sides are 100 to 5000 mm", "[kSmallestSide][kLargestSide]") {
+  CHECK(paper_named("100x5000").height.mm() == 5000.0);
+  CHECK(paper_named("roll:100").is_roll());
+  for (const char* name : {"99.9x200", "200x99.9", "5000.1x200", "200x5000.1", "roll:99.9"}) {
+    INFO(name);
+    CHECK_THROWS_AS(paper_named(name), UsageError);
+  }
+}

@@ -395,8 +395,9 @@ TEST_CASE("long lists go on to further map pages and lose nothing") {
   }
 }
 
-TEST_CASE("a paper too small for the test squares is refused with its size") {
-  for (const std::string paper : {"149x300", "120x120", "300x149"}) {
+TEST_CASE("a paper too small for the test squares is refused with its size", "[kSmallestPaper]") {
+  CHECK_FALSE(tile_pages(plan_for(options_for("150x300"), sample_notes())).empty());
+  for (const std::string paper : {"149.9x300", "120x120", "300x149"}) {
     try {
       plan_for(options_for(paper), sample_notes());
       FAIL(paper << " was accepted");

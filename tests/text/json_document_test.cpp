@@ -51,3 +51,30 @@ TEST_CASE("Values know where they stand, numbers to their last digit") {
   CHECK(document.where_key(document.child(document.root(), 1)) == "a.json:2:1 b");
   CHECK(document_of("92").root().end == 2);
 }
+
+namespace {
+
+bool is_read(const std::string& text) { return place_of_fault(text).empty(); }
+
+std::string nested(std::size_t depth) { return std::string(depth, '[') + std::string(depth, ']'); }
+
+std::string list_of(std::size_t count) {
+  std::string text = "[1";
+  for (std::size_t i = 1; i < count; ++i) text += ",1";
+  return text + "]";
+}
+
+std::string padded(std::size_t bytes) { return "[" + std::string(bytes - 2, ' ') + "]"; }
+
+}  // namespace
+
+// Ours: far beyond what anybody types.
+TEST_CASE("The limits of a JSON file from both sides: depth, values, bytes",
+          "[kDeepest][kMostValues][kMostBytes]") {
+  CHECK(is_read(nested(16)));
+  CHECK_FALSE(is_read(nested(17)));
+  CHECK(is_read(list_of(9'999)));
+  CHECK_FALSE(is_read(list_of(10'000)));
+  CHECK(is_read(padded(1024 * 1024)));
+  CHECK_FALSE(is_read(padded(1024 * 1024 + 1)));
+}
