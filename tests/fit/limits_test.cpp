@@ -129,3 +129,17 @@ TEST_CASE("A leg is bowed by 6 mm at most", "[kMostBow]") {
   const auto rows = [](double by) { return std::vector{row(32, by)}; };
   CHECK(most_before("fit.limit", rows, 30.0) == Approx(12.0).margin(0.01));
 }
+
+TEST_CASE("A fold across the upper back takes 25 mm beyond what the shoulder dart gives",
+          "[kMostFolded]") {
+  const auto rows = [](double by) {
+    return std::vector{
+        RowAmount{CorrectionRow::UpperBackShorter, 1, by, AmountAs::Length, BodySide::Both, ""}};
+  };
+  const Opened back = halves_of(usual_block()).right.back;
+  const Dart& dart = back.at(shoulder_dart(back));
+  const double closes =
+      dart.angle().radians() - 2.0 * std::asin(0.5 * 0.5 / distance(dart.apex, dart.legs[1]));
+  const double by_dart = distance(dart.apex, across_of(back)) * std::sin(closes);
+  CHECK(most_before("fit.amount", rows, 60.0) == Approx(by_dart + 25.0).margin(0.1));
+}

@@ -86,8 +86,15 @@ foreach(line IN ITEMS "for (const Problem& p : problems) INFO(p.code)" "for (con
   expect_fault(named_cases.cmake "'${line}'" "planted_test.cpp")
 endforeach()
 
-if(NOT PLANTED EQUAL 22)
-  message(FATAL_ERROR "${PLANTED} of 22 planted faults were tried.")
+file(COPY ${ROOT}/src DESTINATION ${WORK})
+expect_clean(limits.cmake)
+file(WRITE ${WORK}/src/base/planted.cpp
+  "constexpr double kMostPlanted = 1.0;\nvoid f(double x) {\n  if (x > kMostPlanted) refuse(x);\n}\n")
+expect_fault(limits.cmake "a limit without a test" "kMostPlanted: no test")
+file(REMOVE ${WORK}/src/base/planted.cpp)
+
+if(NOT PLANTED EQUAL 23)
+  message(FATAL_ERROR "${PLANTED} of 23 planted faults were tried.")
 endif()
 file(REMOVE_RECURSE ${WORK})
 message(STATUS "${PLANTED} planted faults found.")
