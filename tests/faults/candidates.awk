@@ -40,14 +40,15 @@ function each(code, from, to,    at, past, before, after) {
   }
 }
 
-function constants(code,    rest, past, text, before, after, to) {
+function constants(code,    rest, past, text, before, after, to, power) {
   past = 0
   while (match(rest = substr(code, past + 1), /[0-9]+(\.[0-9]+)?/)) {
     text = substr(rest, RSTART, RLENGTH)
     before = past + RSTART > 1 ? substr(code, past + RSTART - 1, 1) : " "
     after = substr(code, past + RSTART + RLENGTH)
+    power = substr(code, 1, past + RSTART - 1) ~ /[0-9]e-$/
     past += RSTART + RLENGTH - 1
-    if (before ~ /[A-Za-z0-9_.']/ || after ~ /^[A-Za-z0-9_.'>]/) continue
+    if (power || before ~ /[A-Za-z0-9_.']/ || after ~ /^[A-Za-z0-9_.'>]/) continue
     if (text ~ /\./) {
       to = sprintf("%.6g", text + 0 == 0 ? 1 : text * 1.5)
       if (to !~ /\./) to = to ".0"
