@@ -228,3 +228,18 @@ TEST_CASE("a seam along the leg has no fold to follow: the peak is the middle of
     CHECK(dart_peak(apex, inner, outer, seam) == midpoint(inner, outer));
   }
 }
+
+TEST_CASE("Along gathers a place is found drawn up and as cut, in proportion") {
+  Piece piece = sample_piece();
+  piece.fullness = {{"gathers", "side", Fullness::Kind::Gathers, 20.0, 60.0, 30.0}};
+  const Edge& side = piece.edge("side");
+  CHECK(sewn_length(piece, side) == Approx(length(side.path) - 10.0));
+  struct Place {
+    double cut, closed;
+  };
+  for (const auto& [cut, closed] :
+       each({Place{10.0, 10.0}, Place{40.0, 35.0}, Place{60.0, 50.0}, Place{80.0, 70.0}})) {
+    CHECK(closed_from_cut(piece, side, cut) == Approx(closed));
+    CHECK(cut_from_closed(piece, side, closed) == Approx(cut));
+  }
+}

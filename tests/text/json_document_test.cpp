@@ -2,6 +2,7 @@
 #include "blockwright/text/json_document.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/text/json_values.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -77,4 +78,20 @@ TEST_CASE("The limits of a JSON file from both sides: depth, values, bytes",
   CHECK_FALSE(is_read(list_of(10'000)));
   CHECK(is_read(padded(1024 * 1024)));
   CHECK_FALSE(is_read(padded(1024 * 1024 + 1)));
+}
+
+TEST_CASE("A whole number has no part over, and is no larger than the program counts") {
+  const auto read = [](const std::string& text) {
+    const JsonDocument document = document_of(text);
+    int number = 0;
+    read_value(document, document.root(), number);
+    return number;
+  };
+  CHECK(read("12") == 12);
+  CHECK(read("-12.0") == -12);
+  CHECK(read("2147483647") == 2147483647);
+  for (const char* text : {"12.5", "2147483648", "-3e9", "1e300"}) {
+    INFO(text);
+    CHECK_THROWS_AS(read(text), InputError);
+  }
 }
