@@ -1,6 +1,7 @@
 #include "blockwright/pattern/piece.hpp"
 
 #include "blockwright/geometry/path.hpp"
+#include "blockwright/pattern/pattern.hpp"
 #include "pattern/sample_piece.hpp"
 #include "support/each.hpp"
 #include "support/random_shapes.hpp"
@@ -242,4 +243,17 @@ TEST_CASE("Along gathers a place is found drawn up and as cut, in proportion") {
     CHECK(closed_from_cut(piece, side, cut) == Approx(closed));
     CHECK(cut_from_closed(piece, side, closed) == Approx(cut));
   }
+}
+
+TEST_CASE("Mirrored, a notch at one end of an edge is at its other end, and gathers change ends") {
+  Piece piece = sample_piece();
+  const double whole = length(piece.edge("side").path);
+  piece.notches = {{"end", "side", whole, 1, "", ""}, {"start", "side", 0.0, 1, "", ""}};
+  piece.fullness = {{"gathers", "side", Fullness::Kind::Gathers, 0.0, 40.0, 30.0}};
+  const Piece other = mirrored(piece);
+  CHECK(other.notches[0].along == 0.0);
+  CHECK(other.notches[1].along == Approx(whole));
+  CHECK(other.fullness[0].from == Approx(whole - 40.0));
+  CHECK(other.fullness[0].to == Approx(whole));
+  CHECK(mirrored(other).fullness[0].from == Approx(0.0).margin(1e-9));
 }
