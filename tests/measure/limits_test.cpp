@@ -67,3 +67,23 @@ TEST_CASE("Every measurement is read at the limits of its row and refused beyond
     CHECK_FALSE(read(row.most.number() + 0.1));
   }
 }
+
+TEST_CASE("Each slip of unit or decimal point is recognised, in both units") {
+  struct Slip {
+    const char *unit, *tape, *said;
+  };
+  for (const auto& [unit, tape, said] :
+       {Slip{"cm", "\"bust_girth\": 925", "ten times too large"},
+        Slip{"cm", "\"bust_girth\": 9.25", "ten times too small"},
+        Slip{"cm", "\"bust_girth\": 36.5", "like inches"},
+        Slip{"cm", "\"bust_girth\": 0.925", "like metres"},
+        Slip{"cm", "\"bust_girth\": 92, \"stature\": 5.5", "like feet"},
+        Slip{"in", "\"bust_girth\": 92.5", "like cm"}, Slip{"in", "\"bust_girth\": 925", "like mm"},
+        Slip{"in", "\"bust_girth\": 3.65", "ten times too small"},
+        Slip{"in", "\"bust_girth\": 18.25", "like half"},
+        Slip{"in", "\"bust_girth\": 36, \"stature\": 5.5", "like feet"}}) {
+    const Problem problem = refusal(client_text(tape, unit));
+    INFO(unit << ": " << tape << "\n" << to_text(problem));
+    CHECK(to_text(problem).find(said) != std::string::npos);
+  }
+}
