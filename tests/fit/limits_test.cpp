@@ -143,3 +143,62 @@ TEST_CASE("A fold across the upper back takes 25 mm beyond what the shoulder dar
   const double by_dart = distance(dart.apex, across_of(back)) * std::sin(closes);
   CHECK(most_before("fit.amount", rows, 60.0) == Approx(by_dart + 25.0).margin(0.1));
 }
+
+TEST_CASE("A shoulder rises or falls by 0.9 of its length at most", "[kSteepest]") {
+  // Ours. Of 100 mm across and 40 down: 107.7 mm long.
+  const ClosedShoulder shoulder{{0.0, 0.0}, {50.0, -20.0}, {100.0, -40.0}, {50.0, -120.0}, Angle()};
+  const double most = 0.9 * std::hypot(100.0, 40.0);
+  CHECK(tip_raised(shoulder, 40.0 + most - 0.1).length() == Approx(std::hypot(100.0, 40.0)));
+  CHECK_THROWS_AS(tip_raised(shoulder, 40.0 + most + 0.1), InputError);
+  CHECK_NOTHROW(tip_raised(shoulder, 40.0 - most + 0.1));
+  CHECK_THROWS_AS(tip_raised(shoulder, 40.0 - most - 0.1), InputError);
+}
+
+TEST_CASE("A bust is made fuller or smaller if its point is 20 mm below the armhole's across point",
+          "[kLeastHinge]") {
+  const auto told = [](double below) {
+    HalfBlock half = with_front(
+        [&](Opened& front) { front.at(shoulder_dart(front)).apex.y = across_of(front).y - below; });
+    try {
+      moves_of(CorrectionRow::FullerBust).apply(half, {2.0, ""});
+    } catch (const InputError& error) {
+      return error.problem().message.plain();
+    }
+    return std::string();
+  };
+  CHECK(has(told(19.9), "too near the armhole"));
+  CHECK_FALSE(has(told(20.1), "too near the armhole"));
+}
+
+TEST_CASE("The armhole's across point stays 10 mm over the underarm", "[kLeastArmhole]") {
+  const auto rows = [](double by) {
+    return std::vector{
+        RowAmount{CorrectionRow::UnderarmHigher, 1, by, AmountAs::Length, BodySide::Both, ""}};
+  };
+  const Opened back = halves_of(usual_block()).right.back;
+  const double height = across_of(back).y - corner_of(back, Corner::Underarm).y;
+  const double by = most_before("fit.place", rows, height);
+  const Pattern left = apply_rows(usual_block(), rows(by)).pattern;
+  const HalfBlock half = halves_of(left).right;
+  const auto over = [](const Opened& open) {
+    return across_of(open).y - corner_of(open, Corner::Underarm).y;
+  };
+  CHECK(std::fmin(over(half.front), over(half.back)) == Approx(10.0).margin(0.1));
+}
+
+TEST_CASE("A stroke of the outline keeps 2 mm from end to end", "[kLeastStroke]") {
+  const auto told = [](double left) {
+    const Opened back = halves_of(usual_block()).right.back;
+    Redrawing work(back);
+    const Vec across = work.at(Corner::SideNeck) - work.at(Corner::CentreNeck);
+    work.move(Corner::CentreNeck, across - left * unit(across));
+    try {
+      (void)work.finished();
+    } catch (const InputError& error) {
+      return error.problem().message.plain();
+    }
+    return std::string();
+  };
+  CHECK(has(told(1.99), "the neckline would be used up"));
+  CHECK_FALSE(has(told(2.01), "the neckline would be used up"));
+}
