@@ -384,3 +384,21 @@ TEST_CASE("An armhole is 20 to 90 mm longer than the armscye, or to 0.24 of a la
   CHECK_FALSE(found_at(armhole - most + 0.2, 35.0));
   CHECK(found_at(armhole - most - 0.2, 35.0));
 }
+
+TEST_CASE(
+    "A back across point below its underarm is found, one a tenth of a millimetre above is not") {
+  const auto found_at = [](double up) {
+    CheckedBlock checked = sound();
+    const double underarm = corner_point(back(checked), Corner::Underarm).y;
+    for (Landmark& landmark : back(checked).landmarks) {
+      if (landmark.name == "across_back_point") landmark.at.y = underarm + up;
+    }
+    const Problems found = check_armhole(
+        {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+    return std::ranges::any_of(found, [](const Problem& p) {
+      return p.message.plain().find("across-back point would lie") != std::string::npos;
+    });
+  };
+  CHECK(found_at(-0.1));
+  CHECK_FALSE(found_at(0.1));
+}
