@@ -170,6 +170,53 @@ TEST_CASE("A bust line that tilts is found") {
   CHECK(finds("check.level", checked, Length::mm(0.1)));
 }
 
+TEST_CASE("A bust line that tilts at the centre alone is found") {
+  CheckedBlock checked = sound();
+  for (BalanceLine& line : front(checked).balance_lines) {
+    if (line.name == "bust_line") {
+      line.path = Path::through({line.path.start() + Vec{0.0, 0.2}, line.path.end()});
+    }
+  }
+  CHECK(finds("check.level", checked, Length::mm(0.1)));
+}
+
+namespace {
+
+/// A strip 20 mm wide with its long side in stretches of these lengths, "e0", "e1" ...
+Piece strip(const std::string& name, const std::vector<double>& stretches) {
+  Piece piece;
+  piece.name = name;
+  Point at;
+  for (const double mm : stretches) {
+    const Point next = at + Vec{mm, 0.0};
+    piece.edges.push_back(
+        {"e" + std::to_string(piece.edges.size()), EdgeRole::Seam, Path::through({at, next})});
+    at = next;
+  }
+  piece.edges.push_back(
+      {"rest", EdgeRole::Hem, Path::through({at, at + Vec{0.0, 20.0}, {0.0, 20.0}, {}})});
+  return piece;
+}
+
+}  // namespace
+
+TEST_CASE(
+    "A notch on a seam's second edge is compared from the start of the seam, either way round") {
+  const auto found_at = [](double along, bool runs_back) {
+    Pattern pattern{{strip("p", {100.0, 50.0}), strip("q", {150.0})}, {}};
+    pattern.seams = {{"pq", {{"p", "e0"}, {"p", "e1"}}, {{"q", "e0"}}, 0.0, runs_back}};
+    pattern.pieces[0].notches = {{"n", "e1", 20.0, 1, "q", "e0"}};
+    pattern.pieces[1].notches = {{"n", "e0", along, 1, "p", "e1"}};
+    return !unequal_seams(pattern).empty();
+  };
+  CHECK_FALSE(found_at(120.0, false));
+  CHECK_FALSE(found_at(120.09, false));
+  CHECK(found_at(120.11, false));
+  CHECK(found_at(119.89, false));
+  CHECK_FALSE(found_at(30.0, true));
+  CHECK(found_at(120.0, true));
+}
+
 TEST_CASE("An armhole that does not suit the arm is found and names what to take again") {
   CheckedBlock checked = sound();
   Measure& armscye = checked.body.measurements[ArmscyeGirth]->value;
