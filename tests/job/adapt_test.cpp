@@ -199,3 +199,21 @@ TEST_CASE("A fault of a style file names its line and the step's key") {
   REQUIRE(result.problems.size() == 1);
   CHECK(result.problems[0].where.rfind("bad.json:2:48 steps[0].pivot.to: front.hem", 0) == 0);
 }
+
+TEST_CASE("What moves make of a dart on the way is not said; how the pieces end is") {
+  MemoryFiles files = files_here();
+  const auto wide = [&](const Job& job) {
+    const JobResult result = run_job(job, files);
+    CHECK(result.exit_code == 0);
+    return std::ranges::count(result.problems, "dart.wide", &Problem::code);
+  };
+  Job job = pivot_job();
+  job.one_bust_dart = true;
+  job.to = {"front.waist"};
+  job.part = {0.6};
+  CHECK(wide(job) == 1);
+  job.dart.push_back("front.waist");
+  job.to.push_back("front.side:0.3");
+  job.part = {0.6, 0.6};
+  CHECK(wide(job) == 0);
+}
