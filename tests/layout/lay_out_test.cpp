@@ -208,6 +208,37 @@ TEST_CASE("each end of a dart's mouth has a notch on the cut line") {
   }
 }
 
+TEST_CASE("a fold has one bracket inside the piece and an arrow head at each of its ends") {
+  const Pattern pattern = sample_pattern();
+  const Sheet sheet = sheet_for(pattern, options_for(CutStyle::Net), sample_notes());
+  int folds = 0;
+  for (const Piece& piece : pattern.pieces) {
+    const Vec by = shift_of(sheet, piece);
+    for (const Edge& edge : piece.edges) {
+      if (edge.role != EdgeRole::Fold) continue;
+      const Path fold = placed(edge.path, Placement::shift(by));
+      std::vector<Point> tips;
+      int brackets = 0;
+      for (const Stroke* stroke : strokes_named(sheet, "fold")) {
+        if (stroke->piece != piece.name) continue;
+        if (stroke->path.curves().size() == 3) {
+          ++brackets;
+          CHECK(nearest(fold, stroke->path.start()).distance < 1e-6);
+          CHECK(nearest(fold, stroke->path.end()).distance < 1e-6);
+        } else {
+          tips.push_back(point_at_length(stroke->path, 0.5 * length(stroke->path)));
+          CHECK(nearest(fold, tips.back()).distance < 1e-6);
+        }
+      }
+      CHECK(brackets == 1);
+      REQUIRE(tips.size() == 2);
+      CHECK(distance(tips[0], tips[1]) > 50.0);
+      ++folds;
+    }
+  }
+  CHECK(folds > 0);
+}
+
 TEST_CASE("the strokes of a double notch are 5 mm apart along the seam") {
   // Common practice, no source.
   Pattern pattern = sample_pattern();
