@@ -1,5 +1,7 @@
 #include "blockwright/base/error.hpp"
 
+#include "blockwright/base/printable.hpp"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -7,14 +9,10 @@
 namespace blockwright {
 namespace {
 
-/// Control characters, which a file name may hold, would move the cursor or break the line.
-std::string printable(std::string text) {
-  for (char& c : text) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (byte < 0x20 || byte == 0x7f) c = '?';
-  }
-  return text;
-}
+/// Values in a sentence are cut where they are put in; this stops what was forgotten.
+constexpr std::size_t kLongestSentence = 2000;
+
+std::string sentence(const Wording& wording) { return shown(wording.plain(), kLongestSentence); }
 
 }  // namespace
 
@@ -29,11 +27,11 @@ bool has_errors(const Problems& problems) {
 
 std::string to_text(const Problem& problem) {
   std::string text(severity_name(problem.severity));
-  text += " [" + problem.code + "] ";
-  if (!problem.where.empty()) text += problem.where + ": ";
-  text += problem.message.plain();
-  if (!problem.hint.empty()) text += " (" + problem.hint.plain() + ")";
-  return printable(text);
+  text += " [" + shown(problem.code) + "] ";
+  if (!problem.where.empty()) text += shown_place(problem.where) + ": ";
+  text += sentence(problem.message);
+  if (!problem.hint.empty()) text += " (" + sentence(problem.hint) + ")";
+  return text;
 }
 
 Error::Error(Problem problem)

@@ -4,6 +4,7 @@
 #include "command_options.hpp"
 #include "fit_prompt.hpp"
 #include "progress_bar.hpp"
+#include "terminal.hpp"
 
 #include <iostream>
 #include <memory>
@@ -30,7 +31,10 @@ void require_source(const BatchJob& batch) {
 
 JobResult run_lines(const BatchJob& batch, FileStore& files) {
   BatchWatch watch;
-  watch.say = [](std::string_view text) { std::cout << text << std::flush; };
+  watch.say = [](std::string_view text) {
+    print(std::cout, text);
+    std::cout.flush();
+  };
   return run_stream(batch, std::cin, files, watch);
 }
 
@@ -40,7 +44,8 @@ JobResult run_folder(BatchJob& batch, FileStore& files) {
   BatchWatch watch;
   watch.say = [&bar](std::string_view text) {
     bar.clear();
-    std::cout << text << std::flush;
+    print(std::cout, text);
+    std::cout.flush();
   };
   watch.progress = [&bar](std::size_t done, std::size_t total, std::size_t failed) {
     bar.draw(done, total, failed);
@@ -60,7 +65,7 @@ bool is_at_terminal() { return isatty(STDIN_FILENO) != 0 && isatty(STDOUT_FILENO
 
 /// Prints the report, and the errors to standard error; gives back the exit code.
 int print_result(const JobResult& result) {
-  std::cout << result.output;
+  print(std::cout, result.output);
   if (result.exit_code != 0) {
     for (const Problem& problem : result.problems) {
       if (problem.severity == Severity::Error) std::cerr << to_text(problem) << '\n';
@@ -111,7 +116,7 @@ void add_text_command(CLI::App& app, int& exit_code, const char* name, const cha
   CLI::App* command = app.add_subcommand(name, about);
   command->add_option(argument.first, *named, argument.second)->required();
   command->callback([named, text_of, &exit_code] {
-    std::cout << text_of(*named);
+    print(std::cout, text_of(*named));
     exit_code = 0;
   });
 }

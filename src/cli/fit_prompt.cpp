@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/text/input_line.hpp"
 
 #include <algorithm>
@@ -133,14 +134,16 @@ std::optional<OnNewTape> keep_or_drop(const Prompt& prompt) {
 void ask_of_explained(const Job& job, FileStore& files, std::istream& in, std::ostream& out) {
   std::vector<ExplainedDecision> decisions;
   for (const Explained& explained : explained_corrections(job, files)) {
-    out << "Correction " << explained.number << ", " << explained.correction << ": "
-        << explained.tapes << ". The new tape already has what this correction asked for.\n";
+    out << "Correction " << explained.number << ", " << printable(explained.correction) << ": "
+        << printable(explained.tapes)
+        << ". The new tape already has what this correction asked for.\n";
     const auto answered = keep_or_drop(Prompt(in, out));
     if (answered) decisions.push_back({explained.number, *answered});
   }
   decide_explained(job.client, decisions, files);
   if (!decisions.empty()) {
-    out << "Written into " << job.client << "; the text before it is " << job.client << ".bak\n\n";
+    const std::string client = shown_place(job.client);
+    out << "Written into " << client << "; the text before it is " << client << ".bak\n\n";
   }
 }
 
@@ -161,7 +164,7 @@ void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::o
     one.report = ReportKind::Text;
     const JobResult result = run_fit(one, files);
     if (result.exit_code == 0) {
-      out << "Added: " << answered->words << "\n";
+      out << "Added: " << shown(answered->words) << "\n";
     } else {
       for (const Problem& problem : result.problems) out << to_text(problem) << "\n";
     }

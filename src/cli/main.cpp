@@ -1,6 +1,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/version.hpp"
 #include "commands.hpp"
+#include "terminal.hpp"
 
 #include <exception>
 #include <iostream>
@@ -13,11 +14,20 @@ int exit_code_of(const CLI::App& app, const CLI::ParseError& error) {
   return app.exit(error, std::cout, std::cerr) == 0 ? 0 : 2;
 }
 
+/// What was typed is part of the message.
+std::string failure_text(const CLI::App* app, const CLI::Error& error) {
+  constexpr std::size_t longest = 120;
+  return CLI::FailureMessage::simple(
+      app, CLI::Error(error.get_name(), blockwright::shown(error.what(), longest),
+                      error.get_exit_code()));
+}
+
 int run(int argc, char** argv) {
   CLI::App app{
       "Drafts a person's fitted bodice block from tape measurements and prints it at 1:1."};
   app.name("blockwright");
   app.set_version_flag("--version", "blockwright " + std::string(blockwright::version()));
+  app.failure_message(failure_text);
   app.require_subcommand(1);
   app.footer(
       "Exit codes: 0 all done; 1 a client failed or a check found an error; 2 could not "
@@ -48,8 +58,9 @@ int main(int argc, char** argv) {
     std::cerr << to_text(error.problem()) << '\n';
     return 2;
   } catch (const std::exception& error) {
-    std::cerr << "error [program.bug] " << error.what()
-              << " (please report it with the files that led to it)\n";
+    std::cerr << to_text({blockwright::Severity::Error, "program.bug", "", error.what(),
+                          "please report it with the files that led to it"})
+              << '\n';
     return 2;
   }
 }

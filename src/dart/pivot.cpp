@@ -1,3 +1,4 @@
+#include "blockwright/base/printable.hpp"
 #include "moving.hpp"
 
 #include <cmath>
@@ -75,7 +76,7 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
   const PieceWords from = piece_and_name(pattern, move.dart);
   const PieceWords to = piece_and_name(pattern, move.to);
   if (from.piece != to.piece) {
-    refuse("dart.blocked", move.dart, "a dart cannot leave its piece for " + move.to,
+    refuse("dart.blocked", move.dart, "a dart cannot leave its piece for " + shown(move.to),
            "name a place on the same piece");
   }
   Opened open = opened(pattern.pieces[from.piece]);

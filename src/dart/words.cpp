@@ -1,5 +1,7 @@
 #include "words.hpp"
 
+#include "blockwright/base/printable.hpp"
+
 #include <charconv>
 #include <cmath>
 
@@ -24,7 +26,7 @@ bool has_edge_of(const Opened& open, const DartPosition& position) {
 
 void refuse(const char* code, const std::string& where, const Wording& message, const Wording& hint,
             const char* key) {
-  Problem problem{Severity::Error, code, where, message, hint};
+  Problem problem{Severity::Error, code, shown(where), message, hint};
   if (key != nullptr) problem.options = {key};
   throw InputError(problem);
 }

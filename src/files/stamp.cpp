@@ -1,6 +1,7 @@
 #include "blockwright/files/stamp.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/files/safe_name.hpp"
 
 #include <fmt/format.h>
@@ -18,7 +19,7 @@ using Json = nlohmann::ordered_json;
 constexpr const char* kStampFormat = "blockwright-done-1";
 
 std::string on_one_line(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  return printable(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 /// The name of a file without its folder.

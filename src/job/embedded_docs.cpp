@@ -1,4 +1,5 @@
 #include "blockwright/base/embedded_file.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/job/options.hpp"
 
@@ -21,7 +22,7 @@ std::string schema_named(std::string_view name) {
   if (name == "pattern") return std::string(pattern_schema());
   if (name == "report") return std::string(report_schema());
   if (name == "style") return std::string(style_schema());
-  throw UsageError({Severity::Error, "schema.unknown", std::string(name),
+  throw UsageError({Severity::Error, "schema.unknown", shown(name),
                     "there is no schema of that name",
                     "use client, job, pattern, report or style"});
 }
@@ -83,7 +84,7 @@ std::string explanation_of(std::string_view code) {
   const std::vector<Explanation> all = explanations();
   const auto found = std::ranges::find(all, code, &Explanation::code);
   if (found == all.end()) {
-    throw UsageError({Severity::Error, "explain.unknown", std::string(code),
+    throw UsageError({Severity::Error, "explain.unknown", shown(code),
                       "there is no such problem code", "known are: " + near(code)});
   }
   return fmt::format("{}\n  cause: {}\n  cure:  {}\n", code, paragraph(found->chapter, "Cause"),

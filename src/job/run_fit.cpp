@@ -1,5 +1,6 @@
 #include "block_pass.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
@@ -34,7 +35,7 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
     const auto item = std::ranges::find(job.add, words) - job.add.begin();
     refuse_option(place_of("--add", job.places, static_cast<std::size_t>(item)),
-                  "'" + words + "' is not an action, a place and an amount",
+                  "'" + shown(words) + "' is not an action, a place and an amount",
                   "write for example \"lower front_neck 1.0\"");
   }
   NewCorrection correction;

@@ -1,4 +1,5 @@
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/layout/print_plan.hpp"
 
 #include <array>
@@ -55,7 +56,7 @@ Paper paper_named(std::string_view name) {
     if (width && height) return {std::string(name), *width, *height};
   }
   throw UsageError({Severity::Error, "paper.unknown", "--paper",
-                    "'" + std::string(name) + "' is not a paper size",
+                    "'" + shown(name) + "' is not a paper size",
                     "use a4 a3 a2 a1 a0 letter legal tabloid, roll:WIDTH or WIDTHxHEIGHT in mm, "
                     "each side from 100 to 5000"});
 }

@@ -1,6 +1,7 @@
 #include "blockwright/report/comparison.hpp"
 
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "report_json.hpp"
 
 #include <fmt/format.h>
@@ -126,19 +127,19 @@ Json rows_json(const std::vector<Row>& rows) {
 }  // namespace
 
 std::string title_of(const Comparison& c) {
-  return c.before.client == c.after.client
-             ? c.after.client + ", two versions compared"
-             : c.before.client + " and " + c.after.client + ", compared";
+  return printable(c.before.client == c.after.client
+                       ? c.after.client + ", two versions compared"
+                       : c.before.client + " and " + c.after.client + ", compared");
 }
 
 std::string comparison_text(const Comparison& c) {
-  std::string text = fmt::format("{}, {}\n  before: {}\n  after:  {}\n", title_of(c),
-                                 unit_name(c.unit), c.before.name, c.after.name) +
-                     table("Measurements, as taped", rows_of(c, tape_of), c.unit) +
-                     table("Lengths, darts closed", rows_of(c, lengths_of), c.unit) +
-                     table("Darts", rows_of(c, darts_of), c.unit) + points_text(c);
-  if (c.files.empty()) return text + "\nNothing was written.\n";
-  return text + fmt::format("\nWritten\n  {}\n", fmt::join(c.files, "\n  "));
+  std::string text =
+      fmt::format("{}, {}\n  before: {}\n  after:  {}\n", title_of(c), unit_name(c.unit),
+                  printable(c.before.name), printable(c.after.name)) +
+      table("Measurements, as taped", rows_of(c, tape_of), c.unit) +
+      table("Lengths, darts closed", rows_of(c, lengths_of), c.unit) +
+      table("Darts", rows_of(c, darts_of), c.unit) + points_text(c);
+  return text + written_text(c.files);
 }
 
 std::string comparison_json(const Comparison& c) {

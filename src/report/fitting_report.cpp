@@ -1,5 +1,6 @@
 #include "blockwright/report/fitting_report.hpp"
 
+#include "blockwright/base/printable.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "report_json.hpp"
 
@@ -95,7 +96,7 @@ Json line_json(const FittingLine& line) {
 
 std::string fitting_text(const FittingReport& report) {
   std::string text = fmt::format("{}, corrections in the order of work, session {}, {}\n",
-                                 report.client, report.session, unit_name(report.unit));
+                                 printable(report.client), report.session, unit_name(report.unit));
   if (report.lines.empty()) text += "\nNo corrections.\n";
   int stage = -1;
   for (const FittingLine& line : report.lines) {

@@ -1,5 +1,7 @@
 #include "report_json.hpp"
 
+#include "blockwright/base/printable.hpp"
+
 #include <cmath>
 #include <utility>
 
@@ -109,7 +111,7 @@ Json problems_as_json(const Problems& problems) {
 }
 
 std::string problems_json(const Problems& problems) {
-  return problems_as_json(problems).dump(-1, ' ', false, Json::error_handler_t::replace);
+  return printable(problems_as_json(problems).dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 double rounded(double value) {
@@ -131,7 +133,7 @@ Json change_json(const LengthChange& change) {
 }
 
 std::string text_of(const Json& json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return printable_lines(json.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 std::string report_json(const Report& report) {

@@ -26,7 +26,8 @@ nlohmann::ordered_json list_of(const Items& items, const ToJson& to_json) {
   return list;
 }
 
-/// The whole text of a report; bytes that are not UTF-8 are replaced.
+/// The whole text of a report, what is not printable escaped; bytes that are not UTF-8 are
+/// replaced.
 std::string text_of(const nlohmann::ordered_json& json);
 
 }  // namespace blockwright

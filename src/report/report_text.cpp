@@ -156,9 +156,9 @@ std::string blended_list(const Report& report) {
 }
 
 std::string closing(const Report& report) {
-  if (report.files.empty()) return "\nNothing was written.\n";
-  return fmt::format("\nWritten\n  {}\n\nBefore cutting\n  {}\n", fmt::join(report.files, "\n  "),
-                     fmt::join(caution_lines(report), "\n  "));
+  if (report.files.empty()) return written_text(report.files);
+  return written_text(report.files) +
+         fmt::format("\nBefore cutting\n  {}\n", fmt::join(caution_lines(report), "\n  "));
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <fmt/format.h>
@@ -30,7 +31,8 @@ Wording rule_of(const DraftStep& step) {
 }  // namespace
 
 std::string title_of(const Report& report) {
-  return report.client + ", " + report.garment + ", " + report.cut + ", " + report.session;
+  return printable(report.client + ", " + report.garment + ", " + report.cut + ", " +
+                   report.session);
 }
 
 std::string words_of(MeasurementName name) { return name_text(info(name).key); }
@@ -58,6 +60,13 @@ std::string numbered_text(const NumberedCorrection& numbered, Unit unit) {
                      correction_text(numbered.correction, unit), numbered.date, numbered.toile);
 }
 
+std::string written_text(const std::vector<std::string>& files) {
+  if (files.empty()) return "\nNothing was written.\n";
+  std::string text = "\nWritten\n";
+  for (const std::string& file : files) text += "  " + shown_place(file) + "\n";
+  return text;
+}
+
 std::string problem_list(const Problems& problems) {
   std::string text = problems.empty() ? "" : "\nWhat to look at\n";
   for (Problem problem : problems) {
@@ -71,7 +80,7 @@ std::string draft_steps_text(const std::string& whose, Unit unit, const DraftLog
   std::string text = fmt::format(
       "The draft with pencil, ruler and compass: {}\nPositions: distance out from the "
       "centre line and up from the centre waist, in {}.\n",
-      whose, unit_word(unit));
+      printable(whose), unit_word(unit));
   std::string piece;
   int number = 0;
   for (const DraftStep& step : log) {

@@ -15,7 +15,7 @@ namespace {
 
 StepKey text_key(std::string_view name, std::string& text, std::string_view holds) {
   const auto read = [&text](const JsonDocument& document, const JsonValue& value, double) {
-    read_value(document, value, text);
+    text = read_plain_text(document, value);
   };
   return {name, holds, holds != kHoldsPanel, read, &text};
 }

@@ -1,7 +1,6 @@
 #include "blockwright/text/refuse.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/text/utf8.hpp"
 
 #include <fmt/format.h>
 
@@ -12,8 +11,6 @@
 
 namespace blockwright {
 namespace {
-
-constexpr std::size_t kMostShown = 40;
 
 constexpr std::size_t kLongestWord = 40;  // longer ones resemble no key
 constexpr std::size_t kShortWord = 4;     // up to here two wrong letters make another word
@@ -61,17 +58,6 @@ void refuse(std::string code, std::string where, std::string message, std::strin
                            .message = std::move(message),
                            .hint = std::move(hint),
                            .options = std::move(options)});
-}
-
-std::string shown(std::string_view text) {
-  std::string result;
-  for (std::size_t at = 0; at < text.size();) {
-    const Utf8Character character = utf8_at(text, at);
-    if (at + character.size > kMostShown) return result + "...";
-    result += is_control(character.code) ? std::string("?") : text.substr(at, character.size);
-    at += character.size;
-  }
-  return result;
 }
 
 std::string_view nearest(std::string_view word, std::span<const std::string_view> known) {

@@ -1,4 +1,5 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/write/writers.hpp"
 
 #include <nlohmann/json.hpp>
@@ -14,7 +15,8 @@ namespace {
 constexpr int kPieceIndent = 6;
 
 std::string json_string(std::string_view text) {
-  return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+  return printable(
+      nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace));
 }
 
 std::string pair_text(Point p) { return '[' + exact(p.x) + ", " + exact(p.y) + ']'; }

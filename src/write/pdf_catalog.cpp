@@ -1,7 +1,6 @@
 #include "pdf_catalog.hpp"
 
 #include "blockwright/base/version.hpp"
-#include "blockwright/text/utf8.hpp"
 #include "xml_text.hpp"
 
 namespace blockwright::writing {
@@ -39,7 +38,7 @@ PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
   std::vector<PdfId> entries;
   for (std::size_t i = 0; i < pages.size(); ++i) entries.push_back(objects.reserve());
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    std::string entry = "<< /Title " + objects.text(clean_line(pages[i].label)) + " /Parent " +
+    std::string entry = "<< /Title " + objects.text(pages[i].label) + " /Parent " +
                         pdf_ref(outline) + " /Dest [" + pdf_ref(page_ids[i]) + " /Fit]";
     if (i > 0) entry += " /Prev " + pdf_ref(entries[i - 1]);
     if (i + 1 < pages.size()) entry += " /Next " + pdf_ref(entries[i + 1]);
@@ -54,15 +53,15 @@ PdfId add_outline(PdfObjects& objects, const std::vector<Page>& pages,
 std::string page_labels(const PdfObjects& objects, const std::vector<Page>& pages) {
   std::string text = "<< /Nums [";
   for (std::size_t i = 0; i < pages.size(); ++i) {
-    text += std::to_string(i) + " << /P " + objects.text(clean_line(pages[i].label)) + " >> ";
+    text += std::to_string(i) + " << /P " + objects.text(pages[i].label) + " >> ";
   }
   return text + "] >>";
 }
 
 PdfId add_info(PdfObjects& objects, const std::string& title) {
   const std::string program = objects.text(producer());
-  return objects.add("<< /Title " + objects.text(clean_line(title)) + " /Creator " + program +
-                     " /Producer " + program + " >>");
+  return objects.add("<< /Title " + objects.text(title) + " /Creator " + program + " /Producer " +
+                     program + " >>");
 }
 
 PdfId add_xmp(PdfObjects& objects, const std::string& title) {

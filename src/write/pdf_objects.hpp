@@ -44,12 +44,15 @@ class PdfObjects {
   virtual void set(PdfId id, const std::string& object) = 0;
   virtual PdfId add(const std::string& object) = 0;
   virtual PdfId add_stream(const PdfStream& stream) = 0;
-  /// A text string object for UTF-8 text: outline entries, layer names, the title.
-  [[nodiscard]] virtual std::string text(std::string_view utf8) const = 0;
+  /// A text string object for a printable line: outline entries, layer names, the title.
+  [[nodiscard]] std::string text(std::string_view utf8) const;
 
   /// Writes everything that the roots lead to. The same objects give the
   /// same bytes: the file's id is made from its content.
   virtual void write(std::ostream& out, PdfRoots roots) = 0;
+
+ private:
+  [[nodiscard]] virtual std::string text_object(const std::string& utf8) const = 0;
 };
 
 /// An empty file. Whoever links the layer has libqpdf behind it from the start; the program loads

@@ -28,9 +28,6 @@ class QpdfObjects final : public PdfObjects {
     object.replaceDict(QPDFObjectHandle::parse(&file_, "<< " + stream.entries + " >>"));
     return object.getObjectID();
   }
-  [[nodiscard]] std::string text(std::string_view utf8) const override {
-    return QPDFObjectHandle::newUnicodeString(std::string(utf8)).unparse();
-  }
   void write(std::ostream& out, PdfRoots roots) override {
     QPDFObjectHandle trailer = file_.getTrailer();
     trailer.replaceKey("/Root", file_.getObject(roots.catalog, 0));
@@ -45,6 +42,10 @@ class QpdfObjects final : public PdfObjects {
   }
 
  private:
+  [[nodiscard]] std::string text_object(const std::string& utf8) const override {
+    return QPDFObjectHandle::newUnicodeString(utf8).unparse();
+  }
+
   QPDF file_;
 };
 

@@ -1,6 +1,6 @@
 #include "xml_text.hpp"
 
-#include "blockwright/text/utf8.hpp"
+#include "blockwright/base/printable.hpp"
 
 #include <map>
 
@@ -10,7 +10,7 @@ std::string xml_text(std::string_view utf8) {
   static const std::map<char, std::string_view> entities = {
       {'&', "&amp;"}, {'<', "&lt;"}, {'>', "&gt;"}, {'"', "&quot;"}};
   std::string escaped;
-  for (const char c : clean_line(utf8)) {
+  for (const char c : printable(utf8)) {
     const auto entity = entities.find(c);
     escaped += entity == entities.end() ? std::string_view(&c, 1) : entity->second;
   }

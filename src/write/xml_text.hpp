@@ -5,7 +5,7 @@
 
 namespace blockwright::writing {
 
-/// A clean line for XML text and quoted attributes: & < > " become entities.
+/// A printable line for XML text and quoted attributes: & < > " become entities.
 std::string xml_text(std::string_view utf8);
 
 }  // namespace blockwright::writing

@@ -28,6 +28,17 @@ std::string refusal(const std::string& text) {
   return "";
 }
 
+/// A step whose texts are all "a", but for that of one key.
+std::string step_with(const StepRow& row, std::string_view of, const std::string& value) {
+  std::string keys;
+  for (const StepKey& key : row.keys) {
+    if (key.text == nullptr) continue;
+    keys += (keys.empty() ? "\"" : ", \"") + std::string(key.name) +
+            "\": " + (key.name == of ? value : "\"a\"");
+  }
+  return file_with("{\"" + std::string(row.name) + "\": {" + keys + "}}");
+}
+
 void check_refused(const std::string& text, const std::string& code, const std::string& part) {
   const std::string message = refusal(text);
   INFO(text.substr(0, 200) << "\n" << message);
@@ -133,6 +144,33 @@ TEST_CASE("What a style file cannot hold is refused, naming place, key and cure"
                 "control character");
   check_refused(std::string(200, '['), "style.size", "nest");
   check_refused(std::string(2 * 1024 * 1024, ' '), "style.size", "1 MiB");
+}
+
+// The same rule as for the texts of a client file (tests/measure/client_error_test.cpp).
+TEST_CASE("Every text of a style file is printable and of at most 100 characters") {
+  const std::vector<std::pair<std::string, std::string>> bad = {
+      {R"("a\u001b[31m")", "style.text"}, {R"("a\nb")", "style.text"},
+      {R"("\u009bm")", "style.text"},     {R"("a\u202eb")", "style.text"},
+      {R"("\u2066")", "style.text"},      {R"("a\u2028")", "style.text"},
+      {R"("Zo\ufffd")", "style.text"},    {'"' + std::string(101, 'w') + '"', "style.size"}};
+  const std::string longest = '"' + std::string(100, 'w') + '"';
+  int texts = 0;
+  for (StyleStep& step : step_of_each_name()) {
+    const StepRow row = row_of(step);
+    for (const StepKey& key : row.keys) {
+      if (key.text == nullptr) continue;
+      ++texts;
+      const std::string place = "steps[0]." + std::string(row.name) + "." + std::string(key.name);
+      const auto with = [&](const std::string& value) { return step_with(row, key.name, value); };
+      for (const auto& [value, code] : bad) check_refused(with(value), code, place);
+      CHECK(refusal(with(longest)).find(place) == std::string::npos);
+    }
+  }
+  CHECK(texts > 10);
+  for (const auto& [value, code] : bad) {
+    check_refused(R"({"format": "blockwright-style-1", "steps": [], "name": )" + value + "}", code,
+                  " name: ");
+  }
 }
 
 // The texts of the schema are those of its file alone; the names of the table have to be there.

@@ -123,8 +123,8 @@ TEST_CASE("a pattern file has one edge, dart, notch or seam to a line") {
 
 TEST_CASE("names that are valid text come back from a pattern file as they were") {
   Piece piece = front();
-  const std::string name =
-      GENERATE("<script>\"x\"</script>", "a\\b\n\t\x01", "Łódź, שלום, перёд", "");
+  const std::string name = GENERATE("<script>\"x\"</script>", "a\\b\n\t\x01", "Łódź, שלום, перёд",
+                                    "\u009b\u202e\u2028\x7f", "");
   piece.name = name;
   piece.edges[0].name = name;
   const json file = json::parse(text_of({{piece}, {}}));

@@ -48,8 +48,9 @@ using Problems = std::vector<Problem>;
 /// True if any problem is an Error.
 bool has_errors(const Problems& problems);
 
-/// One line for a person: "warning [code] where: message (hint)". Control characters become "?",
-/// lengths are in mm: word the problem first (text/units.hpp) where a unit is known.
+/// One line for a person: "warning [code] where: message (hint)", printable and of limited length
+/// (base/printable.hpp). Lengths are in mm: word the problem first (text/units.hpp) where a unit is
+/// known.
 std::string to_text(const Problem& problem);
 
 /// Something about the run that cannot go on: no such file, bad JSON. Carries the same fields as a

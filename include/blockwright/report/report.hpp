@@ -101,6 +101,8 @@ std::string correction_text(const Correction& correction, Unit unit);
 std::string numbered_text(const NumberedCorrection& correction, Unit unit);
 /// Under the heading "What to look at"; empty without problems.
 std::string problem_list(const Problems& problems);
+/// Under the heading "Written", a line for each file; that nothing was written where there is none.
+std::string written_text(const std::vector<std::string>& files);
 
 /// The draft as numbered instructions for pencil, ruler and compass. `whose`: "Ondine Marsh,
 /// 2026-03-14".

@@ -30,7 +30,7 @@ struct JsonPart {
   bool lines = false;
 };
 
-/// A text in quotes. Bytes that are not UTF-8 stay.
+/// A text in quotes, what is not printable escaped. Bytes that are not UTF-8 stay.
 std::string json_quoted(std::string_view text);
 
 /// A number as typed; quoted if it is not a JSON number ("1/2").

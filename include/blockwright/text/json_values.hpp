@@ -58,8 +58,9 @@ std::size_t read_word(const JsonDocument& document, const JsonValue& value,
 /// Characters that a name may have.
 inline constexpr std::size_t kMostTextLength = 100;
 
-/// A text for people, as it can be printed: UTF-8 without control characters and lost letters, at
-/// most `most` characters. Throws InputError ("client.type", "client.text", "client.size").
+/// A text for people, as it can be printed: UTF-8, each character printable (base/printable.hpp)
+/// and none a lost letter, at most `most` characters. Throws InputError ("<kind>.type",
+/// "<kind>.text", "<kind>.size").
 std::string read_plain_text(const JsonDocument& document, const JsonValue& value,
                             std::size_t most = kMostTextLength);
 

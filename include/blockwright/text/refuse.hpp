@@ -1,5 +1,7 @@
 #pragma once
 
+#include "blockwright/base/printable.hpp"
+
 #include <span>
 #include <string>
 #include <string_view>
@@ -7,13 +9,10 @@
 
 namespace blockwright {
 
-/// Ends the reading of a file: throws InputError with these fields.
+/// Ends the reading of a file: throws InputError with these fields. What the message shows of the
+/// file goes through shown().
 [[noreturn]] void refuse(std::string code, std::string where, std::string message, std::string hint,
                          std::vector<std::string> options = {});
-
-/// A piece of a file as a message may show it: at most 40 bytes, whole characters, no control
-/// characters.
-std::string shown(std::string_view text);
 
 /// The known word that a mistyped one most likely means: the same but for case and hyphens, one
 /// that begins with it, or the one fewest letters away (one in words of up to four letters, two or

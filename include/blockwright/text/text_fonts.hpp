@@ -34,8 +34,8 @@ struct TextRoom {
 
 /// The fonts in which all texts of a document are measured and written: the first one, and one for
 /// Chinese, Japanese and Korean letters that is looked for on the machine the first time a text
-/// needs it. Letters that no font has are set as the first font's box. Bytes that cannot be shown
-/// are set as clean_line() gives them.
+/// needs it. Letters that no font has are set as the first font's box. What is not printable is
+/// set as printable() gives it (base/printable.hpp).
 class TextFonts {
  public:
   /// Begins with the font that is built into the program.
@@ -47,11 +47,11 @@ class TextFonts {
   /// At a height (em) of the letters in mm.
   TextRoom room(std::string_view utf8, double height);
   /// Bytes of the longest beginning of a text that is at most `most` em wide. Never cuts a letter,
-  /// or letters that are set as one.
+  /// or letters that are set as one. Requires: a printable text.
   std::size_t fitting(std::string_view utf8, double most);
   /// Where the letters end that lie within `most` em from the byte `from` on, with the whole text
-  /// set: fitting(), but for the last letter, which may be wider at an end. Requires: a letter
-  /// begins at `from`, or the text ends there.
+  /// set: fitting(), but for the last letter, which may be wider at an end. Requires: a
+  /// printable text; a letter begins at `from`, or the text ends there.
   std::size_t reaching(std::string_view utf8, double most, std::size_t from = 0);
 
   /// Requires: a number that a run has.

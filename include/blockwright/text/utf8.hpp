@@ -1,47 +1,11 @@
 #pragma once
 
-#include <cstddef>
+#include "blockwright/base/utf8.hpp"
+
 #include <string>
 #include <string_view>
 
 namespace blockwright {
-
-/// One character of a UTF-8 text: its code point, and how many bytes it takes.
-struct Utf8Character {
-  char32_t code = 0;
-  std::size_t size = 1;
-};
-
-/// The code points from one to another, both among them.
-struct CodeRange {
-  char32_t first = 0;
-  char32_t last = 0;
-
-  [[nodiscard]] constexpr bool holds(char32_t code) const { return code >= first && code <= last; }
-};
-
-/// The code point that stands for bytes which are not UTF-8.
-inline constexpr char32_t kNotUtf8 = 0xFFFFFFFF;
-
-/// The byte at `at`, 0 to 255. Requires: at < text.size().
-unsigned byte_at(std::string_view text, std::size_t at);
-
-/// The character that begins at byte `at`; kNotUtf8 with size 1 where none does.
-/// Requires: at < text.size().
-Utf8Character utf8_at(std::string_view text, std::size_t at);
-
-/// Adds the character to a UTF-8 text. Requires: a Unicode scalar value.
-void append_utf8(std::string& text, char32_t code);
-
-/// Characters that no name may hold: control characters, line and paragraph separators, the marks
-/// that turn the direction of writing round, and bytes that are not UTF-8.
-bool is_control(char32_t code);
-
-/// The characters of a text; kNotUtf8 for each byte that is not UTF-8.
-std::u32string code_points(std::string_view text);
-
-/// "U+00A0"
-std::string code_point_name(char32_t code);
 
 /// Whether nothing is to be seen of a character: spaces of every width, joiners, fillers, marks of
 /// direction.
@@ -50,13 +14,5 @@ bool is_blank(char32_t code);
 /// "; it holds U+0430, which is no plain letter", where a word that should be plain ASCII looks as
 /// if it were; empty otherwise.
 std::string odd_letter_note(std::string_view word);
-
-/// The letters of one drawn line of UTF-8 text: a tab or line end becomes a space; each byte that
-/// is not part of well-formed UTF-8 (Unicode 15, table 3-7), control characters and noncharacters,
-/// which XML 1.0 forbids or discourages, become U+FFFD. So any bytes give some text.
-std::u32string line_letters(std::string_view utf8);
-
-/// The same as UTF-8.
-std::string clean_line(std::string_view utf8);
 
 }  // namespace blockwright

@@ -1,6 +1,8 @@
 #include "batch_work.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/report/report.hpp"
+#include "blockwright/text/json_values.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -57,11 +59,12 @@ std::string state_of(const BatchLine& line) {
 
 std::string line_text(const BatchLine& line) {
   const RunSummary& summary = line.result.summary;
-  std::string text = fmt::format("{:<9} {}", state_of(line), line.client);
-  if (!summary.name.empty()) text += ": " + summary.name;
+  std::string text = fmt::format("{:<9} {}", state_of(line), shown_place(line.client));
+  if (!summary.name.empty()) text += ": " + shown(summary.name, kMostTextLength);
   if (!line.failed()) {
-    text += fmt::format("; {}; measures back within {}; {} pages, {} files", summary.darts,
-                        accuracy_text(summary), summary.pages, line.result.files.size());
+    text +=
+        fmt::format("; {}; measures back within {}; {} pages, {} files", printable(summary.darts),
+                    accuracy_text(summary), summary.pages, line.result.files.size());
   }
   text += "\n";
   const Problem* problem = line.unchanged ? nullptr : worst_of(line.result.problems);
@@ -97,7 +100,7 @@ std::optional<BatchLine> read_line(const std::string& json) {
 }
 
 std::string on_one_line(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+  return printable(json.dump(-1, ' ', false, Json::error_handler_t::replace));
 }
 
 std::string as_in_line(const std::string& path) { return Json::parse(on_one_line(path)); }
@@ -126,11 +129,12 @@ void BatchSummary::end(const BatchEnd& end) { is_json() ? end_json(end) : end_te
 
 void BatchSummary::end_text(const BatchEnd& end) {
   for (const GoneClient& client : end.gone) {
-    say(fmt::format("gone      {}; its output stays: {}\n", client.client,
-                    fmt::join(client.outputs, " ")));
+    std::string text = "gone      " + shown_place(client.client) + "; its output stays:";
+    for (const std::string& output : client.outputs) text += " " + shown_place(output);
+    say(text + "\n");
   }
   for (const NotRead& other : end.not_read) {
-    say(fmt::format("not read  {}: {}\n", other.path, other.reason));
+    say(fmt::format("not read  {}: {}\n", shown_place(other.path), other.reason));
   }
   const std::size_t not_read = end.not_read.size();
   say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed{}\n", done_,

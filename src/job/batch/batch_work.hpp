@@ -44,7 +44,8 @@ nlohmann::ordered_json line_json(const BatchLine& line);
 /// The line from that JSON, as text. Nothing if it is none.
 std::optional<BatchLine> read_line(const std::string& json);
 
-/// JSON on one line; bytes of a name that are not UTF-8 are replaced.
+/// JSON on one line, what is not printable escaped; bytes of a name that are not UTF-8 are
+/// replaced.
 std::string on_one_line(const nlohmann::ordered_json& json);
 /// A path as such a line gives it back.
 std::string as_in_line(const std::string& path);

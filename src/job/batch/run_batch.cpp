@@ -1,6 +1,7 @@
 #include "batch_work.hpp"
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/job.hpp"
 #include "drawings.hpp"
@@ -76,7 +77,7 @@ std::map<std::string, std::string> collisions(const BatchJob& batch,
 /// Of a client, and the other one that comes before.
 Problem collision(const std::pair<const std::string, std::string>& clients) {
   return {Severity::Error, "batch.collision", clients.first,
-          "its output would have the same names as that of " + clients.second,
+          "its output would have the same names as that of " + shown_place(clients.second),
           "rename one of the two client files"};
 }
 
@@ -144,7 +145,7 @@ Shard shard_named(const std::string& words) {
                       ? std::nullopt
                       : number_in<int>(std::string_view(words).substr(slash + 1));
   if (!part || !of || *of < 1 || *of > kMostShards || *part < 1 || *part > *of) {
-    refuse_option("--shard", "'" + words + "' is no part of a folder",
+    refuse_option("--shard", "'" + shown(words) + "' is no part of a folder",
                   "write which part of how many, 1/8 to 8/8");
   }
   return {*part, *of};

@@ -1,5 +1,6 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "option_words.hpp"

@@ -1,4 +1,5 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
 #include "drawings.hpp"
 #include "option_words.hpp"
 
@@ -15,7 +16,7 @@ SplitMove split_named(const std::string& words, const std::string& where) {
   if (colon == std::string::npos) return move;
   const auto darts = number_in<int>(words.substr(colon + 1));
   if (!darts || *darts < 2 || *darts > 6) {
-    refuse_option(where, "'" + words + "' does not say into how many darts",
+    refuse_option(where, "'" + shown(words) + "' does not say into how many darts",
                   "write for example front.waist:2; 2 to 6 darts");
   }
   move.shares.assign(static_cast<std::size_t>(*darts), 1.0 / *darts);

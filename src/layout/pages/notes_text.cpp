@@ -1,4 +1,3 @@
-#include "blockwright/text/utf8.hpp"
 #include "pages.hpp"
 #include "words.hpp"
 
@@ -38,7 +37,7 @@ std::vector<std::string> joining_lines() {
       "diamonds."};
 }
 
-std::string heading_text(const SheetNotes& notes) { return clean_line(notes.client); }
+std::string heading_text(const SheetNotes& notes) { return notes.client; }
 
 std::string subtitle_text(const Layout& layout) {
   const SheetNotes& notes = layout.notes;
@@ -46,7 +45,7 @@ std::string subtitle_text(const Layout& layout) {
   std::string text = title_of(notes.garment.empty() ? cut : notes.garment + ", " + cut);
   text += ", session " + notes.session;
   if (!notes.version.empty()) text += ", blockwright " + notes.version;
-  return clean_line(text);
+  return text;
 }
 
 }  // namespace

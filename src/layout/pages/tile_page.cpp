@@ -1,4 +1,3 @@
-#include "blockwright/text/utf8.hpp"
 #include "pages.hpp"
 #include "text_placer.hpp"
 #include "words.hpp"
@@ -108,9 +107,8 @@ void write_footer(Page& page, const Tile& tile, const Layout& layout, TextFonts&
   const double advice = fonts.room(kScaleAdvice, kFooterText).width;
   std::vector<std::string> pieces;
   for (const std::string& piece : tile.pieces) pieces.push_back(title_of(piece));
-  const std::string text = page.label + ": " + listed(pieces) + "   " +
-                           clean_line(layout.notes.client) + ", session " +
-                           clean_line(layout.notes.session);
+  const std::string text = page.label + ": " + listed(pieces) + "   " + layout.notes.client +
+                           ", session " + layout.notes.session;
   drawing.text(shortened(fonts, text, kFooterText, right - left - advice - 5.0), {left, baseline},
                kFooterText, TextAnchor::Start);
   drawing.text(kScaleAdvice, {right, baseline}, kFooterText, TextAnchor::End);

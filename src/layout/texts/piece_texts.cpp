@@ -1,5 +1,4 @@
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/text/utf8.hpp"
 #include "dress.hpp"
 #include "text_flow.hpp"
 #include "text_placer.hpp"
@@ -71,7 +70,7 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
   };
   const auto add_wrapped = [&](const std::string& text, std::size_t most) {
     const double height = kSmall * size.scale;
-    auto parts = wrapped(fonts, clean_line(text), height, width);
+    auto parts = wrapped(fonts, text, height, width);
     if (parts.size() > most) {
       parts.resize(most);
       parts.back() = shortened(fonts, parts.back() + " \u2026", height, width);
@@ -79,9 +78,9 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
     for (auto& part : parts) lines.push_back({std::move(part), height});
   };
   add(title_of(piece.name), kTitle);
-  add(clean_line(notes.client), kName);
-  add("session " + clean_line(notes.session), kBody);
-  if (!notes.fitted.empty()) add(clean_line(notes.fitted), kBody);
+  add(notes.client, kName);
+  add("session " + notes.session, kBody);
+  if (!notes.fitted.empty()) add(notes.fitted, kBody);
   add(std::string(cut_instruction(piece.cut_on)), kBody);
   if (size.detail == Detail::Short) return lines;
   const CutStyle cut = layout.options.cut;

@@ -1,6 +1,7 @@
 #include "text_flow.hpp"
 
-#include "blockwright/text/utf8.hpp"
+#include "blockwright/base/printable.hpp"
+#include "blockwright/base/utf8.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -43,13 +44,16 @@ std::string rejoined(const std::vector<std::string>& lines, std::size_t from) {
 
 std::string shortened(TextFonts& fonts, std::string_view text, double height, double room) {
   const double most = room / height;
-  if (fonts.set(text).width <= most) return std::string(text);
-  const std::size_t fits = fonts.fitting(text, most - fonts.set(kEllipsis).width);
-  return std::string(without_end_spaces(text.substr(0, fits))).append(kEllipsis);
+  std::string line = printable(text);
+  if (fonts.set(line).width <= most) return line;
+  const std::size_t fits = fonts.fitting(line, most - fonts.set(kEllipsis).width);
+  return std::string(without_end_spaces(std::string_view(line).substr(0, fits))).append(kEllipsis);
 }
 
-std::vector<std::string> wrapped(TextFonts& fonts, std::string_view text, double height,
+std::vector<std::string> wrapped(TextFonts& fonts, std::string_view raw, double height,
                                  double room) {
+  const std::string whole = printable(raw);
+  const std::string_view text = whole;
   std::vector<std::string> lines;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = next_break(fonts, text, room / height, at);
@@ -74,7 +78,6 @@ std::vector<Box> columns_in(const Box& frame, std::size_t most) {
 TextFlow::TextFlow(std::vector<Paragraph> paragraphs, double scale)
     : paragraphs_(std::move(paragraphs)) {
   for (Paragraph& paragraph : paragraphs_) {
-    paragraph.text = clean_line(paragraph.text);
     paragraph.height *= scale;
     paragraph.before *= scale;
   }

@@ -65,7 +65,7 @@ std::string proved(std::string text, const OpenFile& open, const auto& take_back
 }
 
 std::string fitting_name(const auto& fitting) {
-  return fmt::format("the fitting of {}, toile {}", fitting.date, fitting.toile);
+  return fmt::format("the fitting of {}, toile {}", shown(fitting.date), fitting.toile);
 }
 
 // Whether each member of a correction has a line of its own, as in the file's first correction.

@@ -1,7 +1,8 @@
 #include "blockwright/text/text_fonts.hpp"
 
 #include "blockwright/base/embedded_file.hpp"
-#include "blockwright/text/utf8.hpp"
+#include "blockwright/base/printable.hpp"
+#include "blockwright/base/utf8.hpp"
 #include "text_runs.hpp"
 
 #include <algorithm>
@@ -97,7 +98,7 @@ const SetLine& TextFonts::set(std::string_view utf8) {
 SetLine TextFonts::shaped(std::string_view utf8) {
   SetLine line;
   const auto font_of = [this](char32_t letter) { return font_for(letter); };
-  for (const TextRun& run : text_runs(line_letters(utf8), font_of)) {
+  for (const TextRun& run : text_runs(code_points(printable(utf8)), font_of)) {
     line.runs.push_back(
         {run.font, run.direction, typefaces_[run.font].shape(run.letters, run.direction)});
     for (const ShapedGlyph& glyph : line.runs.back().glyphs) line.width += glyph.advance;

@@ -31,7 +31,7 @@ void refuse_character(const JsonDocument& document, const JsonValue& value, char
                        document.name_of(value), document.as_written(value)),
            "write the letter again and save the file as UTF-8");
   }
-  if (is_control(code)) {
+  if (!is_printable(code)) {
     refuse(document.code("text"), document.where(value),
            fmt::format("{} holds the control character {}", document.name_of(value),
                        code_point_name(code)),

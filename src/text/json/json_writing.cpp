@@ -1,3 +1,5 @@
+#include "blockwright/base/printable.hpp"
+#include "blockwright/base/utf8.hpp"
 #include "blockwright/text/json_edit.hpp"
 
 #include <fmt/format.h>
@@ -6,12 +8,10 @@
 namespace blockwright {
 namespace {
 
-constexpr unsigned char kFirstPlain = 0x20;  // below are control characters
-
-std::string escaped(char c) {
-  if (c == '"' || c == '\\') return {'\\', c};
-  if (static_cast<unsigned char>(c) >= kFirstPlain) return {c};
-  return fmt::format("\\u{:04x}", static_cast<unsigned>(c));
+// A byte that is not UTF-8 stays, for the reader to refuse.
+std::string escaped(std::string_view character, char32_t code) {
+  if (code == '"' || code == '\\') return "\\" + std::string(character);
+  return code == kNotUtf8 ? std::string(character) : printable(character);
 }
 
 bool is_json_number(std::string_view typed) {
@@ -33,7 +33,11 @@ std::vector<std::string> members_of(const JsonPart& part, const JsonStyle& style
 
 std::string json_quoted(std::string_view text) {
   std::string result = "\"";
-  for (const char c : text) result += escaped(c);
+  for (std::size_t at = 0; at < text.size();) {
+    const Utf8Character character = utf8_at(text, at);
+    result += escaped(text.substr(at, character.size), character.code);
+    at += character.size;
+  }
   return result + '"';
 }
 

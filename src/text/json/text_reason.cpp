@@ -117,7 +117,7 @@ Reason not_closed(std::string_view line) {
 std::optional<Reason> why_not_character(std::string_view text, std::size_t at) {
   if (auto reason = why_not_bytes(text, at)) return reason;
   const auto [code, size] = utf8_at(text, at);
-  if (is_control(code) && code < 0x80) {
+  if (!is_printable(code) && code < 0x80) {
     return Reason{fmt::format("there is a control character {}", code_point_name(code)),
                   "take it away, or check that it is the right file"};
   }
