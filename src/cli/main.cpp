@@ -58,8 +58,9 @@ int main(int argc, char** argv) {
     std::cerr << to_text(error.problem()) << '\n';
     return 2;
   } catch (const std::exception& error) {
-    std::cerr << to_text({blockwright::Severity::Error, "program.bug", "", error.what(),
-                          "please report it with the files that led to it"})
+    std::cerr << blockwright::to_text({blockwright::Severity::Error, "program.bug", "",
+                                       error.what(),
+                                       "please report it with the files that led to it"})
               << '\n';
     return 2;
   }

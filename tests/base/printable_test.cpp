@@ -82,9 +82,10 @@ TEST_CASE("line feeds alone are kept in lines, and doing it twice changes nothin
 }
 
 TEST_CASE("a long value is cut after sixty characters and says how many more there are") {
-  CHECK(shown(std::string(60, 'a')) == std::string(60, 'a'));
-  CHECK(shown(std::string(61, 'a')) == std::string(60, 'a') + "... (1 more)");
-  CHECK(shown(std::string(65536, 'a')) == std::string(60, 'a') + "... (65476 more)");
+  const std::string sixty(60, 'a');
+  CHECK(shown(sixty) == sixty);
+  CHECK(shown(std::string(61, 'a')) == sixty + "... (1 more)");
+  CHECK(shown(std::string(65536, 'a')) == sixty + "... (65476 more)");
   std::string letters;
   for (int i = 0; i < 61; ++i) letters += "ż";
   CHECK(shown(letters) == letters.substr(0, 120) + "... (1 more)");  // characters, not bytes
@@ -95,7 +96,8 @@ TEST_CASE("a long value is cut after sixty characters and says how many more the
 TEST_CASE("a path stays whole as long as a file can have it") {
   const std::string longest(4096, 'p');
   CHECK(shown_place(longest) == longest);
-  CHECK(shown_place(longest + "p") == std::string(60, 'p') + "... (4037 more)");
+  const std::string beginning = longest.substr(0, 60);
+  CHECK(shown_place(longest + "p") == beginning + "... (4037 more)");
   CHECK(shown_place("people/\n.json") == "people/\\n.json");
 }
 

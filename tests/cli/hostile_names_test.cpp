@@ -27,7 +27,7 @@ std::string quoted(const std::string& text) {
 std::vector<std::string> names() {
   std::vector<std::string> names;
   const std::vector<std::string> all = hostile_texts();
-  for (std::size_t i = 0; i < all.size(); i += kSanitized ? 83 : 23) {
+  for (std::size_t i = 0; i < all.size(); i += kSanitized ? 83 : 41) {
     if (all[i].size() < 200 && all[i].find('/') == std::string::npos) names.push_back(all[i]);
   }
   for (const char* name : {"x\ndone      forged.json: Eve", "\033[31mred\033]0;title\007",
@@ -85,7 +85,8 @@ TEST_CASE("The program sends nothing harmful, whatever files are called and what
 
 TEST_CASE("A word of 64 KB at the command line is cut in the message") {
   const std::string word(64 * 1024, 'a');
-  for (const char* before : {"draft ", "explain ", "schema ", "draft x.json --paper ", "--", ""}) {
+  for (const char* before : {"draft ", "explain ", "schema ", "draft x.json --paper ",
+                             "draft x.json --", "draft x.json "}) {
     const ToolResult result = checked(before + word);
     CHECK(result.exit_code == 2);
     CHECK(result.output.find(" more)") != std::string::npos);

@@ -5,7 +5,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/job/options.hpp"
-#include "blockwright/text/json_edit.hpp"
+#include "blockwright/style/style.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 #include "support/read_job.hpp"
@@ -80,14 +80,33 @@ void check_result(const JobResult& result, ReportKind report) {
   report == ReportKind::Json ? check_json(result.output) : check_lines(result.output);
 }
 
-/// Runs one job with each kind of report.
+/// Runs one job, with one kind of report.
 template <class AnyJob, class Run>
-void check_run(AnyJob job, FileStore& files, const Run& run) {
-  for (const ReportKind report : {ReportKind::Text, ReportKind::Json}) {
-    job.report = report;
-    check_result(run(job, files), report);
-  }
+void check_run(AnyJob job, FileStore& files, const Run& run, ReportKind report) {
+  job.report = report;
+  check_result(run(job, files), report);
 }
+
+/// With both.
+template <class AnyJob, class Run>
+void check_run(const AnyJob& job, FileStore& files, const Run& run) {
+  check_run(job, files, run, ReportKind::Text);
+  check_run(job, files, run, ReportKind::Json);
+}
+
+/// What needs a draft is run once for each text: with one report after the other, and with one of
+/// several places of the text after the other.
+class Turns {
+ public:
+  [[nodiscard]] std::size_t of(std::size_t count) const { return turn_ % count; }
+  [[nodiscard]] ReportKind report() const {
+    return turn_ % 2 == 0 ? ReportKind::Text : ReportKind::Json;
+  }
+  void next() { ++turn_; }
+
+ private:
+  std::size_t turn_ = 0;
+};
 
 /// What it throws is said on one printable line.
 void check_refusal(const std::function<void()>& work) {
@@ -227,10 +246,13 @@ TEST_CASE("A stream of clients with hostile texts: a line of JSON for each, as i
 }
 
 TEST_CASE("Hostile names of client, style and job files and of folders are shown escaped") {
+  MemoryFiles drawn_before = files_here();
+  const std::size_t lines = lines_of(run_job(draft_of("ann.json"), drawn_before).output).size();
+  Turns turns;
   for (const std::string& text : each(tried_texts())) {
     MemoryFiles files = files_here();
     check_run(draft_of(text), files, run_job);
-    check_run(adapt_of(text), files, run_job);
+    check_run(adapt_of(text), files, run_job, turns.report());
     check_run(job_of<FitJob>(text), files, run_fit);
     CompareJob compare = job_of<CompareJob>("ann.json");
     compare.other = text;
@@ -238,39 +260,41 @@ TEST_CASE("Hostile names of client, style and job files and of folders are shown
     BatchJob batch = batch_of(ReportKind::Text);
     batch.folder = text;
     check_lines(told_by(batch, files));
-    // Now they are there: one is no client at all, the other is drawn into a folder of that name.
+    // Now there is a file of that name, and it is no client, style or job.
     files.files[text] = text;
     check_run(draft_of(text), files, run_job);
-    check_run(adapt_of(text), files, run_job);
+    check_refusal([&] { (void)read_style(text, text); });
     check_refusal([&] { (void)read_job(text, text, Job()); });
-    Job drawn = draft_of("ann.json");
+    Job drawn = draft_of("ann.json");  // into a folder of that name
     drawn.out = text;
     const JobResult result = run_job(drawn, files);
     check_result(result, ReportKind::Text);
-    CHECK(lines_of(result.output).size() ==
-          lines_of(run_job(draft_of("ann.json"), files).output).size());
+    CHECK(lines_of(result.output).size() == lines);
+    turns.next();
   }
 }
 
 TEST_CASE("Hostile texts of client, style and job files are refused on one printable line") {
+  Turns turns;
   for (const std::string& text : each(tried_texts())) {
     MemoryFiles files = files_here();
     files.files["named.json"] = client_named(text);
     files.files["key.json"] = R"({"format": "blockwright-client-1", )" + as_json(text) + ": 1}";
-    files.files["style-name.json"] = style_with(text, "pivot", "front.shoulder");
-    files.files["style-step.json"] = style_with("vest", text, "front.shoulder");
-    files.files["style-dart.json"] = style_with("vest", "pivot", text);
-    files.files["style-raw.json"] = "{\"format\": \"" + text + "\"}";
     check_run(draft_of("named.json"), files, run_job);
     check_run(draft_of("key.json"), files, run_job);
-    for (const char* style :
-         {"style-name.json", "style-step.json", "style-dart.json", "style-raw.json"}) {
-      check_run(adapt_of(style), files, run_job);
+    const std::array styles = {style_with(text, "pivot", "front.shoulder"),
+                               style_with("vest", text, "front.shoulder"),
+                               style_with("vest", "pivot", text), "{\"format\": \"" + text + "\"}"};
+    for (const std::string& style : styles) {
+      check_refusal([&] { (void)read_style(style, "style.json"); });
     }
+    files.files["style.json"] = styles.at(turns.of(styles.size()));
+    check_run(adapt_of("style.json"), files, run_job, turns.report());
     const std::string format = R"({"format": "blockwright-job-1", )";
     check_refusal([&] { (void)read_job(format + as_json(text) + ": 1}", "j.json", Job()); });
     check_refusal(
         [&] { (void)read_job(format + R"("write": [)" + as_json(text) + "]}", "j.json", Job()); });
+    turns.next();
   }
 }
 
@@ -292,30 +316,30 @@ TEST_CASE("Hostile words at the command line are shown escaped, and cut") {
   }
 }
 
-TEST_CASE("Hostile darts, places, dates and notes are shown escaped") {
+TEST_CASE("Hostile darts, places, dates and papers are shown escaped") {
+  Turns turns;
   for (const std::string& text : each(tried_texts())) {
     MemoryFiles files = files_here();
     Job pivot = draft_of("ann.json");
     pivot.command = Command::Pivot;
-    pivot.dart = {text};
-    pivot.to = {"front.side"};
-    check_run(pivot, files, run_job);
-    pivot.dart = {"front.shoulder"};
-    pivot.to = {"front." + text};
-    check_run(pivot, files, run_job);
-    pivot.dart = pivot.to = {};
-    pivot.split = {"front.shoulder:" + text};
-    check_run(pivot, files, run_job);
+    const std::size_t place = turns.of(3);
+    if (place == 0) pivot.split = {"front.shoulder:" + text};
+    if (place == 1) pivot.dart = {text};
+    if (place == 2) pivot.dart = {"front.shoulder"};
+    if (place > 0) pivot.to = {"front." + text};
+    check_run(pivot, files, run_job, turns.report());
     Job paper = draft_of("ann.json");
     paper.paper = text;
     check_run(paper, files, run_job);
     CompareJob compare = job_of<CompareJob>("ann.json");
     compare.sessions = {text, text};
     check_run(compare, files, run_compare);
+    turns.next();
   }
 }
 
 TEST_CASE("Hostile corrections, dates and notes of a fitting are shown escaped") {
+  Turns turns;
   for (const std::string& text : each(tried_texts())) {
     MemoryFiles files = files_here();
     FitJob fit = job_of<FitJob>("ann.json");
@@ -326,8 +350,9 @@ TEST_CASE("Hostile corrections, dates and notes of a fitting are shown escaped")
     for (const auto member : {&FitJob::seen, &FitJob::by, &FitJob::note, &FitJob::date}) {
       FitJob noted = fit;
       noted.*member = text;
-      check_run(noted, files, run_fit);
+      check_run(noted, files, run_fit, turns.report());
     }
     check_json(files.files["ann.json"]);
+    turns.next();
   }
 }
