@@ -145,9 +145,16 @@ std::string client_named(const std::string& text) {
          R"(, "tape": {"bust_girth": 92}}]})";
 }
 
-std::string style_with(const std::string& name, const std::string& step, const std::string& dart) {
-  return R"({"format": "blockwright-style-1", "name": )" + as_json(name) + R"(, "steps": [{)" +
-         as_json(step) + R"(: {"dart": )" + as_json(dart) + R"(, "to": "front.side"}}]})";
+struct StyleTexts {
+  std::string name = "vest";
+  std::string step = "pivot";
+  std::string dart = "front.shoulder";
+};
+
+std::string style_with(const StyleTexts& texts) {
+  return R"({"format": "blockwright-style-1", "name": )" + as_json(texts.name) +
+         R"(, "steps": [{)" + as_json(texts.step) + R"(: {"dart": )" + as_json(texts.dart) +
+         R"(, "to": "front.side"}}]})";
 }
 
 MemoryFiles files_here() { return MemoryFiles({{"ann.json", kClient}, {"vest.json", kStyle}}); }
@@ -282,9 +289,8 @@ TEST_CASE("Hostile texts of client, style and job files are refused on one print
     files.files["key.json"] = R"({"format": "blockwright-client-1", )" + as_json(text) + ": 1}";
     check_run(draft_of("named.json"), files, run_job);
     check_run(draft_of("key.json"), files, run_job);
-    const std::array styles = {style_with(text, "pivot", "front.shoulder"),
-                               style_with("vest", text, "front.shoulder"),
-                               style_with("vest", "pivot", text), "{\"format\": \"" + text + "\"}"};
+    const std::array styles = {style_with({.name = text}), style_with({.step = text}),
+                               style_with({.dart = text}), "{\"format\": \"" + text + "\"}"};
     for (const std::string& style : styles) {
       check_refusal([&] { (void)read_style(style, "style.json"); });
     }

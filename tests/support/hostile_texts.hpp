@@ -8,66 +8,74 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace blockwright {
 
+/// One text round each character from `first` to `last`.
+inline void add_each(std::vector<std::string>& texts, CodeRange range) {
+  for (char32_t code = range.first; code <= range.last; ++code) {
+    std::string text = "ann";
+    append_utf8(text, code);
+    texts.push_back(text + "a");
+  }
+}
+
+/// What a terminal would take for commands, lines that look like the program's own, odd encodings.
+inline std::vector<std::string> written_by_hand() {
+  return {
+      "a\ndone      eve.json: Eve; front waist 9.0°; measures back within 0.00 mm; 9 pages, 2 "
+      "files",
+      "a\n0 clients: 0 done, 0 warned, 0 unchanged, 0 failed",
+      "a\r\033[Kdone      eve.json",
+      "\033]0;title\007",
+      "\033]8;;file:eve\033\\link\033]8;;\033\\",
+      "\033[2J\033[1;1H",
+      "\u009b2J",
+      "\u009d0;title\u009c",
+      "a\", \"state\": \"done",
+      "a\\\", \\u001b \\x1b \\n",
+      "\u202egpj.nosj",
+      "\u2067\u2066\u2069\u202c",
+      "\xEF\xBB\xBFname",
+      "\xC0\x8A\xE0\x80\x8A",
+      "\xED\xA0\x80\xED\xB0\x80",
+      "\xF4\x90\x80\x80",
+      "\xE2\x80",
+      "%s%n{}{0}",
+      "--out",
+      "-",
+      ".",
+      " ",
+      "\n",
+      "$(id)`id`;&|<>'\"*?"};
+}
+
+inline std::string repeated(const std::string& unit, std::size_t size) {
+  std::string text;
+  while (text.size() < size) text += unit;
+  return text;
+}
+
 /// 500 names and texts that somebody means harm with, or that a broken disk or program made: every
-/// character that is not printable, what a terminal would take for commands, lines that look like
-/// the program's own, 64 KB, and bytes that are not UTF-8. The same in every run; no path separator
-/// and no NUL, so that each could be a file's name or an argument if it were short enough.
+/// character that is not printable, some written by hand, 64 KB, and bytes that are not UTF-8. The
+/// same in every run; no NUL and no path separator, so that each could be a file's name or an
+/// argument if it were short enough.
 inline std::vector<std::string> hostile_texts() {
   constexpr std::size_t count = 500;
   constexpr std::size_t large = std::size_t{64} * 1024;
-  std::vector<std::string> texts;
-  const auto add_range = [&](char32_t first, char32_t last) {
-    for (char32_t code = first; code <= last; ++code) {
-      std::string text = "ann";
-      append_utf8(text, code);
-      texts.push_back(text + "a");
-    }
-  };
-  for (const auto& [first, last] : {std::pair<char32_t, char32_t>{0x01, 0x1F},
-                                    {0x7F, 0x9F},
-                                    {0x2028, 0x202E},
-                                    {0x2066, 0x2069},
-                                    {0xFDD0, 0xFDD1},
-                                    {0xFFFE, 0xFFFF},
-                                    {0x10FFFE, 0x10FFFF}}) {
-    add_range(first, last);
+  std::vector<std::string> texts = written_by_hand();
+  for (const CodeRange range : {CodeRange{0x01, 0x1F},
+                                {0x7F, 0x9F},
+                                {0x2028, 0x202E},
+                                {0x2066, 0x2069},
+                                {0xFDD0, 0xFDD1},
+                                {0xFFFE, 0xFFFF},
+                                {0x10FFFE, 0x10FFFF}}) {
+    add_each(texts, range);
   }
-  for (const char* text : {"a\ndone      eve.json: Eve; front waist 9.0°; measures back within "
-                           "0.00 mm; 9 pages, 2 files",
-                           "a\n0 clients: 0 done, 0 warned, 0 unchanged, 0 failed",
-                           "a\r\033[Kdone      eve.json",
-                           "\033]0;title\007",
-                           "\033]8;;file:eve\033\\link\033]8;;\033\\",
-                           "\033[2J\033[1;1H",
-                           "\u009b2J",
-                           "\u009d0;title\u009c",
-                           "a\", \"state\": \"done",
-                           "a\\\", \\u001b \\x1b \\n",
-                           "\u202egpj.nosj",
-                           "\u2067\u2066\u2069\u202c",
-                           "\xEF\xBB\xBFname",
-                           "\xC0\x8A\xE0\x80\x8A",
-                           "\xED\xA0\x80\xED\xB0\x80",
-                           "\xF4\x90\x80\x80",
-                           "\xE2\x80",
-                           "%s%n{}{0}",
-                           "--out",
-                           "-",
-                           ".",
-                           " ",
-                           "\n",
-                           "$(id)`id`;&|<>'\"*?"}) {
-    texts.emplace_back(text);
-  }
-  for (const std::string unit : {"a", "\n", "\033[7m", "\u202e", "\xff", "é", "🧵", "a b"}) {
-    std::string text;
-    while (text.size() < large) text += unit;
-    texts.push_back(text);
+  for (const char* unit : {"a", "\n", "\033[7m", "\u202e", "\xff", "é", "🧵", "a b"}) {
+    texts.push_back(repeated(unit, large));
   }
   for (int byte = 0x80; byte <= 0xFF; ++byte) {
     texts.push_back(std::string("ann") + static_cast<char>(byte) + "a");
