@@ -2,6 +2,7 @@
 #include "../../src/cli/fit_prompt.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/printable.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 
@@ -81,6 +82,18 @@ TEST_CASE("Each correction that the new tape already has is asked of; the answer
   // Then the run goes on with them, and nothing is asked or warned of any more.
   CHECK(warned(draft_job(), files).empty());
   CHECK(asked(draft_job(), "d\nd\n", files).empty());
+}
+
+TEST_CASE("The name of a client file makes no line of a prompt") {
+  const std::string path = "ver\nWritten into\u202eity.json";
+  MemoryFiles files;
+  files.files[path] = kClient;
+  Job job = draft_job();
+  job.client = path;
+  const std::string said = asked(job, "keep\nd\n", files);
+  CHECK(said == printable_lines(said));
+  CHECK(said.find("Written into ver\\nWritten into\\u202eity.json; the text before it is "
+                  "ver\\nWritten into\\u202eity.json.bak\n") != std::string::npos);
 }
 
 TEST_CASE("Without an answer a correction is applied with a warning, and asked of again") {

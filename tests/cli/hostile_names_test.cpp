@@ -1,4 +1,5 @@
 // The program itself with names and words that mean harm: what reaches the terminal.
+#include "../../src/cli/terminal.hpp"
 #include "support/each.hpp"
 #include "support/hostile_texts.hpp"
 #include "support/program.hpp"
@@ -9,6 +10,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <sstream>
 
 using namespace blockwright;
 using namespace blockwright_tests;
@@ -81,6 +83,12 @@ TEST_CASE("The program sends nothing harmful, whatever files are called and what
     fs::remove_all(folder.path("people"));
     fs::remove_all(folder.path("out"));
   }
+}
+
+TEST_CASE("What is printed is printable, whoever forgot to see to it") {
+  std::ostringstream out;
+  print(out, "Ondine Łucja\n\x1b[2J\r\u009b\u202e\xff\n");
+  CHECK(out.str() == "Ondine Łucja\n\\u001b[2J\\r\\u009b\\u202e\\xff\n");
 }
 
 TEST_CASE("A word of 64 KB at the command line is cut in the message") {

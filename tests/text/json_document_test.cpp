@@ -3,6 +3,8 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/text/json_values.hpp"
+#include "blockwright/base/printable.hpp"
+#include "blockwright/text/json_edit.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -94,4 +96,12 @@ TEST_CASE("A whole number has no part over, and is no larger than the program co
     INFO(text);
     CHECK_THROWS_AS(read(text), InputError);
   }
+}
+
+TEST_CASE("A text put into a JSON file is printable and reads back as it was") {
+  const std::string text = "a\"b\\c\n\x1b\x7f\u0085\u009b\u2028\u202e\u2069\uffff ë שלום 🧵";
+  const std::string quoted = json_quoted(text);
+  CHECK(quoted == printable(quoted));
+  CHECK(document_of(quoted).root().text == text);
+  CHECK(json_quoted("a\xff") == "\"a\xff\"");  // for the reader to refuse
 }

@@ -1,3 +1,4 @@
+#include "blockwright/base/printable.hpp"
 #include "blockwright/write/writers.hpp"
 #include "write/drawings.hpp"
 #include "write/pdf_reading.hpp"
@@ -57,6 +58,8 @@ void check_pdf(const std::string& name) {
   const ToolResult drawn = run_tool("mutool draw -q -r 20 -F pgm -o /dev/null " + file.path());
   INFO(drawn.output);
   CHECK(drawn.output.find("error") == std::string::npos);
+  const std::string shown = run_tool("pdfinfo -enc UTF-8 " + file.path()).output;
+  CHECK(shown == printable_lines(shown));  // the title among it
   const TempFolder folder;
   const std::string xmp = run_tool("pdfinfo -meta " + file.path()).output;
   CHECK(run_tool("xmllint --noout " + folder.write("meta.xml", xmp)).output.empty());

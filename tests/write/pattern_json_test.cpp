@@ -1,3 +1,4 @@
+#include "blockwright/base/printable.hpp"
 #include "blockwright/write/writers.hpp"
 #include "write/drawings.hpp"
 
@@ -127,7 +128,9 @@ TEST_CASE("names that are valid text come back from a pattern file as they were"
                                     "\u009b\u202e\u2028\x7f", "");
   piece.name = name;
   piece.edges[0].name = name;
-  const json file = json::parse(text_of({{piece}, {}}));
+  const std::string text = text_of({{piece}, {}});
+  CHECK(text == printable_lines(text));
+  const json file = json::parse(text);
   CHECK(file["pieces"][0].at("name") == name);
   CHECK(file["pieces"][0].at("edges")[0].at("name") == name);
 }
