@@ -2,9 +2,9 @@
 #include "blockwright/text/json_document.hpp"
 
 #include "blockwright/base/error.hpp"
-#include "blockwright/text/json_values.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/text/json_edit.hpp"
+#include "blockwright/text/json_values.hpp"
 
 #include <catch2/catch.hpp>
 
