@@ -80,7 +80,7 @@ TEST_CASE("Each slip of unit or decimal point is recognised, in both units") {
         Slip{"cm", "\"bust_girth\": 92, \"stature\": 5.5", "like feet"},
         Slip{"in", "\"bust_girth\": 92.5", "like cm"}, Slip{"in", "\"bust_girth\": 925", "like mm"},
         Slip{"in", "\"bust_girth\": 3.65", "ten times too small"},
-        Slip{"in", "\"bust_girth\": 18.25", "like half"},
+        Slip{"in", "\"bust_girth\": 18.25", "did you mean 36.5? What is written looks like half"},
         Slip{"in", "\"bust_girth\": 36, \"stature\": 5.5", "like feet"}}) {
     const Problem problem = refusal(client_text(tape, unit));
     INFO(unit << ": " << tape << "\n" << to_text(problem));
