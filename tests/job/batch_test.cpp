@@ -226,7 +226,7 @@ TEST_CASE("Any number of jobs gives the same summary and the same bytes") {
   const blockwright_tests::TempFolder folder;
   DiskFiles disk;
   for (const int jobs : each({1, 4})) {
-    BatchJob batch = batch_of(std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe");
+    BatchJob batch = batch_of(BLOCKWRIGHT_SOURCE_DIR "/examples/wardrobe");
     batch.jobs = jobs;
     batch.each.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
     batch.each.out = folder.path(std::to_string(jobs));
