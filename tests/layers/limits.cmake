@@ -16,8 +16,7 @@ set(TURNS_A_SHAPE
   kMostAcross           # where a point is looked for
   kMostTurn             # where a turn is looked for
   kMostTries            # how often a lock is tried
-  kLongestWord          # longer words resemble no key: no advice
-  kMostShown)           # longer words are cut in messages
+  kLongestWord)         # longer words resemble no key: no advice
 
 file(GLOB_RECURSE files RELATIVE "${ROOT}" "${ROOT}/src/*.[ch]pp" "${ROOT}/include/*.hpp")
 set(limits "")
