@@ -118,6 +118,12 @@ class Search {
   Listing which_;
 };
 
+Search searched(const fs::path& folder, const std::string& ending, Listing which) {
+  Search search(ending, which);
+  search.look_through(folder.string());
+  return search;
+}
+
 }  // namespace
 
 std::string DiskFiles::read(const std::string& path) {
@@ -133,16 +139,12 @@ std::string DiskFiles::read(const std::string& path) {
 
 std::vector<std::string> DiskFiles::list(const std::string& folder, const std::string& ending,
                                          Listing which) {
-  Search search(ending, which);
-  search.look_through(folder);
-  return std::move(search.files);
+  return searched(folder, ending, which).files;
 }
 
 std::vector<NotRead> DiskFiles::not_read(const std::string& folder, const std::string& ending,
                                          Listing which) {
-  Search search(ending, which);
-  search.look_through(folder);
-  return std::move(search.others);
+  return searched(folder, ending, which).others;
 }
 
 void DiskFiles::write_all(const std::vector<NewFile>& files) {
