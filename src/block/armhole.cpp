@@ -162,12 +162,10 @@ Path armhole(const ArmholeLine& line) {
   const double bend = bend_at_across(strokes.lower, strokes.upper);
   const double below = handle_for_bend(strokes.lower.offset, bend);
   const double above = handle_for_bend(strokes.upper.offset, bend);
-  Path path;
-  path.add(CubicCurve{line.underarm, line.underarm + strokes.first,
-                      line.across - below * strokes.heading, line.across});
-  path.add(CubicCurve{line.across, line.across + above * strokes.heading,
-                      line.shoulder_point - strokes.last, line.shoulder_point});
-  return path;
+  return Path({CubicCurve{line.underarm, line.underarm + strokes.first,
+                          line.across - below * strokes.heading, line.across},
+               CubicCurve{line.across, line.across + above * strokes.heading,
+                          line.shoulder_point - strokes.last, line.shoulder_point}});
 }
 
 CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,

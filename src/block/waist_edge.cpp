@@ -29,31 +29,37 @@ double undarted_bend(double from_x, double side_x, double over_side_waist) {
   return std::min({kUndartedBend, kMostBend * (side_x - from_x), kMostBend * over_side_waist});
 }
 
-Path undarted_stretch(Point from, double side_x, double side_slope, double bend) {
+void add_undarted(WaistEdge& edge, Point from, double side_x, double side_slope, double bend) {
   const Point level{side_x - bend, from.y};
-  Path path({Segment{from, level}});
-  path.add(
-      waist_stretch(level, 0.0, {side_x, from.y + waist_rise(bend, 0.0, side_slope)}, side_slope));
-  return path;
+  edge.side_waist = {side_x, from.y + waist_rise(bend, 0.0, side_slope)};
+  edge.curves.push_back(Segment{from, level});
+  edge.curves.push_back(waist_stretch(level, 0.0, edge.side_waist, side_slope));
 }
 
 double sewn_length(const WaistEdge& edge) {
   double sum = 0.0;
-  for (const Path& path : edge.stretches) sum += length(path, kSewnAccuracy);
+  for (const Curve& curve : edge.curves) {
+    sum += std::copysign(length(curve, kSewnAccuracy), end_of(curve).x - start_of(curve).x);
+  }
   return sum;
+}
+
+Path side_stretch(const WaistEdge& edge) {
+  if (edge.darts.empty()) return Path({edge.curves.begin(), edge.curves.end()});
+  return Path({edge.curves.back()});
 }
 
 WaistWithDarts waist_with_darts(const DartPosition& position, const WaistEdge& edge,
                                 double hold_back) {
-  WaistWithDarts waist;
-  waist.path = edge.stretches.front();
+  if (edge.darts.empty()) return {side_stretch(edge), {}};
+  WaistWithDarts waist{Path({edge.curves.front()}), {}};
   for (std::size_t i = 0; i < edge.darts.size(); ++i) {
     const WaistDart& d = edge.darts[i];
     Dart dart = drafted_dart(position, d.apex, {d.inner_leg, d.outer_leg}, hold_back,
-                             end_tangent(edge.stretches[i]));
+                             tangent_at(edge.curves[i], 1.0));
     if (i > 0) dart.name += i == 1 ? "_outer" : "_side";
     waist.path.add(Path::through({d.inner_leg, dart.peak, d.outer_leg}));
-    waist.path.add(edge.stretches[i + 1]);
+    waist.path.add(edge.curves[i + 1]);
     waist.darts.push_back(dart);
   }
   return waist;

@@ -155,6 +155,7 @@ Problems narrow_armhole(const CheckInput& input) {
 }
 
 Problems sharp_curve(const Piece& piece, const Edge& edge, const KindEdge& kind) {
+  if (kind.least_radius == 0.0) return {};
   const double radius = least_radius(edge.path);
   if (radius >= kind.least_radius) return {};
   return {{.severity = Severity::Error,

@@ -12,11 +12,11 @@ namespace {
 
 using enum MeasurementName;
 
-/// What stays the same while the underarm drops.
+/// What bounds and settlement are taken from.
 struct Frame {
   const Targets& t;
   const NeckAndShoulder& upper;
-  Waists waists;
+  const Waists& waists;
   Vec lower_side;  ///< up the side seam below the bust line, on both pieces
   double across_front_level = 0.0;
   double most_across_front = 0.0, most_across_back = 0.0;
@@ -45,15 +45,20 @@ double least_across_back(const NeckAndShoulder& upper) {
   return upper.back.shoulder_point.x - rules::kMostAcrossBackInside;
 }
 
-Frame frame(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
-  Frame f{t, upper, waists(t, assumed, upper.bust_point), {}, 0.0, 0.0, 0.0, {}};
+double usual_width(const Targets& t) {
+  return rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
+}
+
+Frame frame(const Targets& t, const NeckAndShoulder& upper, const Waists& waists,
+            const Assumed& assumed) {
+  Frame f{t, upper, waists, {}, 0.0, 0.0, 0.0, {}};
   f.most_across_front = std::min(most_beside_shoulder(upper, assumed.front_width),
                                  t.across_back.mm + rules::kMostFrontOverBack);
   f.most_across_back = most_across_back(upper, assumed.back_width);
-  f.lower_side = unit(Vec{f.waists.suppression.side_run, f.waists.bust_line});
-  const double armpit = f.waists.front.side_waist.y + t.side_length * f.lower_side.y;
+  f.lower_side = unit(Vec{waists.suppression.side_run, waists.bust_line});
+  const double armpit = waists.front.side_waist.y + t.side_length * f.lower_side.y;
   f.across_front_level = across_level(t, armpit, upper.front.shoulder_point);
-  f.width = {rules::kWidthPerArm * t.arm + rules::kWidthBesideArm, rules::kWidthGives};
+  f.width = {usual_width(t), rules::kWidthGives};
   return f;
 }
 
@@ -153,83 +158,79 @@ void draw_back(const Frame& f, Armholes& d) {
                     d.across_back, Vec{0.0, 1.0}, f.upper.back.shoulder_point, left_of(shoulder)});
 }
 
-Armholes draw(const Frame& f, double drop) {
+double armhole_length(const Armholes& d) {
+  return length(d.front, rules::kSolved) + length(d.back, rules::kSolved);
+}
+
+Armholes draw(const Frame& f, const Assumed& assumed) {
   Armholes d;
-  d.waists = f.waists;
-  d.drop = drop;
-  d.settled = settled_over(network(f, drop));
-  const Vec upper = upper_side(f, drop, d.settled.take_in);
-  d.front_side = side_seam(f, drop, f.waists.front, upper);
-  d.back_side = side_seam(f, drop, f.waists.back, upper);
+  d.drop = assumed.drop;
+  d.settled = settled(network(f, d.drop), assumed.bust_dart);
+  const Vec upper = upper_side(f, d.drop, d.settled.take_in);
+  d.front_side = side_seam(f, d.drop, f.waists.front, upper);
+  d.back_side = side_seam(f, d.drop, f.waists.back, upper);
   d.back_width = d.back_side.underarm.x - d.settled.across_back;
   draw_front(f, d);
   draw_back(f, d);
   return d;
 }
 
-double armhole_length(const Armholes& d) {
-  return length(d.front, rules::kSolved) + length(d.back, rules::kSolved);
+double longer_than_asked(const Targets& t, const Armholes& d) {
+  return armhole_length(d) - t.armhole;
 }
 
-double longer_than_asked(const Frame& f, double drop) {
-  return armhole_length(draw(f, drop)) - f.t.armhole;
-}
+/// How much longer the armhole becomes with the drop, near enough for the next drawing.
+constexpr double kLongerPerDrop = 1.7;
 
-/// The drop, within its bounds and with the underarm point above the bust line; and low enough
-/// under the across-front point that comes down with the bust dart, up to kDropForDart: from there
-/// the dart gives way (settled_over()).
-Bounds drops(const Frame& f) {
+/// The underarm point lies above the bust line.
+Bounds usual_drops(const Frame& f) {
   const double room = over_bust_line(f, 0.0) - rules::kUnderarmOverBustLine;
-  const Bounds usual{std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
-  const auto too_high = [&](double drop) {
-    const Network n = network(f, drop);
-    return n.least_over_bust - open_end(n, settled(n));
-  };
-  if (too_high(usual.low) <= 0.0) return usual;
-  const Bounds lower{usual.low, std::clamp(rules::kDropForDart, usual.low, usual.high)};
-  const double least =
-      too_high(lower.high) > 0.0 ? lower.high : solve_between(too_high, lower, rules::kSolved);
-  return {least, usual.high};
+  return {std::min(rules::kLeastDrop, room), std::min(rules::kMostDrop, room)};
+}
+
+/// The underarm lies low enough under the across-front point that comes down with the bust dart, up
+/// to kDropForDart: from there the dart gives way (settled()).
+double least_drop(const Armholes& d, Bounds usual) {
+  const double for_dart = std::clamp(rules::kDropForDart, usual.low, usual.high);
+  return std::clamp(d.drop + d.settled.too_low, usual.low, for_dart);
 }
 
 /// The drop at which the armhole's length over what was asked for and the drop over the usual one
 /// balance; if its length is out of its bounds then, the drop that brings it there.
-double settled_drop(const Frame& f) {
-  const Bounds within = drops(f);
-  const auto solved = [&](auto&& excess) { return solve_between(excess, within, rules::kSolved); };
-  const double drop =
-      solved([&](double at) { return longer_than_asked(f, at) + at - rules::kUsualDrop; });
-  const double longer = longer_than_asked(f, drop);
-  const double kept = std::clamp(longer, -rules::kArmholeShorter, rules::kArmholeLonger);
-  if (kept == longer) return drop;
-  return solved([&](double at) { return longer_than_asked(f, at) - kept; });
+double balanced_drop(double drop, double longer) {
+  const double balance = drop - (longer + drop - rules::kUsualDrop) / (1.0 + kLongerPerDrop);
+  const double longer_then = longer + kLongerPerDrop * (balance - drop);
+  const double kept = std::clamp(longer_then, -rules::kArmholeShorter, rules::kArmholeLonger);
+  return drop + (kept - longer) / kLongerPerDrop;
 }
 
 /// Where no drop is enough, the armhole's usual width gives way: for a large arm one that cannot be
 /// deep must be wide. One that is too long at any drop stays long: narrowed, it would take from the
 /// upper chest, and a bodice that is tight there rides up.
-Armholes with_armhole_closed(Frame f) {
-  const double drop = settled_drop(f);
-  if (longer_than_asked(f, drop) > -rules::kArmholeShorter - rules::kSolvedLength) {
-    return draw(f, drop);
-  }
-  const double usual = f.width.mm;
-  const auto excess = [&](double wider) {
-    f.width.mm = usual + wider;
-    return longer_than_asked(f, drop) + rules::kArmholeShorter;
+Armholes drawn_long_enough(Frame f, const Assumed& assumed) {
+  const Armholes usual = draw(f, assumed);
+  const double deeper = kLongerPerDrop * (usual_drops(f).high - assumed.drop);
+  const auto spare = [&](const Armholes& d) {
+    return longer_than_asked(f.t, d) + deeper + rules::kArmholeShorter;
+  };
+  if (spare(usual) >= 0.0) return usual;
+  const double usual_width = f.width.mm;
+  const auto spare_if = [&](double wider) {
+    f.width.mm = usual_width + wider;
+    return spare(draw(f, assumed));
   };
   // The least that does it.
   double wider = rules::kMostWiderForLength / 8.0;
-  while (excess(wider) < 0.0 && wider < rules::kMostWiderForLength) wider *= 2.0;
-  f.width.mm = usual + solve_between(excess, {0.0, wider}, rules::kSolved);
-  return draw(f, drop);
+  while (spare_if(wider) < 0.0 && wider < rules::kMostWiderForLength) wider *= 2.0;
+  f.width.mm = usual_width + solve_between(spare_if, {0.0, wider}, rules::kSolved);
+  return draw(f, assumed);
 }
 
 /// Why a measurement moved: what the tapes alone would leave for the armhole, if that is far from
 /// usual; else the dart.
 Wording why_moved(const Targets& t, const Settled& s) {
   const double width = t.upper_chest.mm - t.across_back.mm - t.across_front.mm;
-  const double usual = rules::kWidthPerArm * t.arm + rules::kWidthBesideArm;
+  const double usual = usual_width(t);
   if (std::abs(width - usual) < rules::kWidthGives) {
     return "so that the bust dart comes nearer to the " + fixed(t.usual_bust_dart.degrees(), 1) +
            " degrees that are usual for such a bust: it has " + fixed(s.dart.degrees(), 1);
@@ -259,6 +260,14 @@ double kept_back_width(const Armholes& d, double back_width) {
   };
   return std::clamp(back_width, hollow(rules::kLeastAcrossInsideChord),
                     hollow(rules::kMostAcrossInsideChord));
+}
+
+/// The front's part of the bust is moved where the back's part of the armhole would otherwise be
+/// too narrow or too wide.
+double front_bust_for(const Targets& t, const Armholes& d, double front_bust) {
+  const double asked = front_share_of_bust(t);
+  const double back_width = d.back_width + front_bust - asked;
+  return asked + back_width - kept_back_width(d, back_width);
 }
 
 /// The bounds follow what was assumed, so that they are met as nearly as that was. In mm.
@@ -300,49 +309,47 @@ const char* why_armhole_moved(double by) {
 
 }  // namespace
 
-Assumed first_guess(const Targets& t) {
-  return {std::clamp(t.usual_bust_dart, rules::kLeastBustDart, rules::kMostBustDart),
-          t.across_back.mm,
-          front_share_of_bust(t),
-          t.side_length - rules::kUsualDrop - t.under_bust,
-          rules::kNarrowArmhole,
-          rules::kNarrowArmhole,
-          0.0};
+Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Waists& waists,
+                  const Assumed& assumed) {
+  return drawn_long_enough(frame(t, upper, waists, assumed), assumed);
 }
 
-Armholes armholes(const Targets& t, const NeckAndShoulder& upper, const Assumed& assumed) {
-  return with_armhole_closed(frame(t, upper, assumed));
+void guess_armholes(const Targets& t, Assumed& assumed) {
+  assumed.bust_dart = std::clamp(t.usual_bust_dart, rules::kLeastBustDart, rules::kMostBustDart);
+  assumed.across_back = t.across_back.mm;
+  assumed.front_bust = front_share_of_bust(t);
+  assumed.drop = rules::kUsualDrop;
+  assumed.underarm = t.side_length - assumed.drop - t.under_bust;
+  assumed.front_width = assumed.back_width = rules::kNarrowArmhole;
 }
 
-/// The front's part of the bust is moved where the back's part of the armhole would otherwise be
-/// too narrow or too wide.
-Assumed assumed_next(const Targets& t, const Assumed& assumed, const Armholes& d) {
-  const double asked = front_share_of_bust(t);
-  const double back_width = d.back_width + assumed.front_bust - asked;
-  return {d.settled.dart,
-          d.settled.across_back,
-          asked + back_width - kept_back_width(d, back_width),
-          d.back_side.underarm.y - d.back_side.bust.y,
-          d.settled.width - d.back_width,
-          d.back_width,
-          d.waists.back.side_waist.y};
+void correct_armholes(const Targets& t, const Drawn& drawn, Assumed& assumed) {
+  const Armholes& d = drawn.lower;
+  const Bounds usual = usual_drops(frame(t, drawn.upper, drawn.waists, assumed));
+  assumed.drop =
+      std::clamp(balanced_drop(d.drop, longer_than_asked(t, d)), least_drop(d, usual), usual.high);
+  assumed.bust_dart = d.settled.dart;
+  assumed.across_back = d.settled.across_back;
+  assumed.front_width = d.settled.width - d.back_width;
+  assumed.back_width = d.back_width;
+  assumed.underarm = d.back_side.underarm.y - d.back_side.bust.y;
+  assumed.front_bust = front_bust_for(t, d, assumed.front_bust);
 }
 
-void account_for_armholes(const Targets& t, const NeckAndShoulder& upper, const Armholes& d,
-                          Ledger& ledger) {
+void account_for_armholes(const Targets& t, const Drawn& drawn, Ledger& ledger) {
+  const auto& [upper, waists, d] = drawn;
   const Settled& s = d.settled;
   ledger.adjust(AcrossBack, Length::mm(2.0 * (s.across_back - t.across_back.mm)),
                 why_across_back_moved(t, upper, d));
   ledger.adjust(AcrossFront, Length::mm(2.0 * (s.across_front - t.across_front.mm)),
                 why_across_front_moved(t, upper, d));
   ledger.adjust(UpperChestGirth, Length::mm(2.0 * (s.chest() - t.upper_chest.mm)), why_moved(t, s));
-  const double longer = armhole_length(d) - t.armhole;
+  const double longer = longer_than_asked(t, d);
   ledger.adjust(ArmscyeGirth, Length::mm(longer), why_armhole_moved(longer));
   ledger.adjust(SideLength, Length::mm(std::max(0.0, -d.drop)),
                 "the underarm must lie above the bust line");
   if (t.front_bust) {
-    ledger.adjust(FrontBustWidth,
-                  Length::mm(2.0 * (d.waists.suppression.front_bust - *t.front_bust)),
+    ledger.adjust(FrontBustWidth, Length::mm(2.0 * (waists.suppression.front_bust - *t.front_bust)),
                   "the side seam must fall under the arm");
   }
 }

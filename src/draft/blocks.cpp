@@ -43,7 +43,7 @@ Piece half_block(const PieceKind& kind, const HalfLines& lines, double cup) {
              waist.darts,
              {distance(lines.side.waist, lines.side.bust),
               notch_share(kind, BlockEdge::Armhole) * length(lines.armhole)},
-             {lines.bust_line, lines.across_line, lines.waist.stretches.back()},
+             {lines.bust_line, lines.across_line, side_stretch(lines.waist)},
              grain_beside_centre(lines.shoulder_dart.apex, centre_neck)});
 }
 
@@ -59,26 +59,28 @@ Dart bust_dart(const NeckAndShoulder& upper, Angle angle, double cup) {
 
 }  // namespace
 
-Piece front_block(const NeckAndShoulder& upper, const Armholes& lower, double cup) {
+Piece front_block(const Drawn& drawn, double cup) {
+  const auto& [upper, waists, lower] = drawn;
   const Dart dart = bust_dart(upper, lower.settled.dart, cup);
   const Point bust = upper.bust_point;
   return half_block(
       kBodiceFront,
-      {upper.front, lower.waists.front, lower.front_side, lower.front, lower.front_shoulder_point,
-       dart, bust_line({0.0, bust.y}, bust, lower.front_side.bust),
+      {upper.front, waists.front, lower.front_side, lower.front, lower.front_shoulder_point, dart,
+       bust_line({0.0, bust.y}, bust, lower.front_side.bust),
        across_line_over_dart({0.0, lower.across_front_closed.y}, dart, lower.settled.dart,
                              lower.across_front)},
       cup);
 }
 
-Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup) {
+Piece back_block(const Drawn& drawn, double cup) {
+  const auto& [upper, waists, lower] = drawn;
   const DartPosition& at_shoulder = position_on(kBodiceBack, BlockEdge::Shoulder);
   const Dart dart =
       drafted_dart(at_shoulder, upper.blade_point, {upper.dart_outer_leg, upper.dart_inner_leg},
                    hold_back(at_shoulder, cup), direction(-upper.back.slope));
   return half_block(
       kBodiceBack,
-      {upper.back, lower.waists.back, lower.back_side, lower.back, upper.back.shoulder_point, dart,
+      {upper.back, waists.back, lower.back_side, lower.back, upper.back.shoulder_point, dart,
        bust_line({0.0, lower.back_side.bust.y}, {}, lower.back_side.bust),
        Path({Segment{{0.0, upper.blade_point.y}, lower.across_back}})},
       cup);

@@ -1,6 +1,5 @@
 #include "blockwright/block/neckline.hpp"
 #include "blockwright/block/shoulder.hpp"
-#include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 #include "stages.hpp"
 
@@ -11,6 +10,10 @@ namespace blockwright {
 namespace {
 
 using enum MeasurementName;
+
+/// How much longer both half necklines together become with the neck's width, near enough for the
+/// next drawing.
+constexpr double kNecklinePerWidth = 2.0;
 
 /// Down the shoulder from the side neck point.
 Vec down_shoulder(Angle slope) { return direction(-slope); }
@@ -70,76 +73,63 @@ Shoulder shoulder_at(Point side_neck, double length, Angle slope, const Shoulder
   return s;
 }
 
+Shoulder front_shoulder(const Targets& t, const Assumed& assumed) {
+  return shoulder_at(front_side_neck(t, assumed.neck_width), t.shoulder, assumed.front_slope,
+                     {bust_point(t), t.front_hold_back, assumed.bust_dart});
+}
+
+/// The blade point lies on the across-back line, half way out to the armhole.
+Shoulder back_shoulder(const Targets& t, const Assumed& assumed) {
+  const Point side_neck = back_side_neck(t, assumed.neck_width);
+  const Point tip = side_neck + t.shoulder * down_shoulder(assumed.back_slope);
+  const double level = across_level(t, t.back_length - t.scye_depth, tip);
+  return shoulder_at(side_neck, t.shoulder, assumed.back_slope,
+                     {{kBladePlace * assumed.across_back, level}, t.back_hold_back, {}});
+}
+
 /// The slope as it is sewn, from the side neck point to the shoulder point.
-Angle sewn_slope(Point side_neck, const Shoulder& s) { return -angle_of(s.sewn_tip - side_neck); }
+Angle sewn_slope(const UpperLines& n) { return -angle_of(n.sewn_shoulder_point - n.side_neck); }
 
-/// Draws a shoulder at any slope of its inner half.
-struct ShoulderDraft {
-  const Targets& t;
-  Point side_neck;
-  bool is_back = false;
-  const Assumed& assumed;
+/// Two compass circles: the shoulder about the side neck point, the slant about the centre waist.
+/// The slope at which they meet, or come nearest to it.
+Angle slope_by_slant(const UpperLines& n, double slant) {
+  const double shoulder = distance(n.sewn_shoulder_point, n.side_neck);
+  const double to_waist = distance(n.side_neck, Point{});
+  const double opening =
+      (to_waist * to_waist + shoulder * shoulder - slant * slant) / (2.0 * to_waist * shoulder);
+  return -(angle_of(Point{} - n.side_neck) +
+           Angle::radians(std::acos(std::clamp(opening, -1.0, 1.0))));
+}
 
-  [[nodiscard]] Shoulder at(Angle slope) const {
-    return shoulder_at(side_neck, t.shoulder, slope, is_back ? back_dart(slope) : front_dart());
-  }
-  /// A stitched dart lifts the outer half, so the inner one slopes more than the whole.
-  [[nodiscard]] Shoulder sewn_at(Angle slope) const {
-    const auto over = [&](double inner) {
-      return (sewn_slope(side_neck, at(Angle::radians(inner))) - slope).radians();
-    };
-    const Angle most = slope + rules::kMostStitchedLift;
-    return at(Angle::radians(
-        solve_between(over, {slope.radians(), most.radians()}, rules::kSolvedAngle)));
-  }
-  /// Two compass circles: the shoulder about the side neck point, the slant about the centre waist.
-  [[nodiscard]] Shoulder by_slant(double slant) const {
-    const auto beyond = [&](double inner) {
-      return norm(at(Angle::radians(inner)).sewn_tip - Point{}) - slant;
-    };
-    const Bounds slopes{rules::kLeastSlope.radians(),
-                        (rules::kMostSlope + rules::kMostStitchedLift).radians()};
-    const Shoulder met = at(Angle::radians(solve_between(beyond, slopes, rules::kSolvedAngle)));
-    const Angle slope = sewn_slope(side_neck, met);
-    return slope == bounded_slope(slope) ? met : sewn_at(bounded_slope(slope));
-  }
-
- private:
-  [[nodiscard]] ShoulderDart front_dart() const {
-    return {bust_point(t), t.front_hold_back, assumed.bust_dart};
-  }
-  /// The blade point lies on the across-back line, half way out to the armhole.
-  [[nodiscard]] ShoulderDart back_dart(Angle slope) const {
-    const Point tip = side_neck + t.shoulder * down_shoulder(slope);
-    return {{kBladePlace * assumed.across_back, across_level(t, t.back_length - t.scye_depth, tip)},
-            t.back_hold_back,
-            {}};
-  }
+struct Slopes {
+  Angle front, back;
 };
 
-struct Shoulders {
-  Shoulder front, back;
-};
-
-/// Each shoulder by its own slant; where one was not taped, by the taped slope, else like the other
-/// shoulder, else by the estimated slope.
-Shoulders shoulders(const Targets& t, double neck_width, const Assumed& assumed) {
-  const ShoulderDraft front{t, front_side_neck(t, neck_width), false, assumed};
-  const ShoulderDraft back{t, back_side_neck(t, neck_width), true, assumed};
-  const Angle apart = 2.0 * rules::kFrontSlopesMore;
-  const Angle slope = bounded_slope(t.slope);
-  Shoulders s{
-      t.front_slant ? front.by_slant(*t.front_slant)
-                    : front.sewn_at(slope + rules::kFrontSlopesMore),
-      t.back_slant ? back.by_slant(*t.back_slant) : back.sewn_at(slope - rules::kFrontSlopesMore)};
+/// Each shoulder is sewn to its own slant; where one was not taped, to the taped slope, else like
+/// the other shoulder, else to the estimated slope.
+Slopes slopes_as_sewn(const Targets& t, const NeckAndShoulder& n) {
+  const Angle slope = bounded_slope(t.slope), apart = 2.0 * rules::kFrontSlopesMore;
+  Slopes s{slope + rules::kFrontSlopesMore, slope - rules::kFrontSlopesMore};
+  if (t.front_slant) s.front = bounded_slope(slope_by_slant(n.front, *t.front_slant));
+  if (t.back_slant) s.back = bounded_slope(slope_by_slant(n.back, *t.back_slant));
   if (t.slope_is_taped) return s;
-  if (t.front_slant && !t.back_slant) {
-    s.back = back.sewn_at(bounded_slope(sewn_slope(front.side_neck, s.front) - apart));
-  }
-  if (t.back_slant && !t.front_slant) {
-    s.front = front.sewn_at(bounded_slope(sewn_slope(back.side_neck, s.back) + apart));
-  }
+  if (t.front_slant && !t.back_slant) s.back = bounded_slope(s.front - apart);
+  if (t.back_slant && !t.front_slant) s.front = bounded_slope(s.back + apart);
   return s;
+}
+
+/// A stitched dart lifts the outer half, so the inner one slopes more than the whole.
+Angle slope_of_inner_half(const UpperLines& drawn, Angle as_sewn) {
+  return std::clamp(drawn.slope + as_sewn - sewn_slope(drawn), as_sewn,
+                    as_sewn + rules::kMostStitchedLift);
+}
+
+/// Half back plus half front neckline make half the neck base girth.
+double neck_width_for(const Targets& t, const NeckAndShoulder& n) {
+  const double is =
+      length(n.front.neckline, rules::kSolved) + length(n.back.neckline, rules::kSolved);
+  return std::clamp(n.neck_width + (t.neck - is) / kNecklinePerWidth,
+                    2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck);
 }
 
 /// Both necklines are square to their centre line and to the shoulder. On a deep neck under a steep
@@ -158,41 +148,6 @@ void draw_necklines(NeckAndShoulder& n) {
                                     {back.side_neck, into_back, back.centre_neck});
   front.neckline = drawn.front;
   back.neckline = drawn.back;
-}
-
-/// The frame at a neck width, for targets that are within bounds.
-NeckAndShoulder drawn_at(const Targets& t, double width, const Assumed& assumed) {
-  const auto [front, back] = shoulders(t, width, assumed);
-  NeckAndShoulder n{width,
-                    {{0.0, t.front_length},
-                     front_side_neck(t, width),
-                     front.slope,
-                     front.tip,
-                     front.sewn_tip,
-                     {}},
-                    {{0.0, t.back_length},
-                     back_side_neck(t, width),
-                     back.slope,
-                     back.open_tip,
-                     back.sewn_tip,
-                     {}},
-                    bust_point(t),
-                    back.dart.apex,
-                    back.dart.legs[1],
-                    back.dart.legs[0]};
-  draw_necklines(n);
-  return n;
-}
-
-/// Half back plus half front neckline make half the neck base girth.
-NeckAndShoulder drawn(const Targets& t, const Assumed& assumed) {
-  const auto excess = [&](double width) {
-    const NeckAndShoulder n = drawn_at(t, width, assumed);
-    return length(n.front.neckline, rules::kSolved) + length(n.back.neckline, rules::kSolved) -
-           t.neck;
-  };
-  const Bounds widths{2.0 * rules::kLeastNeckWidth * t.neck, 2.0 * rules::kMostNeckWidth * t.neck};
-  return drawn_at(t, solve_between(excess, widths, rules::kSolved), assumed);
 }
 
 /// The front neck depth that the two front lengths ask for, and those that a neck of this girth
@@ -235,7 +190,40 @@ std::optional<OddNeck> bring_neck_within_bounds(Targets& t, Ledger& ledger) {
 }
 
 NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) {
-  return drawn(t, assumed);
+  const double width = assumed.neck_width;
+  const Shoulder front = front_shoulder(t, assumed), back = back_shoulder(t, assumed);
+  NeckAndShoulder n{width,
+                    {{0.0, t.front_length},
+                     front_side_neck(t, width),
+                     front.slope,
+                     front.tip,
+                     front.sewn_tip,
+                     {}},
+                    {{0.0, t.back_length},
+                     back_side_neck(t, width),
+                     back.slope,
+                     back.open_tip,
+                     back.sewn_tip,
+                     {}},
+                    bust_point(t),
+                    back.dart.apex,
+                    back.dart.legs[1],
+                    back.dart.legs[0]};
+  draw_necklines(n);
+  return n;
+}
+
+void guess_neck_and_shoulder(const Targets& t, Assumed& assumed) {
+  assumed.neck_width = t.neck / rules::kHalfNeckPerWidth;
+  assumed.front_slope = bounded_slope(t.slope) + rules::kFrontSlopesMore;
+  assumed.back_slope = bounded_slope(t.slope) - rules::kFrontSlopesMore;
+}
+
+void correct_neck_and_shoulder(const Targets& t, const NeckAndShoulder& n, Assumed& assumed) {
+  const auto [front, back] = slopes_as_sewn(t, n);
+  assumed.front_slope = slope_of_inner_half(n.front, front);
+  assumed.back_slope = slope_of_inner_half(n.back, back);
+  assumed.neck_width = neck_width_for(t, n);
 }
 
 void account_for_shoulders(const Targets& t, const NeckAndShoulder& n, Ledger& ledger) {

@@ -135,8 +135,12 @@ double reach(const Network& n, double dart) {
 
 Settled settled_as(const Network& n, double dart, const Unknowns& v) {
   const auto& [front, back, take_in] = v;
-  return {front, back, reach(n, dart) - take_in - back - front * std::cos(dart), take_in,
-          Angle::radians(dart)};
+  return {front,
+          back,
+          reach(n, dart) - take_in - back - front * std::cos(dart),
+          take_in,
+          Angle::radians(dart),
+          0.0};
 }
 
 /// Bounds that contradict each other leave the lower one.
@@ -146,7 +150,7 @@ Box box_of(const Network& n) {
 }
 
 /// The linear part, for a given dart. An armhole narrower than the arm gets a further equation.
-Settled settled_at(const Network& n, double dart) {
+Settled settled_with(const Network& n, double dart) {
   const double closed = std::cos(dart), all = reach(n, dart);
   const Unknowns width{-closed, -1.0, -1.0};
   Quadratic squares;
@@ -161,10 +165,11 @@ Settled settled_at(const Network& n, double dart) {
   return settled_as(n, dart, least_in(squares, box_of(n)));
 }
 
-/// How the sum of squares grows with the dart, halved.
-double growth(const Network& n, double dart) {
-  const auto square = [](double x) { return x * x; };
-  const Settled s = settled_at(n, dart);
+double square(double x) { return x * x; }
+
+/// How the sum of squares grows with the dart, halved, from a settlement.
+double growth(const Network& n, const Settled& s) {
+  const double dart = s.dart.radians();
   double pull = (s.width - n.width.mm) / square(n.width.gives) +
                 (s.chest() - n.upper_chest.mm) / square(n.upper_chest.gives);
   if (s.width < n.least_width) pull += (s.width - n.least_width) / square(rules::kLeastWidthGives);
@@ -173,27 +178,28 @@ double growth(const Network& n, double dart) {
   return opens * pull + (dart - n.dart.radians()) / square(rules::kBustDartGives.radians());
 }
 
-}  // namespace
-
-Settled settled(const Network& n) {
-  const auto growth_at = [&](double dart) { return growth(n, dart); };
-  const Bounds darts{rules::kLeastBustDart.radians(), rules::kMostBustDart.radians()};
-  return settled_at(n, solve_between(growth_at, darts, rules::kSolvedAngle));
-}
-
+/// How high the open end of the across-front line lies over the bust point.
 double open_end(const Network& n, const Settled& s) {
   const double dart = s.dart.radians();
   return n.over_bust_point * std::cos(dart) - (s.across_front - n.bust_point.x) * std::sin(dart);
 }
 
-Settled settled_over(const Network& n) {
-  const Settled s = settled(n);
-  if (open_end(n, s) >= n.least_over_bust) return s;
-  const auto over = [&](double dart) {
-    return open_end(n, settled_at(n, dart)) - n.least_over_bust;
+}  // namespace
+
+Settled settled(const Network& n, Angle near) {
+  const auto growth_at = [&](double dart) { return growth(n, settled_with(n, dart)); };
+  const auto too_low = [&](const Settled& s) { return n.least_over_bust - open_end(n, s); };
+  const Bounds darts{rules::kLeastBustDart.radians(), rules::kMostBustDart.radians()};
+  const auto solved = [&](auto&& rising, Bounds within) {
+    return settled_with(n, solve_near(rising, near.radians(), within, rules::kSolvedAngle));
   };
-  const Bounds darts{rules::kLeastBustDart.radians(), s.dart.radians()};
-  return settled_at(n, solve_between(over, darts, rules::kSolvedAngle));
+  Settled alone = solved(growth_at, darts);
+  alone.too_low = too_low(alone);
+  if (alone.too_low <= 0.0) return alone;
+  Settled held = solved([&](double dart) { return too_low(settled_with(n, dart)); },
+                        {darts.low, alone.dart.radians()});
+  held.too_low = alone.too_low;
+  return held;
 }
 
 }  // namespace blockwright

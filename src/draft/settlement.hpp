@@ -26,7 +26,7 @@ struct Network {
   double round = 0.0;            ///< both underarm points from their centres, nothing taken in
   Point bust_point;              ///< on the front
   double over_bust_point = 0.0;  ///< the across-front line over it
-  double least_over_bust = 0.0;  ///< ... and its open end at least, where settled_over() is asked
+  double least_over_bust = 0.0;  ///< ... and its open end at least
 };
 
 struct Settled {
@@ -34,18 +34,18 @@ struct Settled {
   double width = 0.0;                            ///< of the armhole
   double take_in = 0.0;                          ///< at the underarm, both side seams together
   Angle dart;
+  /// How far the open end of the across-front line would lie too low with the dart that is the
+  /// least squares' alone; negative where it lies higher than it must.
+  double too_low = 0.0;
 
   [[nodiscard]] double chest() const { return across_front + across_back + width; }
 };
 
 /// Half across front, half across back, half upper chest, armhole width, bust dart and the take-in
 /// at the underarm, which all hang together: each gives way by the least squares, in proportion to
-/// what it is worth, within its bounds. Continuous in all of its inputs.
-Settled settled(const Network& network);
-/// How high the open end of the across-front line lies over the bust point.
-double open_end(const Network& network, const Settled& settled);
-/// The same with a bust dart that is no wider than leaves the open end of the across-front line
-/// where it must stay.
-Settled settled_over(const Network& network);
+/// what it is worth, within its bounds; the dart is no wider than leaves the open end of the
+/// across-front line where it must stay. Continuous in all of its inputs. `near` is a guess of the
+/// dart: it changes the cost and nothing else.
+Settled settled(const Network& network, Angle near);
 
 }  // namespace blockwright

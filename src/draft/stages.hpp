@@ -53,8 +53,9 @@ struct Targets {
 /// brought within bounds here.
 Targets targets_for(const Body& body, const Ease& ease, Ledger& ledger);
 
-/// What the drawing of one line needs of lines that are drawn after it. The draft assumes it, and
-/// draws everything again with what came out, until nothing changes.
+/// What the drawing of one line needs of lines that are drawn after it, and what only trying finds.
+/// The draft assumes it, draws everything with it, sees what comes out and what is missed by how
+/// much, and draws again, until nothing changes.
 struct Assumed {
   Angle bust_dart;
   double across_back = 0.0;  ///< half
@@ -63,8 +64,13 @@ struct Assumed {
   double front_width = 0.0;  ///< the front's part of the armhole's width
   double back_width = 0.0;
   double back_side_waist = 0.0;  ///< the back's side waist point over the level of the waist
+  double neck_width = 0.0;
+  Angle front_slope, back_slope;                 ///< of the shoulders' inner halves
+  double front_intake = 0.0, back_intake = 0.0;  ///< of all waist darts of a piece
+  double side_run = 0.0;  ///< of each side edge, bust line to waist, where there are no waist darts
+  double drop = 0.0;      ///< underarm point below the armpit, along the side seam
+  double least_further_dart = kLeastMouth;  ///< a further waist dart is at least so wide; no guess
 };
-Assumed first_guess(const Targets& targets);
 
 /// The upper lines of one piece.
 struct UpperLines {
@@ -91,10 +97,13 @@ struct NeckAndShoulder {
 /// way, and what they asked for is given back.
 std::optional<OddNeck> bring_neck_within_bounds(Targets& targets, Ledger& ledger);
 
-/// Solves neck width, side neck points, bust point and shoulder points from the neck base girth,
-/// the lengths and the slants (or the slope), each shoulder with its dart closed as it is stitched:
-/// so the bust dart and the half across back that were settled before come in.
+/// Draws side neck points, bust point, shoulders and necklines.
 NeckAndShoulder neck_and_shoulder(const Targets& targets, const Assumed& assumed);
+void guess_neck_and_shoulder(const Targets& targets, Assumed& assumed);
+/// Brings neck width and slopes nearer to what the neck base girth and the slants (or the slope)
+/// ask for, each shoulder with its dart closed as it is stitched.
+void correct_neck_and_shoulder(const Targets& targets, const NeckAndShoulder& drawn,
+                               Assumed& assumed);
 void account_for_shoulders(const Targets& targets, const NeckAndShoulder& upper, Ledger& ledger);
 
 /// The height over which across front and across back are measured: a share of the scye depth above
@@ -123,10 +132,13 @@ double front_share_of_bust(const Targets& targets);
 
 /// Shares out the suppression for a given front part of the bust and draws both waist edges: on the
 /// front a dart under the bust point and a second where one would be too wide, on the back one to
-/// three under the blade, whose stitching ends a little under the underarm line. The sewn waist is
-/// right, and so is the bust line with the darts closed. Both sides have the same slant. A waist
-/// that is no smaller than the bust has no darts; its side seams flare until the waist is right.
+/// three under the blade, whose stitching ends a little under the underarm line. Both sides have
+/// the same slant. A waist that is no smaller than the bust has no darts; its side seams flare.
 Waists waists(const Targets& targets, const Assumed& assumed, Point bust_point);
+void guess_waists(const Targets& targets, Assumed& assumed);
+/// Brings intakes or flare nearer to those that make the sewn waist right. The bust line is, with
+/// the darts closed.
+void correct_waists(const Targets& targets, const Waists& drawn, Assumed& assumed);
 
 /// A side seam: straight below the bust line and above it, where it may turn in.
 struct SideSeam {
@@ -136,7 +148,6 @@ struct SideSeam {
 
 /// Side seams, bust dart and armholes, each in its piece's frame; the front with its darts open.
 struct Armholes {
-  Waists waists;
   double drop = 0.0;  ///< underarm point below the armpit, along the side seam
   Settled settled;
   double back_width = 0.0;    ///< the back's part of the armhole's width
@@ -149,22 +160,32 @@ struct Armholes {
   Path back;
 };
 
-/// Solves the waist edges, the underarm drop and the settlement, within the bounds of rules.hpp.
-Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, const Assumed& assumed);
-/// What the next drawing is to assume.
-Assumed assumed_next(const Targets& targets, const Assumed& assumed, const Armholes& drawn);
+/// Settles the widths between the arms and draws side seams and armholes.
+Armholes armholes(const Targets& targets, const NeckAndShoulder& upper, const Waists& waists,
+                  const Assumed& assumed);
+
+void guess_armholes(const Targets& targets, Assumed& assumed);
+
+/// A whole drawing, stage by stage.
+struct Drawn {
+  NeckAndShoulder upper;
+  Waists waists;
+  Armholes lower;
+};
+
+/// Brings bust dart, drop and widths nearer to what the settlement and the armhole's length ask
+/// for, within the bounds of rules.hpp.
+void correct_armholes(const Targets& targets, const Drawn& drawn, Assumed& assumed);
 /// What the settlement moved, and what gave way (docs/method.md).
-void account_for_armholes(const Targets& targets, const NeckAndShoulder& upper,
-                          const Armholes& lower, Ledger& ledger);
+void account_for_armholes(const Targets& targets, const Drawn& drawn, Ledger& ledger);
 
 /// The half front and the half back from their settled frame: edges, darts, balance lines, notches.
 /// `cup` is the bust girth less the underbust girth, in mm: it sets how far the stitching of a dart
 /// stops short of the apex.
-Piece front_block(const NeckAndShoulder& upper, const Armholes& lower, double cup);
-Piece back_block(const NeckAndShoulder& upper, const Armholes& lower, double cup);
+Piece front_block(const Drawn& drawn, double cup);
+Piece back_block(const Drawn& drawn, double cup);
 
 /// The draft told point by point, in the order of drawing.
-DraftLog steps(const Targets& targets, const NeckAndShoulder& upper, const Armholes& lower,
-               const Pattern& block);
+DraftLog steps(const Targets& targets, const Drawn& drawn, const Pattern& block);
 
 }  // namespace blockwright

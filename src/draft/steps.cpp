@@ -234,20 +234,20 @@ void tell_lower(Teller& teller, const std::string& dart_rule, const WaistEdge& w
 
 }  // namespace
 
-DraftLog steps(const Targets& t, const NeckAndShoulder& n, const Armholes& s,
-               const Pattern& block) {
+DraftLog steps(const Targets& t, const Drawn& drawn, const Pattern& block) {
+  const auto& [n, waists, s] = drawn;
   DraftLog log;
   Teller front{log, piece_of(block, kBodiceFront)};
   tell_front_upper(front, t, n);
   tell_bust_dart(front, n, s);
   tell_lower(front, share(kFrontDartShare) + " of what is taken out, under the bust point",
-             s.waists.front, s.front_side, s.drop,
+             waists.front, s.front_side, s.drop,
              t.front_bust ? "front_bust_width"
                           : "bust_girth; rule: a quarter of it, more by " +
                                 share(rules::kFrontSharePerCup) + " of the cup");
   Teller back{log, piece_of(block, kBodiceBack)};
   tell_back_upper(back, t, n, s);
-  tell_lower(back, back_dart_places(), s.waists.back, s.back_side, s.drop,
+  tell_lower(back, back_dart_places(), waists.back, s.back_side, s.drop,
              "bust_girth less the front; rule: what the darts take out of the line is given back");
   return log;
 }

@@ -1,5 +1,4 @@
 #include "blockwright/block/kinds.hpp"
-#include "blockwright/geometry/solve.hpp"
 #include "rules.hpp"
 #include "stages.hpp"
 
@@ -22,16 +21,26 @@ double widest_dart(double leg, Angle most = rules::kMostWaistDart) {
   return 2.0 * std::max(leg, 0.0) * std::sin(0.5 * most.radians());
 }
 
-/// How an intake is shared by up to `most` darts, none wider than `widest` while more may be
-/// opened. A further one opens faster than the intake grows, until all are equally wide, so that
+/// What the darts of a waist edge take in, from centre to side.
+using Intakes = Few<double, kWaistDartRoom>;
+static_assert(rules::kMostBackDarts <= kWaistDartRoom && rules::kMostFrontDarts <= kWaistDartRoom);
+
+/// How an intake is shared: by up to `most` darts, none wider than `widest` while more may be
+/// opened, none but the first narrower than `least`.
+struct Sharing {
+  std::size_t most = 1;
+  double widest = 0.0, least = 0.0;
+};
+
+/// A further dart opens faster than the intake grows, until all are equally wide, so that
 /// small changes of the intake make small changes of every dart.
-std::vector<double> shared_intake(double intake, double widest, std::size_t most) {
-  std::vector<double> shares{intake};
-  while (shares.size() < most && intake > widest * static_cast<double>(shares.size())) {
+Intakes shared_intake(double intake, const Sharing& by) {
+  Intakes shares{intake};
+  while (shares.size() < by.most && intake > by.widest * static_cast<double>(shares.size())) {
     const auto count = static_cast<double>(shares.size());
     const double further =
-        std::min(rules::kFurtherDartOpens * (intake - widest * count), intake / (count + 1.0));
-    if (further < kLeastMouth) break;
+        std::min(rules::kFurtherDartOpens * (intake - by.widest * count), intake / (count + 1.0));
+    if (further < by.least) break;
     std::ranges::fill(shares, (intake - further) / count);
     shares.push_back(further);
   }
@@ -45,9 +54,12 @@ struct DartForm {
 
 /// A waist dart under its apex, its legs either side of its axis.
 WaistDart dart_under(Point apex, const DartForm& form) {
-  const double half = std::asin(std::clamp(0.5 * form.intake / form.leg, 0.0, kWidestMouth));
-  const auto end = [&](double off) { return apex + form.leg * Vec{std::sin(off), -std::cos(off)}; };
-  return {apex, end(form.lean - half), end(form.lean + half), Angle::radians(2.0 * half)};
+  const double half_mouth = std::clamp(0.5 * form.intake / form.leg, 0.0, kWidestMouth);
+  const Vec down = {std::sin(form.lean), -std::cos(form.lean)};
+  const Vec along = form.leg * std::sqrt(1.0 - half_mouth * half_mouth) * down;
+  const Vec aside = form.leg * half_mouth * left_of(down);
+  return {apex, apex + along - aside, apex + along + aside,
+          Angle::radians(2.0 * std::asin(half_mouth))};
 }
 
 double half_angle(const WaistDart& dart) { return 0.5 * dart.angle.radians(); }
@@ -60,8 +72,8 @@ struct WaistEnd {
 
 /// Adds a stretch and the dart that it runs into, square to both.
 WaistEnd add_dart(WaistEdge& edge, WaistEnd from, const WaistDart& dart, double lean) {
-  edge.stretches.push_back(
-      Path({waist_stretch(from.at, from.slope, dart.inner_leg, lean - half_angle(dart))}));
+  edge.curves.push_back(
+      waist_stretch(from.at, from.slope, dart.inner_leg, lean - half_angle(dart)));
   edge.darts.push_back(dart);
   return {dart.outer_leg, lean + half_angle(dart)};
 }
@@ -78,7 +90,7 @@ WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
     const double level = from.at.y + waist_rise(dart.inner_leg.x - from.at.x, from.slope,
                                                 form.lean - half_angle(dart));
     const double leg = std::max(form.leg + dart.inner_leg.y - level, kLeastLeg);
-    if (leg == form.leg) return dart;
+    if (std::abs(leg - form.leg) < rules::kSolved) return dart;
     form.leg = leg;
   }
   return drawn();
@@ -86,17 +98,18 @@ WaistDart dart_after(WaistEnd from, Point over, DartForm form) {
 
 /// How the last of several darts leans, in radians: not at all once it is as wide as the others,
 /// but as it opens it is square to the waist as that runs without it, so that it bends no edge.
-double lean_of_opening(const std::vector<double>& intakes, WaistEnd from, WaistEnd side, double x) {
+double lean_of_opening(const Intakes& intakes, WaistEnd from, WaistEnd side, double x) {
   const double opened = intakes.back() / intakes.front();
   const double way = (x - from.at.x) / (side.at.x - from.at.x);
   return (1.0 - opened) * (from.slope + way * (side.slope - from.slope));
 }
 
-/// The front waist for its darts' whole intake: square to the centre front, to all legs and to the
-/// side seam. The legs of the dart under the bust point end at `leg` from it.
-WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, double intake) {
-  const std::vector<double> intakes =
-      shared_intake(intake, widest_dart(rules::kSecondFrontDartLeg * leg), rules::kMostFrontDarts);
+/// The front waist, its intake shared by its darts: square to the centre front, to all legs and to
+/// the side seam. The legs of the dart under the bust point end at `leg` from it.
+WaistEdge front_waist(const Suppression& s, Point bust_point, double leg, const Assumed& assumed) {
+  const Intakes intakes = shared_intake(
+      assumed.front_intake, {rules::kMostFrontDarts, widest_dart(rules::kSecondFrontDartLeg * leg),
+                             assumed.least_further_dart});
   WaistEdge edge;
   WaistEnd end = add_dart(edge, {}, dart_under(bust_point, {intakes.front(), leg, 0.0}), 0.0);
   const double side_x = s.front_bust - s.side_run;
@@ -112,10 +125,10 @@ WaistEdge front_waist_at(const Suppression& s, Point bust_point, double leg, dou
   for (int pass = 0; pass < kSidePasses; ++pass) {
     edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
     const double slope = -std::atan(s.side_run / (bust_point.y - edge.side_waist.y));
-    if (slope == side_slope) break;
+    if (std::abs(slope - side_slope) < rules::kSolvedAngle) break;
     side_slope = slope;
   }
-  edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
+  edge.curves.push_back(waist_stretch(end.at, end.slope, edge.side_waist, side_slope));
   return edge;
 }
 
@@ -128,16 +141,18 @@ WaistEdge undarted_front(const Suppression& s, Point bust_point, double leg) {
   for (int pass = 0; pass < kSidePasses; ++pass) {
     side_slope = -std::atan(s.side_run / (leg - waist_rise(bend, 0.0, side_slope)));
   }
-  Path path({waist_stretch({}, 0.0, dip, 0.0)});
-  path.add(undarted_stretch(dip, side_x, side_slope, bend));
-  return {{}, {path}, path.end()};
+  WaistEdge edge;
+  edge.curves.push_back(waist_stretch({}, 0.0, dip, 0.0));
+  add_undarted(edge, dip, side_x, side_slope, bend);
+  return edge;
 }
 
 WaistEdge undarted_back(const Suppression& s, double bust_line) {
   const double side_x = s.back_bust - s.side_run;
   const double side_slope = -std::atan(s.side_run / bust_line);
-  const Path path = undarted_stretch({}, side_x, side_slope, undarted_bend(0.0, side_x, bust_line));
-  return {{}, {path}, path.end()};
+  WaistEdge edge;
+  add_undarted(edge, {}, side_x, side_slope, undarted_bend(0.0, side_x, bust_line));
+  return edge;
 }
 
 /// Levels of the back: the bust line's height over the side waist point, and the height on the
@@ -161,7 +176,7 @@ double taken_out_of_back(const Suppression& s) { return s.back_bust - s.side_run
 
 /// Where the i-th back dart is, of the waist edge from the centre: on its way to where it is with a
 /// dart more as that one opens.
-double back_dart_place(const std::vector<double>& intakes, std::size_t i) {
+double back_dart_place(const Intakes& intakes, std::size_t i) {
   const std::size_t last = intakes.size() - 1;
   const double at_full = rules::kBackDartPlaces[last][i];
   if (last == 0 || i == last) return at_full;
@@ -190,9 +205,10 @@ double taken_on_bust_line(const WaistDart& dart, const BackLevels& levels, doubl
 
 /// The back waist with its intake shared by its darts. What they take out of the bust line is given
 /// back there.
-WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double intake) {
-  const std::vector<double> intakes =
-      shared_intake(intake, rules::kMostBackDart, rules::kMostBackDarts);
+WaistEdge back_waist(const Suppression& s, const BackLevels& levels, const Assumed& assumed) {
+  const Intakes intakes =
+      shared_intake(assumed.back_intake,
+                    {rules::kMostBackDarts, rules::kMostBackDart, assumed.least_further_dart});
   const double width = s.back_bust - s.side_run;
   const double hold_back = position_on(kBodiceBack, BlockEdge::Waist).usual_hold_back;
   WaistEdge edge;
@@ -211,7 +227,7 @@ WaistEdge back_waist_at(const Suppression& s, const BackLevels& levels, double i
   }
   const double side_x = width + edge.given_back;
   edge.side_waist = {side_x, end.at.y + waist_rise(side_x - end.at.x, end.slope, side_slope)};
-  edge.stretches.push_back(Path({waist_stretch(end.at, end.slope, edge.side_waist, side_slope)}));
+  edge.curves.push_back(waist_stretch(end.at, end.slope, edge.side_waist, side_slope));
   return edge;
 }
 
@@ -250,73 +266,59 @@ Suppression darted_suppression(const Targets& t, double front_bust) {
   return s;
 }
 
-/// The sewn length, where a stretch between darts that overlap counts against it: so it always
-/// falls as the darts take in more.
-double signed_length(const WaistEdge& edge) {
-  double sum = 0.0;
-  for (const Path& path : edge.stretches) {
-    sum += std::copysign(length(path, rules::kSolved), path.end().x - path.start().x);
-  }
-  return sum;
-}
-
-/// The intake that leaves the sewn waist its length. The edge is hardly longer than it is wide, so
-/// it lies near the straight difference.
-template <class DrawnAt>
-WaistEdge sewn_to(double sewn, DrawnAt&& drawn_at, double straight) {
-  const auto excess = [&](double intake) { return signed_length(drawn_at(intake)) - sewn; };
-  const Bounds near{0.7 * straight, 1.3 * straight + 15.0};
-  return drawn_at(solve_between(excess, near, rules::kSolved));
-}
-
-WaistEdge front_waist(const Suppression& s, Point bust_point, double under_bust) {
-  const auto drawn_at = [&](double intake) {
-    return front_waist_at(s, bust_point, under_bust, intake);
-  };
-  return sewn_to(s.front_waist, drawn_at, s.front_bust - s.side_run - s.front_waist);
+/// What a piece's waist edge would take in if it ran straight to the side waist point.
+double straight_front_intake(const Suppression& s) {
+  return s.front_bust - s.side_run - s.front_waist;
 }
 
 /// Darts that reach above the bust line take in more, by what they are given back there.
-WaistEdge back_waist(const Suppression& s, const BackLevels& levels) {
+double straight_back_intake(const Suppression& s, const BackLevels& levels) {
   const double taken_out = taken_out_of_back(s);
   const double point = back_dart_point(levels, taken_out, 0);
   const double given_back = std::max(point - levels.bust_line, 0.0) / point;
-  const double straight = taken_out / (1.0 - given_back);
-  const auto drawn_at = [&](double intake) { return back_waist_at(s, levels, intake); };
-  return sewn_to(s.back_waist, drawn_at, straight);
+  return taken_out / (1.0 - given_back);
+}
+
+/// The intake that leaves the sewn waist its length: so much more as it is too long. The edge is
+/// hardly longer than it is wide, so it lies near the straight difference.
+double intake_for(const WaistEdge& drawn, double intake, double sewn, double straight) {
+  return std::clamp(intake + sewn_length(drawn) - sewn, 0.7 * straight, 1.3 * straight + 15.0);
+}
+
+/// Levels over the back's centre: the side waist point lies a few mm off the level of the waist,
+/// and the bust line with it.
+BackLevels back_levels(const Assumed& assumed, double bust_line) {
+  const double level = bust_line + assumed.back_side_waist;
+  return {bust_line, level, level + assumed.underarm};
 }
 
 Waists darted(const Targets& t, const Assumed& assumed, Point bust_point) {
   Waists w;
   w.suppression = darted_suppression(t, assumed.front_bust);
-  w.front = front_waist(w.suppression, bust_point, t.under_bust);
+  w.front = front_waist(w.suppression, bust_point, t.under_bust, assumed);
   w.bust_line = bust_point.y - w.front.side_waist.y;
-  // The side waist point lies a few mm off the level of the waist, and the bust line with it.
-  const double bust_line = w.bust_line + assumed.back_side_waist;
-  w.back = back_waist(w.suppression, {w.bust_line, bust_line, bust_line + assumed.underarm});
+  w.back = back_waist(w.suppression, back_levels(assumed, w.bust_line), assumed);
   return w;
 }
 
 /// Both waist edges without darts, their sides running in by `side_run` (out if negative).
-Waists undarted_at(const Targets& t, double front_bust, Point bust_point, double side_run) {
+Waists undarted(const Targets& t, const Assumed& assumed, Point bust_point) {
   Waists w;
-  w.suppression = {front_bust, t.bust - front_bust, side_run, 0.0, 0.0};
+  w.suppression = {assumed.front_bust, t.bust - assumed.front_bust, assumed.side_run, 0.0, 0.0};
   w.front = undarted_front(w.suppression, bust_point, t.under_bust);
   w.bust_line = bust_point.y - w.front.side_waist.y;
   w.back = undarted_back(w.suppression, w.bust_line);
   return w;
 }
 
-Waists undarted(const Targets& t, double front_bust, Point bust_point) {
-  const auto excess = [&](double side_run) {
-    const Waists w = undarted_at(t, front_bust, bust_point, side_run);
-    return sewn_length(w.front) + sewn_length(w.back) - t.waist;
-  };
-  // The edges are a little longer than they are wide, so the sides flare a little less.
+/// The edges are a little longer than they are wide, so the sides flare a little less.
+double side_run_for(const Targets& t, const Waists& drawn) {
+  const double longer = sewn_length(drawn.front) + sewn_length(drawn.back) - t.waist;
   const double straight = 0.5 * (t.bust - t.waist);
-  const double side_run = solve_between(excess, {straight - 5.0, straight + 40.0}, rules::kSolved);
-  return undarted_at(t, front_bust, bust_point, side_run);
+  return std::clamp(drawn.suppression.side_run + 0.5 * longer, straight - 5.0, straight + 40.0);
 }
+
+bool has_darts(const Targets& t) { return kFrontDartShare * (t.bust - t.waist) >= kLeastMouth; }
 
 }  // namespace
 
@@ -328,9 +330,27 @@ double front_share_of_bust(const Targets& t) {
 }
 
 Waists waists(const Targets& t, const Assumed& assumed, Point bust_point) {
-  const double front_dart = kFrontDartShare * (t.bust - t.waist);
-  return front_dart < kLeastMouth ? undarted(t, assumed.front_bust, bust_point)
-                                  : darted(t, assumed, bust_point);
+  return has_darts(t) ? darted(t, assumed, bust_point) : undarted(t, assumed, bust_point);
+}
+
+void guess_waists(const Targets& t, Assumed& assumed) {
+  const Suppression s = darted_suppression(t, assumed.front_bust);
+  assumed.front_intake = straight_front_intake(s);
+  assumed.back_intake = straight_back_intake(s, back_levels(assumed, t.under_bust));
+  assumed.side_run = 0.5 * (t.bust - t.waist);
+}
+
+void correct_waists(const Targets& t, const Waists& w, Assumed& assumed) {
+  if (!has_darts(t)) {
+    assumed.side_run = side_run_for(t, w);
+    return;
+  }
+  const Suppression& s = w.suppression;
+  assumed.front_intake =
+      intake_for(w.front, assumed.front_intake, s.front_waist, straight_front_intake(s));
+  assumed.back_intake = intake_for(w.back, assumed.back_intake, s.back_waist,
+                                   straight_back_intake(s, back_levels(assumed, w.bust_line)));
+  assumed.back_side_waist = w.back.side_waist.y;
 }
 
 }  // namespace blockwright

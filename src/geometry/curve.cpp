@@ -20,11 +20,20 @@ std::optional<Ends> ways_by_corner(Point from, Vec leaving, Point to, Vec arrivi
   return ways.from > 0.0 && ways.to > 0.0 ? std::optional(ways) : std::nullopt;
 }
 
+// A turn from one direction to another, by its sine and cosine.
+struct Turn {
+  double sine = 0.0, cosine = 1.0;
+};
+
+// Requires: unit vectors.
+Turn turn(Vec from, Vec to) { return {cross(from, to), dot(from, to)}; }
+
 // Hobby's velocity, as a share of the chord: `near` is the turn between chord and this handle.
-double handle_share(double near, double far) {
+double handle_share(Turn near, Turn far) {
   const double sqrt2 = 1.4142135623730951;
   const double sqrt5 = 2.2360679774997898;
-  const double sn = std::sin(near), sf = std::sin(far), cn = std::cos(near), cf = std::cos(far);
+  const auto [sn, cn] = near;
+  const auto [sf, cf] = far;
   const double above = 2.0 + sqrt2 * (sn - sf / 16.0) * (sf - sn / 16.0) * (cn - cf);
   const double below = 1.0 + 0.5 * (sqrt5 - 1.0) * cn + 0.5 * (3.0 - sqrt5) * cf;
   // `below` is null where both ends turn by 180 degrees.
@@ -142,8 +151,8 @@ CubicCurve corner_curve(Point from, Vec leaving, Point to, Vec arriving, Ends fu
 
 CubicCurve fair_curve(Point from, Vec leaving, Point to, Vec arriving, double fullness) {
   const Vec out = unit(leaving), in = unit(arriving);
-  const double theta = turn_between(out, to - from).radians();
-  const double phi = turn_between(to - from, in).radians();
+  const Vec straight = to == from ? out : unit(to - from);
+  const Turn theta = turn(out, straight), phi = turn(straight, in);
   const double chord = fullness * distance(from, to);
   return {from, from + chord * handle_share(theta, phi) * out,
           to - chord * handle_share(phi, theta) * in, to};

@@ -31,9 +31,9 @@ struct StrokePart {
   CubicCurve curve;
   double from = 0.0;
   double to = 1.0;
+  Box box = control_box(curve);
 
-  [[nodiscard]] Box box() const { return control_box(curve); }
-  [[nodiscard]] double size() const { return std::max(box().width(), box().height()); }
+  [[nodiscard]] double size() const { return std::max(box.width(), box.height()); }
   [[nodiscard]] bool nearly_straight() const {
     const Vec chord = curve.p3 - curve.p0;
     const double limit = kNearlyStraight * dot(chord, chord);
@@ -86,6 +86,13 @@ std::optional<Parameters> refined(const Curve& a, const Curve& b, Parameters at)
   return at;
 }
 
+// Whether a point lies in the box about a stroke, or within the tolerance of it.
+bool may_lie_on(const Curve& curve, Point p) {
+  Box at;
+  at.include(p);
+  return control_box(as_cubic(curve)).overlaps(at, 2.0 * kCrossingTolerance);
+}
+
 // Finds the shared points of two strokes by halving whatever may still meet.
 struct StrokeMeeting {
   const Curve& a;
@@ -101,7 +108,7 @@ struct StrokeMeeting {
   [[nodiscard]] bool run_together() const { return hits.size() > kMostCrossings; }
 
   void search(const StrokePart& in_a, const StrokePart& in_b) {
-    if (run_together() || !in_a.box().overlaps(in_b.box(), kCrossingTolerance)) return;
+    if (run_together() || !in_a.box.overlaps(in_b.box, kCrossingTolerance)) return;
     if (cross_plainly(in_a, in_b) || std::max(in_a.size(), in_b.size()) <= kSmallest) {
       keep(refined(a, b, {0.5 * (in_a.from + in_a.to), 0.5 * (in_b.from + in_b.to)}));
     } else if (in_a.size() >= in_b.size()) {
@@ -114,8 +121,14 @@ struct StrokeMeeting {
   // Ends that lie on the other stroke: Newton may miss them by its last step, and of strokes that
   // run along each other they are all that is reported.
   void try_ends() {
-    for (const double s : {0.0, 1.0}) keep_if_met({s, nearest_parameter(b, point_at(a, s))});
-    for (const double t : {0.0, 1.0}) keep_if_met({nearest_parameter(a, point_at(b, t)), t});
+    for (const double s : {0.0, 1.0}) {
+      const Point end = point_at(a, s);
+      if (may_lie_on(b, end)) keep_if_met({s, nearest_parameter(b, end)});
+    }
+    for (const double t : {0.0, 1.0}) {
+      const Point end = point_at(b, t);
+      if (may_lie_on(a, end)) keep_if_met({nearest_parameter(a, end), t});
+    }
   }
 
   void keep_if_met(Parameters at) {

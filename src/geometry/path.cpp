@@ -29,10 +29,20 @@ double distance_to_joints(const Path& path, Point to) {
   return least;
 }
 
+// Where a stroke ends, or the path starts, just there: nothing is nearer.
+std::optional<PathPlace> joint_at(const Path& path, Point at) {
+  if (path.start() == at) return PathPlace{0, 0.0};
+  for (std::size_t i = 0; i < path.curves().size(); ++i) {
+    if (end_of(path.curves()[i]) == at) return PathPlace{i, 1.0};
+  }
+  return std::nullopt;
+}
+
 double length_before(const Path& path, PathPlace place) {
   double sum = 0.0;
   for (std::size_t i = 0; i < place.curve; ++i) sum += length(path.curves()[i]);
-  return sum + length(split_at(path.curves()[place.curve], place.t).first);
+  const Curve& last = path.curves()[place.curve];
+  return sum + length(place.t < 1.0 ? split_at(last, place.t).first : last);
 }
 
 // The direction in which the strokes from `from` on set out; single points have none.
@@ -64,6 +74,27 @@ int flattening_steps(const Curve& curve, double tolerance) {
   const double bend =
       std::max(norm((c->p2 - c->p1) - (c->p1 - c->p0)), norm((c->p3 - c->p2) - (c->p2 - c->p1)));
   return std::max(1, static_cast<int>(std::ceil(std::sqrt(0.75 * bend / tolerance))));
+}
+
+// The largest curvature of a stroke, either way.
+double sharpest_bend(const Curve& curve) {
+  constexpr int samples = 96;
+  double at = 0.0, sharpest = 0.0;
+  const auto try_at = [&](double t) {
+    const double bend = std::abs(curvature_at(curve, t));
+    if (bend > sharpest) {
+      sharpest = bend;
+      at = t;
+    }
+  };
+  if (std::holds_alternative<Segment>(curve)) return 0.0;
+  for (int i = 0; i <= samples; ++i) try_at(static_cast<double>(i) / samples);
+  for (double step = 0.5 / samples; step > 1e-5; step *= 0.5) {
+    const double middle = at;
+    try_at(std::max(middle - step, 0.0));
+    try_at(std::min(middle + step, 1.0));
+  }
+  return sharpest;
 }
 
 }  // namespace
@@ -199,6 +230,7 @@ std::vector<Point> flattened(const Path& path, double tolerance) {
 
 NearestOnPath nearest(const Path& path, Point to) {
   require(!path.empty(), "an empty path has no nearest point");
+  if (const auto joint = joint_at(path, to)) return {*joint, to, 0.0, length_before(path, *joint)};
   NearestOnPath best;
   best.distance = std::numeric_limits<double>::infinity();
   const double at_a_joint = distance_to_joints(path, to);
@@ -214,23 +246,8 @@ NearestOnPath nearest(const Path& path, Point to) {
 }
 
 double least_radius(const Path& path) {
-  constexpr int samples = 96;
   double sharpest = 0.0;
-  for (const Curve& curve : path.curves()) {
-    const auto bend = [&](double t) {
-      return std::abs(curvature_at(curve, std::clamp(t, 0.0, 1.0)));
-    };
-    double at = 0.0;
-    for (int i = 1; i <= samples; ++i) {
-      const double t = static_cast<double>(i) / samples;
-      if (bend(t) > bend(at)) at = t;
-    }
-    for (double step = 0.5 / samples; step > 1e-5; step *= 0.5) {
-      if (bend(at - step) > bend(at)) at -= step;
-      if (bend(at + step) > bend(at)) at += step;
-    }
-    sharpest = std::max(sharpest, bend(at));
-  }
+  for (const Curve& curve : path.curves()) sharpest = std::max(sharpest, sharpest_bend(curve));
   return sharpest > 0.0 ? 1.0 / sharpest : std::numeric_limits<double>::infinity();
 }
 

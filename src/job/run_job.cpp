@@ -134,8 +134,8 @@ std::string dividing_text(const Piece& piece, Unit unit) {
 
 std::string steps_of(const Job& job, const BlockRun& run) {
   if (!job.steps) return "";
-  std::string text =
-      draft_steps_text(run.client.name + ", " + run.session.date, run.unit, run.block.log);
+  std::string text = draft_steps_text(run.client.name + ", " + run.session.date, run.unit,
+                                      draft_steps(run.body, Ease::of(run.client)));
   for (const Piece& piece : run.made.pieces) text += dividing_text(piece, run.unit);
   return text;
 }

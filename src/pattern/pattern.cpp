@@ -157,13 +157,18 @@ std::optional<Problem> find_notch_problem(const Piece& piece, const Notch& notch
       "the notch is " + Length::mm(notch.along) + " along an edge of " + Length::mm(whole));
 }
 
-// `legs` are the dart's, as they are stitched.
-bool cuts(const Edge& edge, const Dart& dart, const Path& legs) {
-  const auto crossings = intersections(legs, edge.path);
-  return std::any_of(crossings.begin(), crossings.end(), [&](const PathCrossing& crossing) {
-    const Point p = crossing.point;
-    return std::min({distance(p, dart.legs[0]), distance(p, dart.legs[1]),
-                     distance(p, dart.point)}) > kTouchesLeg;
+// A leg of the dart as it is stitched, but for its ends, where it may touch an edge.
+Path between_ends(const Dart& dart, Point leg_end) {
+  const Vec leg = leg_end - dart.point;
+  const double length = norm(leg);
+  if (length <= 2.0 * kTouchesLeg) return {};
+  const Vec end = kTouchesLeg / length * leg;
+  return Path({Segment{dart.point + end, leg_end - end}});
+}
+
+bool cuts(const Edge& edge, const Dart& dart) {
+  return std::ranges::any_of(dart.legs, [&](Point leg_end) {
+    return !intersections(between_ends(dart, leg_end), edge.path).empty();
   });
 }
 
@@ -199,9 +204,8 @@ std::optional<Problem> find_problem(const Piece& piece) {
 
 std::optional<CutDart> find_cut_dart(const Piece& piece) {
   for (const Dart& dart : piece.darts) {
-    const Path legs = Path::through({dart.legs[0], dart.point, dart.legs[1]});
     for (const Edge& edge : piece.edges) {
-      if (cuts(edge, dart, legs)) return CutDart{edge.name, dart.name};
+      if (cuts(edge, dart)) return CutDart{edge.name, dart.name};
     }
   }
   return std::nullopt;

@@ -116,8 +116,8 @@ std::vector<Path> sewn_stretches(const Piece& piece, const Edge& edge) {
 }
 
 double sewn_length(const Piece& piece, const Edge& edge) {
-  double sum = 0.0;
-  for (const Path& stretch : sewn_stretches(piece, edge)) sum += length(stretch);
+  double sum = length(edge.path);
+  for (const Mouth& mouth : mouths_along(piece, edge)) sum -= mouth.out.along - mouth.in.along;
   for (const Fullness& fullness : piece.fullness) {
     if (fullness.edge == edge.name) sum -= fullness.taken_up();
   }

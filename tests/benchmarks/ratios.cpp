@@ -73,7 +73,7 @@ void draft_against_parsing(const std::string& text) {
   const Body body = fill_in(session);
   std::size_t kept = 0;
   const Work parse{400, [&] { kept += nlohmann::json::parse(text).size(); }};
-  const Work draft{50, [&] { kept += draft_block(body, ease).log.size(); }};
+  const Work draft{50, [&] { kept += draft_block(body, ease).pattern.pieces.size(); }};
   const Work checked{
       50, [&] {
         const DraftedBlock block = draft_block(fill_in(session), ease);
@@ -91,7 +91,7 @@ void pivot_against_draft(const std::string& text) {
   const Ease ease = Ease::of(client);
   const Pattern block = draft_block(body, ease).pattern;
   std::size_t kept = 0;
-  const Work draft{50, [&] { kept += draft_block(body, ease).log.size(); }};
+  const Work draft{50, [&] { kept += draft_block(body, ease).pattern.pieces.size(); }};
   const auto moved = [&](const char* to, double part) {
     return Work{100, [&kept, &block, to, part] {
                   const PivotMove move{"front.shoulder", to, part, std::nullopt, std::nullopt};

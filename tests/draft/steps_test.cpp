@@ -17,6 +17,8 @@ bool is_told(const DraftLog& log, const std::string& piece, Point at) {
   });
 }
 
+DraftLog steps_of(const CheckedBlock& checked) { return draft_steps(checked.body, checked.asked); }
+
 }  // namespace
 
 TEST_CASE("Every landmark and every dart's apex is told where the piece has it") {
@@ -24,16 +26,17 @@ TEST_CASE("Every landmark and every dart's apex is told where the piece has it")
   for (const Piece& piece : checked.block.pattern.pieces) {
     for (const Landmark& landmark : piece.landmarks) {
       INFO(piece.name << " " << landmark.name);
-      CHECK(is_told(checked.block.log, piece.name, landmark.at));
+      CHECK(is_told(steps_of(checked), piece.name, landmark.at));
     }
-    for (const Dart& dart : piece.darts) CHECK(is_told(checked.block.log, piece.name, dart.apex));
+    for (const Dart& dart : piece.darts) CHECK(is_told(steps_of(checked), piece.name, dart.apex));
   }
 }
 
 TEST_CASE("Every step has a rule, names its closer and uses each of its lengths") {
   const CheckedBlock checked = checked_block(bust_only(900.0));
-  CHECK(checked.block.log.size() > 25);
-  for (const DraftStep& step : checked.block.log) {
+  const DraftLog log = steps_of(checked);
+  CHECK(log.size() > 25);
+  for (const DraftStep& step : log) {
     INFO(step.piece << " " << step.point);
     CHECK_FALSE(step.rule.empty());
     CHECK_FALSE(step.closed_by.empty());
@@ -49,7 +52,7 @@ TEST_CASE("With compass and ruler the steps arrive at the same points") {
   // The bust point to side neck point tape, and both compass circles of the front shoulder point.
   const CheckedBlock checked = checked_block(survey_people(1, 9).front());
   const Piece& front = checked.block.pattern.piece("front");
-  for (const DraftStep& step : each(checked.block.log)) {
+  for (const DraftStep& step : each(steps_of(checked))) {
     if (step.piece != "front") continue;
     if (step.point == "side neck point") {
       CHECK(step.at.x == Approx(step.lengths[0]).margin(1e-9));
@@ -66,7 +69,7 @@ TEST_CASE("With compass and ruler the steps arrive at the same points") {
 TEST_CASE("A step whose number comes from a rule names the rule beside the measurement") {
   const CheckedBlock checked = checked_block(bust_only(900.0));
   const auto closer = [&](const std::string& piece, const std::string& point) {
-    for (const DraftStep& step : checked.block.log) {
+    for (const DraftStep& step : steps_of(checked)) {
       if (step.piece == piece && step.point == point) return step.closed_by;
     }
     return std::string();
@@ -81,7 +84,7 @@ TEST_CASE("A step whose number comes from a rule names the rule beside the measu
 }
 
 TEST_CASE("No step says merely that there is a rule") {
-  for (const DraftStep& step : checked_block(survey_people(1, 3).front()).block.log) {
+  for (const DraftStep& step : steps_of(checked_block(survey_people(1, 3).front()))) {
     INFO(step.piece << " " << step.point);
     CHECK(step.closed_by.find("rule of the draft") == std::string::npos);
   }

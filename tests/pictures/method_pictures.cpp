@@ -37,7 +37,9 @@ Block block_of(const std::string& file) {
   std::ifstream in(file);
   if (!in) throw std::runtime_error("cannot read " + file);
   const Client client = read_client(in, file);
-  return {draft_block(fill_in(session_of(client, "", file)), Ease::of(client))};
+  const Body body = fill_in(session_of(client, "", file));
+  const Ease ease = Ease::of(client);
+  return {draft_block(body, ease), draft_steps(body, ease)};
 }
 
 void write(const Picture& picture, const Block& block, const std::string& folder) {

@@ -8,6 +8,7 @@ namespace blockwright {
 CheckedBlock checked_block(const Session& session, const Ease& ease) {
   CheckedBlock checked;
   checked.body = fill_in(session);
+  checked.asked = ease;
   checked.block = draft_block(checked.body, ease);
   checked.report = check_block(
       {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});

@@ -8,9 +8,10 @@
 
 namespace blockwright {
 
-/// A session drafted and checked with the toile's ease.
+/// A session drafted and checked.
 struct CheckedBlock {
   Body body;
+  Ease asked;
   DraftedBlock block;
   CheckReport report;
 };

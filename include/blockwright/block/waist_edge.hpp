@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/base/few.hpp"
 #include "blockwright/block/dart_position.hpp"
 
 #include <vector>
@@ -25,10 +26,13 @@ struct WaistDart {
   Angle angle;
 };
 
+/// Room for the darts of one waist edge.
+inline constexpr std::size_t kWaistDartRoom = 3;
+
 /// A waist edge from the centre waist to the side waist point, with its darts.
 struct WaistEdge {
-  std::vector<WaistDart> darts;  ///< from centre to side
-  std::vector<Path> stretches;   ///< what is sewn: one more than darts
+  Few<WaistDart, kWaistDartRoom> darts;   ///< from centre to side
+  Few<Curve, kWaistDartRoom + 1> curves;  ///< what is sewn: one more than darts; without any, all
   Point side_waist;
   double given_back = 0.0;  ///< on the bust line, for what darts take out of it that reach above it
 };
@@ -40,11 +44,14 @@ CubicCurve waist_stretch(Point from, double slope_from, Point to, double slope_t
 double waist_rise(double width, double slope_from, double slope_to);
 /// Over how much of its width a waist without a dart, from `from_x` to the side, bends.
 double undarted_bend(double from_x, double side_x, double over_side_waist);
-/// A stretch without a dart from `from` to the side: level, then bent over its last part so that it
-/// meets the side seam square.
-Path undarted_stretch(Point from, double side_x, double side_slope, double bend);
-/// Length of the edge with its darts closed, in mm.
+/// Adds what there is from `from` to the side without a dart: level, then bent over its last part
+/// so that it meets the side seam square. It ends at the side waist point.
+void add_undarted(WaistEdge& edge, Point from, double side_x, double side_slope, double bend);
+/// Length of the edge with its darts closed, in mm; a stretch between darts that overlap counts
+/// against it, so that it always falls as the darts take in more.
 double sewn_length(const WaistEdge& edge);
+/// The edge between its last dart and the side seam.
+Path side_stretch(const WaistEdge& edge);
 
 /// A waist edge as one path, across its darts' peaks, and its darts as pattern darts.
 struct WaistWithDarts {

@@ -24,10 +24,9 @@ struct DraftStep {
 /// Every named point in the order of drawing.
 using DraftLog = std::vector<DraftStep>;
 
-/// A drafted block: the half front and the half back, with darts open, and how they came about.
+/// A drafted block: the half front and the half back, with darts open, and what gave way.
 struct DraftedBlock {
   Pattern pattern;
-  DraftLog log;
   /// The ease as drawn. Equal to the ease asked for, except for the side length, whose "ease" is
   /// the underarm drop that the armhole asked for (negative).
   Ease ease;
@@ -51,5 +50,8 @@ struct DraftedBlock {
 /// `adjustments`. Beyond these limits, which no client file passes, throws InputError
 /// "draft.range" that names the measurement.
 DraftedBlock draft_block(const Body& body, const Ease& ease);
+
+/// How draft_block() drafts that block, point by point.
+DraftLog draft_steps(const Body& body, const Ease& ease);
 
 }  // namespace blockwright

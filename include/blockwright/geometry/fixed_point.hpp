@@ -7,13 +7,12 @@
 
 namespace blockwright {
 
-/// Finds values that come out as they went in, by trying: each guess is made from the last three
-/// trials. Give the values one unit, or units of like worth.
+/// Finds values that come out as they went in, by trying: each guess is made from the last trials.
+/// Give the values one unit, or units of like worth.
 ///
 /// Near the answer a trial gains two digits or more where plain repeating gains one or swings.
 /// Deterministic. Source: D. G. Anderson, "Iterative Procedures for Nonlinear Integral Equations",
-/// Journal of the ACM 12 (1965), 547-560 (from memory), with two trials before the last; the bound
-/// on their weights is ours.
+/// Journal of the ACM 12 (1965), 547-560 (from memory); which trials are left out is ours.
 template <std::size_t count>
 class FixedPoint {
  public:
@@ -22,29 +21,24 @@ class FixedPoint {
   /// What to try next, when `tried` came out as `came_out`.
   Values next(const Values& tried, const Values& came_out) {
     const Trial now{came_out, less(came_out, tried)};
-    Values guess = came_out;
-    const auto [one, two] = weights(now.off);
-    for (std::size_t i = 0; i < count; ++i) {
-      guess[i] -= one * (came_out[i] - before_.came_out[i]);
-      guess[i] -= two * (came_out[i] - two_before_.came_out[i]);
-    }
-    two_before_ = before_;
-    before_ = now;
-    trials_ = std::min(trials_ + 1, 2);
+    const Values guess = guess_from(now);
+    std::move_backward(earlier_.begin(), earlier_.end() - 1, earlier_.end());
+    earlier_.front() = now;
+    trials_ = std::min(trials_ + 1, earlier_.size());
     return guess;
   }
 
  private:
+  /// A trial, or how one trial lies from another.
   struct Trial {
     Values came_out{};
     Values off{};  ///< by how much more than was tried
   };
-  struct Weights {
-    double one = 0.0, two = 0.0;  ///< of the trial before, and of the one before that
-  };
-  static constexpr double kMostWeight = 4.0;
-  /// Trials on nearly one line have one direction.
-  static constexpr double kOneLine = 1e-6;
+  /// Further back the trials are too far from the answer to help.
+  static constexpr std::size_t kMostEarlier = 5;
+  /// A trial that lies almost on one line or plane with the later ones has nothing to add: so much
+  /// of it, squared.
+  static constexpr double kNothingNew = 1e-4;
 
   static Values less(const Values& a, const Values& b) {
     Values v{};
@@ -56,25 +50,36 @@ class FixedPoint {
     for (std::size_t i = 0; i < count; ++i) sum += a[i] * b[i];
     return sum;
   }
-  static double bounded(double weight) { return std::clamp(weight, -kMostWeight, kMostWeight); }
-
-  /// The weights that make what is off least, if it grows as between the trials.
-  [[nodiscard]] Weights weights(const Values& off) const {
-    if (trials_ == 0) return {};
-    const Values to_one = less(off, before_.off);
-    const double one = dot(to_one, to_one), by_one = dot(to_one, off);
-    if (!(one > 0.0)) return {};
-    if (trials_ == 1) return {bounded(by_one / one), 0.0};
-    const Values to_two = less(off, two_before_.off);
-    const double two = dot(to_two, to_two), by_two = dot(to_two, off), both = dot(to_one, to_two);
-    const double apart = one * two - both * both;
-    if (!(apart > kOneLine * one * two)) return {bounded(by_one / one), 0.0};
-    return {bounded((by_one * two - by_two * both) / apart),
-            bounded((by_two * one - by_one * both) / apart)};
+  static void take(double share, const Values& of, Values& from) {
+    for (std::size_t i = 0; i < count; ++i) from[i] -= share * of[i];
+  }
+  static void take(double share, const Trial& of, Trial& from) {
+    take(share, of.came_out, from.came_out);
+    take(share, of.off, from.off);
   }
 
-  Trial before_, two_before_;
-  int trials_ = 0;
+  /// What would come out where what is off is least, if both change as between the trials.
+  [[nodiscard]] Values guess_from(const Trial& now) const {
+    Trial guess = now;
+    std::array<Trial, kMostEarlier> ways;  // at right angles to each other
+    std::array<double, kMostEarlier> squares{};
+    std::size_t found = 0;
+    for (std::size_t k = 0; k < trials_; ++k) {
+      Trial way{less(now.came_out, earlier_[k].came_out), less(now.off, earlier_[k].off)};
+      const double whole = dot(way.off, way.off);
+      for (std::size_t j = 0; j < found; ++j)
+        take(dot(way.off, ways[j].off) / squares[j], ways[j], way);
+      const double square = dot(way.off, way.off);
+      if (!(square > kNothingNew * whole)) continue;
+      take(dot(guess.off, way.off) / square, way, guess);
+      ways[found] = way;
+      squares[found++] = square;
+    }
+    return guess.came_out;
+  }
+
+  std::array<Trial, kMostEarlier> earlier_{};  // the last one first
+  std::size_t trials_ = 0;
 };
 
 }  // namespace blockwright

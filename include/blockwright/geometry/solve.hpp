@@ -68,6 +68,22 @@ struct Bounds {
   double low = 0.0, high = 0.0;
 };
 
+/// The zero in a bracket, within `accuracy` or rounding. Not for other use.
+template <class F>
+double solve_in(F&& f, Bracket bracket, double accuracy) {
+  for (;;) {
+    const double reachable = std::max(accuracy, bracket.rounding());
+    if (!(bracket.width() > reachable)) return bracket.best();
+    const double x = bracket.next(reachable);
+    const Tried now{x, f(x)};
+    if (now.value == 0.0) return x;
+    bracket.narrow(now);
+  }
+}
+
+/// How far from a guess the zero is looked for first, of the distance of the bounds.
+inline constexpr double kFirstStep = 1e-4;
+
 /// Finds where `f` is zero between the bounds, to within `accuracy` in the argument or to
 /// rounding, whichever is coarser. `f` has been evaluated at the result.
 ///
@@ -86,14 +102,24 @@ double solve_between(F&& f, Bounds bounds, double accuracy) {
   if ((at_low.value > 0.0) == (at_high.value > 0.0)) {
     return std::abs(at_low.value) <= std::abs(at_high.value) ? low : high;
   }
-  Bracket bracket(at_low, at_high);
-  for (;;) {
-    const double reachable = std::max(accuracy, bracket.rounding());
-    if (!(bracket.width() > reachable)) return bracket.best();
-    const double x = bracket.next(reachable);
-    const Tried now{x, f(x)};
-    if (now.value == 0.0) return x;
-    bracket.narrow(now);
+  return solve_in(f, Bracket(at_low, at_high), accuracy);
+}
+
+/// The same for an f that rises, from a guess: about half the evaluations where that is good. The
+/// guess may lie out of the bounds.
+template <class F>
+double solve_near(F&& f, double guess, Bounds bounds, double accuracy) {
+  const auto [low, high] = bounds;
+  double step = kFirstStep * (high - low);
+  const double start = std::clamp(guess, low, high);
+  for (Tried at{start, f(start)};; step *= 8.0) {
+    if (at.value == 0.0) return at.x;
+    const double x = at.value > 0.0 ? std::max(at.x - step, low) : std::min(at.x + step, high);
+    if (x == at.x) return x;
+    const Tried next{x, f(x)};
+    if (next.value == 0.0) return x;
+    if ((next.value > 0.0) != (at.value > 0.0)) return solve_in(f, Bracket(at, next), accuracy);
+    at = next;
   }
 }
 

@@ -17,7 +17,7 @@ Placement Block::close_front() const { return closing(front().dart("shoulder"));
 Placement Block::close_back() const { return closing(back().dart("shoulder")); }
 
 Point Block::step(const char* piece, const char* point) const {
-  for (const DraftStep& step : drafted.log) {
+  for (const DraftStep& step : steps) {
     if (step.piece == piece && step.point == point) return step.at;
   }
   throw std::runtime_error(std::string("the draft has no ") + point);

@@ -17,6 +17,7 @@ inline constexpr double kHeadingLine = 495.0;
 /// A drafted block and what the pictures need to know of it.
 struct Block {
   blockwright::DraftedBlock drafted;
+  blockwright::DraftLog steps;
   [[nodiscard]] const blockwright::Piece& front() const { return drafted.pattern.piece("front"); }
   [[nodiscard]] const blockwright::Piece& back() const { return drafted.pattern.piece("back"); }
   /// A point of the draft log. Throws std::runtime_error if there is none of that name.
