@@ -50,7 +50,7 @@ Ease ease_as_drawn(const Ease& asked, double drop) {
 /// where a further waist dart appears: from there it must be wider to appear.
 constexpr int kPassesBeforeSwinging = 25;
 /// Out of 24,000 drafts, of people and of extremes, none needed more than 35.
-constexpr int kMostPasses = 60;
+constexpr int kLastPass = 60;
 constexpr double kSettledWithin = rules::kSolved;
 
 /// What is assumed, all in mm: so far the lines at their ends move for a radian of these angles.
@@ -118,7 +118,7 @@ Drawn drawn(const Targets& t) {
     const AssumedPoint::Values tried = values_of(assumed);
     const AssumedPoint::Values came_out = values_of(corrected(t, all, assumed));
     const double off = largest_change(tried, came_out);
-    if (off < kSettledWithin || pass == kMostPasses) return all;
+    if (off < kSettledWithin || pass == kLastPass) return all;
     assumed = assumed_of(point.next(tried, came_out));
     if (pass >= kPassesBeforeSwinging) assumed.least_further_dart = 2.0 * kLeastMouth;
   }

@@ -76,18 +76,36 @@ int flattening_steps(const Curve& curve, double tolerance) {
   return std::max(1, static_cast<int>(std::ceil(std::sqrt(0.75 * bend / tolerance))));
 }
 
+// How a stroke bends: curvature_at() for many places.
+class Bend {
+ public:
+  explicit Bend(const CubicCurve& c)
+      : start_(3.0 * (c.p1 - c.p0)),
+        by_t_(6.0 * ((c.p2 - c.p1) - (c.p1 - c.p0))),
+        by_square_(3.0 * ((c.p3 - c.p2) - 2.0 * (c.p2 - c.p1) + (c.p1 - c.p0))) {}
+  [[nodiscard]] double at(double t) const {
+    const Vec velocity = start_ + t * (by_t_ + t * by_square_);
+    const double square = dot(velocity, velocity);
+    if (!(square > kNoSpeed)) return 0.0;
+    return cross(velocity, by_t_ + 2.0 * t * by_square_) / (square * std::sqrt(square));
+  }
+
+ private:
+  static constexpr double kNoSpeed = 1e-24;
+  Vec start_, by_t_, by_square_;  // the derivative, as a polynomial
+};
+
 // The largest curvature of a stroke, either way.
-double sharpest_bend(const Curve& curve) {
+double sharpest_bend(const CubicCurve& curve) {
   constexpr int samples = 96;
+  const Bend bend(curve);
   double at = 0.0, sharpest = 0.0;
   const auto try_at = [&](double t) {
-    const double bend = std::abs(curvature_at(curve, t));
-    if (bend > sharpest) {
-      sharpest = bend;
-      at = t;
-    }
+    const double here = std::abs(bend.at(t));
+    if (here <= sharpest) return;
+    sharpest = here;
+    at = t;
   };
-  if (std::holds_alternative<Segment>(curve)) return 0.0;
   for (int i = 0; i <= samples; ++i) try_at(static_cast<double>(i) / samples);
   for (double step = 0.5 / samples; step > 1e-5; step *= 0.5) {
     const double middle = at;
@@ -247,7 +265,11 @@ NearestOnPath nearest(const Path& path, Point to) {
 
 double least_radius(const Path& path) {
   double sharpest = 0.0;
-  for (const Curve& curve : path.curves()) sharpest = std::max(sharpest, sharpest_bend(curve));
+  for (const Curve& curve : path.curves()) {
+    if (const auto* c = std::get_if<CubicCurve>(&curve)) {
+      sharpest = std::max(sharpest, sharpest_bend(*c));
+    }
+  }
   return sharpest > 0.0 ? 1.0 / sharpest : std::numeric_limits<double>::infinity();
 }
 
@@ -258,11 +280,14 @@ int inflections(const std::vector<Path>& paths) {
   double last = 0.0;
   for (const Path& path : paths) {
     for (const Curve& curve : path.curves()) {
+      const auto* c = std::get_if<CubicCurve>(&curve);
+      if (c == nullptr) continue;
+      const Bend bend(*c);
       for (int i = 0; i <= samples; ++i) {
-        const double bend = curvature_at(curve, static_cast<double>(i) / samples);
-        if (std::abs(bend) < straight) continue;
-        if (last * bend < 0.0) ++changes;
-        last = bend;
+        const double here = bend.at(static_cast<double>(i) / samples);
+        if (std::abs(here) < straight) continue;
+        if (last * here < 0.0) ++changes;
+        last = here;
       }
     }
   }

@@ -1,4 +1,4 @@
 add_layer_tests(base
-  SOURCES length_test.cpp measure_test.cpp number_text_test.cpp printable_test.cpp problem_test.cpp
+  SOURCES few_test.cpp length_test.cpp measure_test.cpp number_text_test.cpp printable_test.cpp problem_test.cpp
           wording_test.cpp
   LINKS blockwright::base)

@@ -127,3 +127,40 @@ TEST_CASE("a function that is not a number comes to an end") {
   CHECK((x >= 0.0 && x <= 10.0));
   CHECK(steps < 400);
 }
+
+TEST_CASE("from a guess the same root is found, wherever the guess lies") {
+  for (const Known& known : known_roots()) {
+    // The falling ones rise as their negatives.
+    const double sign = known.f(0.0) < 0.0 ? 1.0 : -1.0;
+    const auto rising = [&](double x) { return sign * known.f(x); };
+    for (const double guess : {known.root, known.root + 1e-9, 0.0, 0.4, 5.0, 10.0, -3.0, 40.0}) {
+      CAPTURE(known.what, guess);
+      CHECK(std::abs(solve_near(rising, guess, {0.0, 10.0}, 1e-10) - known.root) <=
+            1e-10 + 4e-15 * known.root);
+    }
+  }
+}
+
+TEST_CASE("from a good guess a root takes fewer steps than without") {
+  const auto steps_of = [](auto&& solve) {
+    int steps = 0;
+    solve([&](double x) {
+      ++steps;
+      return std::exp(x) - 40.0;
+    });
+    return steps;
+  };
+  const int without = steps_of([](auto&& f) { return solve_between(f, {0.0, 10.0}, 1e-11); });
+  const int with = steps_of([](auto&& f) {
+    return solve_near(f, std::log(40.0) + 1e-6, {0.0, 10.0}, 1e-11);
+  });
+  CHECK(2 * with <= without + 1);
+}
+
+TEST_CASE("from a guess, the end is returned behind which the root lies") {
+  const auto line = [](double x) { return x - 12.0; };
+  CHECK(solve_near(line, 4.0, {0.0, 10.0}, 1e-9) == 10.0);
+  CHECK(solve_near(line, 40.0, {0.0, 10.0}, 1e-9) == 10.0);
+  CHECK(solve_near([](double x) { return x + 2.0; }, 4.0, {0.0, 10.0}, 1e-9) == 0.0);
+  CHECK(solve_near([](double) { return 0.0; }, 4.0, {0.0, 10.0}, 1e-9) == 4.0);
+}

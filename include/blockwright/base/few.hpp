@@ -16,7 +16,10 @@ class Few {
     for (const T& item : items) push_back(item);
   }
 
-  void push_back(const T& item) { items_.at(count_++) = item; }
+  void push_back(const T& item) {
+    items_.at(count_) = item;
+    ++count_;
+  }
   [[nodiscard]] bool empty() const { return count_ == 0; }
   [[nodiscard]] std::size_t size() const { return count_; }
   [[nodiscard]] const T& operator[](std::size_t i) const { return items_[i]; }
