@@ -25,15 +25,20 @@ struct Turn {
   double sine = 0.0, cosine = 1.0;
 };
 
+// How a curve turns from a handle to the chord, and how at the other handle.
+struct Turns {
+  Turn near, far;
+};
+
 // Requires: unit vectors.
 Turn turn(Vec from, Vec to) { return {cross(from, to), dot(from, to)}; }
 
-// Hobby's velocity, as a share of the chord: `near` is the turn between chord and this handle.
-double handle_share(Turn near, Turn far) {
+// Hobby's velocity, as a share of the chord: for the handle at `near`.
+double handle_share(const Turns& turns) {
   const double sqrt2 = 1.4142135623730951;
   const double sqrt5 = 2.2360679774997898;
-  const auto [sn, cn] = near;
-  const auto [sf, cf] = far;
+  const auto [sn, cn] = turns.near;
+  const auto [sf, cf] = turns.far;
   const double above = 2.0 + sqrt2 * (sn - sf / 16.0) * (sf - sn / 16.0) * (cn - cf);
   const double below = 1.0 + 0.5 * (sqrt5 - 1.0) * cn + 0.5 * (3.0 - sqrt5) * cf;
   // `below` is null where both ends turn by 180 degrees.
@@ -154,8 +159,8 @@ CubicCurve fair_curve(Point from, Vec leaving, Point to, Vec arriving, double fu
   const Vec straight = to == from ? out : unit(to - from);
   const Turn theta = turn(out, straight), phi = turn(straight, in);
   const double chord = fullness * distance(from, to);
-  return {from, from + chord * handle_share(theta, phi) * out,
-          to - chord * handle_share(phi, theta) * in, to};
+  return {from, from + chord * handle_share({theta, phi}) * out,
+          to - chord * handle_share({phi, theta}) * in, to};
 }
 
 }  // namespace blockwright
