@@ -4,8 +4,13 @@
 #include "command_options.hpp"
 #include "fit_prompt.hpp"
 #include "progress_bar.hpp"
+#include "tape_prompt.hpp"
 #include "terminal.hpp"
 
+#include <fmt/format.h>
+
+#include <csignal>
+#include <ctime>
 #include <iostream>
 #include <memory>
 #include <optional>
@@ -106,6 +111,39 @@ JobResult run_fitting(FitJob& job, FileStore& files) {
   return run_fit(job, files);
 }
 
+std::string today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  return fmt::format("{:04}-{:02}-{:02}", local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
+}
+
+/// While it lives, an interrupt ends the input and not the program, so that what was entered can be
+/// written.
+class InterruptEndsInput {
+ public:
+  InterruptEndsInput() {
+    struct sigaction action {};
+    action.sa_handler = [](int) {};  // without SA_RESTART a waiting read ends
+    sigaction(SIGINT, &action, &before_);
+  }
+  ~InterruptEndsInput() { sigaction(SIGINT, &before_, nullptr); }
+  InterruptEndsInput(const InterruptEndsInput&) = delete;
+  InterruptEndsInput& operator=(const InterruptEndsInput&) = delete;
+
+ private:
+  struct sigaction before_ {};
+};
+
+JobResult run_session(TapeJob& job, FileStore& files) {
+  if (job.check) return run_tape(job, files);
+  judge(JobOptions(job));
+  const InterruptEndsInput ends;
+  JobResult result;
+  result.exit_code = ask_for_tape(job, today(), files, std::cin, std::cout) ? 0 : 1;
+  return result;
+}
+
 JobResult run_comparison(CompareJob& job, FileStore& files) { return run_compare(job, files); }
 
 /// A command that prints a text of the program by its name.
@@ -134,6 +172,9 @@ void add_commands(CLI::App& app, int& exit_code) {
   batch.each.out.clear();  // a stream is written only where one is named
   add_job_command(app, exit_code, Command::Draft, job_of(Command::Draft),
                   "Draft the front and back block from a client's newest tape session", run_pieces);
+  add_job_command(app, exit_code, Command::Tape, TapeJob{},
+                  "Take a tape session at the prompt, of a new or a known client, or judge one",
+                  run_session);
   add_job_command(app, exit_code, Command::Fit, FitJob{},
                   "Show, add or withdraw the corrections of a toile fitting, in the order of work",
                   run_fitting);

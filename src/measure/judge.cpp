@@ -2,6 +2,7 @@
 #include "blockwright/measure/body.hpp"
 #include "measure_text.hpp"
 #include "survey.hpp"
+#include "tape_error.hpp"
 
 #include <fmt/format.h>
 
@@ -18,14 +19,6 @@ using enum MeasurementName;
 // beyond 3, ask for retaking beyond 4.5.
 constexpr double kDoubtfulSd = 3.0;
 constexpr double kRetakeSd = 4.5;
-
-// How far repeated readings may lie apart, and beyond twice that is a warning. Our judgement, from
-// the differences allowed between scan and hand measure (ISO 20685: 9 mm on large girths, 4 to 5 mm
-// on lengths); the degrees are about what 5 mm make at the end of a shoulder.
-constexpr ByKind kUsualSpread{
-    .girth = Length::mm(10), .length = Length::mm(5), .angle = Measure::degrees(2)};
-// Readings in inches are no round mm: what a limit may be passed by before it counts.
-constexpr double kRounding = 0.01;
 
 std::string retake_hint(MeasurementName name) {
   return fmt::format("take it again: {}", info(name).how);

@@ -14,11 +14,6 @@
 namespace blockwright {
 namespace {
 
-double in_unit(Measure value, Unit unit) {
-  if (value.is_angle()) return value.number();
-  return unit == Unit::Cm ? value.length().cm() : value.length().inches();
-}
-
 enum class Of { All, Halves, Stature };
 
 struct Slip {
@@ -100,6 +95,11 @@ std::string_view unit_name(Unit unit, MeasurementKind kind) {
 
 std::string_view unit_word(Unit unit, MeasurementKind kind) {
   return kind == MeasurementKind::Angle ? "degrees" : unit_word(unit);
+}
+
+double in_unit(Measure value, Unit unit) {
+  if (value.is_angle()) return value.number();
+  return unit == Unit::Cm ? value.length().cm() : value.length().inches();
 }
 
 std::string measure_text(Measure value, Unit unit) {

@@ -15,6 +15,9 @@ std::string_view unit_word(Unit unit, MeasurementKind kind);
 /// A value as a person reads it off the tape: "92.5 cm", "36 1/2 in", "25.5 degrees".
 std::string measure_text(Measure value, Unit unit);
 
+/// The number that a file has for a measure: in its unit, or in degrees.
+double in_unit(Measure value, Unit unit);
+
 /// What a number of a file measures: in its unit, or in degrees.
 Measure measured(double written, MeasurementKind kind, Unit unit);
 

@@ -25,7 +25,9 @@ enum class Command {
   Batch,    ///< draft or adapt for many clients: BatchJob
   Fit,      ///< the corrections of a client file: FitJob
   Compare,  ///< two blocks laid over each other: CompareJob
+  Tape,     ///< a tape session, taken at the prompt or judged: TapeJob
 };
+inline constexpr std::size_t kCommandCount = static_cast<std::size_t>(Command::Tape) + 1;
 
 /// How a run tells what it found.
 enum class ReportKind { Text, Json };
@@ -80,6 +82,13 @@ struct FitJob : ClientJob {
   std::string session;           ///< date of the session to draft; empty: the newest
   bool list = true;              ///< show them; done in any case
   bool ask = false;              ///< the program asks at its prompt first; run_fit() does not
+};
+
+/// A tape session of a client.
+struct TapeJob : ClientJob {
+  std::string date;    ///< of the session; empty: asked for, or with `check` the newest
+  std::string by;      ///< who holds the tape; empty: asked for
+  bool check = false;  ///< judge the session, ask nothing
 };
 
 /// Two blocks laid over each other: of two sessions, two toiles, or two clients.
@@ -177,6 +186,11 @@ JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
 /// Adds, withdraws and shows corrections. A changed client file is written whole, the text before
 /// it beside it with ".bak" behind its name, both or none. Throws nothing but std::logic_error.
 JobResult run_fit(const FitJob& job, FileStore& files);
+
+/// Judges a tape session, without asking anything: what was taken, what is estimated, and what the
+/// program doubts. Writes nothing; the exit code is 0 whatever it doubts. Throws nothing but
+/// std::logic_error.
+JobResult run_tape(const TapeJob& job, FileStore& files);
 
 /// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.
 JobResult run_compare(const CompareJob& job, FileStore& files);

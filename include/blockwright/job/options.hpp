@@ -13,7 +13,8 @@
 namespace blockwright {
 
 /// Where the options of a command are put; null what the command has not got.
-using JobParts = std::tuple<ClientJob*, DrawingJob*, Job*, FitJob*, CompareJob*, BatchJob*>;
+using JobParts =
+    std::tuple<ClientJob*, DrawingJob*, Job*, FitJob*, CompareJob*, BatchJob*, TapeJob*>;
 
 /// One item of an option's value: a flag, a number in the option's unit, or a text.
 using OptionItem = std::variant<bool, double, std::string>;
@@ -81,6 +82,7 @@ struct JobOptions {
   JobOptions(BatchJob& job, const std::vector<Option>& table = option_table());
   JobOptions(FitJob& job, const std::vector<Option>& table = option_table());
   JobOptions(CompareJob& job, const std::vector<Option>& table = option_table());
+  JobOptions(TapeJob& job, const std::vector<Option>& table = option_table());
 
  private:
   JobOptions(Command of, JobParts into, const std::vector<Option>& table);

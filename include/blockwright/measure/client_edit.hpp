@@ -77,4 +77,19 @@ std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTap
 /// "client.duplicate" if there is a session of that date.
 std::string with_session(const ClientText& client, const NewSession& session);
 
+/// The text with more measurements in the session of that date, behind those that it has. Errors
+/// beyond those of reading: "client.duplicate" if it has one of them already, "client.session" if
+/// there is no session of that date.
+std::string with_readings(const ClientText& client, const std::string& date,
+                          const std::vector<NewReadings>& more);
+
+/// The text of a client file with one session.
+struct NewClient {
+  std::string name;
+  Unit unit = Unit::Cm;
+  NewSession session;
+};
+/// It is read as proof; `file` names it in messages.
+std::string new_client_text(const NewClient& client, std::string_view file);
+
 }  // namespace blockwright

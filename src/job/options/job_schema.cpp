@@ -12,8 +12,6 @@ using Json = nlohmann::ordered_json;
 using Kind = OptionShape::Kind;
 using Count = OptionShape::Count;
 
-constexpr std::size_t kCommands = 6;
-
 Json number_schema(const Option& option) {
   const OptionLimits& limits = option.rules.limits;
   Json schema = {{"type", option.shape.kind == Kind::WholeNumber ? "integer" : "number"}};
@@ -52,8 +50,8 @@ std::string description_of(const Option& option, const JobParts& defaults) {
   for (const Command command : option.commands) {
     commands += (commands.empty() ? "" : ", ") + std::string(command_name(command));
   }
-  return (option.commands.size() < kCommands ? commands + ": " : "") + help_of(option, defaults) +
-         ".";
+  return (option.commands.size() < kCommandCount ? commands + ": " : "") +
+         help_of(option, defaults) + ".";
 }
 
 /// A key that is another thing in another command may be either.
@@ -75,7 +73,8 @@ std::string job_schema(const std::vector<Option>& table) {
   FitJob fit;
   CompareJob compare;
   BatchJob batch;
-  const JobParts defaults{&job, &job, &job, &fit, &compare, &batch};
+  TapeJob tape;
+  const JobParts defaults{&job, &job, &job, &fit, &compare, &batch, &tape};
   Json properties = {{"format", {{"const", "blockwright-job-1"}}}};
   for (const Option& option : table) {
     Json schema = value_schema(option);

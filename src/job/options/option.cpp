@@ -91,8 +91,8 @@ bool is_of(const Option& option, Command command) {
 }  // namespace
 
 std::string_view command_name(Command command) {
-  constexpr std::array<std::string_view, 6> names = {"draft", "pivot", "adapt",
-                                                     "batch", "fit",   "compare"};
+  constexpr std::array<std::string_view, kCommandCount> names = {
+      "draft", "pivot", "adapt", "batch", "fit", "compare", "tape"};
   return names[static_cast<std::size_t>(command)];
 }
 
@@ -109,17 +109,20 @@ bool has_option(Command command, std::string_view name) {
 }
 
 JobOptions::JobOptions(Job& job, const std::vector<Option>& table)
-    : JobOptions(job.command, {&job, &job, &job, nullptr, nullptr, nullptr}, table) {}
+    : JobOptions(job.command, {&job, &job, &job, nullptr, nullptr, nullptr, nullptr}, table) {}
 
 JobOptions::JobOptions(BatchJob& job, const std::vector<Option>& table)
-    : JobOptions(Command::Batch, {&job.each, &job.each, &job.each, nullptr, nullptr, &job}, table) {
-}
+    : JobOptions(Command::Batch, {&job.each, &job.each, &job.each, nullptr, nullptr, &job, nullptr},
+                 table) {}
 
 JobOptions::JobOptions(FitJob& job, const std::vector<Option>& table)
-    : JobOptions(Command::Fit, {&job, nullptr, nullptr, &job, nullptr, nullptr}, table) {}
+    : JobOptions(Command::Fit, {&job, nullptr, nullptr, &job, nullptr, nullptr, nullptr}, table) {}
 
 JobOptions::JobOptions(CompareJob& job, const std::vector<Option>& table)
-    : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr}, table) {}
+    : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr, nullptr}, table) {}
+
+JobOptions::JobOptions(TapeJob& job, const std::vector<Option>& table)
+    : JobOptions(Command::Tape, {&job, nullptr, nullptr, nullptr, nullptr, nullptr, &job}, table) {}
 
 OptionPlaces& places_in(const JobOptions& options) {
   return std::get<ClientJob*>(options.parts)->places;

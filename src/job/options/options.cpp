@@ -10,7 +10,7 @@ namespace {
 using enum Command;
 
 constexpr auto kOutput = Changes::Output, kNothing = Changes::Nothing;
-const std::vector<Command> kOneClient = {Draft, Pivot, Adapt, Fit, Compare};
+const std::vector<Command> kOneClient = {Draft, Pivot, Adapt, Fit, Compare, Tape};
 const std::vector<Command> kPieces = {Draft, Pivot, Adapt, Batch};
 const std::vector<Command> kDrawings = {Draft, Pivot, Adapt, Batch, Compare};
 const std::vector<Command> kAll = {Draft, Pivot, Adapt, Batch, Fit, Compare};
@@ -111,6 +111,20 @@ std::vector<Option> fit_options() {
   };
 }
 
+std::vector<Option> tape_options() {
+  return {
+      option("date", {Tape}, &TapeJob::date, kNothing, "Date of the session, e.g. 2026-03-14",
+             {.otherwise = "asked for; with --check the newest"}),
+      option("by", {Tape}, &TapeJob::by, kNothing, "Who holds the tape",
+             {.otherwise = "asked for"}),
+      option("check", {Tape}, &TapeJob::check, kNothing,
+             "Judge a session of the file, without asking anything"),
+      option("unit", {Tape}, &Job::unit, kNothing,
+             "Unit of a new client's tape; with --check of what is said",
+             {.otherwise = "asked for; with --check as the client file"}),
+  };
+}
+
 std::vector<Option> block_options() {
   return {
       option("session", kPieces, &Job::session, kOutput, "Date of the session, e.g. 2026-03-14",
@@ -168,7 +182,7 @@ std::vector<Option> drawing_options() {
 std::vector<Option> all_options() {
   std::vector<Option> all;
   for (const auto& options : {file_options(), batch_options(), pivot_options(), fit_options(),
-                              block_options(), drawing_options()}) {
+                              tape_options(), block_options(), drawing_options()}) {
     all.insert(all.end(), options.begin(), options.end());
   }
   return all;

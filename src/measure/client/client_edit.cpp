@@ -127,6 +127,17 @@ std::string with_next_correction(const OpenFile& open, std::size_t index, const 
                 [&](Client& client) { client.fittings[index].corrections.pop_back(); });
 }
 
+// In the text; the client has them in the order of their dates.
+const JsonValue& session_in_text(const OpenFile& open, const std::string& date) {
+  const JsonValue& list = *open.member(open.document().root(), "sessions");
+  for (std::size_t i = 0; i < list.children.size(); ++i) {
+    const JsonValue& session = open.document().child(list, i);
+    if (open.member(session, "date")->text == date) return session;
+  }
+  require(false, "a session that was read is not in the text");
+  return list;
+}
+
 std::optional<std::size_t> index_of(const Client& client, const FittingOf& sought) {
   const auto found = std::ranges::find_if(client.fittings, [&](const Fitting& fitting) {
     return fitting.date == sought.date && fitting.toile == sought.toile;
@@ -259,6 +270,32 @@ std::string with_session(const ClientText& client, const NewSession& session) {
                   std::erase_if(changed.sessions,
                                 [&](const Session& one) { return one.date == session.date; });
                 });
+}
+
+std::string with_readings(const ClientText& client, const std::string& date,
+                          const std::vector<NewReadings>& more) {
+  std::string text(client.text);
+  for (const NewReadings& taken : more) {
+    const OpenFile open({text, client.file});
+    const std::string key(info(taken.name).key);
+    if (session_of(open.client, date, open.file).tape[taken.name]) {
+      refuse("client.duplicate", std::string(open.file),
+             fmt::format("the session of {} has {} already", date, key),
+             "change the value in the file, or take a session of another date");
+    }
+    const JsonValue& tape = *open.member(session_in_text(open, date), "tape");
+    text = proved(
+        open.edit.with_member(tape, key, readings_part(taken.values)), open, [&](Client& changed) {
+          std::ranges::find(changed.sessions, date, &Session::date)->tape[taken.name].reset();
+        });
+  }
+  return text;
+}
+
+std::string new_client_text(const NewClient& client, std::string_view file) {
+  std::string text = written(client_part(client), JsonStyle{}, "") + "\n";
+  (void)read_again({text, file});
+  return text;
 }
 
 }  // namespace blockwright

@@ -1,6 +1,7 @@
 #include "client_parts.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "client_file.hpp"
 
 #include <fmt/format.h>
 
@@ -13,13 +14,6 @@ using Kind = JsonPart::Kind;
 
 void add_text(JsonPart& object, const char* key, std::string_view text) {
   if (!text.empty()) object.members.emplace_back(key, json_text(text));
-}
-
-JsonPart readings_part(const std::vector<std::string>& values) {
-  if (values.size() == 1) return json_amount(values.front());
-  JsonPart list{.kind = Kind::List};
-  for (const std::string& value : values) list.members.emplace_back("", json_amount(value));
-  return list;
 }
 
 constexpr std::string_view kWithdrawn = "withdrawn";
@@ -73,6 +67,13 @@ JsonPart fitting_part(const FittingOf& fitting, JsonPart correction) {
   return part;
 }
 
+JsonPart readings_part(const std::vector<std::string>& values) {
+  if (values.size() == 1) return json_amount(values.front());
+  JsonPart list{.kind = Kind::List};
+  for (const std::string& value : values) list.members.emplace_back("", json_amount(value));
+  return list;
+}
+
 JsonPart session_part(const NewSession& session) {
   JsonPart tape{.kind = Kind::Object};
   for (const NewReadings& taken : session.tape) {
@@ -82,6 +83,19 @@ JsonPart session_part(const NewSession& session) {
   part.members = {{"date", json_text(session.date)}};
   add_text(part, "by", session.by);
   part.members.emplace_back("tape", std::move(tape));
+  return part;
+}
+
+JsonPart client_part(const NewClient& client) {
+  JsonPart session = session_part(client.session);
+  session.lines = session.members.back().second.lines = true;
+  JsonPart sessions = list_of_one(std::move(session));
+  sessions.lines = true;
+  JsonPart part{.kind = Kind::Object, .lines = true};
+  part.members = {{"format", json_text(kClientFormat)},
+                  {"name", json_text(client.name)},
+                  {"unit", json_text(unit_name(client.unit))},
+                  {"sessions", std::move(sessions)}};
   return part;
 }
 

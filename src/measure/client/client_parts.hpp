@@ -13,6 +13,10 @@ JsonPart correction_part(const NewCorrection& correction);
 JsonPart fitting_part(const FittingOf& fitting, JsonPart correction);
 /// Its tape is its last member.
 JsonPart session_part(const NewSession& session);
+/// One reading, or a list of them.
+JsonPart readings_part(const std::vector<std::string>& values);
+/// A whole client file.
+JsonPart client_part(const NewClient& client);
 /// A list with this one element.
 JsonPart list_of_one(JsonPart element);
 

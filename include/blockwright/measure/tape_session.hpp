@@ -1,0 +1,60 @@
+#pragma once
+
+#include "blockwright/measure/body.hpp"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+// What a tape session at a prompt needs to know: what comes next, what is typed, and what is to be
+// said of it at once.
+
+/// So many of tape_order() make a good first block: of 100 survey people the named points of the
+/// block lay 5.7 mm from those of a full session (median), and 17 mm after the bust girth alone.
+/// Chosen so: each next one is that which brought them nearest (computed), but for the waist girth,
+/// without which nothing fits.
+inline constexpr std::size_t kFirstMeasurements = 8;
+
+/// All measurements in the order in which a session takes them: those, then the rest. Either part
+/// goes over the body once: girths, back, front, side, arm.
+const std::array<MeasurementName, kMeasurementCount>& tape_order();
+
+/// The readings of one measurement, as typed and as measured.
+struct TypedReadings {
+  std::vector<std::string> typed;  ///< each a number with a point, or inches with a fraction
+  Readings readings;
+};
+
+/// Reads an answer at the prompt: one reading or several with spaces between, "74 74.5 74", in
+/// inches also "29 1/4 29 1/2". A decimal comma is taken for a point, and "cm", "in" or a double
+/// quote behind a number is allowed where it is the unit. Throws InputError "tape.reading", naming
+/// value, limit and cure.
+TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit);
+
+/// Where nineteen of twenty women lie of whom the same was taken.
+struct ExpectedRange {
+  Measure least, most;
+};
+
+/// Of a measurement that is not yet taken, by the survey. Nothing before the bust girth is taken,
+/// and for what the survey does not have.
+std::optional<ExpectedRange> expected_range(const Session& taken, MeasurementName name);
+
+/// What is to be said of readings as soon as they are typed.
+struct Remarks {
+  std::vector<std::string> sentences;
+  bool ask_again = false;  ///< whether they are so unlikely that they should be typed once more
+};
+
+/// Says if readings lie apart, if the others of the session make them unlikely (and which slip of
+/// the pen or the tape would explain it: digits swapped, inches for cm, half of a girth, a lost
+/// decimal point), and by how much they differ from an earlier session, where that is more than a
+/// tape errs.
+Remarks remarks_on(const TypedReadings& typed, MeasurementName name, const Session& taken,
+                   const Session* earlier, Unit unit);
+
+}  // namespace blockwright
