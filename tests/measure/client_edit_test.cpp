@@ -1,6 +1,8 @@
 // Whatever is added to a client file, all that its maker typed stays byte for byte.
 #include "blockwright/measure/client_edit.hpp"
 
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/measure/body.hpp"
 #include "client_text.hpp"
 #include "support/each.hpp"
 #include "support/random.hpp"
@@ -472,4 +474,66 @@ TEST_CASE("what cannot be added is refused as the reader of the file refuses it"
 }
 
 }  // namespace
+
+TEST_CASE("more measurements go behind those of their session, without moving a byte") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    const Session& session = before.sessions.front();
+    std::vector<NewReadings> more;
+    for (const MeasurementInfo& entry : measurement_catalogue()) {
+      if (session.tape[entry.name] || entry.kind == MeasurementKind::Angle) continue;
+      const Length middle = 0.5 * (entry.least.length() + entry.most.length());
+      const double number = before.unit == Unit::Cm ? middle.cm() : middle.inches();
+      more.push_back({entry.name, {fixed(number, 2), fixed(number, 3)}});
+    }
+    const std::string longer = with_readings({text, "f.json"}, session.date, more);
+    INFO(longer);
+    CHECK(has_one_insertion(longer, text));
+    Client after = client_of(longer);
+    for (const NewReadings& taken : more) {
+      CHECK(after.sessions.front().tape[taken.name]->values.size() == 2);
+      after.sessions.front().tape[taken.name].reset();
+    }
+    CHECK(after == before);
+    CHECK(code_of(
+              [&] {
+                return with_readings({longer, "f.json"}, session.date, {more.front()});
+              },
+              "already") == "client.duplicate");
+    CHECK(code_of(
+              [&] {
+                return with_readings({text, "f.json"}, "2199-01-01", more);
+              },
+              "2199-01-01") == "client.session");
+  }
+}
+
+TEST_CASE("a new client file reads as what it was made of") {
+  const NewClient made{"Ondine \"O.\" Marsh",
+                       Unit::Inch,
+                       {"2027-05-06",
+                        "R.",
+                        {{MeasurementName::BustGirth, {"36 1/2"}},
+                         {MeasurementName::WaistGirth, {"28", "28 1/4"}}}}};
+  const std::string text = new_client_text(made, "new.json");
+  const Client client = client_of(text);
+  CHECK(client.name == made.name);
+  CHECK(client.unit == Unit::Inch);
+  REQUIRE(client.sessions.size() == 1);
+  CHECK(client.sessions[0].by == "R.");
+  CHECK(client.sessions[0].tape[MeasurementName::WaistGirth]->values.size() == 2);
+  CHECK(text.ends_with("}\n"));
+}
+
+TEST_CASE("a new client that no reader would take is refused") {
+  const NewSession session{"2027-05-06", "", {{MeasurementName::BustGirth, {"92"}}}};
+  const auto refused = [](const NewClient& client, const std::string& message) {
+    return code_of([&] { return new_client_text(client, "f.json"); }, message);
+  };
+  CHECK(refused({"", Unit::Cm, session}, "is empty") == "client.text");
+  CHECK(refused({"A", Unit::Cm, {"2027-02-30", "", session.tape}}, "2027-02-30") == "client.date");
+  CHECK(refused({"A", Unit::Cm, {"2027-05-06", "", {}}}, "is missing") == "client.missing");
+  CHECK(refused({"A", Unit::Inch, session}, "outside") == "client.range");
+}
+
 }  // namespace blockwright

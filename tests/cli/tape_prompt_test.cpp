@@ -1,0 +1,212 @@
+// A tape session at the prompt, with answers from a text and files in memory.
+#include "../../src/cli/tape_prompt.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "support/each.hpp"
+#include "support/memory_files.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <sstream>
+#include <vector>
+
+using namespace blockwright;
+using enum MeasurementName;
+
+namespace {
+
+const std::string kToday = "2026-11-29";
+
+const std::string kClient = R"({
+  "format": "blockwright-client-1",
+  "name": "Verity Lark",  "unit": "cm",
+  "sessions": [
+    { "date": "2026-07-12", "tape": { "bust_girth": 94.0, "waist_girth": 74.00 } }
+  ]
+})";
+
+struct Session1 {
+  std::string said;
+  bool wrote = false;
+};
+
+// What the program says to these answers about people/verity.json.
+Session1 asked(const std::string& answers, MemoryFiles& files, TapeJob job = {}) {
+  job.client = "people/verity.json";
+  std::istringstream in(answers);
+  std::ostringstream out;
+  const bool wrote = ask_for_tape(job, kToday, files, in, out);
+  return {out.str(), wrote};
+}
+
+Client client_in(const MemoryFiles& files) {
+  std::istringstream in(files.files.at("people/verity.json"));
+  return read_client(in, "people/verity.json");
+}
+
+MemoryFiles with_client() { return MemoryFiles({{"people/verity.json", kClient}}); }
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("A new client is asked for name, unit, date and tape, and can be drafted from") {
+  MemoryFiles files;
+  const auto [said, wrote] = asked("Verity Lark\ncm\n\nR.\n94\n\n74 74.5\nsave\n", files);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "people/verity.json is not there yet: a new person."));
+  CHECK(has(said, "1 of 24  bust girth\n  Level round the fullest part of the bust"));
+  CHECK(has(said, "Written into people/verity.json: 2 measurements of 2026-11-29."));
+  CHECK(has(said, "Next: blockwright draft people/verity.json"));
+  const Client client = client_in(files);
+  CHECK(client.name == "Verity Lark");
+  REQUIRE(client.sessions.size() == 1);
+  CHECK(client.sessions[0].date == kToday);
+  CHECK(client.sessions[0].by == "R.");
+  CHECK(client.sessions[0].tape[BustGirth]->median().number() == 940.0);
+  CHECK_FALSE(client.sessions[0].tape[UnderbustGirth]);
+  CHECK(client.sessions[0].tape[WaistGirth]->values.size() == 2);
+  CHECK(files.files.size() == 1);
+}
+
+TEST_CASE("A known client gets a new session behind the old one, whose text stays beside it") {
+  MemoryFiles files = with_client();
+  const auto [said, wrote] = asked("2026-08-01\n\n95\n", files);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "Verity Lark, in cm"));
+  CHECK(has(said, "On 2026-07-12 it was 94 cm."));
+  CHECK(files.files.at("people/verity.json.bak") == kClient);
+  const Client client = client_in(files);
+  REQUIRE(client.sessions.size() == 2);
+  CHECK(client.sessions[1].date == "2026-08-01");
+  CHECK(client.sessions[1].by.empty());
+  CHECK(client.sessions[1].tape[BustGirth]->median().number() == 950.0);
+}
+
+TEST_CASE("A session that was broken off goes on where it ended") {
+  MemoryFiles files = with_client();
+  TapeJob job;
+  job.date = "2026-07-12";
+  const auto [said, wrote] = asked("82\nback\n83\nsave\n", files, job);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "The file has a session of that date: what it has not got yet is asked."));
+  CHECK(has(said, "1 of 22  underbust girth"));
+  CHECK(count_of(said, "bust girth, cm >") == 2);  // the underbust girth, twice
+  const Client client = client_in(files);
+  REQUIRE(client.sessions.size() == 1);
+  CHECK(client.sessions[0].tape[UnderbustGirth]->median().number() == 830.0);
+  CHECK(client.sessions[0].tape[WaistGirth]->median().number() == 740.0);
+}
+
+TEST_CASE("Whatever ends the session, what was entered is written") {
+  for (const std::string& end :
+       each(std::vector<std::string>{"save\n", "", "unfinished", "\n\nsave\n"})) {
+    MemoryFiles files;
+    asked("Verity Lark\nin\n2026-08-01\n\n37 1/4\n" + end, files);
+    CHECK(client_in(files).sessions[0].tape[BustGirth]->median().number() == Approx(946.15));
+  }
+}
+
+TEST_CASE("Without a measurement, or without the bust girth, nothing is written and it says so") {
+  for (const std::string& answers : each(std::vector<std::string>{
+           "", "Verity Lark\n", "Verity Lark\ncm\n", "Verity Lark\ncm\n\n\n",
+           "Verity Lark\ncm\n\n\nsave\n", "Verity Lark\ncm\n\n\nskip\n\n"})) {
+    MemoryFiles files;
+    const auto [said, wrote] = asked(answers, files);
+    CHECK_FALSE(wrote);
+    CHECK(has(said, "Nothing is written: nothing was entered."));
+    CHECK(files.files.empty());
+  }
+  MemoryFiles files = with_client();
+  CHECK_FALSE(asked("\n\n", files).wrote);
+  CHECK(files.files.size() == 1);
+  CHECK(files.files.at("people/verity.json") == kClient);
+}
+
+TEST_CASE("The bust girth cannot be left out; everything else can") {
+  MemoryFiles files;
+  const std::string said = asked("V.\ncm\n\n\n\nskip\n94\n", files).said;
+  CHECK(count_of(said, "The bust girth is the one measurement that is needed.") == 2);
+  CHECK(count_of(said, "bust girth, cm >") == 4);  // three times, and the underbust girth
+}
+
+TEST_CASE(
+    "An unlikely reading is asked for once more, and kept when it is typed again or with Enter") {
+  for (const std::string& again : each(std::vector<std::string>{"66\n", "\n", "66 \n"})) {
+    MemoryFiles files;
+    const std::string said = asked("V.\ncm\n\n\n94\n66\n" + again + "74\n", files).said;
+    INFO(said);
+    CHECK(count_of(said, "66 cm would be unusual") == 1);
+    CHECK(client_in(files).sessions[0].tape[UnderbustGirth]->median().number() == 660.0);
+    CHECK(client_in(files).sessions[0].tape[WaistGirth]->median().number() == 740.0);
+  }
+  MemoryFiles files;
+  asked("V.\ncm\n\n\n94\n66\n81\n", files);
+  CHECK(client_in(files).sessions[0].tape[UnderbustGirth]->median().number() == 810.0);
+}
+
+TEST_CASE("A wrong answer is told its cure and asked for again") {
+  MemoryFiles files;
+  const std::string said =
+      asked("\nVerity Lark\nmm\ncm\n2026-02-30\n2026-08-01\n" + std::string(300, 'R') +
+                "\nR.\nninety\n940\n94\n?\n" + std::string(5000, '8') + "\n82\n",
+            files)
+          .said;
+  INFO(said);
+  CHECK(has(said, "the name \"\" is empty"));
+  CHECK(has(said, "  cm or in\n"));
+  CHECK(has(said, "\"2026-02-30\" is not a date"));
+  CHECK(has(said, "'ninety' is no number"));
+  CHECK(has(said, "did you mean 94?"));
+  CHECK(has(said, "It closes the front's share of the bust"));
+  CHECK(has(said, "the answer is longer than 1000 bytes"));
+  const Client client = client_in(files);
+  CHECK(client.sessions[0].by == "R.");
+  CHECK(client.sessions[0].tape[BustGirth]->median().number() == 940.0);
+  CHECK(client.sessions[0].tape[UnderbustGirth]->median().number() == 820.0);
+}
+
+TEST_CASE("After eight measurements it says that they are enough") {
+  MemoryFiles files;
+  const std::string said = asked("V.\ncm\n\n\n94\n82\n74\n38\n13\n26\n41\n20\n88\n", files).said;
+  INFO(said);
+  const std::size_t enough = said.find("That is enough for a good first block.");
+  REQUIRE(enough != std::string::npos);
+  CHECK(said.find("8 of 24") < enough);
+  CHECK(said.find("9 of 24") > enough);
+}
+
+TEST_CASE(
+    "A file that is no client's, and one that cannot be written, end it before anything is lost") {
+  MemoryFiles broken;
+  broken.files["people/verity.json"] = "{";
+  CHECK_THROWS_AS(asked("\n\n94\n", broken), InputError);
+  CHECK(broken.files.at("people/verity.json") == "{");
+  MemoryFiles full = with_client();
+  full.refuses_writing = true;
+  CHECK_THROWS_AS(asked("\n\n94\n", full), FileError);
+  CHECK(full.files.at("people/verity.json") == kClient);
+}
+
+TEST_CASE("Nothing that is typed reaches the terminal unescaped") {
+  MemoryFiles files;
+  const std::string said = asked(
+                               "Ve\x1b[31mrity\nVerity\ncm\n2026\x07\n\n\n9\x9b"
+                               "4\n94\n",
+                               files)
+                               .said;
+  for (const char c : said) CHECK((c == '\n' || static_cast<unsigned char>(c) >= 0x20));
+}
