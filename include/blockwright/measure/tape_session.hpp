@@ -14,7 +14,7 @@ namespace blockwright {
 // said of it at once.
 
 /// So many of tape_order() make a good first block: of 100 survey people the named points of the
-/// block lay 5.7 mm from those of a full session (median), and 17 mm after the bust girth alone.
+/// block lay 6.5 mm from those of a full session (median), and 17 mm after the bust girth alone.
 /// Chosen so: each next one is that which brought them nearest (computed), but for the waist girth,
 /// without which nothing fits.
 inline constexpr std::size_t kFirstMeasurements = 8;
