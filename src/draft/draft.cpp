@@ -114,7 +114,7 @@ Drawn drawn(const Targets& t) {
   AssumedPoint point;
   Assumed assumed = first_guess(t);
   for (int pass = 1;; ++pass) {
-    const Drawn all = drawn_with(t, assumed);
+    Drawn all = drawn_with(t, assumed);
     const AssumedPoint::Values tried = values_of(assumed);
     const AssumedPoint::Values came_out = values_of(corrected(t, all, assumed));
     const double off = largest_change(tried, came_out);
