@@ -208,7 +208,7 @@ double balanced_drop(double drop, double longer) {
 /// deep must be wide. One that is too long at any drop stays long: narrowed, it would take from the
 /// upper chest, and a bodice that is tight there rides up.
 Armholes drawn_long_enough(Frame f, const Assumed& assumed) {
-  const Armholes usual = draw(f, assumed);
+  Armholes usual = draw(f, assumed);
   const double deeper = kLongerPerDrop * (usual_drops(f).high - assumed.drop);
   const auto spare = [&](const Armholes& d) {
     return longer_than_asked(f.t, d) + deeper + rules::kArmholeShorter;
