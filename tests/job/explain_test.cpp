@@ -23,7 +23,7 @@ namespace fs = std::filesystem;
 const fs::path kRoot = BLOCKWRIGHT_SOURCE_DIR;
 constexpr const char* kCode =
     "(client|measure|job|file|paper|check|draft|dart|style|fit|batch|pattern|schema|explain|"
-    "input|program|write)\\.[a-z_]+";
+    "input|program|tape|write)\\.[a-z_]+";
 
 std::string text_of(const fs::path& path) {
   std::ifstream file(path);
