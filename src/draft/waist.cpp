@@ -282,7 +282,9 @@ double straight_back_intake(const Suppression& s, const BackLevels& levels) {
 /// The intake that leaves the sewn waist its length: so much more as it is too long. The edge is
 /// hardly longer than it is wide, so it lies near the straight difference.
 double intake_for(const WaistEdge& drawn, double intake, double sewn, double straight) {
-  return std::clamp(intake + sewn_length(drawn) - sewn, 0.7 * straight, 1.3 * straight + 15.0);
+  // What contradicts itself may have less than nothing to take in.
+  const auto [least, most] = std::minmax({0.7 * straight, 1.3 * straight + 15.0});
+  return std::clamp(intake + sewn_length(drawn) - sewn, least, most);
 }
 
 /// Levels over the back's centre: the side waist point lies a few mm off the level of the waist,
