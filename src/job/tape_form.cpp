@@ -1,0 +1,155 @@
+#include "blockwright/job/tape_form.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/files/safe_name.hpp"
+#include "blockwright/text/units.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <sstream>
+
+namespace blockwright {
+namespace {
+
+constexpr const char* kAnyName = "A";
+constexpr const char* kAnyDate = "2000-01-01";
+
+/// Refuses what no client file may have: its reader is asked.
+void require_readable(const std::string& name, const NewSession& session) {
+  NewSession with_bust = session;
+  with_bust.tape = {{MeasurementName::BustGirth, {"90"}}};
+  (void)new_client_text({name, Unit::Cm, with_bust}, "this answer");
+}
+
+std::string file_name(const std::string& path) { return path.substr(path.find_last_of('/') + 1); }
+
+bool is_there(const std::string& path, FileStore& files) {
+  const std::string name = file_name(path);
+  const Listing which = name.starts_with('.') ? Listing::Hidden : Listing::Folder;
+  try {
+    const auto found = files.list(folder_of(path), name, which);
+    return std::ranges::any_of(found,
+                               [&](const std::string& other) { return file_name(other) == name; });
+  } catch (const FileError&) {
+    return false;  // no such folder
+  }
+}
+
+Client client_of(const TapeForm& form) {
+  std::istringstream in(form.text);
+  return read_client(in, form.path);
+}
+
+std::string value_text(Measure value, Unit unit) {
+  return value.is_angle() ? angle_text(value.angle()) : length_text(value.length(), unit);
+}
+
+Session without(Session session, MeasurementName name) {
+  session.tape[name].reset();
+  return session;
+}
+
+std::string known_of(const TapeForm& form, MeasurementName name) {
+  std::string known;
+  if (form.earlier && form.earlier->tape[name]) {
+    known = "On " + form.earlier->date + " it was " +
+            value_text(form.earlier->tape[name]->median(), form.unit) + ". ";
+  }
+  if (const auto range = expected_range(without(form.taken, name), name)) {
+    known += "By what you took it is most likely between " + value_text(range->least, form.unit) +
+             " and " + value_text(range->most, form.unit) + ".";
+  }
+  return known;
+}
+
+void keep(TapeForm& form, MeasurementName name, const TypedReadings& typed) {
+  form.taken.tape[name] = typed.readings;
+  const auto old = std::ranges::find(form.entered, name, &NewReadings::name);
+  if (old != form.entered.end()) {
+    old->values = typed.typed;
+  } else {
+    form.entered.push_back({name, typed.typed});
+  }
+}
+
+std::string new_text(const TapeForm& form) {
+  const NewSession session{form.date, form.by, form.entered};
+  if (form.is_new_client()) return new_client_text({form.name, form.unit, session}, form.path);
+  const ClientText old{form.text, form.path};
+  return form.continued ? with_readings(old, form.date, form.entered) : with_session(old, session);
+}
+
+}  // namespace
+
+TapeForm open_tape(const TapeJob& job, FileStore& files) {
+  TapeForm form;
+  form.path = job.client;
+  form.unit = job.unit.value_or(Unit::Cm);
+  if (!is_there(job.client, files)) return form;
+  form.text = files.read(job.client);
+  const Client client = client_of(form);
+  form.name = client.name;
+  form.unit = client.unit;
+  return form;
+}
+
+void name_client(TapeForm& form, const std::string& name) {
+  require_readable(name, {.date = kAnyDate, .by = "", .tape = {}});
+  form.name = name;
+}
+
+void date_session(TapeForm& form, const std::string& date) {
+  require_readable(kAnyName, {.date = date, .by = "", .tape = {}});
+  form.date = date;
+  if (form.is_new_client()) return;
+  for (const Session& session : client_of(form).sessions) {
+    if (session.date < date) form.earlier = session;
+    if (session.date != date) continue;
+    form.continued = true;
+    form.taken = session;
+  }
+}
+
+void name_taker(TapeForm& form, const std::string& by) {
+  require_readable(kAnyName, {.date = kAnyDate, .by = by, .tape = {}});
+  form.by = by;
+}
+
+std::vector<MeasurementName> still_to_take(const TapeForm& form) {
+  std::vector<MeasurementName> names;
+  std::ranges::copy_if(tape_order(), std::back_inserter(names),
+                       [&](MeasurementName name) { return !form.taken.tape[name]; });
+  return names;
+}
+
+TapeQuestion question_of(const TapeForm& form, MeasurementName name) {
+  const MeasurementInfo& entry = info(name);
+  const bool angle = entry.kind == MeasurementKind::Angle;
+  const auto& now = form.taken.tape[name];
+  return {name_text(entry.key),   angle ? "degrees" : std::string(unit_name(form.unit)),
+          std::string(entry.how), std::string(entry.closes),
+          known_of(form, name),   now ? value_text(now->median(), form.unit) : ""};
+}
+
+Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {
+  const TypedReadings typed = readings_typed(answer, name, form.unit);
+  keep(form, name, typed);
+  const Session* earlier = form.earlier ? &*form.earlier : nullptr;
+  return remarks_on(typed, name, without(form.taken, name), earlier, form.unit);
+}
+
+std::string missing_from(const TapeForm& form) {
+  if (form.entered.empty()) return "nothing was entered";
+  return form.taken.tape[MeasurementName::BustGirth] ? "" : "the bust girth is missing";
+}
+
+void save_tape(const TapeForm& form, FileStore& files) {
+  const std::string text = new_text(form);
+  if (form.is_new_client()) {
+    files.write(form.path, text);
+  } else {
+    files.write_all({{form.path + ".bak", form.text}, {form.path, text}});
+  }
+}
+
+}  // namespace blockwright
