@@ -15,8 +15,8 @@ std::string counts_of(const BlockSource& source, const Body& body) {
   const auto taped = std::ranges::count_if(all, [&](auto& row) { return body.taped(row.name); });
   const auto estimated = std::ranges::count_if(
       all, [&](auto& row) { return body.has(row.name) && !body.taped(row.name); });
-  return fmt::format("{}, session of {}: {} of {} measurements taken, {} estimated.\n",
-                     source.client.name, source.session.date, taped, all.size(), estimated);
+  return fmt::format("{}, session of {}: {} measurements taken, {} estimated.\n",
+                     source.client.name, source.session.date, taped, estimated);
 }
 
 /// What is doubted, the most doubtful first, and what to do.
