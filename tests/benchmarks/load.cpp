@@ -8,6 +8,7 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
+#include "in_turn.hpp"
 #include "support/client_text.hpp"
 #include "support/people.hpp"
 #include "support/run_tool.hpp"
@@ -22,10 +23,12 @@
 #include <set>
 #include <sstream>
 #include <sys/resource.h>
+#include <thread>
 
 namespace {
 
 using namespace blockwright;
+using namespace blockwright_benchmarks;
 
 constexpr unsigned kSeed = 10000;
 
@@ -56,12 +59,6 @@ class CountingFiles : public FileStore {
   std::mutex mutex_;
 };
 
-double seconds_of(const std::function<void()>& work) {
-  const auto start = std::chrono::steady_clock::now();
-  work();
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
 double peak_mb() {
   rusage usage{};
   getrusage(RUSAGE_SELF, &usage);
@@ -77,59 +74,118 @@ BatchJob batch_of(const std::string& folder, const std::string& out, int jobs) {
   return batch;
 }
 
-/// Milliseconds a person takes in a batch over `people` clients on disk.
-double each_ms(const std::string& scratch, int people) {
-  const std::string folder = scratch + "/people-" + std::to_string(people);
-  const std::string out = scratch + "/out-" + std::to_string(people);
-  DiskFiles disk;
-  int number = 0;
+/// Clients as files, written below `folder`.
+std::vector<NewFile> client_files(const std::string& folder, int people) {
   std::vector<NewFile> clients;
+  int number = 0;
   for (const Session& session : survey_people(people, kSeed)) {
     ++number;
     clients.push_back(
         {folder + "/p" + std::to_string(number) + ".json", client_text(session, number)});
   }
-  disk.write_all(clients);
-  const double each =
-      1e3 * seconds_of([&] { run_batch(batch_of(folder, out, 1), disk, {}); }) / people;
-  std::filesystem::remove_all(out);
-  std::filesystem::remove_all(folder);
-  return each;
+  return clients;
 }
 
-/// A batch of each size between two of a hundred, so that a machine that drifts does not look like
-/// growth: the ratio is to the mean of the two.
-void load_on_disk(const std::vector<int>& sizes) {
-  constexpr int kBeside = 100;
+/// Files on disk, with a gate: while it is shut, no client of a batch is begun.
+class GatedFiles : public DiskFiles {
+ public:
+  std::mutex gate;
+
+  std::string read(const std::string& path) override {
+    { const std::lock_guard passed(gate); }
+    return DiskFiles::read(path);
+  }
+};
+
+/// A batch over `people` clients on disk, stopped at every hundred to do a batch of a hundred
+/// others, so that the two meet the same machine.
+void load_on_disk(int people) {
+  constexpr std::size_t kBeside = 100;
   const blockwright_tests::TempFolder scratch;
-  double before = each_ms(scratch.path(""), kBeside);
-  for (const int people : sizes) {
-    const double each = each_ms(scratch.path(""), people);
-    const double memory = peak_mb();
-    const double after = each_ms(scratch.path(""), kBeside);
-    fmt::print(
-        "{:>6} people on disk: {:.2f} ms each; {} before {:.2f}, after {:.2f} ms: {:.3f} of their "
-        "mean; peak {:.1f} MB\n",
-        people, each, kBeside, before, after, each / (0.5 * (before + after)), memory);
-    before = after;
+  DiskFiles().write_all(client_files(scratch.path("many"), people));
+  DiskFiles().write_all(client_files(scratch.path("few"), kBeside));
+  std::vector<double> of_many, of_few;
+  const auto do_few = [&] {
+    DiskFiles files;
+    of_few.push_back(seconds_of(
+        [&] { run_batch(batch_of(scratch.path("few"), scratch.path("out-few"), 1), files, {}); }));
+  };
+  do_few();
+  GatedFiles files;
+  auto start = std::chrono::steady_clock::now();
+  BatchWatch watch;
+  watch.progress = [&](std::size_t done, std::size_t, std::size_t) {
+    if (done % kBeside != 0) return;
+    of_many.push_back(
+        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+    const std::lock_guard shut(files.gate);
+    do_few();
+    start = std::chrono::steady_clock::now();
+  };
+  run_batch(batch_of(scratch.path("many"), scratch.path("out-many"), 1), files, watch);
+  if (of_many.empty()) return;
+  fmt::print("{:>6} people on disk: {:.2f} ms each, of 100 people {:.2f}: {:.3f}; peak {:.1f} MB\n",
+             people, 1e3 * median(of_many) / kBeside, 1e3 * median(of_few) / kBeside,
+             median(to_neighbours(of_many, of_few)), peak_mb());
+}
+
+/// A disk that takes its time to flush, as a busy one does; what it holds lies in memory.
+class SlowDisk : public SystemCalls {
+ public:
+  explicit SlowDisk(std::chrono::microseconds each) : each_(each) {}
+
+  int start_flush(int) override { return 0; }
+  int flush(int) override {
+    std::this_thread::sleep_for(each_);
+    return 0;
+  }
+
+ private:
+  std::chrono::microseconds each_;
+};
+
+/// A batch against the same in memory: on the disk, and where each flush takes long.
+void disks(int people, int jobs) {
+  constexpr int kRounds = 5;
+  CountingFiles memory;
+  for (const NewFile& client : client_files("people", people)) {
+    memory.clients[client.path] = client.bytes;
+  }
+  const auto in_memory = [&] { run_batch(batch_of("people", "out", jobs), memory, {}); };
+  in_memory();
+  const auto print_against_memory = [&](const std::string& what, SystemCalls& calls,
+                                        const std::filesystem::path& parent) {
+    const blockwright_tests::TempFolder scratch(parent);
+    DiskFiles files(calls);
+    files.write_all(client_files(scratch.path("people"), people));
+    const Against on_disk = in_turn(
+        kRounds,
+        [&] { run_batch(batch_of(scratch.path("people"), scratch.path("out"), jobs), files, {}); },
+        in_memory);
+    fmt::print("{} people, {} jobs, {}: {:.2f} ms each, {:.2f} times as long as in memory\n",
+               people, jobs, what, 1e3 * on_disk.time / people, on_disk.ratio);
+  };
+  SystemCalls real;
+  print_against_memory("on disk", real, std::filesystem::temp_directory_path());
+  for (const int ms : {1, 5, 15}) {
+    SlowDisk slow{std::chrono::milliseconds(ms)};
+    print_against_memory(fmt::format("flushes of {} ms", ms), slow,
+                         blockwright_tests::memory_folder());
   }
 }
 
 /// Without a disk: what a second thread brings.
 void two_jobs(int people) {
+  constexpr int kRounds = 9;
   CountingFiles files;
-  int number = 0;
-  for (const Session& session : survey_people(people, kSeed)) {
-    ++number;
-    files.clients["people/p" + std::to_string(number) + ".json"] = client_text(session, number);
+  for (const NewFile& client : client_files("people", people)) {
+    files.clients[client.path] = client.bytes;
   }
-  const auto run = [&](int jobs) {
-    return seconds_of([&] { run_batch(batch_of("people", "out", jobs), files, {}); });
-  };
-  run(1);
-  const double one = run(1), two = run(2), again = run(1);
-  fmt::print("{} people in memory: {:.2f} ms each; two jobs {:.2f} times one\n", people,
-             1e3 * one / people, 0.5 * (one + again) / two);
+  const auto run = [&](int jobs) { run_batch(batch_of("people", "out", jobs), files, {}); };
+  const Against one = in_turn(
+      kRounds, [&] { run(1); }, [&] { run(2); });
+  fmt::print("{} people in memory: {:.2f} ms each; two jobs {:.2f} times as fast\n", people,
+             1e3 * one.time / people, one.ratio);
 }
 
 /// The passes of one run, each timed alone over many people.
@@ -170,11 +226,13 @@ void shares(int people) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  std::setvbuf(stdout, nullptr, _IOLBF, BUFSIZ);
   std::vector<int> sizes;
   for (int i = 1; i < argc; ++i) sizes.push_back(std::stoi(argv[i]));
   if (sizes.empty()) sizes = {1000, 10000};
-  load_on_disk(sizes);
-  two_jobs(1000);
+  for (const int people : sizes) load_on_disk(people);
+  disks(100, 2);
+  two_jobs(200);
   shares(200);
   return 0;
 }

@@ -8,13 +8,12 @@
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
+#include "in_turn.hpp"
 #include "support/memory_files.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
-#include <chrono>
 #include <fstream>
 #include <functional>
 #include <sstream>
@@ -24,20 +23,9 @@
 namespace {
 
 using namespace blockwright;
+using namespace blockwright_benchmarks;
 
 constexpr int kBatches = 21;
-
-double us_of(int repeats, const std::function<void()>& work) {
-  const auto start = std::chrono::steady_clock::now();
-  for (int i = 0; i < repeats; ++i) work();
-  const std::chrono::duration<double, std::micro> taken = std::chrono::steady_clock::now() - start;
-  return taken.count() / repeats;
-}
-
-double median(std::vector<double> times) {
-  std::sort(times.begin(), times.end());
-  return times[times.size() / 2];
-}
 
 /// What is timed, so many times a batch that the clock can tell.
 struct Work {
@@ -45,17 +33,18 @@ struct Work {
   std::function<void()> run;
 };
 
+std::function<void()> repeated(const Work& work) {
+  return [&work] {
+    for (int i = 0; i < work.repeats; ++i) work.run();
+  };
+}
+
 /// Prints a time against another, each the median of its batches, and the median of their ratios.
-/// The batches take turns, so that a machine whose speed drifts gives the same ratio.
 void print_against(const char* what, const Work& one, const Work& other) {
-  std::vector<double> times, others, ratios;
-  for (int batch = 0; batch < kBatches; ++batch) {
-    times.push_back(us_of(one.repeats, one.run));
-    others.push_back(us_of(other.repeats, other.run));
-    ratios.push_back(times.back() / others.back());
-  }
-  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, median(times), median(others),
-             median(ratios));
+  const Against against = in_turn(kBatches, repeated(one), repeated(other));
+  const double repeats = static_cast<double>(one.repeats) / other.repeats;
+  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, 1e6 * against.time / one.repeats,
+             1e6 * against.other / other.repeats, against.ratio / repeats);
 }
 
 std::string demo_client() {
