@@ -16,6 +16,7 @@
 #include <fmt/format.h>
 
 #include <chrono>
+#include <cstdio>
 #include <filesystem>
 #include <functional>
 #include <map>
@@ -112,21 +113,24 @@ void load_on_disk(int people) {
   };
   do_few();
   GatedFiles files;
-  auto start = std::chrono::steady_clock::now();
+  double start = seconds_by(Clock::Wall);
   BatchWatch watch;
   watch.progress = [&](std::size_t done, std::size_t, std::size_t) {
     if (done % kBeside != 0) return;
-    of_many.push_back(
-        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+    of_many.push_back(seconds_by(Clock::Wall) - start);
     const std::lock_guard shut(files.gate);
     do_few();
-    start = std::chrono::steady_clock::now();
+    start = seconds_by(Clock::Wall);
   };
   run_batch(batch_of(scratch.path("many"), scratch.path("out-many"), 1), files, watch);
-  if (of_many.empty()) return;
+  std::vector<Round> rounds;
+  for (std::size_t i = 0; i < of_many.size(); ++i) {
+    rounds.push_back({of_many[i], 0.5 * (of_few[i] + of_few[i + 1])});
+  }
+  if (rounds.empty()) return;
+  const auto [many, few, ratio] = quietest(std::move(rounds));
   fmt::print("{:>6} people on disk: {:.2f} ms each, of 100 people {:.2f}: {:.3f}; peak {:.1f} MB\n",
-             people, 1e3 * median(of_many) / kBeside, 1e3 * median(of_few) / kBeside,
-             median(to_neighbours(of_many, of_few)), peak_mb());
+             people, 1e3 * many / kBeside, 1e3 * few / kBeside, ratio, peak_mb());
 }
 
 /// A disk that takes its time to flush, as a busy one does; what it holds lies in memory.
@@ -144,48 +148,61 @@ class SlowDisk : public SystemCalls {
   std::chrono::microseconds each_;
 };
 
-/// A batch against the same in memory: on the disk, and where each flush takes long.
-void disks(int people, int jobs) {
-  constexpr int kRounds = 5;
-  CountingFiles memory;
-  for (const NewFile& client : client_files("people", people)) {
-    memory.clients[client.path] = client.bytes;
+/// A batch over clients in a folder of its own.
+class BatchOnDisk {
+ public:
+  BatchOnDisk(const std::filesystem::path& parent, SystemCalls& calls, int people)
+      : scratch_(parent), files_(calls) {
+    DiskFiles().write_all(client_files(scratch_.path("people"), people));
   }
-  const auto in_memory = [&] { run_batch(batch_of("people", "out", jobs), memory, {}); };
-  in_memory();
-  const auto print_against_memory = [&](const std::string& what, SystemCalls& calls,
-                                        const std::filesystem::path& parent) {
-    const blockwright_tests::TempFolder scratch(parent);
-    DiskFiles files(calls);
-    files.write_all(client_files(scratch.path("people"), people));
-    const Against on_disk = in_turn(
-        kRounds,
-        [&] { run_batch(batch_of(scratch.path("people"), scratch.path("out"), jobs), files, {}); },
-        in_memory);
-    fmt::print("{} people, {} jobs, {}: {:.2f} ms each, {:.2f} times as long as in memory\n",
-               people, jobs, what, 1e3 * on_disk.time / people, on_disk.ratio);
-  };
-  SystemCalls real;
-  print_against_memory("on disk", real, std::filesystem::temp_directory_path());
-  for (const int ms : {1, 5, 15}) {
-    SlowDisk slow{std::chrono::milliseconds(ms)};
-    print_against_memory(fmt::format("flushes of {} ms", ms), slow,
-                         blockwright_tests::memory_folder());
+  void run(int jobs) {
+    run_batch(batch_of(scratch_.path("people"), scratch_.path("out"), jobs), files_, {});
   }
-}
 
-/// Without a disk: what a second thread brings.
-void two_jobs(int people) {
-  constexpr int kRounds = 9;
-  CountingFiles files;
-  for (const NewFile& client : client_files("people", people)) {
-    files.clients[client.path] = client.bytes;
+ private:
+  blockwright_tests::TempFolder scratch_;
+  DiskFiles files_;
+};
+
+/// A batch in memory.
+class BatchInMemory {
+ public:
+  explicit BatchInMemory(int people) {
+    for (const NewFile& client : client_files("people", people)) {
+      files_.clients[client.path] = client.bytes;
+    }
   }
-  const auto run = [&](int jobs) { run_batch(batch_of("people", "out", jobs), files, {}); };
-  const Against one = in_turn(
-      kRounds, [&] { run(1); }, [&] { run(2); });
-  fmt::print("{} people in memory: {:.2f} ms each; two jobs {:.2f} times as fast\n", people,
-             1e3 * one.time / people, one.ratio);
+  void run(int jobs) { run_batch(batch_of("people", "out", jobs), files_, {}); }
+
+ private:
+  CountingFiles files_;
+};
+
+/// What disks cost two jobs, and what the second of them brings where there is no disk.
+void disks_and_jobs(int people) {
+  constexpr int kRounds = 9, kJobs = 2;
+  using std::chrono::milliseconds;
+  SystemCalls real;
+  SlowDisk quick{milliseconds(1)}, busy{milliseconds(5)}, very_busy{milliseconds(15)};
+  const auto memory_folder = blockwright_tests::memory_folder();
+  BatchInMemory memory(people);
+  BatchOnDisk disk(std::filesystem::temp_directory_path(), real, people);
+  BatchOnDisk on_quick(memory_folder, quick, people), on_busy(memory_folder, busy, people),
+      on_very_busy(memory_folder, very_busy, people);
+  const auto in_memory = [&] { memory.run(kJobs); };
+  const std::vector<Against> results = in_turn(kRounds, Clock::Wall,
+                                               {{[&] { memory.run(1); }, in_memory},
+                                                {[&] { disk.run(kJobs); }, in_memory},
+                                                {[&] { on_quick.run(kJobs); }, in_memory},
+                                                {[&] { on_busy.run(kJobs); }, in_memory},
+                                                {[&] { on_very_busy.run(kJobs); }, in_memory}});
+  const char* const names[] = {"one job, in memory", "two jobs, on disk",
+                               "two jobs, flushes of 1 ms", "two jobs, flushes of 5 ms",
+                               "two jobs, flushes of 15 ms"};
+  for (std::size_t i = 0; i < results.size(); ++i) {
+    fmt::print("{} people, {}: {:.2f} ms each, {:.2f} times as long as two jobs in memory\n",
+               people, names[i], 1e3 * results[i].work / people, results[i].ratio);
+  }
 }
 
 /// The passes of one run, each timed alone over many people.
@@ -231,8 +248,7 @@ int main(int argc, char** argv) {
   for (int i = 1; i < argc; ++i) sizes.push_back(std::stoi(argv[i]));
   if (sizes.empty()) sizes = {1000, 10000};
   for (const int people : sizes) load_on_disk(people);
-  disks(100, 2);
-  two_jobs(200);
+  disks_and_jobs(100);
   shares(200);
   return 0;
 }
