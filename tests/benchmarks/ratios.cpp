@@ -88,9 +88,9 @@ struct Demo {
 /// Requires: `demo` and `kept` outlive them.
 std::vector<Comparison> of_passes(const Demo& demo, std::size_t& kept) {
   const Work parse{300, [&] { kept += nlohmann::json::parse(demo.text).size(); }};
-  const Work draft{5, [&] { kept += draft_block(demo.body, demo.ease).pattern.pieces.size(); }};
+  const Work draft{20, [&] { kept += draft_block(demo.body, demo.ease).pattern.pieces.size(); }};
   const Work checked{
-      5, [&] {
+      20, [&] {
         const Body body = fill_in(demo.session);
         const DraftedBlock block = draft_block(body, demo.ease);
         kept += check_block({block.pattern, body, block.ease, block.adjustments}).lengths.size();
@@ -101,7 +101,7 @@ std::vector<Comparison> of_passes(const Demo& demo, std::size_t& kept) {
                   kept += pivot(demo.block, move).remarks.size() + 1;
                 }};
   };
-  const Work trued{100, [&] { kept += true_darts(demo.block).blended.size(); }};
+  const Work trued{80, [&] { kept += true_darts(demo.block).blended.size(); }};
   return {{"draft alone : parsing its client file (nlohmann-json)", draft, parse},
           {"fill in, draft and checks : parsing its client file", checked, parse},
           {"pivot, shoulder to side, all checks of the piece : draft alone",
