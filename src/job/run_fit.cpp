@@ -16,8 +16,10 @@
 namespace blockwright {
 namespace {
 
-/// "lower front_neck 1.0", or with spaces for underscores: "take in centre back 1 1/2".
-NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
+/// The item-th of --add: "lower front_neck 1.0", or with spaces for underscores: "take in centre
+/// back 1 1/2".
+NewCorrection correction_in_words(const FitJob& job, std::size_t item) {
+  const std::string& words = job.add[item];
   std::istringstream in(words);
   std::vector<std::string> parts;
   for (std::string part; in >> part;) parts.push_back(part);
@@ -33,8 +35,7 @@ NewCorrection correction_in_words(const std::string& words, const FitJob& job) {
   }
   const auto number = std::ranges::find_if(parts, is_number);
   if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    const auto item = std::ranges::find(job.add, words) - job.add.begin();
-    refuse_option(place_of("--add", job.places, static_cast<std::size_t>(item)),
+    refuse_option(place_of("--add", job.places, item),
                   "'" + shown(words) + "' is not an action, a place and an amount",
                   "write for example \"lower front_neck 1.0\"");
   }
@@ -72,23 +73,66 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
   throw InputError(problem);
 }
 
-std::string with_one_more(const std::string& text, const FitJob& job, const std::string& words) {
-  const Client client = client_in(text, job);
-  const NewCorrection correction = correction_in_words(words, job);
+std::string with_one_more(const std::string& text, const FitJob& job, std::size_t item) {
+  const NewCorrection correction = correction_in_words(job, item);
   try {
-    return with_correction({text, job.client}, fitting_of(job, client), correction);
+    return with_correction({text, job.client}, fitting_of(job, client_in(text, job)), correction);
   } catch (const InputError& error) {
     rethrow_for_options(error);
   }
 }
 
-std::string edited(const FitJob& job, std::string text) {
-  for (const std::string& words : job.add) text = with_one_more(text, job, words);
-  for (const int number : job.undo) {
-    text = with_withdrawn({text, job.client}, static_cast<std::size_t>(number));
+/// What asked for a change: an option, or an item of its list.
+struct AskedBy {
+  std::string option;
+  std::size_t item = 0;
+};
+
+/// What is wrong with a correction may have been said by an option of its own: where "date to be
+/// added" is refused, by --date.
+AskedBy at_fault(const AskedBy& asked, const std::string& where, const OptionPlaces& places) {
+  for (const std::string key : {"date", "note", "as", "side", "seen"}) {
+    if (where.ends_with(" " + key + " to be added") && places.contains("--" + key)) {
+      return {"--" + key};
+    }
   }
-  for (const int number : job.redo) {
-    text = with_active({text, job.client}, static_cast<std::size_t>(number));
+  return asked;
+}
+
+/// A change to the client file. Where it was asked for in a job file, a refusal begins with its
+/// place there.
+std::string changed(const FitJob& job, const AskedBy& asked, const auto& change) {
+  try {
+    return change();
+  } catch (const InputError& error) {
+    Problem problem = error.problem();
+    const AskedBy fault = at_fault(asked, problem.where, job.places);
+    if (job.places.contains(fault.option)) {
+      problem.where = place_of(fault.option, job.places, fault.item) + ": " + problem.where;
+    }
+    throw InputError(problem);
+  }
+}
+
+bool changes_file(const FitJob& job) {
+  return !job.add.empty() || !job.undo.empty() || !job.redo.empty();
+}
+
+std::string edited(const FitJob& job, std::string text) {
+  if (changes_file(job)) (void)client_in(text, job);  // what is wrong with it, no option asked for
+  for (std::size_t i = 0; i < job.add.size(); ++i) {
+    text = changed(job, {"--add", i}, [&] { return with_one_more(text, job, i); });
+  }
+  const auto number = [](int n) { return static_cast<std::size_t>(n); };
+  for (std::size_t i = 0; i < job.undo.size(); ++i) {
+    text = changed(job, {"--undo", i}, [&] {
+      return with_withdrawn({text, job.client}, number(job.undo[i]));
+    });
+  }
+  for (std::size_t i = 0; i < job.redo.size(); ++i) {
+    text = changed(job, {"--redo", i}, [&] {
+      return with_active({text, job.client}, number(job.redo[i]));
+    });
   }
   return text;
 }
@@ -96,7 +140,7 @@ std::string edited(const FitJob& job, std::string text) {
 /// Of two who change one file at the same time, one would lose what she wrote. The file is read
 /// first, so that no folder is made for one that is not there.
 FolderLock held_for_change(const FitJob& job, FileStore& files) {
-  if (job.add.empty() && job.undo.empty() && job.redo.empty()) return {};
+  if (!changes_file(job)) return {};
   (void)files.read(job.client);
   FolderLock held;
   in_its_place([&] { held = files.lock(folder_of(job.client)); });

@@ -22,7 +22,7 @@ target_link_libraries(blockwright_pdf_module PRIVATE blockwright_flags PkgConfig
 add_library(blockwright_pdf_loaded OBJECT write/pdf_loaded.cpp)
 target_compile_definitions(blockwright_pdf_loaded PRIVATE
   BLOCKWRIGHT_PDF_MODULE="$<TARGET_FILE_NAME:blockwright_pdf_module>")
-target_link_libraries(blockwright_pdf_loaded PRIVATE blockwright_flags blockwright_base ${CMAKE_DL_LIBS})
+target_link_libraries(blockwright_pdf_loaded PRIVATE blockwright_flags blockwright_base Threads::Threads ${CMAKE_DL_LIBS})
 foreach(part IN ITEMS blockwright_pdf_module blockwright_pdf_loaded)
   target_include_directories(${part} PRIVATE ${PROJECT_SOURCE_DIR}/include)
 endforeach()

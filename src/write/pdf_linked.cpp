@@ -1,7 +1,13 @@
+#include "blockwright/write/writers.hpp"
 #include "qpdf_objects.hpp"
 
-namespace blockwright::writing {
+namespace blockwright {
+
+void prepare_pdf() {}
+
+namespace writing {
 
 std::unique_ptr<PdfObjects> new_pdf_objects() { return new_qpdf_objects(); }
 
-}  // namespace blockwright::writing
+}  // namespace writing
+}  // namespace blockwright

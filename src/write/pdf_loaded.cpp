@@ -1,12 +1,15 @@
 // The program's own new_pdf_objects(): libqpdf, and the dozen libraries behind it, are loaded with
-// the first PDF, not with every run.
+// the first PDF, not with every run; and if it is known that one comes, while it is drafted.
 #include "blockwright/base/error.hpp"
+#include "blockwright/write/writers.hpp"
 #include "pdf_objects.hpp"
 
 #include <dlfcn.h>
 #include <filesystem>
+#include <future>
 
-namespace blockwright::writing {
+namespace blockwright {
+namespace writing {
 namespace {
 
 using NewObjects = PdfObjects*();
@@ -38,11 +41,20 @@ NewObjects* loaded() {
   return reinterpret_cast<NewObjects*>(made);
 }
 
+/// Begun with the first call, in a thread of its own if there is one to be had.
+std::shared_future<NewObjects*> loading() {
+  static const std::shared_future<NewObjects*> begun = std::async(loaded).share();
+  return begun;
+}
+
 }  // namespace
 
 std::unique_ptr<PdfObjects> new_pdf_objects() {
-  static NewObjects* const made = loaded();
-  return std::unique_ptr<PdfObjects>(made());
+  return std::unique_ptr<PdfObjects>(loading().get()());
 }
 
-}  // namespace blockwright::writing
+}  // namespace writing
+
+void prepare_pdf() { (void)writing::loading(); }
+
+}  // namespace blockwright

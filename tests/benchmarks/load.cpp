@@ -8,6 +8,7 @@
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
+#include "in_turn.hpp"
 #include "support/client_text.hpp"
 #include "support/people.hpp"
 #include "support/run_tool.hpp"
@@ -15,6 +16,7 @@
 #include <fmt/format.h>
 
 #include <chrono>
+#include <cstdio>
 #include <filesystem>
 #include <functional>
 #include <map>
@@ -22,10 +24,12 @@
 #include <set>
 #include <sstream>
 #include <sys/resource.h>
+#include <thread>
 
 namespace {
 
 using namespace blockwright;
+using namespace blockwright_benchmarks;
 
 constexpr unsigned kSeed = 10000;
 
@@ -56,12 +60,6 @@ class CountingFiles : public FileStore {
   std::mutex mutex_;
 };
 
-double seconds_of(const std::function<void()>& work) {
-  const auto start = std::chrono::steady_clock::now();
-  work();
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
 double peak_mb() {
   rusage usage{};
   getrusage(RUSAGE_SELF, &usage);
@@ -77,59 +75,134 @@ BatchJob batch_of(const std::string& folder, const std::string& out, int jobs) {
   return batch;
 }
 
-/// Milliseconds a person takes in a batch over `people` clients on disk.
-double each_ms(const std::string& scratch, int people) {
-  const std::string folder = scratch + "/people-" + std::to_string(people);
-  const std::string out = scratch + "/out-" + std::to_string(people);
-  DiskFiles disk;
-  int number = 0;
+/// Clients as files, written below `folder`.
+std::vector<NewFile> client_files(const std::string& folder, int people) {
   std::vector<NewFile> clients;
+  int number = 0;
   for (const Session& session : survey_people(people, kSeed)) {
     ++number;
     clients.push_back(
         {folder + "/p" + std::to_string(number) + ".json", client_text(session, number)});
   }
-  disk.write_all(clients);
-  const double each =
-      1e3 * seconds_of([&] { run_batch(batch_of(folder, out, 1), disk, {}); }) / people;
-  std::filesystem::remove_all(out);
-  std::filesystem::remove_all(folder);
-  return each;
+  return clients;
 }
 
-/// A batch of each size between two of a hundred, so that a machine that drifts does not look like
-/// growth: the ratio is to the mean of the two.
-void load_on_disk(const std::vector<int>& sizes) {
-  constexpr int kBeside = 100;
+/// Files on disk, with a gate: while it is shut, no client of a batch is begun.
+class GatedFiles : public DiskFiles {
+ public:
+  std::mutex gate;
+
+  std::string read(const std::string& path) override {
+    { const std::lock_guard passed(gate); }
+    return DiskFiles::read(path);
+  }
+};
+
+/// A batch over `people` clients on disk, stopped at every hundred to do a batch of a hundred
+/// others, so that the two meet the same machine.
+void load_on_disk(int people) {
+  constexpr std::size_t kBeside = 100;
   const blockwright_tests::TempFolder scratch;
-  double before = each_ms(scratch.path(""), kBeside);
-  for (const int people : sizes) {
-    const double each = each_ms(scratch.path(""), people);
-    const double memory = peak_mb();
-    const double after = each_ms(scratch.path(""), kBeside);
-    fmt::print(
-        "{:>6} people on disk: {:.2f} ms each; {} before {:.2f}, after {:.2f} ms: {:.3f} of their "
-        "mean; peak {:.1f} MB\n",
-        people, each, kBeside, before, after, each / (0.5 * (before + after)), memory);
-    before = after;
+  DiskFiles().write_all(client_files(scratch.path("many"), people));
+  DiskFiles().write_all(client_files(scratch.path("few"), kBeside));
+  std::vector<double> of_many, of_few;
+  const auto do_few = [&] {
+    DiskFiles files;
+    of_few.push_back(seconds_of(
+        [&] { run_batch(batch_of(scratch.path("few"), scratch.path("out-few"), 1), files, {}); }));
+  };
+  do_few();
+  GatedFiles files;
+  double start = seconds_by(Clock::Wall);
+  BatchWatch watch;
+  watch.progress = [&](std::size_t done, std::size_t, std::size_t) {
+    if (done % kBeside != 0) return;
+    of_many.push_back(seconds_by(Clock::Wall) - start);
+    const std::lock_guard shut(files.gate);
+    do_few();
+    start = seconds_by(Clock::Wall);
+  };
+  run_batch(batch_of(scratch.path("many"), scratch.path("out-many"), 1), files, watch);
+  std::vector<Round> rounds;
+  for (std::size_t i = 0; i < of_many.size(); ++i) {
+    rounds.push_back({of_many[i], 0.5 * (of_few[i] + of_few[i + 1])});
   }
+  if (rounds.empty()) return;
+  const auto [many, few, ratio] = quietest(std::move(rounds));
+  fmt::print("{:>6} people on disk: {:.2f} ms each, of 100 people {:.2f}: {:.3f}; peak {:.1f} MB\n",
+             people, 1e3 * many / kBeside, 1e3 * few / kBeside, ratio, peak_mb());
 }
 
-/// Without a disk: what a second thread brings.
-void two_jobs(int people) {
-  CountingFiles files;
-  int number = 0;
-  for (const Session& session : survey_people(people, kSeed)) {
-    ++number;
-    files.clients["people/p" + std::to_string(number) + ".json"] = client_text(session, number);
+/// A disk that takes its time to flush, as a busy one does; what it holds lies in memory.
+class SlowDisk : public SystemCalls {
+ public:
+  explicit SlowDisk(std::chrono::microseconds each) : each_(each) {}
+
+  int start_flush(int) override { return 0; }
+  int flush(int) override {
+    std::this_thread::sleep_for(each_);
+    return 0;
   }
-  const auto run = [&](int jobs) {
-    return seconds_of([&] { run_batch(batch_of("people", "out", jobs), files, {}); });
-  };
-  run(1);
-  const double one = run(1), two = run(2), again = run(1);
-  fmt::print("{} people in memory: {:.2f} ms each; two jobs {:.2f} times one\n", people,
-             1e3 * one / people, 0.5 * (one + again) / two);
+
+ private:
+  std::chrono::microseconds each_;
+};
+
+/// A batch over clients in a folder of its own.
+class BatchOnDisk {
+ public:
+  BatchOnDisk(const std::filesystem::path& parent, SystemCalls& calls, int people)
+      : scratch_(parent), files_(calls) {
+    DiskFiles().write_all(client_files(scratch_.path("people"), people));
+  }
+  void run(int jobs) {
+    run_batch(batch_of(scratch_.path("people"), scratch_.path("out"), jobs), files_, {});
+  }
+
+ private:
+  blockwright_tests::TempFolder scratch_;
+  DiskFiles files_;
+};
+
+/// A batch in memory.
+class BatchInMemory {
+ public:
+  explicit BatchInMemory(int people) {
+    for (const NewFile& client : client_files("people", people)) {
+      files_.clients[client.path] = client.bytes;
+    }
+  }
+  void run(int jobs) { run_batch(batch_of("people", "out", jobs), files_, {}); }
+
+ private:
+  CountingFiles files_;
+};
+
+/// What disks cost two jobs, and what the second of them brings where there is no disk.
+void disks_and_jobs(int people) {
+  constexpr int kRounds = 9, kJobs = 2;
+  using std::chrono::milliseconds;
+  SystemCalls real;
+  SlowDisk quick{milliseconds(1)}, busy{milliseconds(5)}, very_busy{milliseconds(15)};
+  const auto memory_folder = blockwright_tests::memory_folder();
+  BatchInMemory memory(people);
+  BatchOnDisk disk(std::filesystem::temp_directory_path(), real, people);
+  BatchOnDisk on_quick(memory_folder, quick, people), on_busy(memory_folder, busy, people),
+      on_very_busy(memory_folder, very_busy, people);
+  const auto in_memory = [&] { memory.run(kJobs); };
+  const std::vector<Against> results = in_turn(kRounds, Clock::Wall,
+                                               {{[&] { memory.run(1); }, in_memory},
+                                                {[&] { disk.run(kJobs); }, in_memory},
+                                                {[&] { on_quick.run(kJobs); }, in_memory},
+                                                {[&] { on_busy.run(kJobs); }, in_memory},
+                                                {[&] { on_very_busy.run(kJobs); }, in_memory}});
+  const char* const names[] = {"one job, in memory", "two jobs, on disk",
+                               "two jobs, flushes of 1 ms", "two jobs, flushes of 5 ms",
+                               "two jobs, flushes of 15 ms"};
+  for (std::size_t i = 0; i < results.size(); ++i) {
+    fmt::print("{} people, {}: {:.2f} ms each, {:.2f} times as long as two jobs in memory\n",
+               people, names[i], 1e3 * results[i].work / people, results[i].ratio);
+  }
 }
 
 /// The passes of one run, each timed alone over many people.
@@ -170,11 +243,12 @@ void shares(int people) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  std::setvbuf(stdout, nullptr, _IOLBF, BUFSIZ);
   std::vector<int> sizes;
   for (int i = 1; i < argc; ++i) sizes.push_back(std::stoi(argv[i]));
   if (sizes.empty()) sizes = {1000, 10000};
-  load_on_disk(sizes);
-  two_jobs(1000);
+  for (const int people : sizes) load_on_disk(people);
+  disks_and_jobs(100);
   shares(200);
   return 0;
 }

@@ -8,15 +8,15 @@
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
+#include "in_turn.hpp"
 #include "support/memory_files.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
-#include <chrono>
 #include <fstream>
 #include <functional>
+#include <map>
 #include <sstream>
 #include <sys/resource.h>
 #include <vector>
@@ -24,38 +24,41 @@
 namespace {
 
 using namespace blockwright;
+using namespace blockwright_benchmarks;
 
-constexpr int kBatches = 21;
+constexpr int kRounds = 101;
 
-double us_of(int repeats, const std::function<void()>& work) {
-  const auto start = std::chrono::steady_clock::now();
-  for (int i = 0; i < repeats; ++i) work();
-  const std::chrono::duration<double, std::micro> taken = std::chrono::steady_clock::now() - start;
-  return taken.count() / repeats;
-}
-
-double median(std::vector<double> times) {
-  std::sort(times.begin(), times.end());
-  return times[times.size() / 2];
-}
-
-/// What is timed, so many times a batch that the clock can tell.
+/// What is timed, so many times a round that the clock can tell.
 struct Work {
   int repeats = 1;
   std::function<void()> run;
 };
 
-/// Prints a time against another, each the median of its batches, and the median of their ratios.
-/// The batches take turns, so that a machine whose speed drifts gives the same ratio.
-void print_against(const char* what, const Work& one, const Work& other) {
-  std::vector<double> times, others, ratios;
-  for (int batch = 0; batch < kBatches; ++batch) {
-    times.push_back(us_of(one.repeats, one.run));
-    others.push_back(us_of(other.repeats, other.run));
-    ratios.push_back(times.back() / others.back());
+std::function<void()> repeated(const Work& work) {
+  return [&work] {
+    for (int i = 0; i < work.repeats; ++i) work.run();
+  };
+}
+
+/// One time to be printed against another.
+struct Comparison {
+  const char* what;
+  Work one, other;
+};
+
+void print_all(const std::vector<Comparison>& comparisons) {
+  std::vector<Pair> pairs;
+  for (const auto& [what, one, other] : comparisons) {
+    pairs.push_back({repeated(one), repeated(other)});
   }
-  fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what, median(times), median(others),
-             median(ratios));
+  const std::vector<Against> results = in_turn(kRounds, Clock::Thread, pairs);
+  for (std::size_t i = 0; i < results.size(); ++i) {
+    const auto& [what, one, other] = comparisons[i];
+    const double repeats = static_cast<double>(one.repeats) / other.repeats;
+    fmt::print("{:<70} {:9.1f} us : {:9.1f} us = {:.2f}\n", what,
+               1e6 * results[i].work / one.repeats, 1e6 * results[i].other / other.repeats,
+               results[i].ratio / repeats);
+  }
 }
 
 std::string demo_client() {
@@ -65,74 +68,83 @@ std::string demo_client() {
   return text.str();
 }
 
-void draft_against_parsing(const std::string& text) {
+Client client_of(const std::string& text) {
   std::istringstream in(text);
-  const Client client = read_client(in, "demo");
-  const Session session = client.sessions.back();
-  const Ease ease = Ease::of(client);
-  const Body body = fill_in(session);
-  std::size_t kept = 0;
-  const Work parse{400, [&] { kept += nlohmann::json::parse(text).size(); }};
-  const Work draft{50, [&] { kept += draft_block(body, ease).pattern.pieces.size(); }};
+  return read_client(in, "demo");
+}
+
+/// What the passes of a draft are given.
+struct Demo {
+  explicit Demo(const std::string& client_text) : text(client_text), client(client_of(text)) {}
+
+  std::string text;
+  Client client;
+  Session session = client.sessions.back();
+  Ease ease = Ease::of(client);
+  Body body = fill_in(session);
+  Pattern block = draft_block(body, ease).pattern;
+};
+
+/// Requires: `demo` and `kept` outlive them.
+std::vector<Comparison> of_passes(const Demo& demo, std::size_t& kept) {
+  const Work parse{300, [&] { kept += nlohmann::json::parse(demo.text).size(); }};
+  const Work draft{20, [&] { kept += draft_block(demo.body, demo.ease).pattern.pieces.size(); }};
   const Work checked{
-      50, [&] {
-        const DraftedBlock block = draft_block(fill_in(session), ease);
+      20, [&] {
+        const Body body = fill_in(demo.session);
+        const DraftedBlock block = draft_block(body, demo.ease);
         kept += check_block({block.pattern, body, block.ease, block.adjustments}).lengths.size();
       }};
-  print_against("draft alone : parsing its client file (nlohmann-json)", draft, parse);
-  print_against("fill in, draft and checks : parsing its client file", checked, parse);
-  if (kept == 0) fmt::print("\n");
-}
-
-void pivot_against_draft(const std::string& text) {
-  std::istringstream in(text);
-  const Client client = read_client(in, "demo");
-  const Body body = fill_in(client.sessions.back());
-  const Ease ease = Ease::of(client);
-  const Pattern block = draft_block(body, ease).pattern;
-  std::size_t kept = 0;
-  const Work draft{50, [&] { kept += draft_block(body, ease).pattern.pieces.size(); }};
   const auto moved = [&](const char* to, double part) {
-    return Work{100, [&kept, &block, to, part] {
+    return Work{40, [&kept, &demo, to, part] {
                   const PivotMove move{"front.shoulder", to, part, std::nullopt, std::nullopt};
-                  kept += pivot(block, move).remarks.size() + 1;
+                  kept += pivot(demo.block, move).remarks.size() + 1;
                 }};
   };
-  const Work trued{100, [&] { kept += true_darts(block).blended.size(); }};
-  print_against("pivot, shoulder to side, all checks of the piece : draft alone",
-                moved("front.side", 1.0), draft);
-  print_against("pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft);
-  print_against("trueing all darts of a block : draft alone", trued, draft);
-  if (kept == 0) fmt::print("\n");
+  const Work trued{80, [&] { kept += true_darts(demo.block).blended.size(); }};
+  return {{"draft alone : parsing its client file (nlohmann-json)", draft, parse},
+          {"fill in, draft and checks : parsing its client file", checked, parse},
+          {"pivot, shoulder to side, all checks of the piece : draft alone",
+           moved("front.side", 1.0), draft},
+          {"pivot, a part to the waist dart : draft alone", moved("front.waist", 0.3), draft},
+          {"trueing all darts of a block : draft alone", trued, draft}};
 }
 
-void job_against_writers(const std::string& text) {
+Job demo_job() {
   Job job;
   job.client = "demo.json";
   job.paper = "150x160";
+  return job;
+}
+
+/// What a whole run takes, and what the bare writers do.
+struct Printing {
+  explicit Printing(const std::string& client_text)
+      : files(std::map<std::string, std::string>{{job.client, client_text}}) {}
+
+  Job job = demo_job();
   MemoryFiles files;
-  files.files[job.client] = text;
-  const PrintOptions options = print_of(job);
-  const BlockRun run = fitted_block(block_source(job, files));
-  const Pattern printed = true_darts(run.fitted.pattern).pattern;
-  const SheetNotes notes = notes_of(report_of(run, options.cut));
-  const Layout layout = lay_out(printed, options, notes);
+  PrintOptions options = print_of(job);
+  BlockRun run = fitted_block(block_source(job, files));
+  Layout layout = lay_out(true_darts(run.fitted.pattern).pattern, options,
+                          notes_of(report_of(run, options.cut)));
   TextFonts fonts;
-  const Sheet sheet = sheet_of(layout, fonts);
-  const PrintPlan plan = tile(layout, fonts);
-  std::size_t kept = 0;
-  const Work bare_writers{5, [&] {
+  Sheet sheet = sheet_of(layout, fonts);
+  PrintPlan plan = tile(layout, fonts);
+};
+
+/// Requires: `demo` and `kept` outlive it.
+Comparison of_whole_run(Printing& demo, std::size_t& kept) {
+  const Work bare_writers{1, [&] {
                             std::ostringstream svg, pdf;
-                            TextFonts own_fonts;
-                            write_svg(svg, sheet, "demo", own_fonts);
-                            write_pdf(pdf, plan, own_fonts);
+                            TextFonts fonts;
+                            write_svg(svg, demo.sheet, "demo", fonts);
+                            write_pdf(pdf, demo.plan, fonts);
                             kept += pdf.str().size();
                           }};
-  const Work whole_run{5, [&] { kept += run_job(job, files).files.size(); }};
-  fmt::print("pages: {}\n", plan.pages.size());
-  print_against("whole draft, SVG and tiled PDF : the bare writers on the same pages", whole_run,
-                bare_writers);
-  if (kept == 0) fmt::print("\n");
+  const Work whole_run{1, [&] { kept += run_job(demo.job, demo.files).files.size(); }};
+  return {"whole draft, SVG and tiled PDF : the bare writers on the same pages", whole_run,
+          bare_writers};
 }
 
 void print_memory() {
@@ -144,10 +156,13 @@ void print_memory() {
 }  // namespace
 
 int main() {
-  const std::string text = demo_client();
-  draft_against_parsing(text);
-  pivot_against_draft(text);
-  job_against_writers(text);
+  const Demo demo(demo_client());
+  Printing printing(demo.text);
+  std::size_t kept = 0;  // so that no work is left out for nobody wants it
+  std::vector<Comparison> comparisons = of_passes(demo, kept);
+  comparisons.push_back(of_whole_run(printing, kept));
+  fmt::print("pages: {}\n", printing.plan.pages.size());
+  print_all(comparisons);
   print_memory();
-  return 0;
+  return kept == 0 ? 1 : 0;
 }

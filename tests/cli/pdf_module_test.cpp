@@ -44,6 +44,16 @@ TEST_CASE("Without the part that writes PDF a draft says so, and nothing is half
   CHECK(draft(program, folder, "svg").exit_code == 0);
 }
 
+TEST_CASE("A draft that is refused before any PDF says why, whether PDF can be written or not") {
+  const TempFolder folder;
+  const std::string line = " draft " + folder.write("nobody.json", "{}") + " --out " +
+                           folder.path("out") + " --write pdf 2>&1";
+  const ToolResult refused = run_tool(lone_program(folder) + line);
+  CHECK(refused.exit_code == 1);
+  CHECK(refused.output == run_tool(BLOCKWRIGHT_BINARY + line).output);
+  CHECK(refused.output.find("write.pdf") == std::string::npos);
+}
+
 TEST_CASE("The part that writes PDF is found beside the program, and where it is installed") {
   const TempFolder folder;
   const std::string program = lone_program(folder);

@@ -179,7 +179,9 @@ TEST_CASE("A word that an option does not know is refused with its place and tho
 TEST_CASE("A value of a job file that is out of range is refused with its line") {
   MemoryFiles files(std::map<std::string, std::string>{
       {"a.json", R"({"format": "blockwright-client-1", "name": "A", "unit": "cm",
-        "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92}}]})"}});
+        "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 92}}]})"},
+      {"b.json", R"({"format": "blockwright-client-1", "name": "B", "unit": "cm",
+        "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 9}}]})"}});
   const auto where = [&](const JobResult& result) {
     REQUIRE_FALSE(result.problems.empty());
     return result.problems.front().code + " " + result.problems.front().where;
@@ -217,6 +219,19 @@ TEST_CASE("A value of a job file that is out of range is refused with its line")
   CHECK(fitted("\"undo\": [1,\n0]") == "job.value job.json:3:1 undo[1]");
   CHECK(fitted("\"add\": [\n\"lower it\"], \"date\": \"2026-03-21\"") ==
         "job.value job.json:3:1 add[0]");
+  // What the reader of the client file refuses is of the job file, too.
+  CHECK(fitted("\"add\": [\"lower front_neck 1\",\n\"lower moon 1\"], \"date\": \"2026-03-21\"") ==
+        "client.correction job.json:3:1 add[1]: a.json lower to be added");
+  CHECK(fitted("\"add\": [\n\"lower front_neck 99\"], \"date\": \"2026-03-21\"") ==
+        "client.range job.json:3:1 add[0]: a.json by to be added");
+  CHECK(fitted("\"add\": [\"lower front_neck 1\"],\n\"date\": \"2026-13-21\"") ==
+        "client.date job.json:3:9 date: a.json date to be added");
+  CHECK(fitted("\"undo\": [\n7]") == "client.correction job.json:3:1 undo[0]: a.json");
+  CHECK(fitted("\"redo\": [\n7]") == "client.correction job.json:3:1 redo[0]: a.json");
+  // What is wrong with the client file itself is not.
+  FitJob broken = read_job<FitJob>(text("\"undo\": [7]"), "job.json", {});
+  broken.client = "b.json";
+  CHECK(where(run_fit(broken, files)).starts_with("client.range b.json:2:"));
 
   const auto batched = [&](const std::string& keys) {
     return where(run_batch(

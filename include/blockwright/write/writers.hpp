@@ -18,6 +18,10 @@ void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title,
 /// gives the same bytes.
 void write_pdf(std::ostream& out, const PrintPlan& plan, TextFonts& fonts);
 
+/// Gets ready what write_pdf() needs, while other work is done. Throws nothing: what goes wrong is
+/// told by write_pdf().
+void prepare_pdf();
+
 /// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch
 /// lines in mm, y up, numbers in full precision.
 void write_pattern_json(std::ostream& out, const Pattern& pattern);

@@ -23,7 +23,7 @@ Problem bug(const std::string& client, const char* what) {
 
 /// Whatever `work` throws fails this client only.
 template <class Work>
-BatchLine contained(const std::string& client, const Work& work) {
+BatchDraft contained(const std::string& client, const Work& work) {
   try {
     return work();
   } catch (const Error& error) {
@@ -89,8 +89,8 @@ std::string output_key(Job job, const MadeOf& parts) {
   return stamp_key({version(), parts.sources, options, parts.style, parts.client});
 }
 
-BatchLine refused(const std::string& client, const Problem& problem) {
-  return {client, failed(client, ReportKind::Text, problem, 1)};
+BatchDraft refused(const std::string& client, const Problem& problem) {
+  return {{client, failed(client, ReportKind::Text, problem, 1)}};
 }
 
 BatchWork::BatchWork(const BatchJob& batch, FileStore& files) : batch_(batch), files_(files) {
@@ -101,28 +101,27 @@ BatchWork::BatchWork(const BatchJob& batch, FileStore& files) : batch_(batch), f
   (void)read_style(style_, batch.each.style);
 }
 
-BatchLine BatchWork::client(const std::string& path) const {
-  return contained(path, [&] {
+BatchDraft BatchWork::client(const std::string& path) const {
+  return contained(path, [&]() -> BatchDraft {
     Job job = batch_.each;
     job.client = path;
     job.report = ReportKind::Text;
     const std::string text = files_.read(path);
     const std::string key = output_key(job, {sources_hash(), style_, text});
     if (!batch_.again) {
-      if (auto before = done_before(job, key, files_)) return *before;
+      if (auto before = done_before(job, key, files_)) return {*before};
     }
     HeldFiles held(files_, path, text);
-    BatchLine line{path, run_job(job, held)};
-    if (line.failed()) return line;
-    std::vector<NewFile> set = std::move(held.held);
-    const Stamp stamp = stamp_of(key, set, on_one_line(line_json(line)));
-    set.push_back({stamp_path(cut_stem(job)), stamp_text(stamp)});
-    files_.write_all(set);
-    return line;
+    BatchDraft draft{{path, run_job(job, held)}};
+    if (draft.line.failed()) return draft;
+    draft.set = std::move(held.held);
+    const Stamp stamp = stamp_of(key, draft.set, on_one_line(line_json(draft.line)));
+    draft.set.push_back({stamp_path(cut_stem(job)), stamp_text(stamp)});
+    return draft;
   });
 }
 
-BatchLine BatchWork::of_stream(const std::string& place, const std::string& text) const {
+BatchDraft BatchWork::of_stream(const std::string& place, const std::string& text) const {
   const bool writes = !batch_.each.out.empty();
   return contained(place, [&] {
     std::istringstream in(text);
@@ -132,16 +131,26 @@ BatchLine BatchWork::of_stream(const std::string& place, const std::string& text
     job.stem = numbered_stem(place, read_client(in, place), job);
     if (!writes) job.write = {OutputKind::Json};
     HeldFiles held(files_, place, text);
-    BatchLine line{place, run_job(job, held)};
-    if (line.failed()) return line;
+    BatchDraft draft{{place, run_job(job, held)}};
+    if (draft.line.failed()) return draft;
     if (writes) {
-      files_.write_all(held.held);
+      draft.set = std::move(held.held);
     } else {
-      line.pattern = std::move(held.held.front().bytes);
-      line.result.files.clear();
+      draft.line.pattern = std::move(held.held.front().bytes);
+      draft.line.result.files.clear();
     }
-    return line;
+    return draft;
   });
+}
+
+BatchLine BatchWork::written(BatchDraft draft) const {
+  const std::string client = draft.line.client;
+  return contained(client,
+                   [&] {
+                     files_.write_all(draft.set);
+                     return std::move(draft);
+                   })
+      .line;
 }
 
 }  // namespace blockwright

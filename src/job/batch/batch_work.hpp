@@ -84,16 +84,34 @@ class BatchSummary {
   std::map<std::string, std::size_t> counts_;  ///< by state
 };
 
-/// Works on tasks in `jobs` threads at a time and hands their lines on in the order of the tasks.
-/// Few tasks run ahead of a slow one, so that memory does not grow with their number. Gives back
-/// what all of them wrote, and 1 if one failed. Throws what the functions throw, after the tasks in
-/// hand are done.
-///
-/// `next` gives the next task, or nothing when there are no more; `work` is called by several
-/// threads at a time, the other two by the caller's alone.
-JobResult work_in_order(int jobs, const std::function<std::optional<BatchTask>()>& next,
-                        const std::function<BatchLine(const BatchTask&)>& work,
-                        const std::function<void(const BatchLine&)>& hand_on);
+/// A client drafted.
+struct BatchDraft {
+  BatchLine line;
+  std::vector<NewFile> set = {};  ///< yet to be written; empty if nothing is to be
+};
+
+/// How many clients are in hand at a time.
+struct BatchPace {
+  int jobs = 1;           ///< drafted at a time
+  std::size_t begun = 1;  ///< begun and not yet handed on: those that wait, are drafted or written
+};
+/// Ahead of a slow client, and while sets wait for the disk, others are begun.
+BatchPace pace_of(int jobs);
+
+/// What is done with each task. `next` and `hand_on` are called by the caller's thread alone, the
+/// others by several at a time.
+struct BatchSteps {
+  std::function<std::optional<BatchTask>()> next;  ///< nothing when there are no more
+  std::function<BatchDraft(const BatchTask&)> draft;
+  std::function<BatchLine(BatchDraft)> write;
+  std::function<void(const BatchLine&)> hand_on;
+};
+
+/// Drafts tasks, writes each as soon as it is drafted, while others are drafted, and hands their
+/// lines on in the order of the tasks. Few are begun at a time, so that memory does not grow with
+/// their number. Gives back what all of them wrote, and 1 if one failed. Throws what the steps
+/// throw, after the tasks in hand are done.
+JobResult work_in_order(const BatchPace& pace, const BatchSteps& steps);
 
 /// What is the same for all clients of a batch or a stream. May be used by several threads.
 class BatchWork {
@@ -103,13 +121,16 @@ class BatchWork {
   BatchWork(const BatchJob& batch, FileStore& files);
 
   /// One client file to its output and its stamp; where the stamp says that nothing has changed
-  /// and the output is still there, nothing is made, unless it is asked for. Throws nothing: a bug
-  /// in one client's run must not stop the others.
-  [[nodiscard]] BatchLine client(const std::string& path) const;
+  /// and the output is still there, nothing is made, unless it is asked for. Throws nothing, and
+  /// neither do the others: a bug in one client's run must not stop the others.
+  [[nodiscard]] BatchDraft client(const std::string& path) const;
 
-  /// The client of a stream's line to a report; its output is written if `out` names a folder, else
-  /// the line carries the pattern.
-  [[nodiscard]] BatchLine of_stream(const std::string& place, const std::string& text) const;
+  /// The client of a stream's line to a report, and to its output if `out` names a folder; else the
+  /// line carries the pattern.
+  [[nodiscard]] BatchDraft of_stream(const std::string& place, const std::string& text) const;
+
+  /// Writes what was drafted.
+  [[nodiscard]] BatchLine written(BatchDraft draft) const;
 
  private:
   const BatchJob& batch_;
@@ -128,7 +149,7 @@ std::string_view sources_hash();
 /// The key of the output's stamp.
 std::string output_key(Job job, const MadeOf& parts);
 
-/// The line of a client that was not worked on.
-BatchLine refused(const std::string& client, const Problem& problem);
+/// A client that was not worked on.
+BatchDraft refused(const std::string& client, const Problem& problem);
 
 }  // namespace blockwright

@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <map>
 #include <set>
+#include <utility>
 #include <xxhash.h>
 
 namespace blockwright {
@@ -175,17 +176,17 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   const std::vector<std::string>& clients = mine.clients;
   BatchSummary summary(watch, batch, clients.size());
   std::size_t at = 0;
-  JobResult result = work_in_order(
-      batch.jobs,
-      [&]() -> std::optional<BatchTask> {
-        return at < clients.size() ? std::optional(BatchTask{clients[at++], ""}) : std::nullopt;
-      },
-      [&](const BatchTask& task) {
-        const auto other = taken.find(task.client);
-        if (other == taken.end()) return work.client(task.client);
-        return refused(task.client, collision(*other));
-      },
-      [&](const BatchLine& line) { summary.tell(line); });
+  const auto next = [&]() -> std::optional<BatchTask> {
+    return at < clients.size() ? std::optional(BatchTask{clients[at++], ""}) : std::nullopt;
+  };
+  const auto draft = [&](const BatchTask& task) {
+    const auto other = taken.find(task.client);
+    if (other == taken.end()) return work.client(task.client);
+    return refused(task.client, collision(*other));
+  };
+  const auto write = [&](BatchDraft drafted) { return work.written(std::move(drafted)); };
+  const auto tell = [&](const BatchLine& line) { summary.tell(line); };
+  JobResult result = work_in_order(pace_of(batch.jobs), {next, draft, write, tell});
   summary.end({gone_clients(batch, all, files), mine.not_read});
   return result;
 }

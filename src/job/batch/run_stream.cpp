@@ -10,6 +10,7 @@
 #include <istream>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -89,15 +90,18 @@ JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
   const BatchWork work(batch, files);
   const auto held = batch.each.out.empty() ? FolderLock() : files.lock(batch.each.out);
   ClientLines lines(in);
-  return work_in_order(
-      batch.jobs, [&] { return lines.next(); },
-      [&](const BatchTask& task) {
-        return task.endless ? refused(task.client, endless_line(task.client))
-                            : work.of_stream(task.client, task.text);
-      },
-      [&](const BatchLine& done) {
-        if (watch.say) watch.say(object_text(done));
-      });
+  const auto next = [&] { return lines.next(); };
+  const auto draft = [&](const BatchTask& task) {
+    return task.endless ? refused(task.client, endless_line(task.client))
+                        : work.of_stream(task.client, task.text);
+  };
+  const auto write = [&](BatchDraft drafted) { return work.written(std::move(drafted)); };
+  const auto tell = [&](const BatchLine& done) {
+    if (watch.say) watch.say(object_text(done));
+  };
+  // With one job, who waits for her line before sending the next gets it.
+  const BatchPace pace = batch.jobs == 1 ? BatchPace() : pace_of(batch.jobs);
+  return work_in_order(pace, {next, draft, write, tell});
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "batch_work.hpp"
 
+#include <algorithm>
+#include <chrono>
 #include <deque>
 #include <future>
 #include <semaphore>
@@ -8,13 +10,15 @@
 namespace blockwright {
 namespace {
 
-/// So many tasks for each job are begun, so that a slow one does not hold up the others.
-constexpr std::size_t kBegunPerJob = 8;
+/// For each job. A disk that is busy takes many sets in the time that it takes one.
+constexpr std::size_t kBegunPerJob = 32;
+/// Each that is written has some files open, and a process may often open no more than 1,024.
+constexpr std::size_t kMostBegun = 96;
 
-/// One of as many turns to work as there are jobs.
+/// Gives a turn to draft back at its end.
 class Turn {
  public:
-  explicit Turn(std::counting_semaphore<>& free) : free_(free) { free_.acquire(); }
+  explicit Turn(std::counting_semaphore<>& free) : free_(free) {}
   Turn(const Turn&) = delete;
   Turn& operator=(const Turn&) = delete;
   ~Turn() { free_.release(); }
@@ -23,32 +27,41 @@ class Turn {
   std::counting_semaphore<>& free_;
 };
 
+bool is_done(const std::future<BatchLine>& line) {
+  return line.wait_for(std::chrono::seconds(0)) == std::future_status::ready;
+}
+
 }  // namespace
 
-JobResult work_in_order(int jobs, const std::function<std::optional<BatchTask>()>& next,
-                        const std::function<BatchLine(const BatchTask&)>& work,
-                        const std::function<void(const BatchLine&)>& hand_on) {
-  // With one job, who waits for its line before sending the next task gets it.
-  const std::size_t most = jobs == 1 ? 1 : kBegunPerJob * static_cast<std::size_t>(jobs);
+BatchPace pace_of(int jobs) {
+  return {jobs, std::min(kBegunPerJob * static_cast<std::size_t>(jobs), kMostBegun)};
+}
+
+JobResult work_in_order(const BatchPace& pace, const BatchSteps& steps) {
   JobResult all;
-  std::counting_semaphore<> free(jobs);
+  std::counting_semaphore<> free(pace.jobs);
   std::deque<std::future<BatchLine>> begun;  // the oldest first
+  const auto drafted = [&](const BatchTask& task) {
+    const Turn turn(free);
+    return steps.draft(task);
+  };
   const auto hand_on_oldest = [&] {
     const BatchLine line = begun.front().get();
     begun.pop_front();
     if (line.failed()) all.exit_code = 1;
     all.files.insert(all.files.end(), line.result.files.begin(), line.result.files.end());
-    hand_on(line);
+    steps.hand_on(line);
   };
   const auto next_task = [&] {
-    if (begun.size() == most) hand_on_oldest();
-    return next();
+    while (begun.size() == pace.begun || (!begun.empty() && is_done(begun.front()))) {
+      hand_on_oldest();
+    }
+    return steps.next();
   };
   while (std::optional<BatchTask> task = next_task()) {
-    begun.push_back(std::async(std::launch::async, [&, task = std::move(*task)] {
-      const Turn turn(free);
-      return work(task);
-    }));
+    free.acquire();
+    begun.push_back(std::async(
+        std::launch::async, [&, task = std::move(*task)] { return steps.write(drafted(task)); }));
   }
   while (!begun.empty()) hand_on_oldest();
   return all;

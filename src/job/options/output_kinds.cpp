@@ -28,7 +28,7 @@ int write_numbers(std::ostream& out, const Drawing& drawing) {
 
 constexpr std::array<OutputRow, 3> kOutputKinds = {{
     {OutputKind::Svg, "svg", "one sheet", OutputOf::Sheet, write_sheet},
-    {OutputKind::Pdf, "pdf", "pages to print", OutputOf::Sheet, write_pages},
+    {OutputKind::Pdf, "pdf", "pages to print", OutputOf::Sheet, write_pages, prepare_pdf},
     {OutputKind::Json, "json", "stitch lines as numbers", OutputOf::Pattern, write_numbers},
 }};
 
