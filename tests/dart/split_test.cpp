@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace blockwright;
@@ -133,6 +134,25 @@ TEST_CASE("Darts that were split are one again when merged") {
     CHECK(after.darts.size() == before.darts.size());
     CHECK(lengths_differ(before, after) < 1e-6);
     CHECK(closed_area(after) == Approx(closed_area(before)).margin(1e-3));
+  }
+}
+
+TEST_CASE("Parallel darts become one in the place of the one that takes the other, either way") {
+  const Pattern block = usual_block();
+  const Pattern two =
+      split(block, split_of("front.waist", {0.3, 0.7}, DartGroup::Parallel, 25.0)).pattern;
+  const Piece &apart_ones = two.piece("front"), &before = block.piece("front");
+  for (const auto& [gives, takes] : {std::pair{"waist_1", "waist_2"}, {"waist_2", "waist_1"}}) {
+    INFO(gives << " into " << takes);
+    const std::string piece = "front.";
+    const Piece after = merge(two, {piece + gives, piece + takes}).pattern.piece("front");
+    CHECK(after.darts.size() == before.darts.size());
+    const Dart &one = after.dart(takes), &other = apart_ones.dart(takes);
+    CHECK(one.angle().radians() == Approx(before.dart("waist").angle().radians()).margin(1e-9));
+    CHECK(std::fmin(distance(one.legs[0], other.legs[0]), distance(one.legs[1], other.legs[1])) <
+          1e-9);
+    CHECK(lengths_differ(before, after) < 1e-6);
+    CHECK_FALSE(find_problem(after));
   }
 }
 
