@@ -5,6 +5,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <vector>
+
 using namespace blockwright;
 using namespace blockwright_tests;
 
@@ -105,6 +107,50 @@ TEST_CASE("D: legs stay equal and the mouth is 2 L sin(angle / 2)") {
       CHECK(is.leg() == Approx(before.at(spot).leg()).margin(1e-9));
     }
   }
+}
+
+namespace {
+
+// The angles at which the curves of an edge meet the legs of its darts, first leg, second leg ...
+std::vector<double> angles_at_legs(const OpenEdge& edge) {
+  std::vector<double> degrees;
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    const Dart& dart = edge.darts[d];
+    const Path &before = edge.stretches[d], &after = edge.stretches[d + 1];
+    if (std::holds_alternative<CubicCurve>(before.curves().back())) {
+      degrees.push_back(turn_between(dart.legs[0] - dart.apex, end_tangent(before)).degrees());
+    }
+    if (std::holds_alternative<CubicCurve>(after.curves().front())) {
+      degrees.push_back(turn_between(dart.legs[1] - dart.apex, start_tangent(after)).degrees());
+    }
+  }
+  return degrees;
+}
+
+}  // namespace
+
+// Rule 2 of a Redrawing: the sewn waist goes straight over a dart that was made wider.
+TEST_CASE("D: a curve keeps its angle to the leg of the dart that it meets") {
+  std::size_t angles = 0;
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      const OpenEdge& waist = before.edges.front();
+      Redrawing work(before);
+      for (std::size_t d = 0; d < waist.darts.size(); ++d) {
+        set_mouth(work, {0, d}, waist.darts[d].intake() + 8.0);
+      }
+      const Opened after = work.finished();
+      const std::vector<double> was = angles_at_legs(waist), is = angles_at_legs(after.edges[0]);
+      REQUIRE(is.size() == was.size());
+      for (std::size_t i = 0; i < was.size(); ++i) {
+        INFO(piece << ", leg " << i);
+        CHECK(is[i] == Approx(was[i]).margin(1e-9));
+      }
+      angles += is.size();
+    }
+  }
+  CHECK(angles > 50);
 }
 
 TEST_CASE("F: what lies above the strip moves by exactly its width, what lies below stays") {
