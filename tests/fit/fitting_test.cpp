@@ -193,6 +193,23 @@ TEST_CASE("Chains, voids, limits and sums are told") {
   CHECK_THAT(twice.remarks.front().message.plain(), Catch::StartsWith("18 mm"));
 }
 
+TEST_CASE(
+    "A correction of one side voids what was judged on that side and on both, not the other") {
+  const auto voided = [](BodySide first, BodySide second) {
+    // A lower shoulder voids what was judged of the underarm.
+    const int shoulder = first == BodySide::Both ? 12 : 46;
+    return warns_of(apply_rows(usual_block(), {row(shoulder, 4, first), row(19, 4, second)}),
+                    "fit.void", "row 19");
+  };
+  using enum BodySide;
+  CHECK(voided(Left, Left));
+  CHECK(voided(Left, Both));
+  CHECK(voided(Both, Right));
+  CHECK(voided(Both, Both));
+  CHECK_FALSE(voided(Left, Right));
+  CHECK_FALSE(voided(Right, Left));
+}
+
 TEST_CASE("Corrections are put in the fitter's order, and say what they make void") {
   const std::vector<Correction> list = {
       {"lower", "underarm", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false},

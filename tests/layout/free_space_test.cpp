@@ -68,6 +68,40 @@ TEST_CASE("the nearest free place to the wish is taken") {
   CHECK(0.5 * (found->bottom + found->top) == Approx(50.0).margin(1.0));
 }
 
+// Every place tried in turn, which takes long and cannot be wrong.
+TEST_CASE("no free place is nearer to the wish than the one that is found") {
+  constexpr int kWide = 90, kHigh = 40;
+  int moved = 0, none = 0;
+  for (Random& random : each_random(60, 46)) {
+    FreeSpace space({0, 0, kWide, kHigh}, 1.0);
+    for (int k = 0; k < 20; ++k) {
+      const double x = random.between(0, kWide), y = random.between(0, kHigh);
+      space.take(Box{x, y, x + random.between(0, 12), y + random.between(0, 12)});
+    }
+    const int wide = static_cast<int>(random.between(3, 26));
+    const int high = static_cast<int>(random.between(2, 14));
+    const Point wish = {random.between(-5, kWide + 5), random.between(-5, kHigh + 5)};
+    const auto found = space.find({static_cast<double>(wide), static_cast<double>(high)}, wish);
+    double nearest = 1e9;
+    for (int x = 0; x + wide <= kWide; ++x) {
+      for (int y = 0; y + high <= kHigh; ++y) {
+        // Short of the cells beyond, which a box would touch with its edge.
+        if (!space.is_free({x + 0.01, y + 0.01, x + wide - 0.01, y + high - 0.01})) continue;
+        nearest = std::fmin(nearest, distance({x + 0.5 * wide, y + 0.5 * high}, wish));
+      }
+    }
+    REQUIRE(found.has_value() == (nearest < 1e9));
+    none += found ? 0 : 1;
+    if (!found) continue;
+    const Point middle = {0.5 * (found->left + found->right), 0.5 * (found->bottom + found->top)};
+    if (distance(middle, wish) < 1e-9) continue;  // free where it was wished, between cells
+    CHECK(distance(middle, wish) == Approx(nearest));
+    ++moved;
+  }
+  CHECK(moved > 20);
+  CHECK(none > 0);
+}
+
 TEST_CASE("what is found after a window is cut out lies inside the window") {
   FreeSpace space({0, 0, 100, 100}, 1.0);
   space.take(Box{30, 30, 40, 70});
