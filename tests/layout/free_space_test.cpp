@@ -74,7 +74,8 @@ TEST_CASE("no free place is nearer to the wish than the one that is found") {
   int moved = 0, none = 0;
   for (Random& random : each_random(60, 46)) {
     FreeSpace space({0, 0, kWide, kHigh}, 1.0);
-    for (int k = 0; k < 20; ++k) {
+    const int boxes = static_cast<int>(random.between(5, 50));
+    for (int k = 0; k < boxes; ++k) {
       const double x = random.between(0, kWide), y = random.between(0, kHigh);
       space.take(Box{x, y, x + random.between(0, 12), y + random.between(0, 12)});
     }
