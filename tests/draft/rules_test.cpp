@@ -48,6 +48,25 @@ TEST_CASE("The bust point lies at half the bust point width, over the waist by t
   CHECK(bust.y == Approx(117.0).margin(0.05));
 }
 
+TEST_CASE("A bust point taped 20 mm over the waist comes to 40, and what that adds is told") {
+  // The 40 mm are ours: room for a dart.
+  Session session = average();
+  tape(session, SideNeckToWaist, 268.0 + 20.0);
+  tape(session, FrontWaistLength, 312.0 - 102.0);  // as much shorter, so that the neck stays
+  const CheckedBlock checked = checked_block(session);
+  double added = 0.0;
+  for (const Adjustment& one : checked.block.adjustments) {
+    if (one.name == SideNeckToWaist) added += one.by.number();
+  }
+  CHECK(added == Approx(20.0).margin(0.05));
+  const MeasureBack* row = row_of(checked.report, SideNeckToWaist);
+  REQUIRE(row != nullptr);
+  const Measure off = row->residual() - row->adjustment;
+  CHECK(std::abs(off.number()) < 0.1);
+  const Piece& front = checked.block.pattern.piece("front");
+  CHECK(front.dart("waist").leg() == Approx(40.0).margin(0.1));
+}
+
 TEST_CASE("The nape and the front neck point lie on their tapes") {
   const Pattern pattern = checked_block(average()).block.pattern;
   CHECK(pattern.piece("back").landmark("nape").y == Approx(373.0));
