@@ -269,6 +269,22 @@ TEST_CASE("An edge that is of no kind has no bounds on its curve") {
   CHECK(check_curves({pattern, checked.body, checked.block.ease, {}}).empty());
 }
 
+// Both are measured on the same pieces, the one for the tape, the other for the report's table.
+TEST_CASE("Whole lengths of the report are those that the tape would give") {
+  const CheckReport report = sound().report;
+  const auto measured = [&](MeasurementName name) {
+    const MeasureBack* row = row_of(report, name);
+    REQUIRE(row != nullptr);
+    return row->pattern.number();
+  };
+  CHECK(length_of(report, "neckline") == Approx(measured(NeckBaseGirth)));
+  CHECK(length_of(report, "armhole") == Approx(measured(ArmscyeGirth)));
+  CHECK(2.0 * (length_of(report, "front.bust_line") + length_of(report, "back.bust_line")) ==
+        Approx(measured(BustGirth)));
+  CHECK(2.0 * (length_of(report, "front.waist") + length_of(report, "back.waist")) ==
+        Approx(measured(WaistGirth)));
+}
+
 // With both slants taped the slope is what they leave, and is not asked of the pieces.
 TEST_CASE("The shoulder slope is measured back where no slant was taped, and only there") {
   Session session = survey_people(1, 11).front();
