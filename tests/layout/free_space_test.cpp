@@ -72,23 +72,32 @@ TEST_CASE("the nearest free place to the wish is taken") {
 TEST_CASE("no free place is nearer to the wish than the one that is found") {
   constexpr int kWide = 90, kHigh = 40;
   int moved = 0, none = 0;
-  for (Random& random : each_random(60, 46)) {
-    FreeSpace space({0, 0, kWide, kHigh}, 1.0);
+  for (Random& random : each_random(80, 46)) {
+    const double cell = random.between(0, 1) < 0.5 ? 1.0 : 2.0;
+    const double left = -7.0, bottom = 11.0;
+    FreeSpace space({left, bottom, left + kWide * cell, bottom + kHigh * cell}, cell);
+    const auto box_of_cells = [&](double x, double y, double wide, double high) {
+      return Box{left + x * cell, bottom + y * cell, left + (x + wide) * cell,
+                 bottom + (y + high) * cell};
+    };
     const int boxes = static_cast<int>(random.between(5, 50));
     for (int k = 0; k < boxes; ++k) {
       const double x = random.between(0, kWide), y = random.between(0, kHigh);
-      space.take(Box{x, y, x + random.between(0, 12), y + random.between(0, 12)});
+      space.take(box_of_cells(x, y, random.between(0, 12), random.between(0, 12)));
     }
     const int wide = static_cast<int>(random.between(3, 26));
     const int high = static_cast<int>(random.between(2, 14));
-    const Point wish = {random.between(-5, kWide + 5), random.between(-5, kHigh + 5)};
-    const auto found = space.find({static_cast<double>(wide), static_cast<double>(high)}, wish);
+    const Box about =
+        box_of_cells(random.between(-5, kWide + 5), random.between(-5, kHigh + 5), 0, 0);
+    const Point wish = {about.left, about.bottom};
+    const auto found = space.find({wide * cell, high * cell}, wish);
     double nearest = 1e9;
     for (int x = 0; x + wide <= kWide; ++x) {
       for (int y = 0; y + high <= kHigh; ++y) {
         // Short of the cells beyond, which a box would touch with its edge.
-        if (!space.is_free({x + 0.01, y + 0.01, x + wide - 0.01, y + high - 0.01})) continue;
-        nearest = std::fmin(nearest, distance({x + 0.5 * wide, y + 0.5 * high}, wish));
+        if (!space.is_free(box_of_cells(x + 0.01, y + 0.01, wide - 0.02, high - 0.02))) continue;
+        const Point middle = {left + (x + 0.5 * wide) * cell, bottom + (y + 0.5 * high) * cell};
+        nearest = std::fmin(nearest, distance(middle, wish));
       }
     }
     REQUIRE(found.has_value() == (nearest < 1e9));

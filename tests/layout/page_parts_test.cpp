@@ -9,7 +9,8 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
-#include <optional>
+#include <cmath>
+#include <stdexcept>
 #include <string>
 #include <vector>
 
@@ -159,4 +160,46 @@ TEST_CASE("nothing of a page's own goes between the lines of a label") {
     }
   }
   CHECK(labels > 10);
+}
+
+TEST_CASE("pages on the map are named in letters of 2 mm or more") {
+  for (const std::string paper : {"a4", "a3", "letter"}) {
+    TextFonts fonts;
+    const PrintPlan plan = tile(layout_on(paper, 2), fonts);
+    for (const Page& page : plan.pages) {
+      if (page.window) CHECK(height_of(plan.pages.front(), page.label) >= 2.0);
+    }
+  }
+}
+
+TEST_CASE("a label lies in the middle half of its piece, where it is looked for") {
+  for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
+    Layout layout = layout_on("a4", 2);
+    layout = lay_out(sample_pattern(), {.cut = cut, .paper = layout.options.paper}, layout.notes);
+    TextFonts fonts;
+    const Sheet sheet = sheet_of(layout, fonts);
+    for (const LaidPiece& laid : layout.pieces) {
+      INFO(laid.piece.name);
+      const Box piece = box_of(placed(flat_outline(laid.piece), Placement::shift(laid.at)));
+      Box label;
+      for (const SheetText& text : sheet.texts) {
+        const bool of_label = text.text == "Ondine Marsh" || text.text == "session 2026-03-14";
+        if (text.piece == laid.piece.name && of_label) label.include(box_of(room_of(text)));
+      }
+      REQUIRE_FALSE(label.empty());
+      const double x = (0.5 * (label.left + label.right) - piece.left) / piece.width();
+      const double y = (0.5 * (label.bottom + label.top) - piece.bottom) / piece.height();
+      CHECK(std::abs(x - 0.5) < 0.25);
+      CHECK(std::abs(y - 0.5) < 0.25);
+    }
+  }
+}
+
+TEST_CASE("a layout without pieces is no page") {
+  TextFonts fonts;
+  PrintOptions options;
+  options.paper = paper_named("a0");
+  const Layout empty = lay_out({}, options, {});
+  CHECK_THROWS_AS(tile(empty, fonts), std::logic_error);
+  CHECK_THROWS_AS(one_page(empty, fonts), std::logic_error);
 }
