@@ -109,6 +109,27 @@ TEST_CASE("D: legs stay equal and the mouth is 2 L sin(angle / 2)") {
   }
 }
 
+// From the side waist to the shoulder dart, as a sleeve side is turned about the bust point.
+TEST_CASE("R: a part that is turned as one keeps the shape of its curves") {
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      const DartSpot shoulder = dart(before, "shoulder");
+      const Point apex = before.at(shoulder).apex;
+      for (const double degrees : {-6.0, 3.0}) {
+        INFO(piece << " by " << degrees << " degrees");
+        const Placement turned = Placement::turn(Angle::degrees(degrees), apex);
+        Redrawing work(before);
+        turn_part(work, work.corner(Corner::SideWaist), work.leg(shoulder, 0), apex,
+                  Angle::degrees(degrees));
+        const Path is = edge_of(work.finished(), BlockEdge::Armhole);
+        const Path as_one = placed(edge_of(before, BlockEdge::Armhole), turned);
+        CHECK(apart(is, as_one) < 1e-6);
+      }
+    }
+  }
+}
+
 namespace {
 
 // The angles at which the curves of an edge meet the legs of its darts, first leg, second leg ...
