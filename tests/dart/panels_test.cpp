@@ -194,7 +194,7 @@ TEST_CASE("A yoke through the bust point: both parts on the fold, the seam walks
 // Common practice, no source: nearer, the arrow runs into the seam allowance and its notches.
 TEST_CASE("The grain of a panel keeps 15 mm off its edges, also where the piece's own did not") {
   Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
-  for (const double off : {5.0, 14.0, 16.0}) {
+  for (const double off : {5.0, 14.0, 16.0, 60.0, 65.0, 70.0, 75.0, 80.0, 85.0, 200.0}) {
     INFO("the piece's " << off << " mm off its centre front");
     Piece& front = *std::ranges::find(block.pieces, "front", &Piece::name);
     front.grainline = {{off, 60.0}, {off, 260.0}};
@@ -208,7 +208,7 @@ TEST_CASE("The grain of a panel keeps 15 mm off its edges, also where the piece'
         const Point p = between(grain.a, grain.b, k / 50.0);
         CHECK(nearest(sewing_outline(panel), p).distance >= 15.0 - 0.1);
       }
-      if (off > 15.0 && std::string(name) == "centre_front") CHECK(grain == front.grainline);
+      if (off == 16.0 && std::string(name) == "centre_front") CHECK(grain == front.grainline);
     }
   }
 }
