@@ -69,7 +69,9 @@ StepKey one_of(std::string_view name, Choice& choice, std::vector<std::string_vi
   const auto read = [&choice, words](const JsonDocument& document, const JsonValue& value, double) {
     choice = static_cast<Choice>(read_word(document, value, words));
   };
-  return {.name = name, .holds = "enum", .read = read, .words = std::move(words)};
+  StepKey key{.name = name, .holds = "enum", .read = read};
+  key.words = std::move(words);
+  return key;
 }
 
 StepKey required(StepKey key) {
