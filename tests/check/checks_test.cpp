@@ -261,6 +261,21 @@ TEST_CASE("On a seam with 5 mm of ease a notch may miss its mate by 5.1 mm and n
   CHECK(found_at(60.0 + 5.15, -5.0));
 }
 
+// Balance marks, ends of gathers, notches of a seam that is sewn later.
+TEST_CASE("Only notches whose mates are on the same seam are compared on it") {
+  Pattern pattern{{strip("p", {100.0}), strip("q", {100.0})}, {}};
+  pattern.seams = {{"pq", {{"p", "e0"}}, {{"q", "e0"}}, 0.0, false}};
+  const auto finds_with = [&](const Notch& notch) {
+    pattern.pieces[0].notches = {notch};
+    pattern.pieces[1].notches = {{"n", "e0", 40.0, 1, "p", "e0"}, {"n", "rest", 5.0, 1, "p", "e0"}};
+    return !unequal_seams(pattern).empty();
+  };
+  CHECK(finds_with({"n", "e0", 20.0, 1, "q", "e0"}));
+  CHECK_FALSE(finds_with({"n", "e0", 20.0, 1, "", ""}));
+  CHECK_FALSE(finds_with({"n", "e0", 20.0, 1, "q", "rest"}));
+  CHECK_FALSE(finds_with({"n", "rest", 20.0, 1, "q", "e0"}));
+}
+
 TEST_CASE("An edge that is of no kind has no bounds on its curve") {
   const CheckedBlock checked = sound();
   Piece free = strip("free", {100.0});
