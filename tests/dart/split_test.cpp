@@ -156,6 +156,36 @@ TEST_CASE("Parallel darts become one in the place of the one that takes the othe
   }
 }
 
+TEST_CASE(
+    "Notches keep their place on the sewn edge when a dart between them becomes parallel ones") {
+  // Her back waist has two darts: the other one lies to either side of the one that is split.
+  for (const char* name : {"back.waist", "back.waist_outer"}) {
+    INFO(name);
+    Pattern block = usual_block();
+    Piece& back = *std::ranges::find(block.pieces, "back", &Piece::name);
+    const double whole = length(back.edge("waist").path);
+    for (int i = 1; i < 24; ++i) {
+      back.notches.push_back({"mark" + std::to_string(i), "waist", i * whole / 24.0, 1, "", ""});
+    }
+    const auto places = [](const Piece& piece) {
+      std::vector<double> closed;
+      for (const Notch& notch : piece.notches) {
+        if (notch.edge != "waist") continue;
+        closed.push_back(closed_from_cut(piece, piece.edge("waist"), notch.along));
+      }
+      return closed;
+    };
+    const SplitMove move = split_of(name, {0.5, 0.5}, DartGroup::Parallel, 12.0);
+    const std::vector<double> was = places(back);
+    const std::vector<double> is = places(split(block, move).pattern.piece("back"));
+    REQUIRE(is.size() == was.size());
+    for (std::size_t i = 0; i < was.size(); ++i) {
+      CAPTURE(i);
+      CHECK(is[i] == Approx(was[i]).margin(1e-6));
+    }
+  }
+}
+
 TEST_CASE("Two darts of one apex merge wherever they stand; of two apexes only side by side") {
   const Pattern block = usual_block();
   const Pattern one = merge(block, {"front.shoulder", "front.waist"}).pattern;

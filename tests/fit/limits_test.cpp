@@ -103,6 +103,36 @@ TEST_CASE("A dart may grow to 45 degrees and no wider", "[kWidestAngle]") {
   }
 }
 
+TEST_CASE("Side seams may come to differ by 0.05 mm and no more") {
+  const HalfBlock before = halves_of(usual_block()).right;
+  const auto longer_by = [&](double by) {
+    HalfBlock half = before;
+    half.front =
+        with_corner_moved(before.front, Corner::Underarm, by * up_to_the_underarm(before.front));
+    return half;
+  };
+  CHECK(has(refused(before, longer_by(0.06)), "side seams would no longer be sewn together"));
+  CHECK(has(refused(before, longer_by(-0.06)), "side seams would no longer be sewn together"));
+  CHECK(refused(before, longer_by(0.04)).empty());
+}
+
+TEST_CASE("A bust is made fuller by 0.8 of the height from its point to the across point at most") {
+  // Ours.
+  const HalfBlock before = halves_of(usual_block()).right;
+  const double height = across_of(before.front).y - apex_of(before.front).y;
+  const auto too_near = [&](double width) {
+    HalfBlock half = before;
+    try {
+      moves_of(CorrectionRow::FullerBust).apply(half, {width, ""});
+    } catch (const InputError& error) {
+      return has(error.problem().message.plain(), "too near the armhole");
+    }
+    return false;
+  };
+  CHECK_FALSE(too_near(0.79 * height));
+  CHECK(too_near(0.81 * height));
+}
+
 TEST_CASE("A shoulder is corrected down to 25 mm and no shorter", "[kLeastShoulder]") {
   const auto rows = [](double by) { return std::vector{row(8, by), row(9, by)}; };
   const double by = most_before("fit.strap", rows, 0.45 * sewn(usual_block(), "front", "shoulder"));

@@ -187,6 +187,26 @@ TEST_CASE("F: what lies above the strip moves by exactly its width, what lies be
   CHECK(after.at(waist).intake() == Approx(before.at(waist).intake()).margin(1e-9));
 }
 
+TEST_CASE("An armhole is made longer by a level move of its across point, and by nothing else") {
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      for (const double by : {-2.0, 3.0}) {
+        INFO(piece << " by " << by);
+        Redrawing work(before);
+        work.lengthen_armhole(by);
+        const Opened after = work.finished();
+        const Path &was = edge_of(before, BlockEdge::Armhole),
+                   &is = edge_of(after, BlockEdge::Armhole);
+        CHECK(length(is) - length(was) == Approx(by).margin(1e-6));
+        CHECK(end_of(is.curves()[0]).y == Approx(end_of(was.curves()[0]).y).margin(1e-9));
+        CHECK(is.start() == was.start());
+        CHECK(is.end() == was.end());
+      }
+    }
+  }
+}
+
 TEST_CASE("V: a re-pointed dart keeps its mouth, and the sewn edge its length") {
   for (const Pattern& block : each_block(10)) {
     const Opened before = front_of(block);
