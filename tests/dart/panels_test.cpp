@@ -232,6 +232,15 @@ TEST_CASE("A panel seam that cannot be is refused") {
   CHECK(refusal({"front.shoulder", "front.waist", "a.b", ""}) == "dart.panel");
 }
 
+TEST_CASE("A panel seam to a place behind another dart is refused with that dart") {
+  // Her second back waist dart stands between the blade point and the outer third of the waist.
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  CHECK_THROWS_WITH(
+      cut_into_panels(block, {"back.shoulder", "back.waist:0.65", "", ""}),
+      Catch::Contains("is blocked by the dart back.waist_outer") && Catch::Contains("nearest"));
+  CHECK_NOTHROW(cut_into_panels(block, {"back.shoulder", "back.waist", "", ""}));
+}
+
 TEST_CASE("A panel seam that would cut gathers in two is refused") {
   for (const Pattern& block :
        each(blocks_with_a_front_waist_dart(20, 51), "blocks_with_a_front_waist_dart(20, 51)")) {

@@ -172,7 +172,7 @@ TEST_CASE("pages on the map are named in letters of 2 mm or more") {
   }
 }
 
-TEST_CASE("a label lies in the middle half of its piece, where it is looked for") {
+TEST_CASE("a label lies near the middle of its piece, where it is looked for") {
   for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
     Layout layout = layout_on("a4", 2);
     layout = lay_out(sample_pattern(), {.cut = cut, .paper = layout.options.paper}, layout.notes);
@@ -189,7 +189,8 @@ TEST_CASE("a label lies in the middle half of its piece, where it is looked for"
       REQUIRE_FALSE(label.empty());
       const double x = (0.5 * (label.left + label.right) - piece.left) / piece.width();
       const double y = (0.5 * (label.bottom + label.top) - piece.bottom) / piece.height();
-      CHECK(std::abs(x - 0.5) < 0.25);
+      CAPTURE(x, y);
+      CHECK(std::abs(x - 0.5) < 0.2);
       CHECK(std::abs(y - 0.5) < 0.25);
     }
   }
