@@ -35,16 +35,18 @@ std::string_view type_of(const std::vector<double>&) { return "array"; }
 
 template <class Value>
 StepKey plain(std::string_view name, Value& into) {
-  return {name, type_of(into), false,
-          [&into](const JsonDocument& document, const JsonValue& value, double) {
+  return {.name = name,
+          .holds = type_of(into),
+          .read = [&into](const JsonDocument& document, const JsonValue& value, double) {
             read_value(document, value, into);
           }};
 }
 
 template <class Value>
 StepKey length(std::string_view name, Value& mm) {
-  return {name, "number", false,
-          [&mm](const JsonDocument& document, const JsonValue& value, double unit) {
+  return {.name = name,
+          .holds = "number",
+          .read = [&mm](const JsonDocument& document, const JsonValue& value, double unit) {
             double written = 0.0;
             read_value(document, value, written);
             mm = unit * written;
@@ -52,8 +54,9 @@ StepKey length(std::string_view name, Value& mm) {
 }
 
 StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
-  return {name, "number", false,
-          [&angle](const JsonDocument& document, const JsonValue& value, double) {
+  return {.name = name,
+          .holds = "number",
+          .read = [&angle](const JsonDocument& document, const JsonValue& value, double) {
             double written = 0.0;
             read_value(document, value, written);
             angle = Angle::degrees(written);
@@ -66,7 +69,9 @@ StepKey one_of(std::string_view name, Choice& choice, std::vector<std::string_vi
   const auto read = [&choice, words](const JsonDocument& document, const JsonValue& value, double) {
     choice = static_cast<Choice>(read_word(document, value, words));
   };
-  return {name, "enum", false, read, nullptr, std::move(words)};
+  StepKey key{.name = name, .holds = "enum", .read = read};
+  key.words = std::move(words);
+  return key;
 }
 
 StepKey required(StepKey key) {

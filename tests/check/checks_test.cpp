@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 using namespace blockwright;
@@ -160,6 +161,20 @@ TEST_CASE("A draft whose back underarm would lie above its across point is refus
   CHECK(first_found("check.armhole", checked_block(session, ease)).where == "back.armhole");
 }
 
+TEST_CASE("An armhole that reaches below the waist is said to be 0 mm above it") {
+  CheckedBlock checked = sound();
+  const double waist = box_of(edge_of(front(checked), "waist").path).top;
+  Edge& armhole = edge_of(front(checked), "armhole");
+  auto curves = armhole.path.curves();
+  auto& lower = std::get<CubicCurve>(curves[0]);
+  lower.p0.y = lower.p1.y = waist - 30.0;
+  armhole.path = Path(curves);
+  const Problems found = check_armhole(
+      {checked.block.pattern, checked.body, checked.block.ease, checked.block.adjustments});
+  REQUIRE(found.size() == 1);
+  CHECK_THAT(found.front().message.plain(), Catch::Contains("reach down to 0 mm above the waist"));
+}
+
 TEST_CASE("A bust line that tilts is found") {
   CheckedBlock checked = sound();
   for (BalanceLine& line : front(checked).balance_lines) {
@@ -178,6 +193,20 @@ TEST_CASE("A bust line that tilts at the centre alone is found") {
     }
   }
   CHECK(finds("check.level", checked, Length::mm(0.1)));
+}
+
+// Each line level by itself.
+TEST_CASE("A bust line of the back 0.2 mm over that of the front at the side is found") {
+  const auto found_at = [](double up) {
+    CheckedBlock checked = sound();
+    for (BalanceLine& line : back(checked).balance_lines) {
+      if (line.name == "bust_line") line.path = placed(line.path, Placement::shift({0.0, up}));
+    }
+    return finds("check.level", checked, Length::mm(0.1));
+  };
+  CHECK(found_at(0.2));
+  CHECK(found_at(-0.2));
+  CHECK_FALSE(found_at(0.05));
 }
 
 namespace {
@@ -215,6 +244,80 @@ TEST_CASE(
   CHECK(found_at(119.89, false));
   CHECK_FALSE(found_at(30.0, true));
   CHECK(found_at(120.0, true));
+}
+
+// What is eased in lies between the notches too.
+TEST_CASE("On a seam with 5 mm of ease a notch may miss its mate by 5.1 mm and no more") {
+  const auto found_at = [](double along, double ease_in) {
+    Pattern pattern{{strip("p", {155.0}), strip("q", {155.0 - ease_in})}, {}};
+    pattern.seams = {{"pq", {{"p", "e0"}}, {{"q", "e0"}}, ease_in, false}};
+    pattern.pieces[0].notches = {{"n", "e0", 60.0, 1, "q", "e0"}};
+    pattern.pieces[1].notches = {{"n", "e0", along, 1, "p", "e0"}};
+    return !unequal_seams(pattern).empty();
+  };
+  CHECK_FALSE(found_at(60.0 - 5.05, 5.0));
+  CHECK(found_at(60.0 - 5.15, 5.0));
+  CHECK_FALSE(found_at(60.0 + 5.05, -5.0));
+  CHECK(found_at(60.0 + 5.15, -5.0));
+}
+
+// Balance marks, ends of gathers, notches of a seam that is sewn later.
+TEST_CASE("Only notches whose mates are on the same seam are compared on it") {
+  Pattern pattern{{strip("p", {100.0}), strip("q", {100.0})}, {}};
+  pattern.seams = {{"pq", {{"p", "e0"}}, {{"q", "e0"}}, 0.0, false}};
+  const auto finds_with = [&](const Notch& notch) {
+    pattern.pieces[0].notches = {notch};
+    pattern.pieces[1].notches = {{"n", "e0", 40.0, 1, "p", "e0"}, {"n", "rest", 5.0, 1, "p", "e0"}};
+    return !unequal_seams(pattern).empty();
+  };
+  CHECK(finds_with({"n", "e0", 20.0, 1, "q", "e0"}));
+  CHECK_FALSE(finds_with({"n", "e0", 20.0, 1, "", ""}));
+  CHECK_FALSE(finds_with({"n", "e0", 20.0, 1, "q", "rest"}));
+  CHECK_FALSE(finds_with({"n", "rest", 20.0, 1, "q", "e0"}));
+}
+
+TEST_CASE("An edge that is of no kind has no bounds on its curve") {
+  const CheckedBlock checked = sound();
+  Piece free = strip("free", {100.0});
+  free.edges.front().path = Path({CubicCurve{{0, 0}, {1, 8}, {2, -8}, {3, 0}}});
+  const Pattern pattern{{free}, {}};
+  CHECK(check_curves({pattern, checked.body, checked.block.ease, {}}).empty());
+}
+
+// Both are measured on the same pieces, the one for the tape, the other for the report's table.
+TEST_CASE("Whole lengths of the report are those that the tape would give") {
+  const CheckReport report = sound().report;
+  const auto measured = [&](MeasurementName name) {
+    const MeasureBack* row = row_of(report, name);
+    REQUIRE(row != nullptr);
+    return row->pattern.number();
+  };
+  CHECK(length_of(report, "neckline") == Approx(measured(NeckBaseGirth)));
+  CHECK(length_of(report, "armhole") == Approx(measured(ArmscyeGirth)));
+  CHECK(2.0 * (length_of(report, "front.bust_line") + length_of(report, "back.bust_line")) ==
+        Approx(measured(BustGirth)));
+  CHECK(2.0 * (length_of(report, "front.waist") + length_of(report, "back.waist")) ==
+        Approx(measured(WaistGirth)));
+}
+
+// With both slants taped the slope is what they leave, and is not asked of the pieces.
+TEST_CASE("The shoulder slope is measured back where no slant was taped, and only there") {
+  Session session = survey_people(1, 11).front();
+  const CheckedBlock by_slope = checked_block(session);
+  REQUIRE(row_of(by_slope.report, ShoulderSlope) != nullptr);
+  for (const MeasurementName slant : {FrontShoulderSlant, BackShoulderSlant}) {
+    CHECK(row_of(by_slope.report, slant) == nullptr);
+    Session taped = session;
+    const CheckedBlock on_paper = by_slope;
+    for (const BackMeasure& row : back_measures()) {
+      if (row.name != slant) continue;
+      tape(taped, slant, std::round(std::get<OnPieces>(row.how)(on_paper.block.pattern)) + 6.0);
+    }
+    const CheckReport report = checked_block(taped).report;
+    CHECK(row_of(report, ShoulderSlope) == nullptr);
+    CHECK(row_of(report, slant) != nullptr);
+    CHECK(errors_of(report) == "");
+  }
 }
 
 TEST_CASE("An armhole that does not suit the arm is found and names what to take again") {

@@ -191,6 +191,28 @@ TEST_CASE("A yoke through the bust point: both parts on the fold, the seam walks
         Approx(closed_area(block.piece("front"))).margin(4.0 * 400.0));
 }
 
+// Common practice, no source: nearer, the arrow runs into the seam allowance and its notches.
+TEST_CASE("The grain of a panel keeps 15 mm off its edges, also where the piece's own did not") {
+  Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  for (const double off : {5.0, 14.0, 16.0, 60.0, 65.0, 70.0, 75.0, 80.0, 85.0, 200.0}) {
+    INFO("the piece's " << off << " mm off its centre front");
+    Piece& front = *std::ranges::find(block.pieces, "front", &Piece::name);
+    front.grainline = {{off, 60.0}, {off, 260.0}};
+    const Pattern cut = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""}).pattern;
+    for (const char* name : {"centre_front", "side_front"}) {
+      INFO(name);
+      const Piece& panel = cut.piece(name);
+      const Segment& grain = panel.grainline;
+      CHECK(grain.a.x == grain.b.x);
+      for (int k = 0; k <= 50; ++k) {
+        const Point p = between(grain.a, grain.b, k / 50.0);
+        CHECK(nearest(sewing_outline(panel), p).distance >= 15.0 - 0.1);
+      }
+      if (off == 16.0 && std::string(name) == "centre_front") CHECK(grain == front.grainline);
+    }
+  }
+}
+
 TEST_CASE("A panel seam that cannot be is refused") {
   const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
   const auto refusal = [&](const PanelSeam& seam) {
@@ -208,6 +230,15 @@ TEST_CASE("A panel seam that cannot be is refused") {
   CHECK(refusal({"front.sholder", "front.waist", "", ""}) == "dart.unknown");
   CHECK(refusal({"front.shoulder", "front.waist", "../x", ""}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "a.b", ""}) == "dart.panel");
+}
+
+TEST_CASE("A panel seam to a place behind another dart is refused with that dart") {
+  // Her second back waist dart stands between the blade point and the outer third of the waist.
+  const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  CHECK_THROWS_WITH(
+      cut_into_panels(block, {"back.shoulder", "back.waist:0.65", "", ""}),
+      Catch::Contains("is blocked by the dart back.waist_outer") && Catch::Contains("nearest"));
+  CHECK_NOTHROW(cut_into_panels(block, {"back.shoulder", "back.waist", "", ""}));
 }
 
 TEST_CASE("A panel seam that would cut gathers in two is refused") {

@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace blockwright;
@@ -133,6 +134,55 @@ TEST_CASE("Darts that were split are one again when merged") {
     CHECK(after.darts.size() == before.darts.size());
     CHECK(lengths_differ(before, after) < 1e-6);
     CHECK(closed_area(after) == Approx(closed_area(before)).margin(1e-3));
+  }
+}
+
+TEST_CASE("Parallel darts become one in the place of the one that takes the other, either way") {
+  const Pattern block = usual_block();
+  const Pattern two =
+      split(block, split_of("front.waist", {0.3, 0.7}, DartGroup::Parallel, 25.0)).pattern;
+  const Piece &apart_ones = two.piece("front"), &before = block.piece("front");
+  for (const auto& [gives, takes] : {std::pair{"waist_1", "waist_2"}, {"waist_2", "waist_1"}}) {
+    INFO(gives << " into " << takes);
+    const std::string piece = "front.";
+    const Piece after = merge(two, {piece + gives, piece + takes}).pattern.piece("front");
+    CHECK(after.darts.size() == before.darts.size());
+    const Dart &one = after.dart(takes), &other = apart_ones.dart(takes);
+    CHECK(one.angle().radians() == Approx(before.dart("waist").angle().radians()).margin(1e-9));
+    CHECK(std::fmin(distance(one.legs[0], other.legs[0]), distance(one.legs[1], other.legs[1])) <
+          1e-9);
+    CHECK(lengths_differ(before, after) < 1e-6);
+    CHECK_FALSE(find_problem(after));
+  }
+}
+
+TEST_CASE(
+    "Notches keep their place on the sewn edge when a dart between them becomes parallel ones") {
+  // Her back waist has two darts: the other one lies to either side of the one that is split.
+  for (const char* name : {"back.waist", "back.waist_outer"}) {
+    INFO(name);
+    Pattern block = usual_block();
+    Piece& back = *std::ranges::find(block.pieces, "back", &Piece::name);
+    const double whole = length(back.edge("waist").path);
+    for (int i = 1; i < 24; ++i) {
+      back.notches.push_back({"mark" + std::to_string(i), "waist", i * whole / 24.0, 1, "", ""});
+    }
+    const auto places = [](const Piece& piece) {
+      std::vector<double> closed;
+      for (const Notch& notch : piece.notches) {
+        if (notch.edge != "waist") continue;
+        closed.push_back(closed_from_cut(piece, piece.edge("waist"), notch.along));
+      }
+      return closed;
+    };
+    const SplitMove move = split_of(name, {0.5, 0.5}, DartGroup::Parallel, 12.0);
+    const std::vector<double> was = places(back);
+    const std::vector<double> is = places(split(block, move).pattern.piece("back"));
+    REQUIRE(is.size() == was.size());
+    for (std::size_t i = 0; i < was.size(); ++i) {
+      CAPTURE(i);
+      CHECK(is[i] == Approx(was[i]).margin(1e-6));
+    }
   }
 }
 

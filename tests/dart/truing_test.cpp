@@ -190,3 +190,28 @@ TEST_CASE("A piece is judged as it stands and as it is printed") {
   CHECK_THAT(problem->message.plain(), Catch::Contains("crosses itself"));
   CHECK(find_problem_on_paper(dart_over_slit(-1.0)));  // crosses before it is trued
 }
+
+TEST_CASE("A notch on an edge with darts stays at its place when they are trued") {
+  Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
+  const auto place_of = [](const Piece& piece, const Notch& notch) {
+    return point_at_length(piece.edge(notch.edge).path, notch.along);
+  };
+  for (Piece& piece : block.pieces) {
+    for (const char* edge : {"waist", "shoulder"}) {
+      const double whole = length(piece.edge(edge).path);
+      piece.notches.push_back({std::string(edge) + "_first", edge, 12.0, 1, "", ""});
+      piece.notches.push_back({std::string(edge) + "_last", edge, whole - 12.0, 1, "", ""});
+    }
+  }
+  const Pattern trued = true_darts(block).pattern;
+  for (const Piece& piece : block.pieces) {
+    for (const Notch& notch : piece.notches) {
+      INFO(piece.name << " " << notch.name);
+      const Piece& is = trued.piece(piece.name);
+      const auto now = std::ranges::find(is.notches, notch.name, &Notch::name);
+      REQUIRE(now != is.notches.end());
+      // Blending moves a line by up to 1.5 mm; the mouth drawn as folded is longer by more.
+      CHECK(distance(place_of(is, *now), place_of(piece, notch)) < 1.6);
+    }
+  }
+}

@@ -89,3 +89,23 @@ TEST_CASE("No step says merely that there is a rule") {
     CHECK(step.closed_by.find("rule of the draft") == std::string::npos);
   }
 }
+
+// The back armhole has two, so that front and back are told apart: common practice, no source.
+TEST_CASE("A notch of two strokes is told as two notches, one of one as a notch") {
+  const CheckedBlock checked = checked_block(survey_people(1, 3).front());
+  int single = 0, twofold = 0;
+  for (const Piece& piece : checked.block.pattern.pieces) {
+    for (const Notch& notch : piece.notches) {
+      const Point at = point_at_length(piece.edge(notch.edge).path, notch.along);
+      for (const DraftStep& step : checked.block.log) {
+        if (step.point != notch.edge + " notch" || step.piece != piece.name) continue;
+        CHECK(distance(step.at, at) < 1e-9);
+        INFO(piece.name << " " << notch.edge);
+        CHECK(step.rule.starts_with(notch.count == 2 ? "two notches " : "a notch "));
+        (notch.count == 2 ? twofold : single) += 1;
+      }
+    }
+  }
+  CHECK(single > 0);
+  CHECK(twofold > 0);
+}

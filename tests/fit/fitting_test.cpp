@@ -182,6 +182,7 @@ TEST_CASE("Chains, voids, limits and sums are told") {
   CHECK(warns_of(apply_rows(block, {row(39, 8), row(44, 8)}), "fit.void", "row 44"));
   CHECK(warns_of(apply_rows(block, {row(35, 6), row(38, 6)}), "fit.same_line", "centre_back"));
   CHECK(warns_of(apply_rows(block, {row(17, 3), row(35, 6)}), "fit.same_line", "shoulder dart"));
+  CHECK_FALSE(warns(apply_rows(block, {row(35, 6)}), "fit.same_line"));
   // 15 mm on the half are 30 mm of the bust girth: more than 25. The shoulder: 13 mm, or 4 degrees.
   CHECK(warns_of(apply_rows(block, {row(27, 15)}), "fit.limit", "row 27"));
   CHECK_FALSE(warns_of(apply_rows(block, {row(27, 12)}), "fit.limit", "row 27"));
@@ -191,6 +192,23 @@ TEST_CASE("Chains, voids, limits and sums are told") {
   const FittedPattern twice = apply_rows(block, {row(9, 9), row(9, 9)});
   REQUIRE(warns_of(twice, "fit.limit", "row 9"));
   CHECK_THAT(twice.remarks.front().message.plain(), Catch::StartsWith("18 mm"));
+}
+
+TEST_CASE(
+    "A correction of one side voids what was judged on that side and on both, not the other") {
+  const auto voided = [](BodySide first, BodySide second) {
+    // A lower shoulder voids what was judged of the underarm.
+    const int shoulder = first == BodySide::Both ? 12 : 46;
+    return warns_of(apply_rows(usual_block(), {row(shoulder, 4, first), row(19, 4, second)}),
+                    "fit.void", "row 19");
+  };
+  using enum BodySide;
+  CHECK(voided(Left, Left));
+  CHECK(voided(Left, Both));
+  CHECK(voided(Both, Right));
+  CHECK(voided(Both, Both));
+  CHECK_FALSE(voided(Left, Right));
+  CHECK_FALSE(voided(Right, Left));
 }
 
 TEST_CASE("Corrections are put in the fitter's order, and say what they make void") {

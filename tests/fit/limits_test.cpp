@@ -49,10 +49,13 @@ HalfBlock with_edge_at(double distance) {
   });
 }
 
-/// The bust dart so wide, its legs a third as long, lest they meet the armhole.
-HalfBlock with_dart_of(double degrees) {
+enum class FrontDart { Shoulder, Waist };
+
+/// The dart so wide, its legs a third as long, lest they meet the armhole.
+HalfBlock with_dart_of(double degrees, FrontDart which) {
   return with_front([&](Opened& front) {
-    Dart& dart = front.at(shoulder_dart(front));
+    Dart& dart =
+        front.at(which == FrontDart::Shoulder ? shoulder_dart(front) : waist_dart(front).value());
     for (Point& leg : dart.legs) leg = between(dart.apex, leg, 0.3);
     const Angle more = Angle::degrees(degrees) - dart.angle();
     const bool legs_turn_left = cross(dart.legs[0] - dart.apex, dart.legs[1] - dart.apex) > 0.0;
@@ -91,9 +94,43 @@ TEST_CASE("An edge may come within 40 mm of the bust point and no nearer", "[kLe
 
 TEST_CASE("A dart may grow to 45 degrees and no wider", "[kWidestAngle]") {
   const HalfBlock before = halves_of(usual_block()).right;
-  CHECK(has(refused(before, with_dart_of(45.1)), "at most 45 can be cut"));
-  CHECK_FALSE(has(refused(before, with_dart_of(44.9)), "can be cut"));
-  CHECK_FALSE(has(refused(with_dart_of(46.0), with_dart_of(45.9)), "can be cut"));
+  for (const FrontDart which : {FrontDart::Shoulder, FrontDart::Waist}) {
+    INFO(static_cast<int>(which));
+    const auto wide = [&](double degrees) { return with_dart_of(degrees, which); };
+    CHECK(has(refused(before, wide(45.1)), "at most 45 can be cut"));
+    CHECK_FALSE(has(refused(before, wide(44.9)), "can be cut"));
+    CHECK_FALSE(has(refused(wide(46.0), wide(45.9)), "can be cut"));
+  }
+}
+
+TEST_CASE("Side seams may come to differ by 0.05 mm and no more") {
+  const HalfBlock before = halves_of(usual_block()).right;
+  const auto longer_by = [&](double by) {
+    HalfBlock half = before;
+    half.front =
+        with_corner_moved(before.front, Corner::Underarm, by * up_to_the_underarm(before.front));
+    return half;
+  };
+  CHECK(has(refused(before, longer_by(0.06)), "side seams would no longer be sewn together"));
+  CHECK(has(refused(before, longer_by(-0.06)), "side seams would no longer be sewn together"));
+  CHECK(refused(before, longer_by(0.04)).empty());
+}
+
+TEST_CASE("A bust is made fuller by 0.8 of the height from its point to the across point at most") {
+  // Ours.
+  const HalfBlock before = halves_of(usual_block()).right;
+  const double height = across_of(before.front).y - apex_of(before.front).y;
+  const auto too_near = [&](double width) {
+    HalfBlock half = before;
+    try {
+      moves_of(CorrectionRow::FullerBust).apply(half, {width, ""});
+    } catch (const InputError& error) {
+      return has(error.problem().message.plain(), "too near the armhole");
+    }
+    return false;
+  };
+  CHECK_FALSE(too_near(0.79 * height));
+  CHECK(too_near(0.81 * height));
 }
 
 TEST_CASE("A shoulder is corrected down to 25 mm and no shorter", "[kLeastShoulder]") {

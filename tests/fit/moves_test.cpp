@@ -5,6 +5,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <vector>
+
 using namespace blockwright;
 using namespace blockwright_tests;
 
@@ -107,6 +109,71 @@ TEST_CASE("D: legs stay equal and the mouth is 2 L sin(angle / 2)") {
   }
 }
 
+// From the side waist to the shoulder dart, as a sleeve side is turned about the bust point.
+TEST_CASE("R: a part that is turned as one keeps the shape of its curves") {
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      const DartSpot shoulder = dart(before, "shoulder");
+      const Point apex = before.at(shoulder).apex;
+      for (const double degrees : {-6.0, 3.0}) {
+        INFO(piece << " by " << degrees << " degrees");
+        const Placement turned = Placement::turn(Angle::degrees(degrees), apex);
+        Redrawing work(before);
+        turn_part(work, work.corner(Corner::SideWaist), work.leg(shoulder, 0), apex,
+                  Angle::degrees(degrees));
+        const Path is = edge_of(work.finished(), BlockEdge::Armhole);
+        const Path as_one = placed(edge_of(before, BlockEdge::Armhole), turned);
+        CHECK(apart(is, as_one) < 1e-6);
+      }
+    }
+  }
+}
+
+namespace {
+
+// The angles at which the curves of an edge meet the legs of its darts, first leg, second leg ...
+std::vector<double> angles_at_legs(const OpenEdge& edge) {
+  std::vector<double> degrees;
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    const Dart& dart = edge.darts[d];
+    const Path &before = edge.stretches[d], &after = edge.stretches[d + 1];
+    if (std::holds_alternative<CubicCurve>(before.curves().back())) {
+      degrees.push_back(turn_between(dart.legs[0] - dart.apex, end_tangent(before)).degrees());
+    }
+    if (std::holds_alternative<CubicCurve>(after.curves().front())) {
+      degrees.push_back(turn_between(dart.legs[1] - dart.apex, start_tangent(after)).degrees());
+    }
+  }
+  return degrees;
+}
+
+}  // namespace
+
+// Rule 2 of a Redrawing: the sewn waist goes straight over a dart that was made wider.
+TEST_CASE("D: a curve keeps its angle to the leg of the dart that it meets") {
+  std::size_t angles = 0;
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      const OpenEdge& waist = before.edges.front();
+      Redrawing work(before);
+      for (std::size_t d = 0; d < waist.darts.size(); ++d) {
+        set_mouth(work, {0, d}, waist.darts[d].intake() + 8.0);
+      }
+      const Opened after = work.finished();
+      const std::vector<double> was = angles_at_legs(waist), is = angles_at_legs(after.edges[0]);
+      REQUIRE(is.size() == was.size());
+      for (std::size_t i = 0; i < was.size(); ++i) {
+        INFO(piece << ", leg " << i);
+        CHECK(is[i] == Approx(was[i]).margin(1e-9));
+      }
+      angles += is.size();
+    }
+  }
+  CHECK(angles > 50);
+}
+
 TEST_CASE("F: what lies above the strip moves by exactly its width, what lies below stays") {
   const Opened before = front_of(usual_block());
   const Point underarm = edge_of(before, BlockEdge::Side).end();
@@ -118,6 +185,26 @@ TEST_CASE("F: what lies above the strip moves by exactly its width, what lies be
   const DartSpot waist = dart(before, "waist");
   CHECK(after.at(waist).apex == before.at(waist).apex + Vec{0.0, 12.0});
   CHECK(after.at(waist).intake() == Approx(before.at(waist).intake()).margin(1e-9));
+}
+
+TEST_CASE("An armhole is made longer by a level move of its across point, and by nothing else") {
+  for (const Pattern& block : each_block(10)) {
+    for (const char* piece : {"front", "back"}) {
+      const Opened before = opened(block.piece(piece));
+      for (const double by : {-2.0, 3.0}) {
+        INFO(piece << " by " << by);
+        Redrawing work(before);
+        work.lengthen_armhole(by);
+        const Opened after = work.finished();
+        const Path &was = edge_of(before, BlockEdge::Armhole),
+                   &is = edge_of(after, BlockEdge::Armhole);
+        CHECK(length(is) - length(was) == Approx(by).margin(1e-6));
+        CHECK(end_of(is.curves()[0]).y == Approx(end_of(was.curves()[0]).y).margin(1e-9));
+        CHECK(is.start() == was.start());
+        CHECK(is.end() == was.end());
+      }
+    }
+  }
 }
 
 TEST_CASE("V: a re-pointed dart keeps its mouth, and the sewn edge its length") {

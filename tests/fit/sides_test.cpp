@@ -74,3 +74,9 @@ TEST_CASE("A seam whose sides run against each other says so") {
     CHECK(seam.b_runs_back == (mirrored(seam.a.front()) != mirrored(seam.b.front())));
   }
 }
+
+TEST_CASE("Sides that still meet at the centre are not said to differ there") {
+  CHECK_FALSE(warns(one_sided(usual_block(), 46, 8, BodySide::Left), "fit.seam"));
+  CHECK_FALSE(warns(one_sided(usual_block(), 47, 6, BodySide::Right), "fit.seam"));
+  CHECK(warns(one_sided(usual_block(), 41, 8, BodySide::Left), "fit.seam"));
+}

@@ -143,6 +143,19 @@ TEST_CASE(
   }
 }
 
+TEST_CASE("A dart opened below the nape leaves the sewn neckline as long as it was") {
+  std::vector<double> off;
+  for (const Pattern& block : each_block(5)) {
+    const Outcome got = outcome(block, {row(36, 8)});
+    if (!got.fitted) continue;
+    off.push_back(
+        std::abs(sewn(got.fitted->pattern, "back", "neckline") - sewn(block, "back", "neckline")));
+  }
+  REQUIRE(off.size() > 10);
+  // A few necklines are so straight that they cannot be drawn flatter.
+  CHECK(median_of(off) < 1e-6);
+}
+
 TEST_CASE("What a row calls into doubt is what its move changes on the pieces") {
   std::map<int, std::vector<double>> found;
   for (const Session& session : each_person(40, 1988)) {

@@ -68,6 +68,50 @@ TEST_CASE("the nearest free place to the wish is taken") {
   CHECK(0.5 * (found->bottom + found->top) == Approx(50.0).margin(1.0));
 }
 
+// Every place tried in turn, which takes long and cannot be wrong.
+TEST_CASE("no free place is nearer to the wish than the one that is found") {
+  constexpr int kWide = 90, kHigh = 40;
+  int moved = 0, none = 0;
+  for (Random& random : each_random(80, 46)) {
+    const double cell = random.between(0, 1) < 0.5 ? 1.0 : 2.0;
+    const double left = -7.0, bottom = 11.0;
+    FreeSpace space({left, bottom, left + kWide * cell, bottom + kHigh * cell}, cell);
+    const auto box_of_cells = [&](double x, double y, double wide, double high) {
+      return Box{left + x * cell, bottom + y * cell, left + (x + wide) * cell,
+                 bottom + (y + high) * cell};
+    };
+    const int boxes = static_cast<int>(random.between(5, 50));
+    for (int k = 0; k < boxes; ++k) {
+      const double x = random.between(0, kWide), y = random.between(0, kHigh);
+      space.take(box_of_cells(x, y, random.between(0, 12), random.between(0, 12)));
+    }
+    const int wide = static_cast<int>(random.between(3, 26));
+    const int high = static_cast<int>(random.between(2, 14));
+    const Box about =
+        box_of_cells(random.between(-5, kWide + 5), random.between(-5, kHigh + 5), 0, 0);
+    const Point wish = {about.left, about.bottom};
+    const auto found = space.find({wide * cell, high * cell}, wish);
+    double nearest = 1e9;
+    for (int x = 0; x + wide <= kWide; ++x) {
+      for (int y = 0; y + high <= kHigh; ++y) {
+        // Short of the cells beyond, which a box would touch with its edge.
+        if (!space.is_free(box_of_cells(x + 0.01, y + 0.01, wide - 0.02, high - 0.02))) continue;
+        const Point middle = {left + (x + 0.5 * wide) * cell, bottom + (y + 0.5 * high) * cell};
+        nearest = std::fmin(nearest, distance(middle, wish));
+      }
+    }
+    REQUIRE(found.has_value() == (nearest < 1e9));
+    none += found ? 0 : 1;
+    if (!found) continue;
+    const Point middle = {0.5 * (found->left + found->right), 0.5 * (found->bottom + found->top)};
+    if (distance(middle, wish) < 1e-9) continue;  // free where it was wished, between cells
+    CHECK(distance(middle, wish) == Approx(nearest));
+    ++moved;
+  }
+  CHECK(moved > 20);
+  CHECK(none > 0);
+}
+
 TEST_CASE("what is found after a window is cut out lies inside the window") {
   FreeSpace space({0, 0, 100, 100}, 1.0);
   space.take(Box{30, 30, 40, 70});

@@ -69,6 +69,33 @@ TEST_CASE("one page holds the whole drawing, squares and notes beside it, inside
   }
 }
 
+// Also on papers that are long enough one way and too short the other.
+TEST_CASE("a sheet takes all of the drawing and its squares or is refused, whatever its shape") {
+  int taken = 0, refused = 0;
+  for (int width = 300; width <= 1000; width += 50) {
+    for (int height = 300; height <= width; height += 50) {
+      const std::string paper = std::to_string(width) + "x" + std::to_string(height);
+      INFO(paper);
+      try {
+        const PrintPlan plan = plan_for(paper, notes_of(2));
+        const Page& page = plan.pages.front();
+        const Box furniture = drawn_box(page.furniture);
+        CHECK(page.window_at.x >= 10.0 - 1e-6);
+        CHECK(page.window_at.y >= 10.0 - 1e-6);
+        CHECK(page.window_at.x + page.window->width() <= page.width - 10.0 + 1e-6);
+        CHECK(page.window_at.y + page.window->height() <= page.height - 10.0 + 1e-6);
+        CHECK(furniture.right <= page.width - 10.0 + 1e-6);
+        CHECK(furniture.bottom >= 10.0 - 1e-6);
+        ++taken;
+      } catch (const UsageError&) {
+        ++refused;
+      }
+    }
+  }
+  CHECK(taken > 10);
+  CHECK(refused > 10);
+}
+
 TEST_CASE("a roll's page is as wide as the roll and as long as needed") {
   const Page upright = plan_for("roll:914", notes_of(2)).pages.front();
   CHECK(upright.width == 914.0);

@@ -140,3 +140,22 @@ TEST_CASE("a text reaches as far as it fits, or one letter further") {
   }
   CHECK(fonts.reaching(text, fonts.set(text).width + 1e-9) == text.size());
 }
+
+TEST_CASE("a heading is never the last of a column: it goes where what it heads begins") {
+  TextFonts fonts;
+  const auto set_in = [&](double high, double body) {
+    Sheet sheet;
+    TextDrawing drawing(sheet, fonts, "");
+    TextFlow flow({{"before", 3.0, 0.0, false}, {"head", 4.0, 3.0, true}, {"below", body}}, 1.0);
+    flow.pour(drawing, {0.0, 0.0, 80.0, high});
+    std::vector<std::string> words;
+    for (const SheetText& text : sheet.texts) words.push_back(text.text);
+    return words;
+  };
+  using Words = std::vector<std::string>;
+  // 1.35 of the letters' height from line to line: 4.05 mm, then 3 + 5.4, then 4.05 or 13.5.
+  CHECK(set_in(16.6, 3.0) == Words{"before", "head", "below"});
+  CHECK(set_in(16.4, 3.0) == Words{"before"});
+  CHECK(set_in(25.8, 10.0) == Words{"before"});
+  CHECK(set_in(26.1, 10.0) == Words{"before", "head", "below"});
+}

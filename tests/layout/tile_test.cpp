@@ -359,6 +359,19 @@ TEST_CASE("the two test squares lie side by side where the paper is wide enough"
   }
 }
 
+// 101.6 and 100 mm with 8 mm between them, and margins of 10 mm: 229.6 mm.
+TEST_CASE("paper of 229.6 mm is wide enough for both test squares side by side, less is not") {
+  const auto side_by_side = [](const std::string& paper) {
+    const Page map = plan_for(options_for(paper), sample_notes()).pages.front();
+    const auto squares = strokes_of(map.furniture, LineRole::TestSquare);
+    REQUIRE(squares.size() == 2);
+    return !box_of(squares[0]->path).overlaps(box_of(squares[1]->path));
+  };
+  CHECK(side_by_side("230x230"));
+  CHECK_FALSE(side_by_side("229x229"));
+  CHECK(side_by_side("150x230"));
+}
+
 TEST_CASE("the map says whose pattern it is and what to know before cutting") {
   const PrintPlan plan = plan_for(options_for("a4"), sample_notes());
   std::string text = all_text(plan.pages.front().furniture);

@@ -38,7 +38,7 @@ std::vector<Path> match_marks(const Tiling& tiling, const Tile& tile) {
   for (const PageSide side : kPageSides) {
     const Tile* other = tiling.neighbour(tile, side);
     if (other == nullptr) continue;
-    if (side.row_step + side.column_step < 0) {
+    if (side.row_step < 0 || side.column_step < 0) {
       add_halves(marks, inner_edge(tile.window, side));
     } else {
       const Segment over = inner_edge(other->window, {-side.row_step, -side.column_step});
