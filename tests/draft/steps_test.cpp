@@ -97,7 +97,7 @@ TEST_CASE("A notch of two strokes is told as two notches, one of one as a notch"
   for (const Piece& piece : checked.block.pattern.pieces) {
     for (const Notch& notch : piece.notches) {
       const Point at = point_at_length(piece.edge(notch.edge).path, notch.along);
-      for (const DraftStep& step : checked.block.log) {
+      for (const DraftStep& step : steps_of(checked)) {
         if (step.point != notch.edge + " notch" || step.piece != piece.name) continue;
         CHECK(distance(step.at, at) < 1e-9);
         INFO(piece.name << " " << notch.edge);
