@@ -279,12 +279,18 @@ double straight_back_intake(const Suppression& s, const BackLevels& levels) {
   return taken_out / (1.0 - given_back);
 }
 
+/// What a piece's waist edge is to be when sewn, and what it would take in if it ran straight.
+struct WaistWanted {
+  double sewn = 0.0, straight_intake = 0.0;
+};
+
 /// The intake that leaves the sewn waist its length: so much more as it is too long. The edge is
 /// hardly longer than it is wide, so it lies near the straight difference.
-double intake_for(const WaistEdge& drawn, double intake, double sewn, double straight) {
+double intake_for(const WaistEdge& drawn, double intake, const WaistWanted& wanted) {
   // What contradicts itself may have less than nothing to take in.
-  const auto [least, most] = std::minmax({0.7 * straight, 1.3 * straight + 15.0});
-  return std::clamp(intake + sewn_length(drawn) - sewn, least, most);
+  const auto [least, most] =
+      std::minmax({0.7 * wanted.straight_intake, 1.3 * wanted.straight_intake + 15.0});
+  return std::clamp(intake + sewn_length(drawn) - wanted.sewn, least, most);
 }
 
 /// Levels over the back's centre: the side waist point lies a few mm off the level of the waist,
@@ -349,9 +355,10 @@ void correct_waists(const Targets& t, const Waists& w, Assumed& assumed) {
   }
   const Suppression& s = w.suppression;
   assumed.front_intake =
-      intake_for(w.front, assumed.front_intake, s.front_waist, straight_front_intake(s));
-  assumed.back_intake = intake_for(w.back, assumed.back_intake, s.back_waist,
-                                   straight_back_intake(s, back_levels(assumed, w.bust_line)));
+      intake_for(w.front, assumed.front_intake, {s.front_waist, straight_front_intake(s)});
+  assumed.back_intake =
+      intake_for(w.back, assumed.back_intake,
+                 {s.back_waist, straight_back_intake(s, back_levels(assumed, w.bust_line))});
   assumed.back_side_waist = w.back.side_waist.y;
 }
 

@@ -15,9 +15,7 @@ namespace {
 
 using enum MeasurementName;
 
-// The largest of 2,208 residuals lies at 3.3 to 4.5 SD for taped items (1988 survey): question
-// beyond 3, ask for retaking beyond 4.5.
-constexpr double kDoubtfulSd = 3.0;
+// Ask for retaking beyond this.
 constexpr double kRetakeSd = 4.5;
 
 std::string retake_hint(MeasurementName name) {

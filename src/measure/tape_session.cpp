@@ -104,8 +104,6 @@ Measure reading_of(const std::string& typed, const MeasurementInfo& entry, Unit 
 
 // --- what is to be said of it ----------------------------------------------------------------
 
-// As judge() has it: the largest of 2,208 residuals lie at 3.3 to 4.5 SD.
-constexpr double kDoubtfulSd = 3.0;
 // A slip explains a value if what it was meant to be is as ordinary as that of 19 women of 20.
 constexpr double kOrdinarySd = 2.0;
 
@@ -115,13 +113,13 @@ std::optional<Expectation> expectation(const Session& taken, MeasurementName nam
 }
 
 // What a slip made of a value, and the words for it.
-struct Slip {
+struct LikelySlip {
   double meant = 0.0;  // in the unit of what was typed
   std::string words;
 };
 
 // Neighbouring digits before the point, the other way round.
-void add_swapped_digits(const std::string& typed, std::vector<Slip>& slips) {
+void add_swapped_digits(const std::string& typed, std::vector<LikelySlip>& slips) {
   const std::size_t whole = std::min(typed.find_first_not_of("0123456789"), typed.size());
   for (std::size_t i = 0; i + 1 < whole; ++i) {
     std::string swapped = typed;
@@ -132,10 +130,10 @@ void add_swapped_digits(const std::string& typed, std::vector<Slip>& slips) {
   }
 }
 
-std::vector<Slip> possible_slips(const std::string& typed, double written,
-                                 const MeasurementInfo& entry, Unit unit) {
+std::vector<LikelySlip> possible_slips(const std::string& typed, double written,
+                                       const MeasurementInfo& entry, Unit unit) {
   using enum MeasurementKind;
-  std::vector<Slip> slips;
+  std::vector<LikelySlip> slips;
   add_swapped_digits(typed, slips);
   if (entry.kind == Angle) return slips;
   if (unit == Unit::Cm) slips.push_back({2.54 * written, "read in inches"});
@@ -149,19 +147,19 @@ double oddness(Measure value, const Expectation& expected) {
 }
 
 // The slip whose cure is the most ordinary, if it is ordinary.
-std::optional<Slip> slip_in(const std::string& typed, const MeasurementInfo& entry, Unit unit,
-                            const Expectation& expected) {
-  const auto odd = [&](const Slip& slip) {
+std::optional<LikelySlip> slip_in(const std::string& typed, const MeasurementInfo& entry, Unit unit,
+                                  const Expectation& expected) {
+  const auto odd = [&](const LikelySlip& slip) {
     return oddness(measured(slip.meant, entry.kind, unit), expected);
   };
-  const std::vector<Slip> slips =
+  const std::vector<LikelySlip> slips =
       possible_slips(typed, number_typed(typed, entry, unit), entry, unit);
   const auto likely = std::ranges::min_element(slips, {}, odd);
   return likely == slips.end() || odd(*likely) > kOrdinarySd ? std::nullopt
                                                              : std::optional(*likely);
 }
 
-std::string meant_text(const Slip& slip, const MeasurementInfo& entry, Unit unit) {
+std::string meant_text(const LikelySlip& slip, const MeasurementInfo& entry, Unit unit) {
   return fmt::format(" Did you mean {} ({})?",
                      measure_text(measured(slip.meant, entry.kind, unit), unit), slip.words);
 }
