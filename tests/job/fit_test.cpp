@@ -140,6 +140,29 @@ TEST_CASE("A correction says which measurement it doubts and what value would ha
   CHECK(doubts["would_do"].get<double>() == Approx(118.0).margin(0.2));
 }
 
+TEST_CASE("The girth that would have done makes the armhole as long as the correction made it") {
+  MemoryFiles files = files_here();
+  const Json correction = done(adding("widen armhole 0.4"), files)["corrections"][0];
+  REQUIRE(correction["doubts"]["name"] == "armscye_girth");
+  const double girth = correction["doubts"]["would_do"].get<double>();
+  CHECK(girth > 400.0);
+  const auto armhole = [&](Job job, const char* stage) {
+    job.client = "verity.json";
+    job.report = ReportKind::Json;
+    for (const Json& done : Json::parse(run_job(job, files).output)["stages"]) {
+      if (done["name"] == stage) return done["lengths"]["armhole"].get<double>();
+    }
+    return 0.0;
+  };
+  const double corrected = armhole({}, "fitted");
+  std::string& client = files.files["verity.json"];
+  const std::string taped = R"("armscye_girth": 40.0)";
+  client.replace(client.find(taped), taped.size(),
+                 "\"armscye_girth\": " + std::to_string(girth / 10.0));
+  CHECK(armhole({}, "drafted") == Approx(corrected).margin(0.3));
+  CHECK(correction["moved"].size() > 1);
+}
+
 TEST_CASE("A correction so large that no tape would do in its place is applied all the same") {
   MemoryFiles files = files_here();
   // 12.4 cm and one and a half times 9 cm more: longer than any shoulder that is drafted.
