@@ -274,6 +274,45 @@ TEST_CASE("Without names neither compare nor fit tells one, on paper or in the r
   CHECK(files.files.at(result.files[0]).find("Verity Lark") == std::string::npos);
 }
 
+TEST_CASE("Two clients are compared in the order named, each by its newest session") {
+  MemoryFiles files = files_here();
+  std::string other = kClient;
+  const auto put = [&](const std::string& what, const std::string& by) {
+    other.replace(other.find(what), what.size(), by);
+  };
+  put("Verity Lark", "Merle Finch");
+  put("2026-01-10", "2026-03-10");
+  files.files["merle.json"] = other;
+  // Verity taped half a year later: her newest waist is 2 cm wider.
+  const std::string sessions = "  \"sessions\": [\n";
+  std::string& verity = files.files["verity.json"];
+  std::string newest = verity.substr(verity.find(sessions) + sessions.size());
+  newest.erase(newest.rfind("\n  ]"));
+  verity.insert(verity.rfind("\n  ]"), ",\n" + newest);
+  verity.replace(verity.rfind("2026-01-10"), 10, "2026-07-12");
+  verity.replace(verity.rfind("74.00"), 5, "76.00");
+  CompareJob job;
+  job.client = "verity.json";
+  job.other = "merle.json";
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Svg};
+  const JobResult result = run_compare(job, files);
+  REQUIRE(result.exit_code == 0);
+  const Json report = Json::parse(result.output);
+  CHECK(report["before"] == "Verity Lark, session 2026-07-12, no corrections");
+  CHECK(report["after"] == "Merle Finch, session 2026-03-10, no corrections");
+  for (const Json& row : report["measurements"]) {
+    const bool waist = row["name"] == "waist_girth";
+    CHECK(row["before"].get<double>() - row["after"].get<double>() == Approx(waist ? 20.0 : 0.0));
+  }
+  CHECK(result.files == std::vector<std::string>{"verity-and-merle-compare.svg"});
+  // Of one client alone it is the session before that the newest is laid over.
+  job.other.clear();
+  const Json alone = Json::parse(run_compare(job, files).output);
+  CHECK(alone["before"] == "Verity Lark, session 2026-01-10, no corrections");
+  CHECK(alone["after"] == "Verity Lark, session 2026-07-12, no corrections");
+}
+
 TEST_CASE("compare aligns on the neck or the bust line when asked, and refuses one version") {
   MemoryFiles files = files_here();
   done(adding("lower front_neck 1.0"), files);

@@ -162,6 +162,28 @@ TEST_CASE("What to look at before cutting is said where something was written to
              Catch::Contains("\nWritten\n  out/odile-toile.svg\n\nBefore cutting\n"));
 }
 
+TEST_CASE("The steps of a draft say each length once, in the person's unit, piece by piece") {
+  const DraftLog log = {
+      {"front",
+       "nape",
+       {0.0, 400.0},
+       "{0} up from the waist, then {1} down",
+       {400.0, 20.0},
+       "rule"},
+      {"front", "tip", {120.0, 381.0}, "on the line", {}, "shoulder slope"},
+      {"back", "tip", {130.0, 390.5}, "go out by {0}", {12.7}, "shoulder length"}};
+  CHECK_THAT(draft_steps_text("Odile", Unit::Cm, log),
+             Catch::EndsWith(
+                 "\nHalf front\n"
+                 "  1. nape (out 0.0, up 40.0): 40 cm up from the waist, then 2 cm down. [rule]\n"
+                 "  2. tip (out 12.0, up 38.1): on the line. [shoulder slope]\n"
+                 "\nHalf back\n"
+                 "  3. tip (out 13.0, up 39.1): go out by 1.3 cm. [shoulder length]\n\n"));
+  CHECK_THAT(
+      draft_steps_text("Odile", Unit::Inch, log),
+      Catch::Contains("  3. tip (out 5 1/8, up 15 3/8): go out by 1/2 in. [shoulder length]\n"));
+}
+
 TEST_CASE("On paper steps are words without underlines") {
   Report report = one(Unit::Cm);
   Stage styled{"styled", {}, {}, {}};
