@@ -82,7 +82,8 @@ class OpenFiles {
 class ReadOnlyDisk : public SystemCalls {
  public:
   int make_folder(const std::string& path, unsigned /*mode*/) override {
-    errno = fs::exists(path) ? EEXIST : EROFS;
+    const bool has_parent = fs::exists(fs::path(path).parent_path());
+    errno = fs::exists(path) ? EEXIST : has_parent ? EROFS : ENOENT;
     return -1;
   }
   int open(int folder, const std::string& name, int flags, unsigned mode) override {
