@@ -42,6 +42,31 @@ TEST_CASE("Darts, seams and notches of a kind name edges that there are") {
   }
 }
 
+// Common practice, no source: whoever sews looks for the same mark on both sides of a seam; one on
+// the front of an armhole, two on the back.
+TEST_CASE(
+    "Notches that meet on a seam have as many strokes; the armhole has one in front, two behind") {
+  int matched = 0;
+  for (const PieceKind* kind : each({&kBodiceFront, &kBodiceBack})) {
+    for (const KindNotch& notch : kind->notches) {
+      INFO(notch.name);
+      if (notch.mate_edge.empty()) {
+        CHECK(notch.count == (kind == &kBodiceFront ? 1 : 2));
+        continue;
+      }
+      const PieceKind& mate = other_of(*kind);
+      const auto meets = [&](const KindNotch& other) {
+        return other.mate_piece == kind->name && mate.edges[other.edge].name == notch.mate_edge;
+      };
+      const auto met = std::ranges::find_if(mate.notches, meets);
+      REQUIRE(met != mate.notches.end());
+      CHECK(met->count == notch.count);
+      ++matched;
+    }
+  }
+  CHECK(matched == 2);
+}
+
 TEST_CASE("A bodice's edges come in the order of its parts") {
   for (const PieceKind* kind : each({&kBodiceFront, &kBodiceBack})) {
     REQUIRE(kind->edges.size() == index_of(BlockEdge::Other));

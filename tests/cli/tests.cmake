@@ -3,7 +3,7 @@ add_layer_tests(cli
           tape_prompt_test.cpp ../../src/cli/tape_prompt.cpp tape_terminal_test.cpp
           options_test.cpp ../../src/cli/command_options.cpp
           progress_bar_test.cpp ../../src/cli/progress_bar.cpp
-          files_test.cpp killed_batch_test.cpp pdf_module_test.cpp install_test.cpp
+          files_test.cpp killed_batch_test.cpp pdf_module_test.cpp install_test.cpp terminal_test.cpp
   LINKS blockwright::job blockwright_test_tools nlohmann_json::nlohmann_json CLI11::CLI11)
 target_include_directories(cli_tests PRIVATE $<TARGET_PROPERTY:blockwright_job,INCLUDE_DIRECTORIES>)
 add_dependencies(cli_tests blockwright)

@@ -1,6 +1,7 @@
 // Files on disk: private, never through a link, nothing but files, and clear errors.
 #include "blockwright/base/error.hpp"
 #include "blockwright/files/file_store.hpp"
+#include "open_folder.hpp"
 #include "support/each.hpp"
 #include "support/folder_contents.hpp"
 
@@ -11,6 +12,7 @@
 #include <fcntl.h>
 #include <filesystem>
 #include <optional>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <system_error>
 #include <unistd.h>
@@ -56,11 +58,32 @@ class Umask {
   mode_t before_;
 };
 
+/// As few files as this may be open at once, for as long as the test lives: those that are, and
+/// `more`.
+class OpenFiles {
+ public:
+  explicit OpenFiles(rlim_t more) {
+    REQUIRE(::getrlimit(RLIMIT_NOFILE, &before_) == 0);
+    const int lowest = ::open("/dev/null", O_RDONLY | O_CLOEXEC);
+    REQUIRE(lowest >= 0);
+    ::close(lowest);
+    const rlimit few{static_cast<rlim_t>(lowest) + more, before_.rlim_max};
+    REQUIRE(::setrlimit(RLIMIT_NOFILE, &few) == 0);
+  }
+  OpenFiles(const OpenFiles&) = delete;
+  OpenFiles& operator=(const OpenFiles&) = delete;
+  ~OpenFiles() { ::setrlimit(RLIMIT_NOFILE, &before_); }
+
+ private:
+  rlimit before_{};
+};
+
 /// A disk that is mounted for reading only, with one folder on it.
 class ReadOnlyDisk : public SystemCalls {
  public:
   int make_folder(const std::string& path, unsigned /*mode*/) override {
-    errno = fs::exists(path) ? EEXIST : EROFS;
+    const bool has_parent = fs::exists(fs::path(path).parent_path());
+    errno = fs::exists(path) ? EEXIST : has_parent ? EROFS : ENOENT;
     return -1;
   }
   int open(int folder, const std::string& name, int flags, unsigned mode) override {
@@ -299,6 +322,36 @@ TEST_CASE("A subfolder that may not be opened is named, and stops nobody") {
         std::vector<NotRead>{{top + "/shut", "a folder that cannot be read: " +
                                                  std::generic_category().message(EACCES)}});
   fs::permissions(folder.path("people/shut"), fs::perms::owner_all);
+}
+
+TEST_CASE("Where too much is open to write into a folder, the reason says so") {
+  const TempFolder folder;
+  const std::string path = folder.path("out/a.svg");
+  DiskFiles().write(path, "x");
+  for (const rlim_t more : each({rlim_t{0}, rlim_t{1}})) {  // the folder opens, but not its list
+    const Problem problem = refusal_of([&] {
+      const OpenFiles few(more);
+      DiskFiles().write(path, "y");
+    });
+    CHECK(problem.where == folder.path("out"));
+    CHECK(tells(problem, std::generic_category().message(EMFILE)));
+    CHECK(problem.hint.plain() ==
+          "too much is open at once: end other programs, or do less at a time; older files are as "
+          "they were");
+  }
+  CHECK(DiskFiles().read(path) == "x");
+}
+
+TEST_CASE("Of a file no more is read than was asked for, in whatever pieces it comes") {
+  const TempFolder folder(memory_folder());
+  const std::string path = folder.write("long", std::string(200000, 'x'));
+  SystemCalls calls;
+  for (const std::size_t most : each(std::vector<std::size_t>{0, 1, 65536, 70000, 131072})) {
+    OpenFile file(calls, calls.open(AT_FDCWD, path, O_RDONLY | O_CLOEXEC, 0));
+    std::string bytes;
+    REQUIRE(file.read(bytes, most));
+    CHECK(bytes.size() == most);
+  }
 }
 
 TEST_CASE("A disk that is read-only is named as such, with the folder and the cure") {

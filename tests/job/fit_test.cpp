@@ -140,6 +140,30 @@ TEST_CASE("A correction says which measurement it doubts and what value would ha
   CHECK(doubts["would_do"].get<double>() == Approx(118.0).margin(0.2));
 }
 
+TEST_CASE("The girth that would have done makes the armhole as long as the correction made it") {
+  // With little taped the armhole is free to follow its girth.
+  const auto corrected = [](const std::string& girth) {
+    MemoryFiles files = files_here();
+    files.files["verity.json"] = R"({"format": "blockwright-client-1", "name": "Verity Lark",
+      "unit": "cm", "sessions": [{"date": "2026-01-10", "tape":
+      {"bust_girth": 94.0, "armscye_girth": )" +
+                                 girth + "}}]}";
+    return done(adding("widen armhole 0.4"), files)["corrections"][0];
+  };
+  const auto armhole = [](const Json& correction, const char* when) {
+    for (const Json& moved : correction["moved"]) {
+      if (moved["name"] == "armhole") return moved[when].get<double>();
+    }
+    FAIL("the armhole did not move");
+    return 0.0;
+  };
+  const Json first = corrected("40.0");
+  REQUIRE(first["doubts"]["name"] == "armscye_girth");
+  const Json again = corrected(std::to_string(first["doubts"]["would_do"].get<double>() / 10.0));
+  CHECK(armhole(first, "after_mm") > armhole(first, "before_mm") + 10.0);
+  CHECK(armhole(again, "before_mm") == Approx(armhole(first, "after_mm")).margin(0.2));
+}
+
 TEST_CASE("A correction so large that no tape would do in its place is applied all the same") {
   MemoryFiles files = files_here();
   // 12.4 cm and one and a half times 9 cm more: longer than any shoulder that is drafted.
@@ -249,6 +273,45 @@ TEST_CASE("Without names neither compare nor fit tells one, on paper or in the r
   REQUIRE(result.exit_code == 0);
   CHECK(result.output.find("Verity Lark") == std::string::npos);
   CHECK(files.files.at(result.files[0]).find("Verity Lark") == std::string::npos);
+}
+
+TEST_CASE("Two clients are compared in the order named, each by its newest session") {
+  MemoryFiles files = files_here();
+  std::string other = kClient;
+  const auto put = [&](const std::string& what, const std::string& by) {
+    other.replace(other.find(what), what.size(), by);
+  };
+  put("Verity Lark", "Merle Finch");
+  put("2026-01-10", "2026-03-10");
+  files.files["merle.json"] = other;
+  // Verity taped half a year later: her newest waist is 2 cm wider.
+  const std::string sessions = "  \"sessions\": [\n";
+  std::string& verity = files.files["verity.json"];
+  std::string newest = verity.substr(verity.find(sessions) + sessions.size());
+  newest.erase(newest.rfind("\n  ]"));
+  verity.insert(verity.rfind("\n  ]"), ",\n" + newest);
+  verity.replace(verity.rfind("2026-01-10"), 10, "2026-07-12");
+  verity.replace(verity.rfind("74.00"), 5, "76.00");
+  CompareJob job;
+  job.client = "verity.json";
+  job.other = "merle.json";
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Svg};
+  const JobResult result = run_compare(job, files);
+  REQUIRE(result.exit_code == 0);
+  const Json report = Json::parse(result.output);
+  CHECK(report["before"] == "Verity Lark, session 2026-07-12, no corrections");
+  CHECK(report["after"] == "Merle Finch, session 2026-03-10, no corrections");
+  for (const Json& row : report["measurements"]) {
+    const bool waist = row["name"] == "waist_girth";
+    CHECK(row["before"].get<double>() - row["after"].get<double>() == Approx(waist ? 20.0 : 0.0));
+  }
+  CHECK(result.files == std::vector<std::string>{"verity-and-merle-compare.svg"});
+  // Of one client alone it is the session before that the newest is laid over.
+  job.other.clear();
+  const Json alone = Json::parse(run_compare(job, files).output);
+  CHECK(alone["before"] == "Verity Lark, session 2026-01-10, no corrections");
+  CHECK(alone["after"] == "Verity Lark, session 2026-07-12, no corrections");
 }
 
 TEST_CASE("compare aligns on the neck or the bust line when asked, and refuses one version") {

@@ -186,6 +186,35 @@ TEST_CASE("orderings that hold on every body are reported when broken, never as 
   }
 }
 
+// A tape of 40 mm too much or too little: more than twice what the other tapes leave in doubt.
+TEST_CASE("of the two front lengths the one that is off is doubted, both where both are") {
+  struct Slip {
+    double front_waist = 0.0, side_neck = 0.0;
+    std::string doubted;
+  };
+  const std::vector<Slip> slips = {
+      {-40.0, 0.0, "front_waist_length"},
+      {40.0, 0.0, "front_waist_length"},
+      {0.0, 40.0, "side_neck_to_waist"},
+      {0.0, -40.0, "side_neck_to_waist"},
+      {-30.0, 30.0, "front_waist_length, side_neck_to_waist"},
+      {30.0, -30.0, "front_waist_length, side_neck_to_waist"},
+      {-40.0, -20.0, "front_waist_length"},  // the other makes the neck less odd
+  };
+  for (const Slip& slip : each(slips)) {
+    Session session = average_person();
+    session.tape[FrontWaistLength]->values.front() += Length::mm(slip.front_waist);
+    session.tape[SideNeckToWaist]->values.front() += Length::mm(slip.side_neck);
+    const bool too_deep = slip.side_neck - slip.front_waist > 0.0;
+    const OddNeck neck{too_deep ? Length::mm(130) : Length::mm(40), Length::mm(60),
+                       Length::mm(110)};
+    const Problems problems = judge_neck(fill_in(session), neck);
+    REQUIRE(problems.size() == 1);
+    CHECK(problems[0].severity == Severity::Warning);
+    CHECK(problems[0].where == slip.doubted);
+  }
+}
+
 TEST_CASE("a waist larger than the bust is a build, so only noted") {
   Session session = bust_only(1100.0);
   tape(session, WaistGirth, 1120.0);

@@ -174,6 +174,22 @@ TEST_CASE("a notch must stand on its edge") {
   }
 }
 
+TEST_CASE("gathers lie on their edge and draw it up to some length, never longer") {
+  const auto with = [](const std::string& edge, double from, double to, double sewn) {
+    Piece piece = sample_piece();
+    piece.fullness = {{"gathers", edge, Fullness::Kind::Gathers, from, to, sewn}};
+    return piece;
+  };
+  const double whole = length(sample_piece().edge("side").path);
+  CHECK_FALSE(find_problem(with("side", 0.0, whole, 0.5)));
+  CHECK_FALSE(find_problem(with("side", 20.0, 60.0, 40.0)));
+  check_broken(with("side", 20.0, 60.0, 0.0), "back.gathers", "it takes 40 mm up to 0 mm");
+  check_broken(with("side", 20.0, 60.0, 41.0), "back.gathers", "it takes 40 mm up to 41 mm");
+  check_broken(with("side", -1.0, 60.0, 30.0), "back.gathers", "it takes 61 mm up to 30 mm");
+  check_broken(with("side", 20.0, whole + 1.0, 30.0), "back.gathers", "up to 30 mm");
+  check_broken(with("hem", 20.0, 60.0, 30.0), "back.gathers", "no edge 'hem'");
+}
+
 TEST_CASE("two of a kind must not share a name") {
   const auto check_twice = [](auto list, const std::string& words) {
     Piece piece = sample_piece();

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <numbers>
+#include <set>
+#include <utility>
 #include <vector>
 
 using namespace blockwright;
@@ -256,4 +258,34 @@ TEST_CASE("Mirrored, a notch at one end of an edge is at its other end, and gath
   CHECK(other.fullness[0].from == Approx(whole - 40.0));
   CHECK(other.fullness[0].to == Approx(whole));
   CHECK(mirrored(other).fullness[0].from == Approx(0.0).margin(1e-9));
+}
+
+TEST_CASE("A name with a side is parted before the side, another is left whole") {
+  CHECK(sided_name("front_left").whole == "front");
+  CHECK(sided_name("front_left").side == "_left");
+  CHECK(sided_name("side_back_right").whole == "side_back");
+  CHECK(sided_name("side_back_right").side == "_right");
+  for (const char* name : each({"front", "left", "left_front"})) {
+    CHECK(sided_name(name).whole == name);
+    CHECK(sided_name(name).side.empty());
+  }
+}
+
+TEST_CASE("A seam runs the other way where one of its pieces is mirrored, not where both are") {
+  Pattern pattern;
+  pattern.pieces = {sample_piece(), sample_piece()};
+  pattern.pieces[1].name = "front";
+  pattern.seams = {{"side", {{"front", "side"}}, {{"back", "side"}}, 0.0, false},
+                   {"panel", {{"back", "armhole"}}, {{"front", "armhole"}}, 0.0, true}};
+  const auto runs_back = [&](const std::set<std::string>& names) {
+    const Pattern sides = with_mirrored(pattern, names);
+    for (const Piece& piece : sides.pieces) {
+      CHECK(is_mirrored(piece) == names.contains(piece.name));
+    }
+    return std::pair(sides.seams[0].b_runs_back, sides.seams[1].b_runs_back);
+  };
+  CHECK(runs_back({}) == std::pair(false, true));
+  CHECK(runs_back({"back"}) == std::pair(true, false));
+  CHECK(runs_back({"front"}) == std::pair(true, false));
+  CHECK(runs_back({"front", "back"}) == std::pair(false, true));
 }

@@ -116,6 +116,83 @@ TEST_CASE("What a correction changed adds up as printed") {
   CHECK_THAT(text, Catch::Contains("3 15/16 -> 4 1/16   (+1/8; expected +1/16)"));
 }
 
+TEST_CASE(
+    "A length that moved by less than 0.05 mm is left out, either way, unless it was expected") {
+  const auto text_of_move = [](double by, std::optional<Length> predicted) {
+    FittingReport report;
+    FittingLine line;
+    line.correction = {
+        1,
+        "2026-03-21",
+        1,
+        {"lower", "front_neck", Length::mm(6.0), AmountAs::Length, BodySide::Both, "", false}};
+    line.order = order_corrections({line.correction.correction}).at(0);
+    const Length before = Length::mm(300.0);
+    line.change =
+        Change{{}, {{"front.side", before, before + Length::mm(by), {}, {}, predicted}}, {}, {}};
+    report.lines = {line};
+    return fitting_text(report);
+  };
+  const std::string shown = "  front side  ";
+  for (const double by : {0.051, -0.051}) CHECK_THAT(text_of_move(by, {}), Catch::Contains(shown));
+  for (const double by : {0.049, -0.049}) {
+    CHECK_THAT(text_of_move(by, {}), !Catch::Contains(shown));
+    CHECK_THAT(text_of_move(by, Length::mm(6.0)), Catch::Contains(shown));
+  }
+}
+
+TEST_CASE("Beside the body's side length it says that the underarm drop is its ease") {
+  Report report = one(Unit::Cm);
+  report.measure_back.push_back(
+      {SideLength, Source::Taped, Length::mm(200), Length::mm(-20), {}, Length::mm(180)});
+  const std::string text = report_text(report);
+  const std::string words = "  its ease is the underarm drop\n";
+  const std::size_t at = text.find("  side length  ");
+  REQUIRE(at != std::string::npos);
+  CHECK(text.substr(at, text.find('\n', at) + 1 - at).ends_with(words));
+  CHECK(text.find(words) == text.rfind(words));
+}
+
+TEST_CASE("What to look at before cutting is said where something was written to cut") {
+  Report report = one(Unit::Cm);
+  CHECK_THAT(report_text(report), Catch::EndsWith("\nNothing was written.\n"));
+  CHECK_THAT(report_text(report), !Catch::Contains("Before cutting"));
+  report.files = {"out/odile-toile.svg"};
+  CHECK_THAT(report_text(report),
+             Catch::Contains("\nWritten\n  out/odile-toile.svg\n\nBefore cutting\n"));
+}
+
+TEST_CASE("The steps of a draft say each length once, in the person's unit, piece by piece") {
+  const DraftLog log = {
+      {"front",
+       "nape",
+       {0.0, 400.0},
+       "{0} up from the waist, then {1} down",
+       {400.0, 20.0},
+       "rule"},
+      {"front", "tip", {120.0, 381.0}, "on the line", {}, "shoulder slope"},
+      {"back", "tip", {130.0, 390.5}, "go out by {0}", {12.7}, "shoulder length"}};
+  CHECK_THAT(draft_steps_text("Odile", Unit::Cm, log),
+             Catch::EndsWith(
+                 "\nHalf front\n"
+                 "  1. nape (out 0.0, up 40.0): 40 cm up from the waist, then 2 cm down. [rule]\n"
+                 "  2. tip (out 12.0, up 38.1): on the line. [shoulder slope]\n"
+                 "\nHalf back\n"
+                 "  3. tip (out 13.0, up 39.1): go out by 1.3 cm. [shoulder length]\n\n"));
+  CHECK_THAT(
+      draft_steps_text("Odile", Unit::Inch, log),
+      Catch::Contains("  3. tip (out 5 1/8, up 15 3/8): go out by 1/2 in. [shoulder length]\n"));
+}
+
+TEST_CASE("On paper steps are words without underlines") {
+  Report report = one(Unit::Cm);
+  Stage styled{"styled", {}, {}, {}};
+  styled.moved = {{"pivot front.waist_outer to side", {}, {}, {}}};
+  report.stages.push_back(styled);
+  CHECK(made_lines(report) ==
+        std::vector<std::string>{"bodice block:", "pivot front.waist outer to side"});
+}
+
 TEST_CASE("A problem in JSON names its measurements, its options and the limit that it passed") {
   Problem wide{Severity::Warning, "measure.spread", "waist_girth", "too far apart",
                "take it again"};

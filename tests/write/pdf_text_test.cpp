@@ -1,10 +1,14 @@
+#include "blockwright/text/text_fonts.hpp"
+#include "support/each.hpp"
 #include "support/picture.hpp"
 #include "write/drawings.hpp"
 #include "write/pdf_reading.hpp"
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <filesystem>
+#include <regex>
 
 using namespace blockwright_tests;
 
@@ -24,6 +28,50 @@ std::string extracted(const PdfFile& file) {
   return found;
 }
 
+/// Where mutool finds the letters of the first page, from left to right: mm from the page's edge.
+std::vector<double> letter_places(const PdfFile& file) {
+  const ToolResult read = run_tool("mutool draw -q -F stext -o - " + file.path());
+  REQUIRE(read.exit_code == 0);
+  const std::regex letter("<char [^>]* x=\"([0-9.]+)\"");
+  std::vector<double> places;
+  for (std::sregex_iterator at(read.output.begin(), read.output.end(), letter), end; at != end;
+       ++at) {
+    places.push_back(std::stod((*at)[1]) * 25.4 / 72.0);
+  }
+  return places;
+}
+
+/// A table from codes to letters in the file: how many entries each of its blocks announces and how
+/// many follow.
+struct LetterBlock {
+  std::size_t announced = 0, entries = 0;
+};
+std::vector<LetterBlock> letter_blocks(const PdfFile& file) {
+  const ToolResult read = run_tool("qpdf --qdf --object-streams=disable " + file.path() + " -");
+  REQUIRE(read.exit_code == 0);
+  const std::regex block("([0-9]+) beginbfchar\n((<[0-9A-F]+> <[0-9A-F]+>\n)*)endbfchar");
+  std::vector<LetterBlock> blocks;
+  for (std::sregex_iterator at(read.output.begin(), read.output.end(), block), end; at != end;
+       ++at) {
+    const std::string entries = (*at)[2];
+    blocks.push_back(
+        {std::stoul((*at)[1]), static_cast<std::size_t>(std::ranges::count(entries, '\n'))});
+  }
+  return blocks;
+}
+
+/// All letters from the first to the last code in lines of 32.
+std::vector<SheetText> lines_of_letters(char16_t first, char16_t last) {
+  std::vector<SheetText> lines;
+  for (char16_t letter = first; letter <= last; ++letter) {
+    const int number = letter - first;
+    if (number % 32 == 0) lines.push_back(label({10, 10 + 10.0 * (number / 32)}, ""));
+    lines.back().text += static_cast<char>(0xC0 | (letter >> 6));
+    lines.back().text += static_cast<char>(0x80 | (letter & 0x3F));
+  }
+  return lines;
+}
+
 bool cjk_font_is_installed() {
   return std::filesystem::exists("/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf") ||
          std::filesystem::exists("/usr/share/fonts/opentype/noto/NotoSansCJK-Regular.ttc");
@@ -37,6 +85,45 @@ TEST_CASE("text can be searched in Polish, Greek, Cyrillic and with ligatures an
                "office fi ffl AVATAR To. Ty", "½ × 36 1/2 in ≈ 927 mm — ±0.1°",
                "naïve Ñandú Ærø Þór", "(brackets) \\ <angle> [square] {x}");
   CHECK(extracted(PdfFile(plan_of_text(text))) == text);
+}
+
+// Pairs such as A and V move together; the letters after them follow.
+TEST_CASE("each letter is where the font sets it, also in pairs that move together") {
+  const std::string text = "AVAVA To. Ty office H";
+  const std::vector<double> places = letter_places(PdfFile(plan_of_text(text)));
+  TextFonts fonts;
+  std::vector<double> expected;
+  double at = 10.0;
+  for (const GlyphRun& run : fonts.set(text).runs) {
+    for (const ShapedGlyph& glyph : run.glyphs) {
+      for (std::size_t i = 0; i < glyph.letters.size(); ++i) expected.push_back(at);
+      at += 5.0 * glyph.advance;
+    }
+  }
+  double side_by_side = 0.0;
+  for (const char letter : text) side_by_side += fonts.room(std::string(1, letter), 5.0).width;
+  REQUIRE(side_by_side > fonts.room(text, 5.0).width + 2.0);
+  REQUIRE(places.size() == expected.size());
+  // Of letters that are one glyph the reader spreads all but the first.
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    if (i > 0 && expected[i] == expected[i - 1]) continue;
+    CAPTURE(i);
+    CHECK(places[i] == Approx(expected[i]).margin(0.01));
+  }
+}
+
+// At most 100 entries in a block: Adobe Technical Note 5411, 1.4.1 (from memory).
+TEST_CASE("the table for searching says how many letters follow, with more than 100 of them, too") {
+  const PdfFile file(whole_plan({300, 100, {}, lines_of_letters(0x0400, 0x04FF)}));
+  std::size_t letters = 0;
+  const std::vector<LetterBlock> blocks = letter_blocks(file);
+  for (const LetterBlock& block : each(blocks)) {
+    CHECK(block.announced == block.entries);
+    CHECK(block.entries <= 100);
+    letters += block.entries;
+  }
+  CHECK(blocks.size() == 3);
+  CHECK(letters == 256);
 }
 
 TEST_CASE("right-to-left words are shaped and can be searched") {

@@ -165,3 +165,12 @@ TEST_CASE("a number with no place on paper is refused") {
   CHECK_THROWS_AS(svg_bytes(one_stroke(line({1, 1}, {bad, 9}, LineRole::CutLine, SheetLayer::Cut))),
                   std::logic_error);
 }
+
+TEST_CASE("A stroke of which no line is left is not drawn, in SVG or PDF") {
+  const Sheet plain = one_stroke(line({1, 1}, {9, 9}, LineRole::CutLine, SheetLayer::Cut));
+  Sheet sheet = plain;
+  sheet.strokes.push_back({SheetLayer::Cut, LineRole::CutLine, {}, {}, {}, false});
+  CHECK(svg_bytes(sheet) == svg_bytes(plain));
+  CHECK(pdf_bytes(whole_plan(sheet)) == pdf_bytes(whole_plan(plain)));
+  CHECK(svg_bytes(plain).find(" d=\"M1 99 L9 91\"") != std::string::npos);
+}
