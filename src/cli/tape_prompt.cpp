@@ -91,7 +91,7 @@ void ask_when(const TapeJob& job, const std::string& today, const Prompt& prompt
 }
 
 /// What the person does at a measurement.
-enum class Answered { Next, Back, Save };
+enum class GoesOn { Next, Back, Save };
 
 /// Enters an answer. An unlikely one is asked for once more, and kept if it is typed again or Enter
 /// is pressed.
@@ -108,18 +108,18 @@ void enter_answer(const Prompt& prompt, TapeForm& form, MeasurementName name, st
   }
 }
 
-Answered ask_measurement(const Prompt& prompt, TapeForm& form, MeasurementName name) {
+GoesOn ask_measurement(const Prompt& prompt, TapeForm& form, MeasurementName name) {
   const TapeQuestion question = question_of(form, name);
   say(prompt, question.how);
   if (!question.known.empty()) say(prompt, question.known);
   if (!question.now.empty()) say(prompt, "You entered " + question.now + "; Enter keeps it.");
   for (;;) {
     const std::string answer = asked(prompt, question.name + ", " + question.unit);
-    if (answer == "back") return Answered::Back;
-    if (answer == "save") return Answered::Save;
+    if (answer == "back") return GoesOn::Back;
+    if (answer == "save") return GoesOn::Save;
     const bool left_out = answer.empty() || answer == "skip";
     const bool needed = name == MeasurementName::BustGirth && !form.taken.tape[name];
-    if (left_out && !needed) return Answered::Next;
+    if (left_out && !needed) return GoesOn::Next;
     try {
       if (left_out) {
         say(prompt, "The bust girth is the one measurement that is needed.");
@@ -127,7 +127,7 @@ Answered ask_measurement(const Prompt& prompt, TapeForm& form, MeasurementName n
         say(prompt, "It closes " + question.closes + ".");
       } else {
         enter_answer(prompt, form, name, answer);
-        return Answered::Next;
+        return GoesOn::Next;
       }
     } catch (const InputError& error) {
       say(prompt, error.problem());
@@ -150,9 +150,9 @@ void ask_measurements(const Prompt& prompt, TapeForm& form) {
     prompt.out() << "\n"
                  << i + 1 << " of " << names.size() << "  " << question_of(form, names[i]).name
                  << "\n";
-    const Answered answered = ask_measurement(prompt, form, names[i]);
-    if (answered == Answered::Save) return;
-    if (answered == Answered::Next) {
+    const GoesOn answered = ask_measurement(prompt, form, names[i]);
+    if (answered == GoesOn::Save) return;
+    if (answered == GoesOn::Next) {
       ++i;
     } else if (i > 0) {
       --i;

@@ -40,7 +40,7 @@ Client client_of(const TapeForm& form) {
   return read_client(in, form.path);
 }
 
-std::string value_text(Measure value, Unit unit) {
+std::string taped_text(Measure value, Unit unit) {
   return value.is_angle() ? angle_text(value.angle()) : length_text(value.length(), unit);
 }
 
@@ -53,11 +53,11 @@ std::string known_of(const TapeForm& form, MeasurementName name) {
   std::string known;
   if (form.earlier && form.earlier->tape[name]) {
     known = "On " + form.earlier->date + " it was " +
-            value_text(form.earlier->tape[name]->median(), form.unit) + ". ";
+            taped_text(form.earlier->tape[name]->median(), form.unit) + ". ";
   }
   if (const auto range = expected_range(without(form.taken, name), name)) {
-    known += "By what you took it is most likely between " + value_text(range->least, form.unit) +
-             " and " + value_text(range->most, form.unit) + ".";
+    known += "By what you took it is most likely between " + taped_text(range->least, form.unit) +
+             " and " + taped_text(range->most, form.unit) + ".";
   }
   return known;
 }
@@ -128,7 +128,7 @@ TapeQuestion question_of(const TapeForm& form, MeasurementName name) {
   const auto& now = form.taken.tape[name];
   return {name_text(entry.key),   angle ? "degrees" : std::string(unit_name(form.unit)),
           std::string(entry.how), std::string(entry.closes),
-          known_of(form, name),   now ? value_text(now->median(), form.unit) : ""};
+          known_of(form, name),   now ? taped_text(now->median(), form.unit) : ""};
 }
 
 Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {
