@@ -67,6 +67,8 @@ TEST_CASE("The program sends nothing harmful, whatever files are called and what
     checked("draft -- " + word);
     checked("fit " + file + " --add " + quoted("lower " + name + " 1"));
     checked("compare " + file + " --session=" + word);
+    CHECK(checked("tape --check " + file).exit_code == 0);
+    checked("tape " + file + " --by=" + word + " --date=" + word + " </dev/null");
     checked("pivot " + file + " --dart=" + word + " --to=" + word + out);
     checked("adapt " + file + " " + file + out);
     checked("explain -- " + word);
