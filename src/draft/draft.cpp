@@ -52,6 +52,8 @@ constexpr int kPassesBeforeSwinging = 25;
 /// Out of 24,000 drafts, of people and of extremes, none needed more than 35.
 constexpr int kLastPass = 60;
 constexpr double kSettledWithin = rules::kSolved;
+/// What contradicts itself may have no answer, and is refused by the checks. In mm.
+constexpr double kFarthestGuess = 100.0;
 
 /// What is assumed, all in mm: so far the lines at their ends move for a radian of these angles.
 using AssumedPoint = FixedPoint<14>;
@@ -111,7 +113,7 @@ Assumed first_guess(const Targets& t) {
 
 /// The lines hang together: drawn again until what was assumed is what came out.
 Drawn drawn(const Targets& t) {
-  AssumedPoint point;
+  AssumedPoint point(kFarthestGuess);
   Assumed assumed = first_guess(t);
   for (int pass = 1;; ++pass) {
     Drawn all = drawn_with(t, assumed);

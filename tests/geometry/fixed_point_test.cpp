@@ -86,3 +86,16 @@ TEST_CASE("Values that never change, and one that jumps, are given back as they 
   CHECK(again.next({0.0}, {1.0})[0] == 1.0);
   CHECK(again.next({0.0}, {1.0})[0] == 1.0);
 }
+
+TEST_CASE("Values without an answer stay within what each trial may move them") {
+  // Each trial comes out 2 less: no value comes out as it went in.
+  FixedPoint<1> point(50.0);
+  double tried = 0.0;
+  for (int trial = 1; trial <= 100; ++trial) {
+    const double came_out = tried - 2.0;
+    const double next = point.next({tried}, {came_out})[0];
+    CHECK(std::abs(next - came_out) <= 50.0);
+    tried = next;
+  }
+  CHECK(std::abs(tried) <= 100 * 52.0);
+}

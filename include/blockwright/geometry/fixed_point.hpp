@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <limits>
 
 namespace blockwright {
 
@@ -18,10 +19,17 @@ class FixedPoint {
  public:
   using Values = std::array<double, count>;
 
+  /// No guess lies further than `most` from what came out, so that values without an answer do not
+  /// run away.
+  explicit FixedPoint(double most = std::numeric_limits<double>::infinity()) : most_(most) {}
+
   /// What to try next, when `tried` came out as `came_out`.
   Values next(const Values& tried, const Values& came_out) {
     const Trial now{came_out, less(came_out, tried)};
-    const Values guess = guess_from(now);
+    Values guess = guess_from(now);
+    for (std::size_t i = 0; i < count; ++i) {
+      guess[i] = std::clamp(guess[i], came_out[i] - most_, came_out[i] + most_);
+    }
     std::move_backward(earlier_.begin(), earlier_.end() - 1, earlier_.end());
     earlier_.front() = now;
     trials_ = std::min(trials_ + 1, earlier_.size());
@@ -78,6 +86,7 @@ class FixedPoint {
     return guess.came_out;
   }
 
+  double most_;
   std::array<Trial, kMostEarlier> earlier_{};  // the last one first
   std::size_t trials_ = 0;
 };
