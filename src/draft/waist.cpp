@@ -15,6 +15,8 @@ constexpr int kSidePasses = 8;
 /// at least so long in mm, its half mouth at most so wide against them.
 constexpr double kLeastLeg = 10.0;
 constexpr double kWidestMouth = 0.9;
+/// ... and its side waist point lies so near the level of the waist, in mm: on bodies within 20.
+constexpr double kFarthestOffLevel = 100.0;
 
 /// Intake of the widest waist dart of a length.
 double widest_dart(double leg, Angle most = rules::kMostWaistDart) {
@@ -359,7 +361,7 @@ void correct_waists(const Targets& t, const Waists& w, Assumed& assumed) {
   assumed.back_intake =
       intake_for(w.back, assumed.back_intake,
                  {s.back_waist, straight_back_intake(s, back_levels(assumed, w.bust_line))});
-  assumed.back_side_waist = w.back.side_waist.y;
+  assumed.back_side_waist = std::clamp(w.back.side_waist.y, -kFarthestOffLevel, kFarthestOffLevel);
 }
 
 }  // namespace blockwright
