@@ -34,8 +34,8 @@ TEST_CASE("The option --version tells the version of the project") {
 }
 
 TEST_CASE("The option --help works for the program and for each command") {
-  for (const char* command :
-       each({"", "draft", "pivot", "adapt", "fit", "compare", "batch", "tape", "schema", "explain"})) {
+  for (const char* command : each({"", "draft", "pivot", "adapt", "fit", "compare", "batch", "tape",
+                                   "schema", "explain"})) {
     const ToolResult result = call(std::string(command) + " --help");
     CHECK(result.exit_code == 0);
     CHECK(result.output.find("--help") != std::string::npos);
