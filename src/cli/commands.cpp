@@ -11,6 +11,7 @@
 
 #include <csignal>
 #include <ctime>
+#include <fcntl.h>
 #include <iostream>
 #include <memory>
 #include <optional>
@@ -118,16 +119,23 @@ std::string today() {
   return fmt::format("{:04}-{:02}-{:02}", local.tm_year + 1900, local.tm_mon + 1, local.tm_mday);
 }
 
+/// What an interrupt puts in the place of standard input.
+volatile std::sig_atomic_t empty_input = -1;
+
 /// While it lives, an interrupt ends the input and not the program, so that what was entered can be
-/// written.
+/// written. A read that waits is broken off; one that is only about to begin finds nothing.
 class InterruptEndsInput {
  public:
   InterruptEndsInput() {
+    empty_input = open("/dev/null", O_RDONLY | O_CLOEXEC);
     struct sigaction action {};
-    action.sa_handler = [](int) {};  // without SA_RESTART a waiting read ends
+    action.sa_handler = [](int) { dup2(empty_input, STDIN_FILENO); };  // without SA_RESTART
     sigaction(SIGINT, &action, &before_);
   }
-  ~InterruptEndsInput() { sigaction(SIGINT, &before_, nullptr); }
+  ~InterruptEndsInput() {
+    sigaction(SIGINT, &before_, nullptr);
+    close(empty_input);
+  }
   InterruptEndsInput(const InterruptEndsInput&) = delete;
   InterruptEndsInput& operator=(const InterruptEndsInput&) = delete;
 

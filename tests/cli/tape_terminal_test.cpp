@@ -4,7 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include <array>
-#include <cerrno>
+#include <csignal>
 #include <filesystem>
 #include <fstream>
 #include <poll.h>
@@ -32,8 +32,9 @@ class AtTerminal {
     _exit(127);
   }
   ~AtTerminal() {
+    if (process_ > 0) kill(process_, SIGKILL);
     close(terminal_);
-    wait();
+    if (process_ > 0) waitpid(process_, nullptr, 0);
   }
   AtTerminal(const AtTerminal&) = delete;
   AtTerminal& operator=(const AtTerminal&) = delete;
@@ -62,7 +63,10 @@ class AtTerminal {
   [[nodiscard]] const std::string& said() const { return said_; }
 
  private:
+  /// False at its end, and if nothing comes for so long that it hangs.
   bool read_more() {
+    pollfd more{terminal_, POLLIN, 0};
+    if (poll(&more, 1, 60000) <= 0) return false;
     std::array<char, 4096> bytes{};
     const ssize_t count = read(terminal_, bytes.data(), bytes.size());
     if (count <= 0) return false;  // the other end is closed
