@@ -44,7 +44,7 @@ double off(const Session& person, const Names& names) {
 
 double median_off(const Names& names) {
   std::vector<double> all;
-  for (const Session& person : each_person(people(100), 41)) all.push_back(off(person, names));
+  for (const Session& person : each_person(100, 41)) all.push_back(off(person, names));
   return median_of(all);
 }
 
