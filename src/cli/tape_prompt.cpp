@@ -69,7 +69,7 @@ void ask_who(const TapeJob& job, const Prompt& prompt, TapeForm& form) {
     return;
   }
   prompt.out() << shown_place(form.path) << " is not there yet: a new person.\n";
-  ask_until(prompt, "Her name", [&](const std::string& name) { name_client(form, name); });
+  ask_until(prompt, "Name", [&](const std::string& name) { name_client(form, name); });
   if (!job.unit) form.unit = asked_unit(prompt);
 }
 
@@ -160,13 +160,32 @@ void ask_measurements(const Prompt& prompt, TapeForm& form) {
   }
 }
 
+/// What cannot be written is shown, so that nobody takes it twice.
+void show_entered(const Prompt& prompt, const TapeForm& form) {
+  prompt.out() << "\nIt could not be written. What you entered, of " << form.date << ":\n";
+  for (const NewReadings& taken : form.entered) {
+    std::string line = question_of(form, taken.name).name + ":";
+    for (const std::string& value : taken.values) line += " " + value;
+    say(prompt, line);
+  }
+}
+
+void save_or_show(const TapeForm& form, FileStore& files, const Prompt& prompt) {
+  try {
+    save_tape(form, files);
+  } catch (const Error&) {
+    show_entered(prompt, form);
+    throw;
+  }
+}
+
 bool save(const TapeForm& form, FileStore& files, const Prompt& prompt) {
   const std::string missing = missing_from(form);
   if (!missing.empty()) {
     prompt.out() << "\nNothing is written: " << missing << ".\n";
     return false;
   }
-  save_tape(form, files);
+  save_or_show(form, files, prompt);
   const std::string path = shown_place(form.path);
   const std::size_t count = form.entered.size();
   prompt.out() << "\nWritten into " << path << ": " << count

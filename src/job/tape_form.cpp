@@ -35,9 +35,9 @@ bool is_there(const std::string& path, FileStore& files) {
   }
 }
 
-Client client_of(const TapeForm& form) {
-  std::istringstream in(form.text);
-  return read_client(in, form.path);
+Client client_in(const std::string& text, const std::string& path) {
+  std::istringstream in(text);
+  return read_client(in, path);
 }
 
 std::string taped_text(Measure value, Unit unit) {
@@ -72,11 +72,18 @@ void keep(TapeForm& form, MeasurementName name, const TypedReadings& typed) {
   }
 }
 
-std::string new_text(const TapeForm& form) {
+bool has_session(const Client& client, const std::string& date) {
+  return std::ranges::find(client.sessions, date, &Session::date) != client.sessions.end();
+}
+
+/// What was entered, put into the text of the file as it is now.
+std::string new_text(const TapeForm& form, const std::string& now) {
   const NewSession session{form.date, form.by, form.entered};
-  if (form.is_new_client()) return new_client_text({form.name, form.unit, session}, form.path);
-  const ClientText old{form.text, form.path};
-  return form.continued ? with_readings(old, form.date, form.entered) : with_session(old, session);
+  if (now.empty()) return new_client_text({form.name, form.unit, session}, form.path);
+  const ClientText old{now, form.path};
+  return has_session(client_in(now, form.path), form.date)
+             ? with_readings(old, form.date, form.entered)
+             : with_session(old, session);
 }
 
 }  // namespace
@@ -87,7 +94,7 @@ TapeForm open_tape(const TapeJob& job, FileStore& files) {
   form.unit = job.unit.value_or(Unit::Cm);
   if (!is_there(job.client, files)) return form;
   form.text = files.read(job.client);
-  const Client client = client_of(form);
+  const Client client = client_in(form.text, form.path);
   form.name = client.name;
   form.unit = client.unit;
   return form;
@@ -102,7 +109,7 @@ void date_session(TapeForm& form, const std::string& date) {
   require_readable(kAnyName, {.date = date, .by = "", .tape = {}});
   form.date = date;
   if (form.is_new_client()) return;
-  for (const Session& session : client_of(form).sessions) {
+  for (const Session& session : client_in(form.text, form.path).sessions) {
     if (session.date < date) form.earlier = session;
     if (session.date != date) continue;
     form.continued = true;
@@ -144,11 +151,14 @@ std::string missing_from(const TapeForm& form) {
 }
 
 void save_tape(const TapeForm& form, FileStore& files) {
-  const std::string text = new_text(form);
-  if (form.is_new_client()) {
+  const auto held = files.lock(folder_of(form.path));
+  // A session takes a while: she may have changed the file meanwhile.
+  const std::string now = is_there(form.path, files) ? files.read(form.path) : "";
+  const std::string text = new_text(form, now);
+  if (now.empty()) {
     files.write(form.path, text);
   } else {
-    files.write_all({{form.path + ".bak", form.text}, {form.path, text}});
+    files.write_all({{form.path + ".bak", now}, {form.path, text}});
   }
 }
 

@@ -197,8 +197,14 @@ TEST_CASE(
   CHECK(broken.files.at("people/verity.json") == "{");
   MemoryFiles full = with_client();
   full.refuses_writing = true;
-  CHECK_THROWS_AS(asked("\n\n94\n", full), FileError);
+  TapeJob job;
+  job.client = "people/verity.json";
+  std::istringstream in("\n\n94 94.5\n\n74\n");
+  std::ostringstream out;
+  CHECK_THROWS_AS(ask_for_tape(job, kToday, full, in, out), FileError);
   CHECK(full.files.at("people/verity.json") == kClient);
+  CHECK(has(out.str(),
+            "What you entered, of 2026-11-29:\n  bust girth: 94 94.5\n  waist girth: 74\n"));
 }
 
 TEST_CASE("Nothing that is typed reaches the terminal unescaped") {
@@ -209,4 +215,22 @@ TEST_CASE("Nothing that is typed reaches the terminal unescaped") {
                                files)
                                .said;
   for (const char c : said) CHECK((c == '\n' || static_cast<unsigned char>(c) >= 0x20));
+}
+
+TEST_CASE("What was changed in the file during a session stays") {
+  // The file is changed when the answers have been read: by a store that changes it with the lock.
+  struct ChangedMeanwhile : MemoryFiles {
+    FolderLock lock(const std::string& folder) override {
+      std::string& text = files["people/verity.json"];
+      text.replace(text.find("Verity Lark"), 11, "Verity Wren");
+      return MemoryFiles::lock(folder);
+    }
+  };
+  ChangedMeanwhile files;
+  files.files["people/verity.json"] = kClient;
+  CHECK(asked("\n\n95\n", files).wrote);
+  const Client client = client_in(files);
+  CHECK(client.name == "Verity Wren");
+  CHECK(client.sessions.size() == 2);
+  CHECK(has(files.files.at("people/verity.json.bak"), "Verity Wren"));
 }

@@ -98,7 +98,7 @@ TEST_CASE("At a terminal, with a key taken back, Ctrl-C writes what was entered"
   const TempFolder folder;
   const std::string client = folder.path("me.json");
   AtTerminal program({kProgram, "tape", client, "--unit", "cm", "--by", "R."});
-  REQUIRE(program.says("Her name >"));
+  REQUIRE(program.says("Name >"));
   program.type("Pip Quill\n");
   REQUIRE(program.says("Date of this session"));
   program.type("2026-08-01\n");
@@ -118,7 +118,7 @@ TEST_CASE("At a terminal, the end of the input writes what was entered") {
   const std::string client = folder.path("me.json");
   AtTerminal program(
       {kProgram, "tape", client, "--unit", "in", "--by", "R.", "--date", "2026-08-01"});
-  REQUIRE(program.says("Her name >"));
+  REQUIRE(program.says("Name >"));
   program.type("Pip Quill\n");
   REQUIRE(program.says("bust girth, in >"));
   program.type("34 1/2 34 3/4\n");
@@ -132,7 +132,7 @@ TEST_CASE("Ctrl-C before anything was entered leaves no file and is no success")
   const TempFolder folder;
   const std::string client = folder.path("me.json");
   AtTerminal program({kProgram, "tape", client});
-  REQUIRE(program.says("Her name >"));
+  REQUIRE(program.says("Name >"));
   program.type("\x03");
   CHECK(program.says("Nothing is written"));
   CHECK(program.wait() == 1);

@@ -1,29 +1,16 @@
 // JSON files whose values know their places.
-#include "blockwright/text/json_document.hpp"
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/text/json_edit.hpp"
 #include "blockwright/text/json_values.hpp"
+#include "json_text.hpp"
 
 #include <catch2/catch.hpp>
-
-#include <sstream>
 
 using namespace blockwright;
 
 namespace {
-
-constexpr JsonFileKind kKind{.codes = "client",
-                             .format = "test-1",
-                             .holds = "a file holds one test",
-                             .number = "write a number",
-                             .name = "write a name"};
-
-JsonDocument document_of(const std::string& text) {
-  std::istringstream in(text);
-  return JsonDocument::read(in, "a.json", kKind);
-}
 
 std::string place_of_fault(const std::string& text) {
   try {

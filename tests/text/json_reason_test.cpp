@@ -1,28 +1,16 @@
 // What goes wrong where people type JSON by hand: each is told at its place, in its own words.
 #include "blockwright/base/error.hpp"
-#include "blockwright/text/json_document.hpp"
 #include "blockwright/text/json_values.hpp"
+#include "json_text.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <array>
-#include <sstream>
 
 using namespace blockwright;
 
 namespace {
-
-constexpr JsonFileKind kKind{.codes = "client",
-                             .format = "test-1",
-                             .holds = "a file holds one test",
-                             .number = "write a number",
-                             .name = "write a name"};
-
-JsonDocument document_of(const std::string& text) {
-  std::istringstream in(text);
-  return JsonDocument::read(in, "a", kKind);
-}
 
 /// "1:9 client.syntax a comma is missing"; nothing where all is well.
 template <class Work>
@@ -32,7 +20,7 @@ std::string told(const Work& work) {
   } catch (const InputError& error) {
     const Problem& problem = error.problem();
     CHECK_FALSE(problem.hint.empty());
-    const std::string where = problem.where.substr(2);
+    const std::string where = problem.where.substr(std::string_view("a.json:").size());
     return where.substr(0, where.find(' ')) + " " + problem.code + " " + problem.message.plain();
   }
   return {};
@@ -77,7 +65,8 @@ const std::vector<Slip> kSlips = {
     {R"({"a": Anna})", "1:7 client.syntax Anna is not in quotes"},
     {R"({"a": NaN})", "1:7 client.syntax NaN is not a number"},
     {R"({"a": 'x'})", "1:7 client.syntax a single quote cannot be here"},
-    {"{\"a\": 1,\n \"a\": 2}", "2:2 client.duplicate \"a\" is given twice; the first is in a:1"},
+    {"{\"a\": 1,\n \"a\": 2}",
+     "2:2 client.duplicate \"a\" is given twice; the first is in a.json:1"},
 };
 
 }  // namespace

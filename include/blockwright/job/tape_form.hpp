@@ -14,7 +14,7 @@ namespace blockwright {
 /// fills it in; only save_tape() writes.
 struct TapeForm {
   std::string path;  ///< of the client file
-  std::string text;  ///< of it; empty: there is none yet
+  std::string text;  ///< of it as it was opened; empty: there was none
   std::string name;  ///< of the client
   Unit unit = Unit::Cm;
   std::string date, by;
@@ -55,8 +55,9 @@ Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer);
 
 /// Why a form cannot be saved; empty if it can.
 std::string missing_from(const TapeForm& form);
-/// Writes what was entered into the client file, the text before it beside it with ".bak" behind
-/// its name, both or none. Throws FileError. Requires: nothing is missing from the form.
+/// Writes what was entered into the client file as it is now, the text before it beside it with
+/// ".bak" behind its name, both or none. Throws FileError, and InputError where the file has been
+/// changed so that this cannot be added. Requires: nothing is missing from the form.
 void save_tape(const TapeForm& form, FileStore& files);
 
 }  // namespace blockwright

@@ -15,8 +15,8 @@ namespace blockwright {
 
 /// So many of tape_order() make a good first block: of 100 survey people the named points of the
 /// block lay 6.5 mm from those of a full session (median), and 17 mm after the bust girth alone.
-/// Chosen so: each next one is that which brought them nearest (computed), but for the waist girth,
-/// without which nothing fits.
+/// Each next one is that which brought them nearest (computed), but that the waist girth, without
+/// which nothing fits, has the place of the shoulder slope, which wants an angle meter.
 inline constexpr std::size_t kFirstMeasurements = 8;
 
 /// All measurements in the order in which a session takes them: those, then the rest. Either part
@@ -51,9 +51,9 @@ struct Remarks {
 };
 
 /// Says if readings lie apart, if the others of the session make them unlikely (and which slip of
-/// the pen or the tape would explain it: digits swapped, inches for cm, half of a girth, a lost
-/// decimal point), and by how much they differ from an earlier session, where that is more than a
-/// tape errs.
+/// the pen or the tape would explain it: digits swapped, inches for cm, half of a girth; in this
+/// one or in one taken before), and by how much they differ from an earlier session, where that is
+/// more than a tape errs. A lost decimal point is out of the limits: readings_typed() refuses it.
 Remarks remarks_on(const TypedReadings& typed, MeasurementName name, const Session& taken,
                    const Session* earlier, Unit unit);
 
