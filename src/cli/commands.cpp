@@ -148,7 +148,14 @@ JobResult run_session(TapeJob& job, FileStore& files) {
   judge(JobOptions(job));
   const InterruptEndsInput ends;
   JobResult result;
-  result.exit_code = ask_for_tape(job, today(), files, std::cin, std::cout) ? 0 : 1;
+  try {
+    result.exit_code = ask_for_tape(job, today(), files, std::cin, std::cout) ? 0 : 1;
+  } catch (const UsageError&) {
+    throw;
+  } catch (const Error& error) {
+    result.exit_code = error.problem().code == "file.read" ? 2 : 1;
+    result.problems = {error.problem()};
+  }
   return result;
 }
 

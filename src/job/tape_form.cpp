@@ -151,15 +151,17 @@ std::string missing_from(const TapeForm& form) {
 }
 
 void save_tape(const TapeForm& form, FileStore& files) {
-  const auto held = files.lock(folder_of(form.path));
-  // A session takes a while: she may have changed the file meanwhile.
-  const std::string now = is_there(form.path, files) ? files.read(form.path) : "";
-  const std::string text = new_text(form, now);
-  if (now.empty()) {
-    files.write(form.path, text);
-  } else {
-    files.write_all({{form.path + ".bak", now}, {form.path, text}});
-  }
+  in_its_place([&] {
+    const auto held = files.lock(folder_of(form.path));
+    // A session takes a while: she may have changed the file meanwhile.
+    const std::string now = is_there(form.path, files) ? files.read(form.path) : "";
+    const std::string text = new_text(form, now);
+    if (now.empty()) {
+      files.write(form.path, text);
+    } else {
+      files.write_all({{form.path + ".bak", now}, {form.path, text}});
+    }
+  });
 }
 
 }  // namespace blockwright

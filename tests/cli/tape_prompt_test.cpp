@@ -25,13 +25,13 @@ const std::string kClient = R"({
   ]
 })";
 
-struct Session1 {
+struct Asked {
   std::string said;
   bool wrote = false;
 };
 
 // What the program says to these answers about people/verity.json.
-Session1 asked(const std::string& answers, MemoryFiles& files, TapeJob job = {}) {
+Asked asked(const std::string& answers, MemoryFiles& files, TapeJob job = {}) {
   job.client = "people/verity.json";
   std::istringstream in(answers);
   std::ostringstream out;

@@ -152,3 +152,12 @@ TEST_CASE("A session through a pipe is drafted from and judged") {
       has(judged.output, "Pip Quill, session of 2026-08-01: 3 measurements taken, 18 estimated."));
   CHECK(call("draft " + client + " --write svg --out " + folder.path("out")).exit_code == 0);
 }
+
+TEST_CASE("What cannot be written is shown, without an option that the session has not got") {
+  const ToolResult taken =
+      run_tool("printf 'Pip\\ncm\\n2026-08-01\\nR.\\n88\\n' | " + kProgram + " tape /proc/me.json");
+  CHECK(taken.exit_code == 1);
+  CHECK(has(taken.output, "What you entered, of 2026-08-01:\n  bust girth: 88\n"));
+  CHECK(has(taken.output, "file.write"));
+  CHECK_FALSE(has(taken.output, "--out"));
+}
