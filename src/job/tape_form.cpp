@@ -35,9 +35,9 @@ bool is_there(const std::string& path, FileStore& files) {
   }
 }
 
-Client client_in(const std::string& text, const std::string& path) {
-  std::istringstream in(text);
-  return read_client(in, path);
+Client read_again(const ClientText& file) {
+  std::istringstream in{std::string(file.text)};
+  return read_client(in, file.file);
 }
 
 std::string taped_text(Measure value, Unit unit) {
@@ -81,9 +81,8 @@ std::string new_text(const TapeForm& form, const std::string& now) {
   const NewSession session{form.date, form.by, form.entered};
   if (now.empty()) return new_client_text({form.name, form.unit, session}, form.path);
   const ClientText old{now, form.path};
-  return has_session(client_in(now, form.path), form.date)
-             ? with_readings(old, form.date, form.entered)
-             : with_session(old, session);
+  return has_session(read_again(old), form.date) ? with_readings(old, form.date, form.entered)
+                                                 : with_session(old, session);
 }
 
 }  // namespace
@@ -94,7 +93,7 @@ TapeForm open_tape(const TapeJob& job, FileStore& files) {
   form.unit = job.unit.value_or(Unit::Cm);
   if (!is_there(job.client, files)) return form;
   form.text = files.read(job.client);
-  const Client client = client_in(form.text, form.path);
+  const Client client = read_again({form.text, form.path});
   form.name = client.name;
   form.unit = client.unit;
   return form;
@@ -109,7 +108,7 @@ void date_session(TapeForm& form, const std::string& date) {
   require_readable(kAnyName, {.date = date, .by = "", .tape = {}});
   form.date = date;
   if (form.is_new_client()) return;
-  for (const Session& session : client_in(form.text, form.path).sessions) {
+  for (const Session& session : read_again({form.text, form.path}).sessions) {
     if (session.date < date) form.earlier = session;
     if (session.date != date) continue;
     form.continued = true;
