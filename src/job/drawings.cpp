@@ -55,10 +55,12 @@ bool writes(const DrawingJob& job, OutputOf of) {
       output_kinds(), [&](const OutputRow& row) { return row.of == of && is_wanted(job, row); });
 }
 
-void prepare_writers(const DrawingJob& job) {
+std::vector<Preparation> prepare_writers(const DrawingJob& job) {
+  std::vector<Preparation> begun;
   for (const OutputRow& row : output_kinds()) {
-    if (row.prepare != nullptr && is_wanted(job, row)) row.prepare();
+    if (row.prepare != nullptr && is_wanted(job, row)) begun.push_back(row.prepare());
   }
+  return begun;
 }
 
 int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, const Drawing& drawing,

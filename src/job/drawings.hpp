@@ -5,6 +5,7 @@
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/pattern/pattern.hpp"
 #include "blockwright/style/style.hpp"
+#include "blockwright/write/writers.hpp"
 
 #include <iosfwd>
 #include <span>
@@ -35,7 +36,7 @@ struct OutputRow {
   std::string_view means;
   OutputOf of;
   int (*write)(std::ostream&, const Drawing&);  ///< gives back the number of pages, if it has any
-  void (*prepare)() = nullptr;                  ///< of a writer that takes long to get ready
+  Preparation (*prepare)() = nullptr;           ///< of a writer that takes long to get ready
 };
 
 std::span<const OutputRow> output_kinds();
@@ -51,7 +52,7 @@ std::string cut_stem(const Job& job);
 bool writes(const DrawingJob& job, OutputOf of);
 
 /// Lets the writers of the kinds that the job wants get ready while the pieces are made.
-void prepare_writers(const DrawingJob& job);
+[[nodiscard]] std::vector<Preparation> prepare_writers(const DrawingJob& job);
 
 /// Adds the kinds of output that the job wants and that are made of the sheet, or of the pattern
 /// alone, under `stem` with their endings. Gives back the pages of the PDF.

@@ -102,7 +102,7 @@ std::vector<std::string> write_overlay(const CompareJob& job, std::span<const Bl
 JobResult compared(const CompareJob& job, FileStore& files) {
   judge(job);
   (void)print_of(job);
-  prepare_writers(job);
+  const std::vector<Preparation> writers = prepare_writers(job);
   std::vector<BlockRun> runs;
   for (BlockSource& version : versions_of(job, files)) {
     runs.push_back(fitted_block(std::move(version)));

@@ -156,7 +156,7 @@ int write_drawings(const Job& job, const PrintOptions& print, const BlockRun& ru
 JobResult done(const Job& job, FileStore& files) {
   judge(job);
   PrintOptions print = print_of(job);
-  prepare_writers(job);
+  const std::vector<Preparation> writers = prepare_writers(job);
   BlockRun run = fitted_block(block_source(job, files));
   if (!job.allowance && run.unit == Unit::Inch) print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);

@@ -3,7 +3,7 @@
 
 namespace blockwright {
 
-void prepare_pdf() {}
+Preparation prepare_pdf() { return {}; }
 
 namespace writing {
 

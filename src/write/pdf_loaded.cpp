@@ -41,20 +41,26 @@ NewObjects* loaded() {
   return reinterpret_cast<NewObjects*>(made);
 }
 
+struct Loading {
+  NewObjects* made = nullptr;
+  std::shared_future<void> done = std::async([this] { made = loaded(); }).share();
+};
+
 /// Begun with the first call, in a thread of its own if there is one to be had.
-std::shared_future<NewObjects*> loading() {
-  static const std::shared_future<NewObjects*> begun = std::async(loaded).share();
+const Loading& loading() {
+  static const Loading begun;
   return begun;
 }
 
 }  // namespace
 
 std::unique_ptr<PdfObjects> new_pdf_objects() {
-  return std::unique_ptr<PdfObjects>(loading().get()());
+  loading().done.get();
+  return std::unique_ptr<PdfObjects>(loading().made());
 }
 
 }  // namespace writing
 
-void prepare_pdf() { (void)writing::loading(); }
+Preparation prepare_pdf() { return Preparation(writing::loading().done); }
 
 }  // namespace blockwright

@@ -2,8 +2,10 @@
 
 #include "blockwright/layout/print_plan.hpp"
 
+#include <future>
 #include <iosfwd>
 #include <string>
+#include <utility>
 
 namespace blockwright {
 
@@ -18,9 +20,27 @@ void write_svg(std::ostream& out, const Sheet& sheet, const std::string& title,
 /// gives the same bytes.
 void write_pdf(std::ostream& out, const PrintPlan& plan, TextFonts& fonts);
 
-/// Gets ready what write_pdf() needs, while other work is done. Throws nothing: what goes wrong is
-/// told by write_pdf().
-void prepare_pdf();
+/// What is made ready in the background, awaited where this ends: the program must not come to its
+/// end meanwhile.
+class [[nodiscard]] Preparation {
+ public:
+  Preparation() = default;
+  explicit Preparation(std::shared_future<void> ready) : ready_(std::move(ready)) {}
+  Preparation(Preparation&&) = default;
+  Preparation& operator=(Preparation&&) = delete;
+  Preparation(const Preparation&) = delete;
+  Preparation& operator=(const Preparation&) = delete;
+  ~Preparation() {
+    if (ready_.valid()) ready_.wait();
+  }
+
+ private:
+  std::shared_future<void> ready_;
+};
+
+/// Makes ready what write_pdf() needs, while other work is done. Throws nothing: what goes wrong is
+/// said by write_pdf().
+Preparation prepare_pdf();
 
 /// Writes the pieces as pattern JSON, format "blockwright-pattern-1" (docs/formats.md): stitch
 /// lines in mm, y up, numbers in full precision.

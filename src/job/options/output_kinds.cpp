@@ -1,4 +1,3 @@
-#include "blockwright/write/writers.hpp"
 #include "drawings.hpp"
 
 #include <array>
