@@ -43,6 +43,9 @@ struct Body {
   }
 };
 
+/// The SD of one careful reading by a home maker (src/measure/tape_error.hpp).
+Measure tape_sd(MeasurementName name);
+
 /// The most that an ease may be, either way. Common practice, no source: no block has more.
 Measure most_ease(MeasurementName name);
 
