@@ -1,6 +1,6 @@
 add_layer(measure
-  HEADERS measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp tape_session.hpp
-  SOURCES measure_text.cpp correction_table.cpp survey.cpp regression.cpp body.cpp judge.cpp
+  HEADERS measurement_name.hpp fitting.hpp correction_table.hpp client.hpp client_edit.hpp body.hpp body_spread.hpp tape_session.hpp
+  SOURCES measure_text.cpp correction_table.cpp survey.cpp regression.cpp body.cpp body_spread.cpp judge.cpp
           judge_neck.cpp tape_error.cpp tape_session.cpp
           client/tape_value.cpp client/sure_value.cpp client/client_file.cpp client/amount_value.cpp
           client/correction_value.cpp client/fitting_value.cpp client/client.cpp

@@ -78,6 +78,17 @@ Expectation Regression::expected_from_others(MeasurementName name) const {
           .sd = measure_of(name, doubt_grown() * variable.unit / std::sqrt(precision))};
 }
 
+double Regression::coefficient(MeasurementName of, MeasurementName learnt) const {
+  const std::size_t i = place_of(of), j = place_of(learnt);
+  return entry(swept_, i, j) * survey_variables()[i].unit / survey_variables()[j].unit;
+}
+
+double Regression::covariance(MeasurementName a, MeasurementName b) const {
+  const std::size_t i = place_of(a), j = place_of(b);
+  const double units = survey_variables()[i].unit * survey_variables()[j].unit;
+  return doubt_grown() * doubt_grown() * units * entry(swept_, i, j);
+}
+
 Regression learnt_from(const Body& body, std::initializer_list<MeasurementName> but) {
   Regression regression(beyond_survey(body[MeasurementName::BustGirth]));
   for (const SurveyVariable& variable : survey_variables()) {

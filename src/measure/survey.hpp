@@ -76,6 +76,14 @@ class Regression {
   /// Requires: `name` was learnt.
   [[nodiscard]] Expectation expected_from_others(MeasurementName name) const;
 
+  /// What the expected value of one grows by for each mm (or degree) of one that was learnt.
+  /// Requires: both are in the survey; `of` was not learnt, `learnt` was.
+  [[nodiscard]] double coefficient(MeasurementName of, MeasurementName learnt) const;
+
+  /// How two that were not learnt vary together about what is expected of them, in their units.
+  /// Requires: both are in the survey and were not learnt.
+  [[nodiscard]] double covariance(MeasurementName a, MeasurementName b) const;
+
  private:
   [[nodiscard]] double pull_on(std::size_t place) const;
   [[nodiscard]] double mean_of(const SurveyVariable& variable) const;

@@ -1,31 +1,13 @@
 #include "support/people.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "support/random.hpp"
 #include "survey.hpp"
 
 #include <cmath>
-#include <numbers>
-#include <random>
 
 namespace blockwright {
 namespace {
-
-// std::normal_distribution differs from library to library; this is Box and Muller's rule.
-class Normal {
- public:
-  explicit Normal(unsigned seed) : engine_(seed) {}
-
-  double operator()() {
-    const double radius = std::sqrt(-2.0 * std::log(1.0 - uniform()));
-    return radius * std::cos(2.0 * std::numbers::pi * uniform());
-  }
-
- private:
-  // 53 bits make a double in [0, 1).
-  double uniform() { return static_cast<double>(engine_() >> 11U) * 0x1p-53; }
-
-  std::mt19937_64 engine_;
-};
 
 using Factor = std::array<std::array<double, kSurveySize>, kSurveySize>;
 
@@ -55,9 +37,9 @@ double as_read(MeasurementName name, double value) {
 
 using Draws = std::array<double, kSurveySize>;
 
-Draws drawn(Normal& normal) {
+Draws drawn(Random& random) {
   Draws draws{};
-  for (double& draw : draws) draw = normal();
+  for (double& draw : draws) draw = random.normal();
   return draws;
 }
 
@@ -78,10 +60,10 @@ Session person(const Factor& factor, const Draws& draws, double beyond) {
 
 std::vector<Session> survey_people(int count, unsigned seed) {
   const Factor factor = factor_of(survey_covariance());
-  Normal normal(seed);
+  Random random(seed);
   std::vector<Session> people;
   people.reserve(static_cast<std::size_t>(count));
-  for (int i = 0; i < count; ++i) people.push_back(person(factor, drawn(normal), 0.0));
+  for (int i = 0; i < count; ++i) people.push_back(person(factor, drawn(random), 0.0));
   return people;
 }
 
@@ -91,11 +73,11 @@ std::vector<Session> people_at_bust(double bust_mm, int count, unsigned seed) {
   const SurveyVariable& bust = survey_variables().front();
   const Factor factor = factor_of(survey_covariance());
   const double beyond = beyond_survey(Length::mm(bust_mm));
-  Normal normal(seed);
+  Random random(seed);
   std::vector<Session> people;
   people.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) {
-    Draws draws = drawn(normal);
+    Draws draws = drawn(random);
     draws.front() = (bust_mm - beyond - bust.mean) / bust.unit / factor[0][0];
     people.push_back(person(factor, draws, beyond));
   }

@@ -1,0 +1,355 @@
+#include "blockwright/draft/bands.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace blockwright {
+namespace {
+
+/// Places on an edge lie about this far apart, in mm.
+constexpr double kBetweenPlaces = 12.0;
+
+// --- the ways in which a body's numbers could be off ------------------------------------------
+
+/// By how much each number is moved, by one SD in all.
+using BodyWay = std::array<double, kMeasurementCount>;
+
+/// Ways that do not depend on one another and together make the spread: the columns of its Cholesky
+/// factor. What has no spread of its own has no way.
+std::vector<BodyWay> ways_of(const BodySpread& spread) {
+  std::vector<BodyWay> ways;
+  for (const MeasurementInfo& column : kMeasurements) {
+    const auto j = static_cast<std::size_t>(column.name);
+    const auto left = [&](const MeasurementInfo& row) {
+      double value = spread.covariance(row.name, column.name);
+      for (const BodyWay& way : ways) value -= way[static_cast<std::size_t>(row.name)] * way[j];
+      return value;
+    };
+    const double own = left(column);
+    if (own <= 1e-9 * spread.covariance(column.name, column.name)) continue;
+    BodyWay way{};
+    for (const MeasurementInfo& row : kMeasurements) {
+      if (row.name >= column.name) {
+        way[static_cast<std::size_t>(row.name)] = left(row) / std::sqrt(own);
+      }
+    }
+    ways.push_back(way);
+  }
+  return ways;
+}
+
+/// The body gone that way, as far as the catalogue's limits allow.
+Body moved(Body body, const BodyWay& way, double sign) {
+  for (const MeasurementInfo& entry : kMeasurements) {
+    auto& measurement = body.measurements[entry.name];
+    const double by = sign * way[static_cast<std::size_t>(entry.name)];
+    if (!measurement || by == 0.0) continue;
+    measurement->value =
+        std::clamp(measurement->value + measure_of(entry.name, by), entry.least, entry.most);
+  }
+  return body;
+}
+
+// --- the places that are looked at ------------------------------------------------------------
+
+/// Where a place of the block lies on another draft of it: the same share of the same stretch. A
+/// further dart makes other stretches: then the same share of the whole edge, its darts closed.
+struct PlaceOnEdge {
+  std::size_t piece = 0, edge = 0, stretch = 0, stretches = 0;
+  double share = 0.0;          ///< of the stretch
+  double share_of_edge = 0.0;  ///< of the edge as sewn
+};
+
+struct Places {
+  std::vector<EdgeBand> bands;
+  std::vector<PlaceOnEdge> on;  ///< of all places of all bands, in their order
+};
+
+void add_places(const Pattern& block, std::size_t p, std::size_t e, Places& places) {
+  const Piece& piece = block.pieces[p];
+  const Edge& edge = piece.edges[e];
+  const std::vector<Path> stretches = sewn_stretches(piece, edge);
+  const double whole = sewn_length(piece, edge);
+  double before = 0.0;
+  for (std::size_t s = 0; s < stretches.size(); ++s) {
+    const double long_ = stretches[s].empty() ? 0.0 : length(stretches[s]);
+    if (long_ < 1.0) continue;
+    EdgeBand& band = places.bands.emplace_back(EdgeBand{piece.name, edge.name, {}});
+    const auto steps = static_cast<std::size_t>(std::ceil(long_ / kBetweenPlaces)) + 1;
+    for (std::size_t i = 0; i <= steps; ++i) {
+      const double share = static_cast<double>(i) / static_cast<double>(steps);
+      const double along = share * long_;
+      band.places.push_back({point_at_length(stretches[s], along),
+                             left_of(tangent_at_length(stretches[s], along)), 0.0});
+      places.on.push_back({p, e, s, stretches.size(), share, (before + along) / whole});
+    }
+    before += long_;
+  }
+}
+
+Places places_on(const Pattern& block) {
+  Places places;
+  for (std::size_t p = 0; p < block.pieces.size(); ++p) {
+    for (std::size_t e = 0; e < block.pieces[p].edges.size(); ++e) add_places(block, p, e, places);
+  }
+  return places;
+}
+
+/// All that is looked at on one draft.
+struct Found {
+  std::vector<Point> places, landmarks;
+  std::vector<double> lengths;
+};
+
+/// The stretches of every edge, so that each is taken apart once.
+using Stretches = std::vector<std::vector<std::vector<Path>>>;
+
+Stretches stretches_of(const Pattern& block) {
+  Stretches all;
+  for (const Piece& piece : block.pieces) {
+    auto& of_piece = all.emplace_back();
+    for (const Edge& edge : piece.edges) of_piece.push_back(sewn_stretches(piece, edge));
+  }
+  return all;
+}
+
+Point place_on(const Pattern& block, const Stretches& stretches, const PlaceOnEdge& on) {
+  const std::vector<Path>& same = stretches[on.piece][on.edge];
+  if (same.size() == on.stretches && !same[on.stretch].empty()) {
+    return point_at_length(same[on.stretch], on.share * length(same[on.stretch]));
+  }
+  const Piece& piece = block.pieces[on.piece];
+  const Edge& edge = piece.edges[on.edge];
+  const double closed = on.share_of_edge * sewn_length(piece, edge);
+  return point_at_length(edge.path, cut_from_closed(piece, edge, closed));
+}
+
+Found found_on(const Pattern& block, const Places& places) {
+  Found found;
+  const Stretches stretches = stretches_of(block);
+  for (const PlaceOnEdge& on : places.on) found.places.push_back(place_on(block, stretches, on));
+  for (const Piece& piece : block.pieces) {
+    for (const Landmark& landmark : piece.landmarks) found.landmarks.push_back(landmark.at);
+    for (const Edge& edge : piece.edges) found.lengths.push_back(sewn_length(piece, edge));
+  }
+  return found;
+}
+
+// --- what each way makes of them --------------------------------------------------------------
+
+/// How far all that is looked at moves; places square to their lines.
+struct Moves {
+  std::vector<double> places, lengths;
+  std::vector<Vec> landmarks;
+};
+
+template <class T>
+auto differences(const std::vector<T>& there, const std::vector<T>& here) {
+  std::vector<decltype(there[0] - here[0])> by;
+  for (std::size_t i = 0; i < there.size(); ++i) by.push_back(there[i] - here[i]);
+  return by;
+}
+
+std::vector<double> square_to_lines(const std::vector<Vec>& by,
+                                    const std::vector<EdgeBand>& bands) {
+  std::vector<double> moves;
+  for (const EdgeBand& band : bands) {
+    for (const BandPlace& place : band.places) {
+      moves.push_back(dot(by[moves.size()], place.across));
+    }
+  }
+  return moves;
+}
+
+Moves moves_between(const Found& less, const Found& more, const Places& places) {
+  return {square_to_lines(differences(more.places, less.places), places.bands),
+          differences(more.lengths, less.lengths), differences(more.landmarks, less.landmarks)};
+}
+
+/// What one way does for one SD less and for one more: the same but where a bound of the draft is
+/// met between.
+struct MovesBothWays {
+  Moves less, more;
+};
+
+/// Root of the sum of squares of what each way does, of both its halves the mean.
+template <class Part>
+double together(const std::vector<MovesBothWays>& moves, Part part) {
+  double sum = 0.0;
+  for (const auto& [less, more] : moves) sum += part(less) * part(less) + part(more) * part(more);
+  return std::sqrt(0.5 * sum);
+}
+
+std::vector<EdgeBand> edge_bands(Places places, const std::vector<MovesBothWays>& moves) {
+  std::size_t i = 0;
+  for (EdgeBand& band : places.bands) {
+    for (BandPlace& place : band.places) {
+      place.off = kBandSd * together(moves, [&](const Moves& one) { return one.places[i]; });
+      ++i;
+    }
+  }
+  return std::move(places.bands);
+}
+
+std::vector<PointBand> point_bands(const Pattern& block, const std::vector<MovesBothWays>& moves) {
+  std::vector<PointBand> bands;
+  for (const Piece& piece : block.pieces) {
+    for (const Landmark& landmark : piece.landmarks) {
+      const std::size_t i = bands.size();
+      const double x = together(moves, [&](const Moves& one) { return one.landmarks[i].x; });
+      const double y = together(moves, [&](const Moves& one) { return one.landmarks[i].y; });
+      bands.push_back(
+          {piece.name, landmark.name, Length::mm(kBandSd * x), Length::mm(kBandSd * y)});
+    }
+  }
+  return bands;
+}
+
+std::vector<LengthBand> length_bands(const Pattern& block,
+                                     const std::vector<MovesBothWays>& moves) {
+  std::vector<LengthBand> bands;
+  for (const Piece& piece : block.pieces) {
+    for (const Edge& edge : piece.edges) {
+      const std::size_t i = bands.size();
+      const double off = together(moves, [&](const Moves& one) { return one.lengths[i]; });
+      bands.push_back(
+          {piece.name, edge.name, Length::mm(sewn_length(piece, edge)), Length::mm(kBandSd * off)});
+    }
+  }
+  return bands;
+}
+
+// --- what to take again -----------------------------------------------------------------------
+
+/// A square table over the ways.
+using WayTable = std::vector<std::vector<double>>;
+using WayVector = std::vector<double>;
+
+double dot_of(const WayVector& a, const WayVector& b) {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < a.size(); ++i) sum += a[i] * b[i];
+  return sum;
+}
+
+WayVector times(const WayTable& table, const WayVector& v) {
+  WayVector product;
+  for (const WayVector& row : table) product.push_back(dot_of(row, v));
+  return product;
+}
+
+/// How far each way moves the places, in the mean of both its halves.
+WayTable mean_moves(const std::vector<MovesBothWays>& moves) {
+  WayTable means;
+  for (const auto& [less, more] : moves) {
+    WayVector& mean = means.emplace_back();
+    for (std::size_t i = 0; i < less.places.size(); ++i) {
+      mean.push_back(0.5 * (less.places[i] + more.places[i]));
+    }
+  }
+  return means;
+}
+
+/// How two ways move the places together.
+WayTable moved_together(const WayTable& moves) {
+  WayTable table;
+  for (const WayVector& a : moves) {
+    WayVector& row = table.emplace_back();
+    for (const WayVector& b : moves) row.push_back(dot_of(a, b));
+  }
+  return table;
+}
+
+/// The covariance of the ways, which each reading narrows.
+class WaysLeft {
+ public:
+  explicit WaysLeft(std::size_t count) : covariance_(count, WayVector(count, 0.0)) {
+    for (std::size_t i = 0; i < count; ++i) covariance_[i][i] = 1.0;
+  }
+
+  /// The sum of the squares of what the places are off.
+  [[nodiscard]] double squares(const WayTable& together) const {
+    double sum = 0.0;
+    for (std::size_t i = 0; i < together.size(); ++i) sum += dot_of(covariance_[i], together[i]);
+    return sum;
+  }
+  /// After a reading of what the ways move by `by`, which errs by `sd`. That of a Kalman filter
+  /// (R. E. Kalman, "A New Approach to Linear Filtering and Prediction Problems", Journal of Basic
+  /// Engineering 82 (1960), 35-45; from memory).
+  [[nodiscard]] WaysLeft read(const WayVector& by, double sd) const {
+    WaysLeft left = *this;
+    const WayVector gain = times(covariance_, by);
+    const double whole = dot_of(gain, by) + sd * sd;
+    for (std::size_t i = 0; i < gain.size(); ++i) {
+      for (std::size_t j = 0; j < gain.size(); ++j) {
+        left.covariance_[i][j] -= gain[i] * gain[j] / whole;
+      }
+    }
+    return left;
+  }
+
+ private:
+  WayTable covariance_;
+};
+
+WayVector moved_by(const std::vector<BodyWay>& ways, MeasurementName name) {
+  WayVector by;
+  for (const BodyWay& way : ways) by.push_back(way[static_cast<std::size_t>(name)]);
+  return by;
+}
+
+/// The reading that leaves least; nothing where none narrows anything.
+std::optional<Retake> best_reading(const Body& body, const std::vector<BodyWay>& ways,
+                                   const WayTable& together, const std::vector<Retake>& chosen,
+                                   WaysLeft& left) {
+  const double before = left.squares(together);
+  std::optional<Retake> best;
+  WaysLeft after = left;
+  for (const MeasurementInfo& entry : kMeasurements) {
+    const WayVector by = moved_by(ways, entry.name);
+    if (dot_of(by, by) == 0.0) continue;
+    if (std::ranges::find(chosen, entry.name, &Retake::name) != chosen.end()) continue;
+    const WaysLeft then = left.read(by, tape_sd(entry.name).number());
+    const double narrows = 1.0 - std::sqrt(then.squares(together) / before);
+    if (best && narrows <= best->narrows) continue;
+    best = {entry.name, body.taped(entry.name), narrows};
+    after = then;
+  }
+  left = after;
+  return best;
+}
+
+std::vector<Retake> to_take_first(const Body& body, const std::vector<BodyWay>& ways,
+                                  const std::vector<MovesBothWays>& moves) {
+  constexpr std::size_t count = 2;
+  const WayTable together = moved_together(mean_moves(moves));
+  WaysLeft left(ways.size());
+  std::vector<Retake> first;
+  while (first.size() < count) {
+    const auto best = best_reading(body, ways, together, first, left);
+    if (!best) break;
+    first.push_back(*best);
+  }
+  return first;
+}
+
+}  // namespace
+
+BlockBands block_bands(const Body& body, const BodySpread& spread, const Ease& ease,
+                       const DraftedBlock& block) {
+  const std::vector<BodyWay> ways = ways_of(spread);
+  Places places = places_on(block.pattern);
+  const Found here = found_on(block.pattern, places);
+  const auto found = [&](const BodyWay& way, double sign) {
+    return found_on(draft_block(moved(body, way, sign), ease).pattern, places);
+  };
+  std::vector<MovesBothWays> moves;
+  for (const BodyWay& way : ways) {
+    moves.push_back({moves_between(found(way, -1.0), here, places),
+                     moves_between(here, found(way, 1.0), places)});
+  }
+  return {edge_bands(std::move(places), moves), point_bands(block.pattern, moves),
+          length_bands(block.pattern, moves), to_take_first(body, ways, moves)};
+}
+
+}  // namespace blockwright
