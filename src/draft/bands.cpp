@@ -8,7 +8,7 @@ namespace blockwright {
 namespace {
 
 /// Places on an edge lie about this far apart, in mm.
-constexpr double kBetweenPlaces = 12.0;
+constexpr double kBetweenPlaces = 8.0;
 
 // --- the ways in which a body's numbers could be off ------------------------------------------
 
@@ -206,15 +206,25 @@ std::vector<PointBand> point_bands(const Pattern& block, const std::vector<Moves
   return bands;
 }
 
-std::vector<LengthBand> length_bands(const Pattern& block,
+/// Where the bands of an edge are widest.
+Length widest(const std::vector<EdgeBand>& bands, const Piece& piece, const Edge& edge) {
+  double most = 0.0;
+  for (const EdgeBand& band : bands) {
+    if (band.piece != piece.name || band.edge != edge.name) continue;
+    for (const BandPlace& place : band.places) most = std::max(most, place.off);
+  }
+  return Length::mm(most);
+}
+
+std::vector<LengthBand> length_bands(const Pattern& block, const std::vector<EdgeBand>& edges,
                                      const std::vector<MovesBothWays>& moves) {
   std::vector<LengthBand> bands;
   for (const Piece& piece : block.pieces) {
     for (const Edge& edge : piece.edges) {
       const std::size_t i = bands.size();
       const double off = together(moves, [&](const Moves& one) { return one.lengths[i]; });
-      bands.push_back(
-          {piece.name, edge.name, Length::mm(sewn_length(piece, edge)), Length::mm(kBandSd * off)});
+      bands.push_back({piece.name, edge.name, Length::mm(sewn_length(piece, edge)),
+                       Length::mm(kBandSd * off), widest(edges, piece, edge)});
     }
   }
   return bands;
@@ -335,6 +345,15 @@ std::vector<Retake> to_take_first(const Body& body, const std::vector<BodyWay>& 
 
 }  // namespace
 
+Length toile_allowance(const BlockBands& bands, const Pattern& block) {
+  Length most;
+  for (const LengthBand& edge : bands.lengths) {
+    const EdgeRole role = block.piece(edge.piece).edge(edge.edge).role;
+    if (role == EdgeRole::Seam || role == EdgeRole::Opening) most = std::max(most, edge.aside);
+  }
+  return most + kToSew;
+}
+
 BlockBands block_bands(const Body& body, const BodySpread& spread, const Ease& ease,
                        const DraftedBlock& block) {
   const std::vector<BodyWay> ways = ways_of(spread);
@@ -348,8 +367,12 @@ BlockBands block_bands(const Body& body, const BodySpread& spread, const Ease& e
     moves.push_back({moves_between(found(way, -1.0), here, places),
                      moves_between(here, found(way, 1.0), places)});
   }
-  return {edge_bands(std::move(places), moves), point_bands(block.pattern, moves),
-          length_bands(block.pattern, moves), to_take_first(body, ways, moves)};
+  BlockBands bands;
+  bands.edges = edge_bands(std::move(places), moves);
+  bands.points = point_bands(block.pattern, moves);
+  bands.lengths = length_bands(block.pattern, bands.edges, moves);
+  bands.take_first = to_take_first(body, ways, moves);
+  return bands;
 }
 
 }  // namespace blockwright

@@ -2,6 +2,7 @@
 
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/draft/bands.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/job/job.hpp"
@@ -11,6 +12,7 @@
 #include "blockwright/report/report.hpp"
 #include "blockwright/style/style.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,6 +32,7 @@ struct BlockRun : BlockSource {
   Body body;
   DraftedBlock block;
   CheckReport checks;
+  std::optional<BlockBands> bands;              ///< of the block, where they were asked for
   std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
   FittedPattern fitted;                         ///< the block with them; without any, the block
   std::string garment = "bodice block";         ///< what is made

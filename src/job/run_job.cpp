@@ -101,6 +101,24 @@ int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, c
   return pages;
 }
 
+BlockBands bands_of(const BlockRun& run) {
+  return block_bands(run.body, spread_of(run.session, run.body), Ease::of(run.client), run.block);
+}
+
+/// The block as drafted, with the bands of its lines. It is no piece to cut.
+void add_bands(const Job& job, const PrintOptions& print, const BlockRun& run, const Report& report,
+               TextFonts& fonts, std::vector<NewFile>& outputs) {
+  PrintOptions net = print;
+  net.cut = CutStyle::Net;
+  SheetNotes notes = notes_of(report);
+  notes.versions = {"black: the block as drafted", "grey, dotted: where 19 of 20 of its lines lie"};
+  const Pattern block = true_darts(run.block.pattern).pattern;
+  add_outputs(
+      output_stem(job) + "-bands", OutputOf::Sheet, job,
+      {title_of(report), lay_out(block, net, notes, nullptr, run.bands->edges), block, fonts},
+      outputs);
+}
+
 RunSummary summary_of(const BlockRun& run) {
   RunSummary summary;
   summary.name = run.client.name;
@@ -147,6 +165,7 @@ int write_drawings(const Job& job, const PrintOptions& print, const BlockRun& ru
   TextFonts fonts;
   const bool sheets = writes(job, OutputOf::Sheet);
   const int pages = sheets ? add_sheets(job, print, run, report, fonts, outputs) : 0;
+  if (sheets && run.bands) add_bands(job, print, run, report, fonts, outputs);
   add_outputs(output_stem(job) + "-pattern", OutputOf::Pattern, job, {"", {}, run.printed, fonts},
               outputs);
   report.files = write_outputs(outputs, files);
@@ -160,6 +179,7 @@ JobResult done(const Job& job, FileStore& files) {
   BlockRun run = fitted_block(block_source(job, files));
   if (!job.allowance && run.unit == Unit::Inch) print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);
+  if (!has_errors(run.problems) && job.bands) run.bands = bands_of(run);
   Report report = report_of(run, print.cut);
   JobResult result;
   result.summary = summary_of(run);

@@ -92,6 +92,10 @@ Report report_of(const BlockRun& run, CutStyle cut) {
                 run.blended,
                 worded(run.problems, run.unit),
                 {}};
+  if (run.bands) {
+    report.bands = run.bands;
+    report.toile_allowance = toile_allowance(*run.bands, run.block.pattern);
+  }
   if (!run.corrections.empty()) report.stages.push_back(fitted_stage(run));
   if (!run.division.empty()) {
     report.stages.push_back(stage_after("divided", run.fitted.pattern, run.division));

@@ -141,6 +141,22 @@ void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
   }
 }
 
+void draw_band(const EdgeBand& band, double side, Drawing& drawing) {
+  std::vector<Point> points;
+  for (const BandPlace& place : band.places) {
+    points.push_back(place.at + side * place.off * place.across);
+  }
+  drawing.line(SheetLayer::Marks, LineRole::Band, band.edge, Path::through(points));
+}
+
+void draw_bands(const Piece& piece, std::span<const EdgeBand> bands, Drawing& drawing) {
+  for (const EdgeBand& band : bands) {
+    if (band.piece != piece.name) continue;
+    draw_band(band, 1.0, drawing);
+    draw_band(band, -1.0, drawing);
+  }
+}
+
 std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& previous) {
   std::vector<MovedPoint> moved;
   for (const Landmark& landmark : piece.landmarks) {
@@ -157,7 +173,7 @@ std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& pr
 }  // namespace
 
 LaidPiece dress(const Piece& piece, const PrintOptions& options,
-                const std::optional<PreviousPiece>& previous) {
+                const std::optional<PreviousPiece>& previous, std::span<const EdgeBand> bands) {
   LaidPiece dressed{piece, {}, {}, {}, {}};
   Drawing drawing(dressed.lines, piece.name);
   const Path cut = outline_to_cut(piece, options);
@@ -177,6 +193,7 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
                    Path::through({point.was, point.is}));
     }
   }
+  draw_bands(piece, bands, drawing);
   dressed.room = room_on(piece, dressed.lines);
   return dressed;
 }

@@ -3,6 +3,7 @@
 #include "tiling.hpp"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace blockwright {
@@ -15,9 +16,11 @@ struct PreviousPiece {
 };
 
 /// Cut line, stitch lines and marks of one piece, as the cut style asks for; under them the stitch
-/// lines and darts of its previous version, if there is one. It is not yet placed on the sheet.
+/// lines and darts of its previous version, if there is one, and the bands of its edges. It is not
+/// yet placed on the sheet.
 LaidPiece dress(const Piece& piece, const PrintOptions& options,
-                const std::optional<PreviousPiece>& previous = std::nullopt);
+                const std::optional<PreviousPiece>& previous = std::nullopt,
+                std::span<const EdgeBand> bands = {});
 
 /// The strokes of a notch: square to the stitch line, from the cut line inwards. A double notch is
 /// two of them, side by side.

@@ -52,12 +52,12 @@ std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
 
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.
 Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-               const PreviousVersion* previous) {
+               const PreviousVersion* previous, std::span<const EdgeBand> bands) {
   Layout layout{options, notes, {}, 0.0, 0.0, previous != nullptr};
   Box upright;
   double x = kSheetMargin;
   for (const Piece& piece : pattern.pieces) {
-    layout.pieces.push_back(dress(piece, options, previous_of(piece, previous)));
+    layout.pieces.push_back(dress(piece, options, previous_of(piece, previous), bands));
     const Box box = box_of(layout.pieces.back().lines);
     layout.pieces.back().at.x = x - box.left;
     x += box.width() + kBetweenPieces;

@@ -26,6 +26,7 @@ const RoleRow& row_of(LineRole role) {
       {LineRole::Grainline, "grainline", {0.35, {}}},
       {LineRole::Notch, "notch", {0.5, {}}},
       {LineRole::Hole, "hole", {0.35, {}}},
+      {LineRole::Band, "band", {0.25, {1.0, 1.0}, 0.4}},
       {LineRole::TestSquare, "test-square", {0.3, {}}},
       {LineRole::Frame, "frame", {0.15, {}}},
   };

@@ -90,6 +90,29 @@ Json blended_json(const BlendedEdge& seam) {
           {"moved_mm", rounded(seam.moved)}};
 }
 
+Json bands_json(const BlockBands& bands, Length allowance) {
+  const auto edge = [](const LengthBand& band) -> Json {
+    return {{"edge", band.piece + "." + band.edge},
+            {"length_mm", rounded(band.length.mm())},
+            {"off_mm", rounded(band.off.mm())},
+            {"aside_mm", rounded(band.aside.mm())}};
+  };
+  const auto point = [](const PointBand& band) -> Json {
+    return {{"point", band.piece + "." + band.point},
+            {"x_mm", rounded(band.x.mm())},
+            {"y_mm", rounded(band.y.mm())}};
+  };
+  const auto reading = [](const Retake& retake) -> Json {
+    return {{"name", info(retake.name).key},
+            {"source", retake.taped ? "taped" : "estimated"},
+            {"narrows", rounded(retake.narrows)}};
+  };
+  return {{"edges", list_of(bands.lengths, edge)},
+          {"points", list_of(bands.points, point)},
+          {"take_first", list_of(bands.take_first, reading)},
+          {"toile_allowance_mm", rounded(allowance.mm())}};
+}
+
 }  // namespace
 
 std::string unit_suffix(Measure value) { return value.is_angle() ? "_deg" : "_mm"; }
@@ -147,6 +170,7 @@ std::string report_json(const Report& report) {
   json["stages"] =
       list_of(report.stages, [&](const Stage& stage) { return stage_json(stage, report.unit); });
   json["blended"] = list_of(report.blended, blended_json);
+  if (report.bands) json["bands"] = bands_json(*report.bands, report.toile_allowance);
   json["files"] = report.files;
   return text_of(json);
 }

@@ -165,7 +165,7 @@ std::string closing(const Report& report) {
 
 std::string report_text(const Report& report) {
   return title_of(report) + "\n" + stage_texts(report) + blended_list(report) +
-         problem_list(report.problems) + closing(report);
+         (report.bands ? bands_text(report) : "") + problem_list(report.problems) + closing(report);
 }
 
 }  // namespace blockwright

@@ -22,10 +22,11 @@ struct PointBand {
   Length x, y;
 };
 
-/// How far a length of the finished block could be off, its darts closed.
+/// How far an edge of the finished block could be off.
 struct LengthBand {
   std::string piece, edge;
-  Length length, off;
+  Length length, off;  ///< its darts closed
+  Length aside;        ///< where its line could lie farthest to either side
 };
 
 /// What one more careful reading of a measurement would do.
@@ -43,6 +44,12 @@ struct BlockBands {
   /// is sure of all.
   std::vector<Retake> take_first;
 };
+
+/// What to leave at the seams and the opening of a toile: as far as the widest of their bands lies
+/// outside its line, and so much to sew.
+Length toile_allowance(const BlockBands& bands, const Pattern& block);
+/// Common practice, no source.
+inline constexpr Length kToSew = Length::mm(10);
 
 /// Drafts the body with its numbers moved by one SD either way, each time all that move together,
 /// and puts the differences together. Each place is in its piece's frame, whose origin is the

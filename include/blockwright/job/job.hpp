@@ -119,6 +119,7 @@ struct Job : DrawingJob {
   int toile = 0;                     ///< only corrections before this toile; 0: all
   CutStyle cut = CutStyle::Toile;
   std::optional<Length> allowance;  ///< of a toile's seams; none: as usual in her unit
+  bool bands = false;               ///< draft: also write how far each line could be off
   bool steps = false;               ///< print the draft as instructions
   std::string stem;                 ///< of the output's names; empty: as the client file. No option
 };

@@ -2,12 +2,14 @@
 
 #include "blockwright/base/length.hpp"
 #include "blockwright/layout/sheet.hpp"
+#include "blockwright/pattern/edge_band.hpp"
 #include "blockwright/pattern/pattern.hpp"
 #include "blockwright/text/units.hpp"
 
 #include <algorithm>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -115,9 +117,10 @@ struct Layout {
 
 /// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
 /// The stitch lines and darts of a previous version lie under each piece on a layer of their own; a
-/// panel lies over the piece that it was cut from.
+/// panel lies over the piece that it was cut from. A band is drawn as a line to either side of its
+/// own, among the marks.
 Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
-               const PreviousVersion* previous = nullptr);
+               const PreviousVersion* previous = nullptr, std::span<const EdgeBand> bands = {});
 
 /// The whole layout as one drawing, with its texts measured in the fonts.
 Sheet sheet_of(const Layout& layout, TextFonts& fonts);

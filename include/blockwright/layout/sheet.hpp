@@ -36,6 +36,7 @@ enum class LineRole {
   Grainline,
   Notch,
   Hole,  ///< outline of a hole to punch, or a drill mark
+  Band,  ///< how far a line could lie to either side
   TestSquare,
   Frame,  ///< page furniture: frames, crosses, overlap guides
 };

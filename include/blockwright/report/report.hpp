@@ -5,6 +5,7 @@
 #include "blockwright/base/wording.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/draft/bands.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/fitting.hpp"
@@ -74,6 +75,8 @@ struct Report {
   std::vector<BlendedEdge> blended;             ///< across closed darts, before printing
   Problems problems;                            ///< errors first, in the person's unit
   std::vector<std::string> files;               ///< written
+  std::optional<BlockBands> bands = {};         ///< where they were asked for
+  Length toile_allowance = {};                  ///< that they ask for
 };
 
 /// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.
@@ -82,6 +85,9 @@ std::string report_text(const Report& report);
 std::string report_json(const Report& report);
 /// The same for a client that could not be drafted: problems only.
 std::string failure_json(const std::string& file, const Problems& problems);
+
+/// How far the lines could be off, what to take again first, and what to leave at the seams.
+std::string bands_text(const Report& report);
 
 /// A JSON list of problems as every report has them: severity, code, where, message, hint.
 std::string problems_json(const Problems& problems);

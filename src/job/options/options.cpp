@@ -174,6 +174,9 @@ std::vector<Option> drawing_options() {
       option("anonymous", kAll, &Job::anonymous, kOutput,
              "Leave the client's name off the paper and out of the report; files are named after "
              "the client file"),
+      option("bands", {Draft}, &Job::bands, kOutput,
+             "Also write how far each line could be off, for what the tape errs by and what was "
+             "estimated, and say what to take again first"),
       option("steps", {Draft}, &Job::steps, kNothing,
              "Print the draft as steps for pencil, ruler and compass"),
   };

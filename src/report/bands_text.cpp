@@ -1,0 +1,66 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/report/report.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+std::string band_row(const LengthBand& edge, Unit unit) {
+  return fmt::format("  {:<26}{:>10}{:>14}{:>16}\n", name_text(edge.piece + "." + edge.edge),
+                     number_text(edge.length, unit), number_text(edge.off, unit),
+                     number_text(edge.aside, unit));
+}
+
+/// "the waist girth, which was estimated".
+std::string taken(const Retake& retake) {
+  return "the " + words_of(retake.name) +
+         (retake.taped ? " once more, on another day" : ", which was estimated");
+}
+
+std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
+
+/// Less than this is not worth the way to the person. Ours.
+constexpr double kWorthTaking = 0.02;
+
+std::string what_to_take(const std::vector<Retake>& retakes) {
+  std::string text;
+  for (const Retake& retake : retakes) {
+    if (retake.narrows < kWorthTaking) break;
+    text += text.empty() ? "  Take first " + taken(retake) + ": all lines would lie " +
+                               percent(retake.narrows) + " closer.\n"
+                         : "  Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
+  }
+  return text.empty() ? "  No single measurement would bring the lines much closer.\n" : text;
+}
+
+/// Up to the next half centimetre or quarter inch.
+Length round_up(Length length, Unit unit) {
+  const Length step = unit == Unit::Inch ? Length::inches(0.25) : Length::mm(5.0);
+  return std::ceil(length / step) * step;
+}
+
+std::string what_to_leave(Length needed, Unit unit) {
+  const Length leave = round_up(needed, unit);
+  return fmt::format("  To let the toile out so far, leave {} at its seams: --allowance {}\n",
+                     length_text(leave, unit), trimmed(leave.mm(), 2));
+}
+
+}  // namespace
+
+std::string bands_text(const Report& report) {
+  const Unit unit = report.unit;
+  std::string text = fmt::format(
+      "\nHow far the lines could be off, 19 times of 20, in {}\n  {:<26}{:>10}{:>14}{:>16}\n",
+      unit_word(unit), "", "long", "give or take", "to either side");
+  for (const LengthBand& edge : report.bands->lengths) {
+    text += band_row(edge, unit);
+  }
+  return text + what_to_take(report.bands->take_first) +
+         what_to_leave(report.toile_allowance, unit);
+}
+
+}  // namespace blockwright
