@@ -3,6 +3,7 @@
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/draft/bands.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
@@ -102,7 +103,14 @@ std::vector<Comparison> of_passes(const Demo& demo, std::size_t& kept) {
                 }};
   };
   const Work trued{80, [&] { kept += true_darts(demo.block).blended.size(); }};
-  return {{"draft alone : parsing its client file (nlohmann-json)", draft, parse},
+  const Work bands{1, [&] {
+                     const Body body = fill_in(demo.session);
+                     kept += block_bands(body, spread_of(demo.session, body), demo.ease,
+                                         draft_block(body, demo.ease))
+                                 .edges.size();
+                   }};
+  return {{"bands of all lines : draft alone", bands, draft},
+          {"draft alone : parsing its client file (nlohmann-json)", draft, parse},
           {"fill in, draft and checks : parsing its client file", checked, parse},
           {"pivot, shoulder to side, all checks of the piece : draft alone",
            moved("front.side", 1.0), draft},

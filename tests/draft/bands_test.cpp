@@ -76,7 +76,7 @@ void count_points(const Session& person, const Session& tape, Held& held) {
 double share_held(const Names& taken, unsigned seed) {
   Held held;
   Random random(seed);
-  for (const Session& person : each_person(people(300), seed)) {
+  for (const Session& person : each_person(people(200), seed)) {
     count_points(person, only(taped_by_hand(person, random), taken), held);
   }
   return held.held / held.all;

@@ -105,6 +105,7 @@ Job demo_job() {
   job.out = "out";
   job.write = {OutputKind::Json};
   job.report = ReportKind::Json;
+  job.bands = true;
   return job;
 }
 
@@ -149,6 +150,7 @@ TEST_CASE("the report and the pattern of the demo client have what their schemas
   const Json report = Json::parse(result.output);
   REQUIRE_FALSE(report["measure_back"].empty());
   REQUIRE_FALSE(report["stages"].empty());
+  REQUIRE_FALSE(report["bands"]["edges"].empty());
   CHECK(faults_against("report", report) == "");
   REQUIRE(files.written.size() == 1);
   const Json pattern = Json::parse(files.written.begin()->second);

@@ -402,3 +402,23 @@ TEST_CASE("the seam of a panel is called a seam on the paper") {
       all_text(sheet_for(pattern, options_for(CutStyle::Toile), sample_notes()));
   CHECK(text.find("the princess 2 seam") != std::string::npos);
 }
+
+TEST_CASE("A band is a line to either side of its edge, as far off as it says, on its own piece") {
+  const Pattern pattern = sample_pattern();
+  const Piece& back = pattern.piece("back");
+  const EdgeBand band{
+      "back", "side", {{{10.0, 20.0}, {1.0, 0.0}, 3.0}, {{12.0, 120.0}, {1.0, 0.0}, 5.0}}};
+  TextFonts fonts;
+  const Sheet sheet = sheet_of(
+      lay_out(pattern, options_for(CutStyle::Net), sample_notes(), nullptr, std::span(&band, 1)),
+      fonts);
+  CHECK(strokes_of(sheet, LineRole::Band, "front").empty());
+  const auto lines = strokes_of(sheet, LineRole::Band, "back");
+  REQUIRE(lines.size() == 2);
+  const Vec shift = shift_of(sheet, back);
+  CHECK(distance(lines[0]->path.start(), Point{13.0, 20.0} + shift) < 1e-9);
+  CHECK(distance(lines[0]->path.end(), Point{17.0, 120.0} + shift) < 1e-9);
+  CHECK(distance(lines[1]->path.start(), Point{7.0, 20.0} + shift) < 1e-9);
+  CHECK(distance(lines[1]->path.end(), Point{7.0, 120.0} + shift) < 1e-9);
+  CHECK(lines[0]->layer == SheetLayer::Marks);
+}
