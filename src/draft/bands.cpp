@@ -54,11 +54,11 @@ Body moved(Body body, const BodyWay& way, double sign) {
 // --- the places that are looked at ------------------------------------------------------------
 
 /// Where a place of the block lies on another draft of it: the same share of the same stretch. A
-/// further dart makes other stretches: then the same share of the whole edge, its darts closed.
+/// further dart makes other stretches: then the nearest place of the edge.
 struct PlaceOnEdge {
   std::size_t piece = 0, edge = 0, stretch = 0, stretches = 0;
-  double share = 0.0;          ///< of the stretch
-  double share_of_edge = 0.0;  ///< of the edge as sewn
+  double share = 0.0;  ///< of the stretch
+  Point at;
 };
 
 struct Places {
@@ -70,8 +70,6 @@ void add_places(const Pattern& block, std::size_t p, std::size_t e, Places& plac
   const Piece& piece = block.pieces[p];
   const Edge& edge = piece.edges[e];
   const std::vector<Path> stretches = sewn_stretches(piece, edge);
-  const double whole = sewn_length(piece, edge);
-  double before = 0.0;
   for (std::size_t s = 0; s < stretches.size(); ++s) {
     const double long_ = stretches[s].empty() ? 0.0 : length(stretches[s]);
     if (long_ < 1.0) continue;
@@ -80,11 +78,10 @@ void add_places(const Pattern& block, std::size_t p, std::size_t e, Places& plac
     for (std::size_t i = 0; i <= steps; ++i) {
       const double share = static_cast<double>(i) / static_cast<double>(steps);
       const double along = share * long_;
-      band.places.push_back({point_at_length(stretches[s], along),
-                             left_of(tangent_at_length(stretches[s], along)), 0.0});
-      places.on.push_back({p, e, s, stretches.size(), share, (before + along) / whole});
+      const Point at = point_at_length(stretches[s], along);
+      band.places.push_back({at, left_of(tangent_at_length(stretches[s], along)), {}});
+      places.on.push_back({p, e, s, stretches.size(), share, at});
     }
-    before += long_;
   }
 }
 
@@ -114,21 +111,26 @@ Stretches stretches_of(const Pattern& block) {
   return all;
 }
 
-Point place_on(const Pattern& block, const Stretches& stretches, const PlaceOnEdge& on) {
-  const std::vector<Path>& same = stretches[on.piece][on.edge];
-  if (same.size() == on.stretches && !same[on.stretch].empty()) {
-    return point_at_length(same[on.stretch], on.share * length(same[on.stretch]));
+Point nearest_on(const std::vector<Path>& stretches, Point to) {
+  std::optional<NearestOnPath> best;
+  for (const Path& stretch : stretches) {
+    if (stretch.empty()) continue;
+    const NearestOnPath found = nearest(stretch, to);
+    if (!best || found.distance < best->distance) best = found;
   }
-  const Piece& piece = block.pieces[on.piece];
-  const Edge& edge = piece.edges[on.edge];
-  const double closed = on.share_of_edge * sewn_length(piece, edge);
-  return point_at_length(edge.path, cut_from_closed(piece, edge, closed));
+  return best->point;
+}
+
+Point place_on(const Stretches& stretches, const PlaceOnEdge& on) {
+  const std::vector<Path>& edge = stretches[on.piece][on.edge];
+  if (edge.size() != on.stretches || edge[on.stretch].empty()) return nearest_on(edge, on.at);
+  return point_at_length(edge[on.stretch], on.share * length(edge[on.stretch]));
 }
 
 Found found_on(const Pattern& block, const Places& places) {
   Found found;
   const Stretches stretches = stretches_of(block);
-  for (const PlaceOnEdge& on : places.on) found.places.push_back(place_on(block, stretches, on));
+  for (const PlaceOnEdge& on : places.on) found.places.push_back(place_on(stretches, on));
   for (const Piece& piece : block.pieces) {
     for (const Landmark& landmark : piece.landmarks) found.landmarks.push_back(landmark.at);
     for (const Edge& edge : piece.edges) found.lengths.push_back(sewn_length(piece, edge));
@@ -138,10 +140,10 @@ Found found_on(const Pattern& block, const Places& places) {
 
 // --- what each way makes of them --------------------------------------------------------------
 
-/// How far all that is looked at moves; places square to their lines.
+/// How far all that is looked at moves.
 struct Moves {
-  std::vector<double> places, lengths;
-  std::vector<Vec> landmarks;
+  std::vector<Vec> places, landmarks;
+  std::vector<double> lengths;
 };
 
 template <class T>
@@ -151,20 +153,9 @@ auto differences(const std::vector<T>& there, const std::vector<T>& here) {
   return by;
 }
 
-std::vector<double> square_to_lines(const std::vector<Vec>& by,
-                                    const std::vector<EdgeBand>& bands) {
-  std::vector<double> moves;
-  for (const EdgeBand& band : bands) {
-    for (const BandPlace& place : band.places) {
-      moves.push_back(dot(by[moves.size()], place.across));
-    }
-  }
-  return moves;
-}
-
-Moves moves_between(const Found& less, const Found& more, const Places& places) {
-  return {square_to_lines(differences(more.places, less.places), places.bands),
-          differences(more.lengths, less.lengths), differences(more.landmarks, less.landmarks)};
+Moves moves_between(const Found& less, const Found& more) {
+  return {differences(more.places, less.places), differences(more.landmarks, less.landmarks),
+          differences(more.lengths, less.lengths)};
 }
 
 /// What one way does for one SD less and for one more: the same but where a bound of the draft is
@@ -181,13 +172,23 @@ double together(const std::vector<MovesBothWays>& moves, Part part) {
   return std::sqrt(0.5 * sum);
 }
 
+/// The i-th place moves by these together; the band's edge is where the ellipse about it that holds
+/// them ends to the line's left: so bands of a line that moves as a whole have its shape.
+Vec edge_of_band(const std::vector<MovesBothWays>& moves, std::size_t i, Vec across) {
+  Vec sum;
+  const auto add = [&](Vec by) { sum = sum + dot(by, across) * by; };
+  for (const auto& [less, more] : moves) {
+    add(less.places[i]);
+    add(more.places[i]);
+  }
+  const double aside = std::sqrt(0.5 * std::max(dot(sum, across), 0.0));
+  return aside > 0.0 ? (0.5 * kBandSd / aside) * sum : Vec{};
+}
+
 std::vector<EdgeBand> edge_bands(Places places, const std::vector<MovesBothWays>& moves) {
   std::size_t i = 0;
   for (EdgeBand& band : places.bands) {
-    for (BandPlace& place : band.places) {
-      place.off = kBandSd * together(moves, [&](const Moves& one) { return one.places[i]; });
-      ++i;
-    }
+    for (BandPlace& place : band.places) place.off = edge_of_band(moves, i++, place.across);
   }
   return std::move(places.bands);
 }
@@ -211,7 +212,7 @@ Length widest(const std::vector<EdgeBand>& bands, const Piece& piece, const Edge
   double most = 0.0;
   for (const EdgeBand& band : bands) {
     if (band.piece != piece.name || band.edge != edge.name) continue;
-    for (const BandPlace& place : band.places) most = std::max(most, place.off);
+    for (const BandPlace& place : band.places) most = std::max(most, place.aside());
   }
   return Length::mm(most);
 }
@@ -248,13 +249,16 @@ WayVector times(const WayTable& table, const WayVector& v) {
   return product;
 }
 
-/// How far each way moves the places, in the mean of both its halves.
-WayTable mean_moves(const std::vector<MovesBothWays>& moves) {
+/// How far each way moves the places square to their lines, in the mean of both its halves.
+WayTable mean_moves(const std::vector<EdgeBand>& bands, const std::vector<MovesBothWays>& moves) {
   WayTable means;
   for (const auto& [less, more] : moves) {
     WayVector& mean = means.emplace_back();
-    for (std::size_t i = 0; i < less.places.size(); ++i) {
-      mean.push_back(0.5 * (less.places[i] + more.places[i]));
+    for (const EdgeBand& band : bands) {
+      for (const BandPlace& place : band.places) {
+        const std::size_t i = mean.size();
+        mean.push_back(0.5 * dot(less.places[i] + more.places[i], place.across));
+      }
     }
   }
   return means;
@@ -330,9 +334,9 @@ std::optional<Retake> best_reading(const Body& body, const std::vector<BodyWay>&
 }
 
 std::vector<Retake> to_take_first(const Body& body, const std::vector<BodyWay>& ways,
-                                  const std::vector<MovesBothWays>& moves) {
+                                  const WayTable& moves) {
   constexpr std::size_t count = 2;
-  const WayTable together = moved_together(mean_moves(moves));
+  const WayTable together = moved_together(moves);
   WaysLeft left(ways.size());
   std::vector<Retake> first;
   while (first.size() < count) {
@@ -364,14 +368,13 @@ BlockBands block_bands(const Body& body, const BodySpread& spread, const Ease& e
   };
   std::vector<MovesBothWays> moves;
   for (const BodyWay& way : ways) {
-    moves.push_back({moves_between(found(way, -1.0), here, places),
-                     moves_between(here, found(way, 1.0), places)});
+    moves.push_back({moves_between(found(way, -1.0), here), moves_between(here, found(way, 1.0))});
   }
   BlockBands bands;
   bands.edges = edge_bands(std::move(places), moves);
   bands.points = point_bands(block.pattern, moves);
   bands.lengths = length_bands(block.pattern, bands.edges, moves);
-  bands.take_first = to_take_first(body, ways, moves);
+  bands.take_first = to_take_first(body, ways, mean_moves(bands.edges, moves));
   return bands;
 }
 

@@ -144,7 +144,7 @@ void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
 void draw_band(const EdgeBand& band, double side, Drawing& drawing) {
   std::vector<Point> points;
   for (const BandPlace& place : band.places) {
-    points.push_back(place.at + side * place.off * place.across);
+    points.push_back(place.at + side * place.off);
   }
   drawing.line(SheetLayer::Marks, LineRole::Band, band.edge, Path::through(points));
 }

@@ -93,7 +93,7 @@ double width_of(const BlockBands& bands) {
   double sum = 0.0, count = 0.0;
   for (const EdgeBand& edge : bands.edges) {
     for (const BandPlace& place : edge.places) {
-      sum += place.off * place.off;
+      sum += place.aside() * place.aside();
       count += 1.0;
     }
   }

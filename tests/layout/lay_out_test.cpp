@@ -407,7 +407,9 @@ TEST_CASE("A band is a line to either side of its edge, as far off as it says, o
   const Pattern pattern = sample_pattern();
   const Piece& back = pattern.piece("back");
   const EdgeBand band{
-      "back", "side", {{{10.0, 20.0}, {1.0, 0.0}, 3.0}, {{12.0, 120.0}, {1.0, 0.0}, 5.0}}};
+      "back",
+      "side",
+      {{{10.0, 20.0}, {1.0, 0.0}, {3.0, 0.0}}, {{12.0, 120.0}, {1.0, 0.0}, {5.0, 1.0}}}};
   TextFonts fonts;
   const Sheet sheet = sheet_of(
       lay_out(pattern, options_for(CutStyle::Net), sample_notes(), nullptr, std::span(&band, 1)),
@@ -417,8 +419,8 @@ TEST_CASE("A band is a line to either side of its edge, as far off as it says, o
   REQUIRE(lines.size() == 2);
   const Vec shift = shift_of(sheet, back);
   CHECK(distance(lines[0]->path.start(), Point{13.0, 20.0} + shift) < 1e-9);
-  CHECK(distance(lines[0]->path.end(), Point{17.0, 120.0} + shift) < 1e-9);
+  CHECK(distance(lines[0]->path.end(), Point{17.0, 121.0} + shift) < 1e-9);
   CHECK(distance(lines[1]->path.start(), Point{7.0, 20.0} + shift) < 1e-9);
-  CHECK(distance(lines[1]->path.end(), Point{7.0, 120.0} + shift) < 1e-9);
+  CHECK(distance(lines[1]->path.end(), Point{7.0, 119.0} + shift) < 1e-9);
   CHECK(lines[0]->layer == SheetLayer::Marks);
 }

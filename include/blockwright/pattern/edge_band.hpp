@@ -7,11 +7,14 @@
 
 namespace blockwright {
 
-/// A place on a line of a piece, and how far it could lie to either side, in mm.
+/// A place on a line of a piece, and how far the line could lie to either side.
 struct BandPlace {
   Point at;
   Vec across;  ///< unit, square to the line
-  double off = 0.0;
+  Vec off;     ///< where the band's edge lies from there; the other edge opposite. In mm
+
+  /// How far the line could lie to either side there, in mm.
+  [[nodiscard]] double aside() const { return dot(off, across); }
 };
 
 /// How far a stretch of an edge between its darts could be off.
