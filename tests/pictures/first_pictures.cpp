@@ -15,10 +15,8 @@ namespace {
 using namespace blockwright_pictures;
 
 void write_all(const std::string& wardrobe, const std::string& folder) {
-  Diagram tape(kFirstWidth, kTapeHeight), pages(kFirstWidth, kPagesHeight),
+  Diagram pages(kFirstWidth, kPagesHeight),
       mark(kFirstWidth, kMarkHeight);
-  draw_tape(tape);
-  tape.write("Where the tape goes", folder + "/first-tape.svg");
   draw_pages(pages, person_of(wardrobe, "ondine-marsh").block);
   pages.write("Test squares, pages and how they are joined", folder + "/first-pages.svg");
   draw_mark(mark);
