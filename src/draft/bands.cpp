@@ -9,6 +9,8 @@ namespace {
 
 /// Places on an edge lie about this far apart, in mm.
 constexpr double kBetweenPlaces = 8.0;
+/// A shorter stretch, between two mouths that almost touch, has no band.
+constexpr double kLeastStretch = 1.0;
 
 // --- the ways in which a body's numbers could be off ------------------------------------------
 
@@ -53,35 +55,48 @@ Body moved(Body body, const BodyWay& way, double sign) {
 
 // --- the places that are looked at ------------------------------------------------------------
 
-/// Where a place of the block lies on another draft of it: the same share of the same stretch. A
-/// further dart makes other stretches: then the nearest place of the edge.
-struct PlaceOnEdge {
+/// Which stretch of which edge a band is of.
+struct StretchOf {
   std::size_t piece = 0, edge = 0, stretch = 0, stretches = 0;
-  double share = 0.0;  ///< of the stretch
-  Point at;
 };
 
 struct Places {
   std::vector<EdgeBand> bands;
-  std::vector<PlaceOnEdge> on;  ///< of all places of all bands, in their order
+  std::vector<StretchOf> on;  ///< of each band
 };
+
+/// Evenly along a path, its ends included.
+std::vector<Point> points_along(const Path& path, std::size_t count) {
+  std::vector<Point> points;
+  const double step = length(path) / static_cast<double>(count - 1);
+  for (std::size_t i = 0; i < count; ++i) {
+    points.push_back(point_at_length(path, step * static_cast<double>(i)));
+  }
+  return points;
+}
+
+EdgeBand band_along(const Path& stretch) {
+  EdgeBand band;
+  const double whole = length(stretch);
+  const auto steps = static_cast<std::size_t>(std::ceil(whole / kBetweenPlaces)) + 1;
+  for (const Point at : points_along(stretch, steps + 1)) {
+    const double along =
+        whole * static_cast<double>(band.places.size()) / static_cast<double>(steps);
+    band.places.push_back({at, left_of(tangent_at_length(stretch, along)), {}});
+  }
+  return band;
+}
 
 void add_places(const Pattern& block, std::size_t p, std::size_t e, Places& places) {
   const Piece& piece = block.pieces[p];
   const Edge& edge = piece.edges[e];
   const std::vector<Path> stretches = sewn_stretches(piece, edge);
   for (std::size_t s = 0; s < stretches.size(); ++s) {
-    const double long_ = stretches[s].empty() ? 0.0 : length(stretches[s]);
-    if (long_ < 1.0) continue;
-    EdgeBand& band = places.bands.emplace_back(EdgeBand{piece.name, edge.name, {}});
-    const auto steps = static_cast<std::size_t>(std::ceil(long_ / kBetweenPlaces)) + 1;
-    for (std::size_t i = 0; i <= steps; ++i) {
-      const double share = static_cast<double>(i) / static_cast<double>(steps);
-      const double along = share * long_;
-      const Point at = point_at_length(stretches[s], along);
-      band.places.push_back({at, left_of(tangent_at_length(stretches[s], along)), {}});
-      places.on.push_back({p, e, s, stretches.size(), share, at});
-    }
+    if (stretches[s].empty() || length(stretches[s]) < kLeastStretch) continue;
+    EdgeBand& band = places.bands.emplace_back(band_along(stretches[s]));
+    band.piece = piece.name;
+    band.edge = edge.name;
+    places.on.push_back({p, e, s, stretches.size()});
   }
 }
 
@@ -99,18 +114,6 @@ struct Found {
   std::vector<double> lengths;
 };
 
-/// The stretches of every edge, so that each is taken apart once.
-using Stretches = std::vector<std::vector<std::vector<Path>>>;
-
-Stretches stretches_of(const Pattern& block) {
-  Stretches all;
-  for (const Piece& piece : block.pieces) {
-    auto& of_piece = all.emplace_back();
-    for (const Edge& edge : piece.edges) of_piece.push_back(sewn_stretches(piece, edge));
-  }
-  return all;
-}
-
 Point nearest_on(const std::vector<Path>& stretches, Point to) {
   std::optional<NearestOnPath> best;
   for (const Path& stretch : stretches) {
@@ -121,16 +124,25 @@ Point nearest_on(const std::vector<Path>& stretches, Point to) {
   return best->point;
 }
 
-Point place_on(const Stretches& stretches, const PlaceOnEdge& on) {
-  const std::vector<Path>& edge = stretches[on.piece][on.edge];
-  if (edge.size() != on.stretches || edge[on.stretch].empty()) return nearest_on(edge, on.at);
-  return point_at_length(edge[on.stretch], on.share * length(edge[on.stretch]));
+/// Where a band's places lie on another draft of the block: the same shares of the same stretch. A
+/// further dart makes other stretches: then the nearest places of the edge.
+std::vector<Point> places_of(const EdgeBand& band, const StretchOf& on, const Pattern& block) {
+  const Piece& piece = block.pieces[on.piece];
+  const std::vector<Path> stretches = sewn_stretches(piece, piece.edges[on.edge]);
+  if (stretches.size() == on.stretches && !stretches[on.stretch].empty()) {
+    return points_along(stretches[on.stretch], band.places.size());
+  }
+  std::vector<Point> places;
+  for (const BandPlace& place : band.places) places.push_back(nearest_on(stretches, place.at));
+  return places;
 }
 
 Found found_on(const Pattern& block, const Places& places) {
   Found found;
-  const Stretches stretches = stretches_of(block);
-  for (const PlaceOnEdge& on : places.on) found.places.push_back(place_on(stretches, on));
+  for (std::size_t i = 0; i < places.bands.size(); ++i) {
+    const std::vector<Point> of_band = places_of(places.bands[i], places.on[i], block);
+    found.places.insert(found.places.end(), of_band.begin(), of_band.end());
+  }
   for (const Piece& piece : block.pieces) {
     for (const Landmark& landmark : piece.landmarks) found.landmarks.push_back(landmark.at);
     for (const Edge& edge : piece.edges) found.lengths.push_back(sewn_length(piece, edge));
