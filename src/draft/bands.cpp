@@ -1,4 +1,4 @@
-#include "blockwright/draft/bands.hpp"
+#include "band_ways.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,34 +12,7 @@ constexpr double kBetweenPlaces = 8.0;
 /// A shorter stretch, between two mouths that almost touch, has no band.
 constexpr double kLeastStretch = 1.0;
 
-// --- the ways in which a body's numbers could be off ------------------------------------------
-
-/// By how much each number is moved, by one SD in all.
-using BodyWay = std::array<double, kMeasurementCount>;
-
-/// Ways that do not depend on one another and together make the spread: the columns of its Cholesky
-/// factor. What has no spread of its own has no way.
-std::vector<BodyWay> ways_of(const BodySpread& spread) {
-  std::vector<BodyWay> ways;
-  for (const MeasurementInfo& column : kMeasurements) {
-    const auto j = static_cast<std::size_t>(column.name);
-    const auto left = [&](const MeasurementInfo& row) {
-      double value = spread.covariance(row.name, column.name);
-      for (const BodyWay& way : ways) value -= way[static_cast<std::size_t>(row.name)] * way[j];
-      return value;
-    };
-    const double own = left(column);
-    if (own <= 1e-9 * spread.covariance(column.name, column.name)) continue;
-    BodyWay way{};
-    for (const MeasurementInfo& row : kMeasurements) {
-      if (row.name >= column.name) {
-        way[static_cast<std::size_t>(row.name)] = left(row) / std::sqrt(own);
-      }
-    }
-    ways.push_back(way);
-  }
-  return ways;
-}
+// --- bodies that are off --------------------------------------------------------------------
 
 /// The body gone that way, as far as the catalogue's limits allow.
 Body moved(Body body, const BodyWay& way, double sign) {
@@ -87,23 +60,25 @@ EdgeBand band_along(const Path& stretch) {
   return band;
 }
 
-void add_places(const Pattern& block, std::size_t p, std::size_t e, Places& places) {
-  const Piece& piece = block.pieces[p];
-  const Edge& edge = piece.edges[e];
+/// `first` names the edge's first stretch.
+void add_places(const Pattern& block, StretchOf first, Places& places) {
+  const Piece& piece = block.pieces[first.piece];
+  const Edge& edge = piece.edges[first.edge];
   const std::vector<Path> stretches = sewn_stretches(piece, edge);
   for (std::size_t s = 0; s < stretches.size(); ++s) {
     if (stretches[s].empty() || length(stretches[s]) < kLeastStretch) continue;
     EdgeBand& band = places.bands.emplace_back(band_along(stretches[s]));
     band.piece = piece.name;
     band.edge = edge.name;
-    places.on.push_back({p, e, s, stretches.size()});
+    places.on.push_back({first.piece, first.edge, s, stretches.size()});
   }
 }
 
 Places places_on(const Pattern& block) {
   Places places;
   for (std::size_t p = 0; p < block.pieces.size(); ++p) {
-    for (std::size_t e = 0; e < block.pieces[p].edges.size(); ++e) add_places(block, p, e, places);
+    for (std::size_t e = 0; e < block.pieces[p].edges.size(); ++e)
+      add_places(block, {p, e}, places);
   }
   return places;
 }
@@ -126,7 +101,7 @@ Point nearest_on(const std::vector<Path>& stretches, Point to) {
 
 /// Where a band's places lie on another draft of the block: the same shares of the same stretch. A
 /// further dart makes other stretches: then the nearest places of the edge.
-std::vector<Point> places_of(const EdgeBand& band, const StretchOf& on, const Pattern& block) {
+std::vector<Point> places_along(const EdgeBand& band, const StretchOf& on, const Pattern& block) {
   const Piece& piece = block.pieces[on.piece];
   const std::vector<Path> stretches = sewn_stretches(piece, piece.edges[on.edge]);
   if (stretches.size() == on.stretches && !stretches[on.stretch].empty()) {
@@ -140,7 +115,7 @@ std::vector<Point> places_of(const EdgeBand& band, const StretchOf& on, const Pa
 Found found_on(const Pattern& block, const Places& places) {
   Found found;
   for (std::size_t i = 0; i < places.bands.size(); ++i) {
-    const std::vector<Point> of_band = places_of(places.bands[i], places.on[i], block);
+    const std::vector<Point> of_band = places_along(places.bands[i], places.on[i], block);
     found.places.insert(found.places.end(), of_band.begin(), of_band.end());
   }
   for (const Piece& piece : block.pieces) {
@@ -165,9 +140,11 @@ auto differences(const std::vector<T>& there, const std::vector<T>& here) {
   return by;
 }
 
-Moves moves_between(const Found& less, const Found& more) {
-  return {differences(more.places, less.places), differences(more.landmarks, less.landmarks),
-          differences(more.lengths, less.lengths)};
+/// From the first to the second.
+Moves moves_between(const std::array<const Found*, 2>& both) {
+  const auto& [from, to] = both;
+  return {differences(to->places, from->places), differences(to->landmarks, from->landmarks),
+          differences(to->lengths, from->lengths)};
 }
 
 /// What one way does for one SD less and for one more: the same but where a bound of the draft is
@@ -243,24 +220,6 @@ std::vector<LengthBand> length_bands(const Pattern& block, const std::vector<Edg
   return bands;
 }
 
-// --- what to take again -----------------------------------------------------------------------
-
-/// A square table over the ways.
-using WayTable = std::vector<std::vector<double>>;
-using WayVector = std::vector<double>;
-
-double dot_of(const WayVector& a, const WayVector& b) {
-  double sum = 0.0;
-  for (std::size_t i = 0; i < a.size(); ++i) sum += a[i] * b[i];
-  return sum;
-}
-
-WayVector times(const WayTable& table, const WayVector& v) {
-  WayVector product;
-  for (const WayVector& row : table) product.push_back(dot_of(row, v));
-  return product;
-}
-
 /// How far each way moves the places square to their lines, in the mean of both its halves.
 WayTable mean_moves(const std::vector<EdgeBand>& bands, const std::vector<MovesBothWays>& moves) {
   WayTable means;
@@ -274,89 +233,6 @@ WayTable mean_moves(const std::vector<EdgeBand>& bands, const std::vector<MovesB
     }
   }
   return means;
-}
-
-/// How two ways move the places together.
-WayTable moved_together(const WayTable& moves) {
-  WayTable table;
-  for (const WayVector& a : moves) {
-    WayVector& row = table.emplace_back();
-    for (const WayVector& b : moves) row.push_back(dot_of(a, b));
-  }
-  return table;
-}
-
-/// The covariance of the ways, which each reading narrows.
-class WaysLeft {
- public:
-  explicit WaysLeft(std::size_t count) : covariance_(count, WayVector(count, 0.0)) {
-    for (std::size_t i = 0; i < count; ++i) covariance_[i][i] = 1.0;
-  }
-
-  /// The sum of the squares of what the places are off.
-  [[nodiscard]] double squares(const WayTable& together) const {
-    double sum = 0.0;
-    for (std::size_t i = 0; i < together.size(); ++i) sum += dot_of(covariance_[i], together[i]);
-    return sum;
-  }
-  /// After a reading of what the ways move by `by`, which errs by `sd`. That of a Kalman filter
-  /// (R. E. Kalman, "A New Approach to Linear Filtering and Prediction Problems", Journal of Basic
-  /// Engineering 82 (1960), 35-45; from memory).
-  [[nodiscard]] WaysLeft read(const WayVector& by, double sd) const {
-    WaysLeft left = *this;
-    const WayVector gain = times(covariance_, by);
-    const double whole = dot_of(gain, by) + sd * sd;
-    for (std::size_t i = 0; i < gain.size(); ++i) {
-      for (std::size_t j = 0; j < gain.size(); ++j) {
-        left.covariance_[i][j] -= gain[i] * gain[j] / whole;
-      }
-    }
-    return left;
-  }
-
- private:
-  WayTable covariance_;
-};
-
-WayVector moved_by(const std::vector<BodyWay>& ways, MeasurementName name) {
-  WayVector by;
-  for (const BodyWay& way : ways) by.push_back(way[static_cast<std::size_t>(name)]);
-  return by;
-}
-
-/// The reading that leaves least; nothing where none narrows anything.
-std::optional<Retake> best_reading(const Body& body, const std::vector<BodyWay>& ways,
-                                   const WayTable& together, const std::vector<Retake>& chosen,
-                                   WaysLeft& left) {
-  const double before = left.squares(together);
-  std::optional<Retake> best;
-  WaysLeft after = left;
-  for (const MeasurementInfo& entry : kMeasurements) {
-    const WayVector by = moved_by(ways, entry.name);
-    if (dot_of(by, by) == 0.0) continue;
-    if (std::ranges::find(chosen, entry.name, &Retake::name) != chosen.end()) continue;
-    const WaysLeft then = left.read(by, tape_sd(entry.name).number());
-    const double narrows = 1.0 - std::sqrt(then.squares(together) / before);
-    if (best && narrows <= best->narrows) continue;
-    best = {entry.name, body.taped(entry.name), narrows};
-    after = then;
-  }
-  left = after;
-  return best;
-}
-
-std::vector<Retake> to_take_first(const Body& body, const std::vector<BodyWay>& ways,
-                                  const WayTable& moves) {
-  constexpr std::size_t count = 2;
-  const WayTable together = moved_together(moves);
-  WaysLeft left(ways.size());
-  std::vector<Retake> first;
-  while (first.size() < count) {
-    const auto best = best_reading(body, ways, together, first, left);
-    if (!best) break;
-    first.push_back(*best);
-  }
-  return first;
 }
 
 }  // namespace
@@ -380,7 +256,8 @@ BlockBands block_bands(const Body& body, const BodySpread& spread, const Ease& e
   };
   std::vector<MovesBothWays> moves;
   for (const BodyWay& way : ways) {
-    moves.push_back({moves_between(found(way, -1.0), here), moves_between(here, found(way, 1.0))});
+    const Found less = found(way, -1.0), more = found(way, 1.0);
+    moves.push_back({moves_between({&less, &here}), moves_between({&here, &more})});
   }
   BlockBands bands;
   bands.edges = edge_bands(std::move(places), moves);
