@@ -68,6 +68,21 @@ Expectation Regression::expected(MeasurementName name) const {
           .sd = measure_of(name, doubt_grown() * sd)};
 }
 
+Expectation Regression::expected(std::span<const SumPart> sum) const {
+  Measure value;
+  double variance = 0.0;
+  const auto weight = [](const SumPart& part) {
+    return part.times * survey_variables()[place_of(part.name)].unit;
+  };
+  for (const SumPart& a : sum) {
+    value += a.times * expected(a.name).value;
+    for (const SumPart& b : sum) {
+      variance += weight(a) * weight(b) * entry(swept_, place_of(a.name), place_of(b.name));
+    }
+  }
+  return {.value = value, .sd = Length::mm(doubt_grown() * std::sqrt(variance))};
+}
+
 Expectation Regression::expected_from_others(MeasurementName name) const {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];
