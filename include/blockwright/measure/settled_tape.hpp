@@ -40,8 +40,8 @@ struct SettledTape {
 /// passed. docs/decisions/019-the-whole-tape.md. Requires: a body from fill_in().
 SettledTape settle_tape(const Body& body);
 
-/// The contradicting ones as a table for the terminal: taped, settled, residual, redundancy. Empty
-/// where there are none.
+/// The contradicting ones as a table for the terminal: taped, settled, residual, redundancy, with a
+/// sentence before and behind it. Empty where there are none.
 std::string settled_table(const SettledTape& tape, Unit unit);
 
 }  // namespace blockwright
