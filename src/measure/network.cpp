@@ -59,11 +59,14 @@ void add(std::vector<double>& to, double times, const std::vector<double>& what)
 // Independent directions, each of length 1 and square to the others, and how far along each one
 // moves to meet all bounds.
 struct Directions {
+  explicit Directions(std::size_t observations) : size(observations) {}
+
+  std::size_t size;
   std::vector<std::vector<double>> directions;
   std::vector<double> moves;
 
   void take(const Row& row) {
-    std::vector<double> rest(movement_size, 0.0);
+    std::vector<double> rest(size, 0.0);
     for (const auto& [observation, times] : row.terms) rest[observation] += times;
     double missing = -row.passed;
     for (std::size_t k = 0; k < directions.size(); ++k) {
@@ -77,7 +80,6 @@ struct Directions {
     directions.push_back(std::move(rest));
     moves.push_back(missing / length);
   }
-  std::size_t movement_size = 0;
 };
 
 }  // namespace
@@ -108,8 +110,7 @@ Movement least_movement(std::span<const Observation> observations, std::span<con
 }
 
 Reliability reliability(std::span<const Observation> observations, std::span<const Bound> met) {
-  Directions all;
-  all.movement_size = observations.size();
+  Directions all(observations.size());
   for (const Bound& bound : met) all.take(weighed(bound, observations));
   Reliability r{std::vector<double>(observations.size()), std::vector<double>(observations.size())};
   for (std::size_t i = 0; i < observations.size(); ++i) {

@@ -60,7 +60,7 @@ class TapeNetwork {
     for (const Ordering& order : orderings()) {
       if (order.severity == Severity::Note) continue;
       const Sum excess{{{order.smaller, order.times}, {order.larger, -1.0}}};
-      if (are_taped(excess)) bound_by(excess, 1.0, -order.gap.mm());
+      if (are_taped(excess)) at_most(excess, -order.gap.mm());
     }
   }
 
@@ -72,7 +72,7 @@ class TapeNetwork {
  private:
   [[nodiscard]] bool are_taped(const Sum& sum) const;
   void bound_sums();
-  void bound_by(const Sum& sum, double sign, double most);
+  void at_most(const Sum& sum, double most);
   [[nodiscard]] double passed_by(const Bound& bound) const {
     return bound.passed_by(observations_);
   }
@@ -91,6 +91,11 @@ std::span<const SumPart> parts_of(const Sum& sum) {
   return std::span(sum).first(sum.back().times == 0.0 ? 2 : 3);
 }
 
+Sum turned(Sum sum) {
+  for (SumPart& part : sum) part.times = -part.times;
+  return sum;
+}
+
 bool TapeNetwork::are_taped(const Sum& sum) const {
   const auto taped = [&](const SumPart& part) { return body_.taped(part.name); };
   return std::ranges::all_of(parts_of(sum), taped);
@@ -102,15 +107,15 @@ void TapeNetwork::bound_sums() {
   for (const Sum& sum : kSums) {
     if (!are_taped(sum)) continue;
     const auto [value, sd] = at_bust.expected(parts_of(sum));
-    bound_by(sum, 1.0, (value + kBandSd * sd).number());
-    bound_by(sum, -1.0, (kBandSd * sd - value).number());
+    at_most(sum, (value + kBandSd * sd).number());
+    at_most(turned(sum), (kBandSd * sd - value).number());
   }
 }
 
-void TapeNetwork::bound_by(const Sum& sum, double sign, double most) {
+void TapeNetwork::at_most(const Sum& sum, double most) {
   Bound bound{.most = most};
   for (std::size_t i = 0; const auto& [name, times] : parts_of(sum)) {
-    bound.terms[i++] = {static_cast<std::size_t>(name), sign * times};
+    bound.terms[i++] = {static_cast<std::size_t>(name), times};
   }
   const double sd = bound.sd(observations_);
   if (sd == 0.0) return;

@@ -1,5 +1,7 @@
 // Estimates each measurement of every surveyed woman from others of hers, and prints how many are
-// within the spread that the estimates claim. Exit 0 if the limits named below hold.
+// within the spread that the estimates claim; and how many of the women have lengths that
+// contradict each other. Exit 0 if the limits named below hold.
+#include "blockwright/measure/settled_tape.hpp"
 #include "support/estimate_scores.hpp"
 #include "survey_table.hpp"
 
@@ -40,16 +42,40 @@ bool tell(const char* what, const std::vector<Session>& women, const Evidence& e
   return all_hold && peaked <= 2;
 }
 
+// How many are moved by more than a pencil line when the whole tape is settled. Ours.
+constexpr std::size_t kMostMovedPerCent = 2;
+constexpr double kPencilLine = 0.5;
+
+bool tell_moved(const char* waist, const std::vector<Session>& women) {
+  std::size_t moved = 0;
+  double most = 0.0;
+  for (const Session& woman : women) {
+    double by = 0.0;
+    for (const Adjustment& a : settle_tape(fill_in(woman)).moved) {
+      by = std::fmax(by, std::abs(a.by.number()));
+    }
+    moved += by > kPencilLine ? 1 : 0;
+    most = std::fmax(most, by);
+  }
+  const bool few = moved * 100 <= kMostMovedPerCent * women.size();
+  fmt::print("\nThe whole tape settled, {} waist: {} of {} moved, {:.1f} mm at most{}\n", waist,
+             moved, women.size(), most, few ? "" : "  BROKEN");
+  return few;
+}
+
+std::vector<Session> women_of(const char* path, SurveyWaist waist) {
+  std::ifstream in(path);
+  std::vector<Session> women;
+  if (!in) return women;
+  for (const SurveyWoman& woman : read_survey(in, waist)) women.push_back(woman.session);
+  return women;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
-  std::ifstream in(argc == 2 ? argv[1] : "");
-  std::vector<Session> women;
-  if (in) {
-    for (const SurveyWoman& woman : read_survey(in, SurveyWaist::Natural)) {
-      women.push_back(woman.session);
-    }
-  }
+  const char* path = argc == 2 ? argv[1] : "";
+  const std::vector<Session> women = women_of(path, SurveyWaist::Natural);
   if (women.size() < 1000) {
     fmt::print(stderr, "survey_estimates: name a survey table: survey_estimates TABLE.csv\n");
     return 2;
@@ -57,5 +83,7 @@ int main(int argc, char** argv) {
   const bool bust = tell("the bust alone", women, bust_alone);
   const bool three = tell("bust, waist and back waist length", women, bust_waist_and_back);
   const bool all = tell("all but that one", women, all_but_that_one);
-  return bust && three && all ? 0 : 1;
+  const bool natural = tell_moved("natural", women);
+  const bool navel = tell_moved("navel", women_of(path, SurveyWaist::Navel));
+  return bust && three && all && natural && navel ? 0 : 1;
 }
