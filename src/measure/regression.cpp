@@ -69,15 +69,17 @@ Expectation Regression::expected(MeasurementName name) const {
 }
 
 Expectation Regression::expected(std::span<const SumPart> sum) const {
+  std::array<std::size_t, kSurveySize> places{};
+  std::array<double, kSurveySize> weights{};
   Measure value;
   double variance = 0.0;
-  const auto weight = [](const SumPart& part) {
-    return part.times * survey_variables()[place_of(part.name)].unit;
-  };
-  for (const SumPart& a : sum) {
-    value += a.times * expected(a.name).value;
-    for (const SumPart& b : sum) {
-      variance += weight(a) * weight(b) * entry(swept_, place_of(a.name), place_of(b.name));
+  for (std::size_t i = 0; i < sum.size(); ++i) {
+    value += sum[i].times * expected(sum[i].name).value;
+    places[i] = place_of(sum[i].name);
+    weights[i] = sum[i].times * survey_variables()[places[i]].unit;
+    for (std::size_t j = 0; j <= i; ++j) {
+      const double both = weights[i] * weights[j] * entry(swept_, places[i], places[j]);
+      variance += i == j ? both : 2.0 * both;
     }
   }
   return {.value = value, .sd = Length::mm(doubt_grown() * std::sqrt(variance))};

@@ -117,11 +117,15 @@ Session badly_taped(const Session& person, Random& random) {
   return session;
 }
 
+const Session& one_of(const std::vector<Session>& drawn, const RandomCase& random) {
+  return drawn[static_cast<std::size_t>(random.number)];
+}
+
 TEST_CASE("settled again nothing moves") {
   int moved_once = 0;
-  Random random(4);
-  for (const Session& person : each_person(1000, 4)) {
-    const SettledTape once = settle_tape(fill_in(badly_taped(person, random)));
+  const auto drawn = survey_people(1000, 4);
+  for (RandomCase& random : each_random(1000, 4)) {
+    const SettledTape once = settle_tape(fill_in(badly_taped(one_of(drawn, random), random)));
     const auto slip = [](const SettledMeasurement& one) { return std::abs(one.residual) > 2.0; };
     if (once.moved.empty() || std::ranges::any_of(once.contradicting, slip)) continue;
     ++moved_once;
@@ -134,10 +138,10 @@ TEST_CASE("settled again nothing moves") {
 }
 
 TEST_CASE("a tenth of a millimetre of one tape settles none by more than three tenths") {
-  Random random(5);
+  const auto drawn = survey_people(300, 5);
   int contradicting = 0;
-  for (const Session& person : each_person(300, 5)) {
-    const Session session = badly_taped(person, random);
+  for (RandomCase& random : each_random(300, 5)) {
+    const Session session = badly_taped(one_of(drawn, random), random);
     const SettledTape before = settle_tape(fill_in(session));
     contradicting += before.contradicting.empty() ? 0 : 1;
     for (const MeasurementInfo& entry : measurement_catalogue()) {
@@ -206,9 +210,10 @@ TEST_CASE("of ordinary people of any bust ninety-eight in a hundred come back ex
 
 // The true lengths are known here: those that the tape was made from.
 TEST_CASE("what is settled lies nearer to the body than what was taped") {
-  Random random(9);
+  const auto drawn = survey_people(3000, 9);
   double taped = 0.0, settled = 0.0;
-  for (const Session& person : each_person(3000, 9)) {
+  for (RandomCase& random : each_random(3000, 9)) {
+    const Session& person = one_of(drawn, random);
     const Body body = fill_in(badly_taped(person, random));
     const SettledTape tape = settle_tape(body);
     for (const Adjustment& a : tape.moved) {
@@ -242,27 +247,29 @@ TEST_CASE("estimates are no evidence of a contradiction") {
   CHECK(tape.contradicting.empty());
 }
 
-// The d2 of control charts, by drawing (12 equal draws less 6 are near enough to normal).
-TEST_CASE("readings as far apart as usual are worth what so many readings are") {
-  Random random(3);
-  for (const int count : each({2, 3, 5, 20})) {
-    double ranges = 0.0;
-    for (int i = 0; i < 4000; ++i) {
-      double least = 9.0, most = -9.0;
-      for (int k = 0; k < count; ++k) {
-        double draw = -6.0;
-        for (int j = 0; j < 12; ++j) draw += random.between(0, 1);
-        least = std::min(least, draw);
-        most = std::max(most, draw);
-      }
-      ranges += (most - least) / 4000.0;
+// The mean range of so many draws (12 equal draws less 6 are near enough to normal).
+double mean_range(int count) {
+  double ranges = 0.0;
+  for (Random& random : each_random(4000, 3)) {
+    double least = 9.0, most = -9.0;
+    for (int k = 0; k < count; ++k) {
+      double draw = -6.0;
+      for (int j = 0; j < 12; ++j) draw += random.between(0, 1);
+      least = std::min(least, draw);
+      most = std::max(most, draw);
     }
-    // With the range of readings of a whole tape error each, their part is that error over root n.
+    ranges += (most - least) / 4000.0;
+  }
+  return ranges;
+}
+
+// With the range of readings that err by a whole tape error each, their part is that over root n.
+TEST_CASE("readings as far apart as usual are worth what so many readings are") {
+  for (const int count : each({2, 3, 5, 20})) {
+    std::vector<Measure> values(static_cast<std::size_t>(count), Length::mm(700));
+    values.back() += mean_range(count) * tape_sd(WaistGirth);
     Session session = bust_only(907.0);
-    std::vector<double> values(static_cast<std::size_t>(count), 700.0);
-    values.back() += ranges * tape_sd(WaistGirth).number();
-    session.tape[WaistGirth] = Readings{};
-    for (const double value : values) session.tape[WaistGirth]->values.push_back(Length::mm(value));
+    session.tape[WaistGirth] = Readings{values};
     const double sd = taped_sd(fill_in(session), WaistGirth) / tape_sd(WaistGirth);
     CHECK(sd == Approx(std::sqrt(0.5 + 1.0 / count)).epsilon(0.02));
   }

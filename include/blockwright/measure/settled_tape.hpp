@@ -25,19 +25,21 @@ struct SettledTape {
   Adjustments moved;                              ///< of those, what moved and why
 };
 
-/// Settles every taped value as one network. Bands hold on nearly every body: that side length and
-/// scye depth make up the back waist length, that front, side and back lengths go with each other,
-/// the orders of neighbours. Values that keep them come back exactly as taped. What passes them is
-/// shared out by the least squares, each value in proportion to its variance (taped_sd()); what is
-/// marked sure does not move, nor do estimates, and a bound that touches one is left to the draft.
+/// Settles every taped value as one network. Bands hold on nearly every body of that bust: side
+/// length and scye depth make up the back waist length, front, side and back lengths go with each
+/// other, neighbours keep their order. Values that keep them come back exactly as taped. What
+/// passes them is shared out by the least squares, each value in proportion to its variance
+/// (taped_sd()); what is marked sure does not move, nor does the bust girth, from which the bands
+/// follow. A band that needs an estimate is left to fill_in() and the draft.
 ///
-/// A slip of the tape is not smeared over its neighbours: of what passes a band by up to three SDs
-/// all is shared out, then less and less, by six SDs nothing; no value moves by more than three of
-/// its own SDs or out of its limits. Judging and the checks name such a slip.
+/// A slip of the tape is not laid on its neighbours: what passes a band by up to two tape errors
+/// (SDs of its sum) is shared out whole, beyond that less and less, and from four on nothing. No
+/// value moves by more than two of its own SDs or out of its limits. Judging and the checks name
+/// such a slip.
 ///
 /// Guarantees: (1) independent of the order of keys, continuous in every value; (2) idempotent
-/// where no band is passed by more than three SDs. Cost: one or two microseconds where nothing is
-/// passed. docs/decisions/019-the-whole-tape.md. Requires: a body from fill_in().
+/// where no band is passed by more than two tape errors. Cost: a few microseconds.
+/// docs/decisions/019-the-whole-tape.md. Requires: a body from fill_in().
 SettledTape settle_tape(const Body& body);
 
 /// The contradicting ones as a table for the terminal: taped, settled, residual, redundancy, with a
