@@ -179,8 +179,8 @@ void keep_gap(Body& body, const Ordering& order) {
 }
 
 // Arms reach forward: across front is hardly wider than across back (the draft allows 5 mm on the
-// half), and 4 of its SDs under what is usual at most. Ours.
-constexpr Length kMostFrontOverBack = mm(10), kMostBackOverFront = mm(85);
+// half), nor much narrower: usual is 25 mm, give or take 15. Ours.
+constexpr Length kMostFrontOverBack = mm(10), kMostBackOverFront = mm(60);
 // What the upper chest leaves between the widths for each arm, of its girth: of 1,000 survey women
 // the 10th has 0.124, with across back less 25 mm for across front.
 constexpr double kLeastRoomForArm = 0.12;

@@ -68,7 +68,7 @@ void check_widths(const Body& body) {
   const double front = body[AcrossFront].number(), back = body[AcrossBack].number(),
                chest = body[UpperChestGirth].number(), arm = body[UpperArmGirth].number();
   if (!body.taped(AcrossFront) || !body.taped(AcrossBack)) CHECK(front <= back + 10.0 + 1e-9);
-  if (!body.taped(AcrossFront)) CHECK(front >= back - 85.0 - 1e-9);
+  if (!body.taped(AcrossFront)) CHECK(front >= back - 60.0 - 1e-9);
   const bool by_shoulders = back < 2.0 * body[ShoulderLength].number() + 10.0 + 1e-9;
   const bool free = !body.taped(AcrossFront) && !body.taped(AcrossBack) && !by_shoulders;
   if (free) CHECK(chest - front - back >= 2.0 * 0.12 * arm - 1e-9);

@@ -121,13 +121,14 @@ const Session& one_of(const std::vector<Session>& drawn, const RandomCase& rando
   return drawn[static_cast<std::size_t>(random.number)];
 }
 
+bool is_slip(const SettledMeasurement& one) { return std::abs(one.residual) > 2.0; }
+
 TEST_CASE("settled again nothing moves") {
   int moved_once = 0;
   const auto drawn = survey_people(1000, 4);
   for (RandomCase& random : each_random(1000, 4)) {
     const SettledTape once = settle_tape(fill_in(badly_taped(one_of(drawn, random), random)));
-    const auto slip = [](const SettledMeasurement& one) { return std::abs(one.residual) > 2.0; };
-    if (once.moved.empty() || std::ranges::any_of(once.contradicting, slip)) continue;
+    if (once.moved.empty() || std::ranges::any_of(once.contradicting, is_slip)) continue;
     ++moved_once;
     for (const Adjustment& again : settle_tape(once.body).moved) {
       INFO(info(again.name).key);
@@ -176,6 +177,27 @@ TEST_CASE("of a slip of ten centimetres next to nothing is laid on others") {
       CHECK(std::ranges::any_of(all, [&](auto& one) { return std::abs(one.residual) > 4.0; }));
     }
   }
+}
+
+TEST_CASE("what is left alone as a slip is warned of by judging") {
+  const auto drawn = survey_people(1500, 7);
+  int slips = 0, silent = 0;
+  for (RandomCase& random : each_random(1500, 7)) {
+    Session session = one_of(drawn, random);
+    const std::array<MeasurementName, 4> lengths{SideLength, ScyeDepth, BackWaistLength,
+                                                 FrontWaistLength};
+    const MeasurementName name = lengths[static_cast<std::size_t>(random.whole(0, 3))];
+    const double off = (random.whole(0, 1) == 1 ? 1.0 : -1.0) * random.between(20, 100);
+    const Measure slipped = session.tape[name]->median() + Length::mm(off);
+    if (!info(name).allows(slipped)) continue;
+    session.tape[name] = Readings{{slipped}};
+    const Body body = fill_in(session);
+    if (!std::ranges::any_of(settle_tape(body).contradicting, is_slip)) continue;
+    ++slips;
+    silent += judge(session, body).empty() ? 1 : 0;
+  }
+  CHECK(slips > 500);
+  CHECK(silent * 200 <= slips);
 }
 
 TEST_CASE("no value leaves its limits") {
