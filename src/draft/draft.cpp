@@ -141,9 +141,9 @@ std::optional<OddNeck> odd_neck_as_taped(const Body& body, const Ease& ease) {
 }
 
 Draft draft(const Body& body, const Ease& asked) {
+  require_limits(body, asked.worn_by(body));
   const SettledTape tape = settle_tape(body);
   const Ease ease = asked.worn_by(tape.body);
-  require_limits(body, ease);
   Ledger ledger;
   for (const Adjustment& moved : tape.moved) ledger.adjust(moved.name, moved.by, moved.why);
   Draft d;

@@ -15,7 +15,7 @@ constexpr int kMostRounds = 20'000;
 // A bound that follows from others up to this part of it says nothing of its own.
 constexpr double kDependent = 1e-9;
 
-// A bound and its movement in units of the SDs, where all weigh alike.
+// A bound in units of the SDs, where all observations weigh alike.
 struct Row {
   std::array<Bound::Term, 3> terms{};
   double passed = 0.0;

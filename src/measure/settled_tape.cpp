@@ -156,7 +156,8 @@ std::vector<Bound> TapeNetwork::met(const Movement& movement) const {
   return met;
 }
 
-// "side length, scye depth and back waist length contradict each other by 12 mm".
+// "side length, scye depth and back waist length contradict each other by 12 mm", or that they
+// would by what others move.
 Wording TapeNetwork::contradiction(const Bound& bound) const {
   std::vector<std::string> names;
   for (const auto& [observation, times] : bound.terms) {
@@ -164,8 +165,10 @@ Wording TapeNetwork::contradiction(const Bound& bound) const {
   }
   const std::string last = names.back();
   names.pop_back();
-  return fmt::format("{} and {} contradict each other by ", fmt::join(names, ", "), last) +
-         Wording(Length::mm(std::max(passed_by(bound), 0.0)));
+  const std::string all = fmt::format("{} and {}", fmt::join(names, ", "), last);
+  const double passed = passed_by(bound);
+  if (passed <= 0.0) return all + " would come to contradict each other";
+  return all + " contradict each other by " + Wording(Length::mm(passed));
 }
 
 // Of all that push it, that which does so most.
@@ -213,7 +216,7 @@ std::string settled_table(const SettledTape& tape, Unit unit) {
   if (tape.contradicting.empty()) return "";
   std::string text = fmt::format(
       "\nThese contradict each other. The draft shares it out by how far each tape may err, but "
-      "does "
+      "does\n"
       "not lay a slip on the others.\n{:<26}{:>14}{:>14}{:>10}{:>12}\n",
       "", "taped", "settled", "residual", "redundancy");
   for (const SettledMeasurement& one : tape.contradicting) {
@@ -222,9 +225,8 @@ std::string settled_table(const SettledTape& tape, Unit unit) {
                         fixed(one.residual, 1), fixed(one.redundancy, 2));
   }
   return text +
-         "(residual: how far off it is, in standard deviations; redundancy: how much of an error "
-         "in "
-         "it the others show, 0 to 1)\n";
+         "(residual: how far off it is, in standard deviations; redundancy: how much of an error\n"
+         "in it the others show, 0 to 1)\n";
 }
 
 }  // namespace blockwright
