@@ -4,6 +4,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/drafted_piece.hpp"
 #include "blockwright/geometry/fixed_point.hpp"
+#include "blockwright/measure/settled_tape.hpp"
 #include "rules.hpp"
 #include "stages.hpp"
 
@@ -133,13 +134,22 @@ struct Draft {
   DraftedBlock block;
 };
 
+/// The front neck that the two front lengths ask for as they were taped.
+std::optional<OddNeck> odd_neck_as_taped(const Body& body, const Ease& ease) {
+  Ledger unused;
+  return odd_neck(targets_for(body, ease, unused));
+}
+
 Draft draft(const Body& body, const Ease& asked) {
-  const Ease ease = asked.worn_by(body);
-  require_limits(body, ease);
+  require_limits(body, asked.worn_by(body));
+  const SettledTape tape = settle_tape(body);
+  const Ease ease = asked.worn_by(tape.body);
   Ledger ledger;
+  for (const Adjustment& moved : tape.moved) ledger.adjust(moved.name, moved.by, moved.why);
   Draft d;
-  d.targets = targets_for(body, ease, ledger);
-  d.block.odd_neck = bring_neck_within_bounds(d.targets, ledger);
+  d.block.odd_neck = odd_neck_as_taped(body, ease);
+  d.targets = targets_for(tape.body, ease, ledger);
+  bring_neck_within_bounds(d.targets, ledger);
   d.drawn = drawn(d.targets);
   account_for_shoulders(d.targets, d.drawn.upper, ledger);
   account_for_armholes(d.targets, d.drawn, ledger);

@@ -178,15 +178,20 @@ double across_level(const Targets& t, double armpit, Point shoulder_point) {
                              rules::kMostAcrossLevel * room);
 }
 
-std::optional<OddNeck> bring_neck_within_bounds(Targets& t, Ledger& ledger) {
+std::optional<OddNeck> odd_neck(const Targets& t) {
   const OddNeck neck = neck_asked_for(t);
-  const Length allowed = std::clamp(neck.asked, neck.least, neck.most);
-  if (neck.asked == allowed) return std::nullopt;
-  deepen_neck(t, (allowed - neck.asked).mm(),
-              neck.asked < allowed ? "the front neck would be too shallow for its width"
-                                   : "the front neck would be too deep for its width",
-              ledger);
+  if (neck.asked >= neck.least && neck.asked <= neck.most) return std::nullopt;
   return neck;
+}
+
+void bring_neck_within_bounds(Targets& t, Ledger& ledger) {
+  const auto neck = odd_neck(t);
+  if (!neck) return;
+  const Length allowed = std::clamp(neck->asked, neck->least, neck->most);
+  deepen_neck(t, (allowed - neck->asked).mm(),
+              neck->asked < allowed ? "the front neck would be too shallow for its width"
+                                    : "the front neck would be too deep for its width",
+              ledger);
 }
 
 NeckAndShoulder neck_and_shoulder(const Targets& t, const Assumed& assumed) {

@@ -93,9 +93,10 @@ struct NeckAndShoulder {
   Point dart_outer_leg;
 };
 
-/// The front neck depth that the two front lengths ask for must be a neck's: else one of them gives
-/// way, and what they asked for is given back.
-std::optional<OddNeck> bring_neck_within_bounds(Targets& targets, Ledger& ledger);
+/// The front neck depth that the two front lengths ask for, where it is no neck's.
+std::optional<OddNeck> odd_neck(const Targets& targets);
+/// ... and there one of them gives way.
+void bring_neck_within_bounds(Targets& targets, Ledger& ledger);
 
 /// Draws side neck points, bust point, shoulders and necklines.
 NeckAndShoulder neck_and_shoulder(const Targets& targets, const Assumed& assumed);

@@ -1,5 +1,6 @@
 #include "block_pass.hpp"
 #include "blockwright/job/options.hpp"
+#include "blockwright/measure/settled_tape.hpp"
 #include "blockwright/text/units.hpp"
 #include "guarded.hpp"
 
@@ -35,7 +36,8 @@ JobResult tape(const TapeJob& job, FileStore& files) {
   JobResult result;
   result.problems = worded(judge(source.session, body, source.unit), source.unit);
   errors_first(result.problems);
-  result.output = counts_of(source, body) + doubts_in(result.problems);
+  result.output = counts_of(source, body) + doubts_in(result.problems) +
+                  settled_table(settle_tape(body), source.unit);
   return result;
 }
 

@@ -12,7 +12,8 @@ void take_taped(Body& body, const Session& session) {
     body.measurements[entry.name] = {.value = readings->median(),
                                      .source = Source::Taped,
                                      .doubt = readings->spread(),
-                                     .sure = session.sure.has(entry.name)};
+                                     .sure = session.sure.has(entry.name),
+                                     .readings = readings->values.size()};
   }
 }
 

@@ -68,6 +68,23 @@ Expectation Regression::expected(MeasurementName name) const {
           .sd = measure_of(name, doubt_grown() * sd)};
 }
 
+Expectation Regression::expected(std::span<const SumPart> sum) const {
+  std::array<std::size_t, kSurveySize> places{};
+  std::array<double, kSurveySize> weights{};
+  Measure value;
+  double variance = 0.0;
+  for (std::size_t i = 0; i < sum.size(); ++i) {
+    value += sum[i].times * expected(sum[i].name).value;
+    places[i] = place_of(sum[i].name);
+    weights[i] = sum[i].times * survey_variables()[places[i]].unit;
+    for (std::size_t j = 0; j <= i; ++j) {
+      const double both = weights[i] * weights[j] * entry(swept_, places[i], places[j]);
+      variance += i == j ? both : 2.0 * both;
+    }
+  }
+  return {.value = value, .sd = Length::mm(doubt_grown() * std::sqrt(variance))};
+}
+
 Expectation Regression::expected_from_others(MeasurementName name) const {
   const std::size_t place = place_of(name);
   const SurveyVariable& variable = survey_variables()[place];

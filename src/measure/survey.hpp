@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <initializer_list>
 #include <optional>
+#include <span>
 
 namespace blockwright {
 
@@ -48,6 +49,12 @@ struct Expectation {
   Measure sd;
 };
 
+/// So many times a measurement, as a part of a sum.
+struct SumPart {
+  MeasurementName name = MeasurementName::NoMeasurement;
+  double times = 0.0;
+};
+
 /// The survey's joint normal distribution, conditioned on the values learnt so far. Exact for a
 /// normal population; the order of learning does not matter. Learning one value costs about 250
 /// multiplications; nothing is allocated.
@@ -71,6 +78,9 @@ class Regression {
 
   /// Requires: `name` is in the survey and was not learnt.
   [[nodiscard]] Expectation expected(MeasurementName name) const;
+
+  /// The same of a sum of lengths. Requires: each is in the survey and was not learnt.
+  [[nodiscard]] Expectation expected(std::span<const SumPart> sum) const;
 
   /// What all other learnt values lead one to expect of one that was learnt.
   /// Requires: `name` was learnt.
@@ -115,7 +125,9 @@ const std::array<Ordering, 11>& orderings();
 void keep_shares(Body& body);
 
 /// Moves estimates, never taped values, so that every ordering keeps its gap: the larger side gives
-/// way where it is an estimate, else the smaller. Continuous in every value.
+/// way where it is an estimate, else the smaller. Across front and across back go with each other
+/// and leave the arms room in the upper chest. Continuous in every value. Requires: a value for
+/// each that is surveyed.
 void keep_order(Body& body);
 
 }  // namespace blockwright

@@ -160,6 +160,11 @@ TEST_CASE("An armhole that no drop makes short enough takes nothing from the upp
       const auto taped_as = [&](MeasurementName name) {
         return session.tape[name]->median().number();
       };
+      // What this contradicts is not to be shared out.
+      for (const MeasurementName name : {MeasurementName::ArmscyeGirth, MeasurementName::ScyeDepth,
+                                         MeasurementName::UpperArmGirth}) {
+        session.sure.add(name);
+      }
       // A thin arm, so that the armhole has room to become narrower.
       tape(session, MeasurementName::UpperArmGirth,
            taped_as(MeasurementName::UpperArmGirth) - 60.0);

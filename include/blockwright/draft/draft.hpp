@@ -38,6 +38,8 @@ struct DraftedBlock {
 
 /// Drafts the front and back block from one consistent, complete body (see docs/method.md).
 ///
+/// What was taped is first settled as a whole (settle_tape()).
+///
 /// Guarantees: 1. the finished pieces, darts closed as they are stitched, give back every
 /// measurement that closes an unknown, plus its ease and its adjustment, within 0.01 mm; half
 /// across front, half across back and half upper chest are settled together with the armhole's

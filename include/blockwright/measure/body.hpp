@@ -4,6 +4,7 @@
 #include "blockwright/measure/client.hpp"
 
 #include <algorithm>
+#include <cstddef>
 
 namespace blockwright {
 
@@ -23,6 +24,7 @@ struct BodyMeasurement {
   /// Estimated for a bust beyond the survey's (74 to 117 cm), by rules for larger and smaller
   /// bodies.
   bool extrapolated = false;
+  std::size_t readings = 1;  ///< taped: how many the value is the median of
 };
 
 /// A person in numbers after filling in. Every measurement has a value, except that those which the
@@ -45,6 +47,11 @@ struct Body {
 
 /// The SD of one careful reading by a home maker (src/measure/tape_error.hpp).
 Measure tape_sd(MeasurementName name);
+
+/// The SD of a taped value: that of one reading; less for several, since half of its variance is of
+/// the reading and half of where the tape was laid, which repeats; more where they lie further
+/// apart than such readings do. Continuous in the spread. Requires: body.taped(name).
+Measure taped_sd(const Body& body, MeasurementName name);
 
 /// The most that an ease may be, either way. Common practice, no source: no block has more.
 Measure most_ease(MeasurementName name);
