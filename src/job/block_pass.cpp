@@ -132,7 +132,8 @@ BlockSource block_source(const Job& job, FileStore& files) {
 }
 
 void judge_draft(BlockRun& run) {
-  run.problems = judge(run.session, run.body, run.unit);
+  const Slips told = has_errors(run.checks.problems) ? Slips::All : Slips::First;
+  run.problems = judge(run.session, run.body, {run.client.unit, told});
   if (run.block.odd_neck) add(run.problems, judge_neck(run.body, *run.block.odd_neck));
   add(run.problems, run.checks.problems);
   if (!has_errors(run.problems)) add(run.problems, faults_on_paper(run.block.pattern));

@@ -33,7 +33,7 @@ JobResult tape(const TapeJob& job, FileStore& files) {
   const BlockSource source = block_source(files.read(job.client), job, job.date);
   const Body body = fill_in(source.session);
   JobResult result;
-  result.problems = worded(judge(source.session, body, source.unit), source.unit);
+  result.problems = worded(judge(source.session, body, {source.client.unit}), source.unit);
   errors_first(result.problems);
   result.output = counts_of(source, body) + doubts_in(result.problems);
   return result;

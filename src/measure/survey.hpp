@@ -72,9 +72,10 @@ class Regression {
   /// Requires: `name` is in the survey and was not learnt.
   [[nodiscard]] Expectation expected(MeasurementName name) const;
 
-  /// What all other learnt values lead one to expect of one that was learnt.
-  /// Requires: `name` was learnt.
-  [[nodiscard]] Expectation expected_from_others(MeasurementName name) const;
+  /// With v the learnt values less their means and C their covariance, of people as far beyond the
+  /// survey: a row of C^-1 v, and an entry of C^-1, per mm (or degree). Requires: learnt.
+  [[nodiscard]] double pull(MeasurementName name) const;
+  [[nodiscard]] double precision(const std::array<MeasurementName, 2>& names) const;
 
  private:
   [[nodiscard]] double pull_on(std::size_t place) const;

@@ -1,0 +1,286 @@
+#include "blockwright/measure/likely_slips.hpp"
+
+#include "blockwright/base/number_text.hpp"
+#include "measure_text.hpp"
+#include "slips.hpp"
+#include "survey.hpp"
+#include "tape_error.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace blockwright {
+namespace {
+
+using enum MeasurementName;
+
+// Ask for retaking beyond this.
+constexpr double kRetakeSd = 4.5;
+// A number misread by any amount, beside the slips of the table: its cost, and the usual size of it
+// (SD). Ours.
+constexpr double kMisreadCost = 7.0;
+constexpr ByKind kMisreadBy{
+    .girth = Length::mm(50), .length = Length::mm(40), .angle = Measure::degrees(8)};
+// The bust is read with the most care: everything else is held against it. Ours.
+constexpr double kBustCost = 3.0;
+// A tape that is not drawn close or hangs at the back makes a girth larger by up to this. Ours.
+constexpr Length kLoosest = Length::mm(80);
+// Two gains that differ by less are the same but for rounding.
+constexpr double kClearlyMore = 1e-9;
+
+// What was taped and not set aside, against what the survey leads one to expect.
+class Evidence {
+ public:
+  Evidence(const Body& body, const MeasurementSet& aside) {
+    // Without the bust among them nothing says how far beyond the survey the others are.
+    const bool has_bust = body.taped(BustGirth) && !aside.has(BustGirth);
+    regression_ = Regression(has_bust ? beyond_survey(body[BustGirth]) : 0.0);
+    for (const SurveyVariable& variable : survey_variables()) {
+      if (!body.taped(variable.name) || aside.has(variable.name)) continue;
+      regression_.learn(variable.name, body[variable.name]);
+      taken_.push_back(variable.name);
+    }
+  }
+  [[nodiscard]] const std::vector<MeasurementName>& taken() const { return taken_; }
+  [[nodiscard]] bool has(MeasurementName name) const {
+    return std::ranges::find(taken_, name) != taken_.end();
+  }
+  [[nodiscard]] const Regression& regression() const { return regression_; }
+
+ private:
+  std::vector<MeasurementName> taken_;
+  Regression regression_;
+};
+
+// A way that several measurements move together: v'C^-1 v as a function of how far.
+struct Direction {
+  double slope = 0.0;      // d'C^-1 v
+  double curvature = 0.0;  // d'C^-1 d
+
+  [[nodiscard]] double best() const { return slope / curvature; }
+  [[nodiscard]] double off() const { return slope / std::sqrt(curvature); }
+  // What curing it by `by` gains.
+  [[nodiscard]] double gain(double by) const { return (2.0 * slope - by * curvature) * by; }
+  // What curing it gains if its size is free, round 0 with that SD (a normal prior, integrated).
+  [[nodiscard]] double free_gain(double usual) const {
+    const double looser = 1.0 / (usual * usual);
+    return slope * slope / (curvature + looser) - std::log(1.0 + curvature / looser);
+  }
+};
+
+using Parts = std::vector<CommonCause::Part>;
+
+Direction direction_of(const Parts& parts, const Evidence& evidence) {
+  Direction direction;
+  for (const auto& [name, per_mm] : parts) {
+    direction.slope += per_mm * evidence.regression().pull(name);
+    for (const auto& other : parts) {
+      direction.curvature +=
+          per_mm * other.per_mm * evidence.regression().precision({name, other.name});
+    }
+  }
+  return direction;
+}
+
+// --- one value -------------------------------------------------------------------------------
+
+struct Judged {
+  const Session& session;
+  const Body& body;
+  Unit typed_in;
+
+  [[nodiscard]] std::optional<Measure> bust() const {
+    return body.taped(BustGirth) ? std::optional(body[BustGirth]) : std::nullopt;
+  }
+};
+
+LikelySlip misread(MeasurementName name, const Judged& judged, const Direction& direction) {
+  const Measure read = judged.body[name];
+  const double by = direction.best();
+  const bool loose = info(name).kind == MeasurementKind::Girth && by > 0.0 && by <= kLoosest.mm();
+  LikelySlip slip{.name = loose ? "loose" : "misread"};
+  slip.expected = read - measure_of(name, by);
+  slip.doubt = measure_of(name, 1.0 / std::sqrt(direction.curvature));
+  slip.values = {{name, read, slip.expected}};
+  slip.off = std::abs(direction.off());
+  slip.gain = direction.free_gain(kMisreadBy.of(name).number()) - kMisreadCost -
+              (name == BustGirth ? kBustCost : 0.0);
+  slip.fuller_waist = is_fuller_waist(name, read, judged.bust()) && by > 0.0;
+  return slip;
+}
+
+// The same value, with a slip that says what was meant.
+LikelySlip cured(LikelySlip slip, const Meant& meant, const Direction& direction) {
+  SlippedValue& value = slip.values.front();
+  value.meant = meant.value;
+  slip.name = meant.slip->name;
+  slip.words = meant.slip->looks_like;
+  slip.gain = direction.gain((value.read - meant.value).number()) - meant.slip->cost;
+  slip.exact = true;
+  slip.fuller_waist = false;
+  return slip;
+}
+
+LikelySlip likeliest_of(MeasurementName name, const Judged& judged, const Direction& direction) {
+  const LikelySlip off = misread(name, judged, direction);
+  const Readings& readings = *judged.session.tape[name];
+  std::vector<Meant> meant = possibly_meant(info(name), written_of(readings, judged.typed_in));
+  if (off.fuller_waist) std::erase_if(meant, [](const Meant& m) { return !m.slip->of_pen; });
+  const auto best = likeliest(meant, {off.expected, off.doubt});
+  if (!best) return off;
+  const LikelySlip exact = cured(off, *best, direction);
+  return exact.gain > off.gain || off.fuller_waist ? exact : off;
+}
+
+// --- several together ------------------------------------------------------------------------
+
+Parts taken_parts(const CommonCause& cause, const Evidence& evidence) {
+  Parts parts;
+  std::ranges::copy_if(cause.parts, std::back_inserter(parts),
+                       [&](const CommonCause::Part& part) { return evidence.has(part.name); });
+  return parts;
+}
+
+LikelySlip together(const CommonCause& cause, const Parts& parts, const Judged& judged,
+                    const Direction& direction) {
+  const double by = direction.best();
+  LikelySlip slip{.name = cause.name,
+                  .words = std::string(by > 0.0 ? cause.more : cause.less),
+                  .cure = cause.cure};
+  for (const auto& [name, per_mm] : parts) {
+    const Measure read = judged.body[name];
+    slip.values.push_back({name, read, read - measure_of(name, per_mm * by)});
+  }
+  slip.off = std::abs(direction.off());
+  slip.gain = direction.free_gain(cause.usual.mm()) - cause.cost;
+  return slip;
+}
+
+// --- the likeliest ---------------------------------------------------------------------------
+
+void keep_likelier(std::optional<LikelySlip>& best, LikelySlip slip) {
+  if (!best || slip.gain > best->gain + kClearlyMore) best = std::move(slip);
+}
+
+// From the last measurement to the first, so that of two that contradict each other equally the
+// later is doubted.
+std::optional<LikelySlip> likeliest_slip(const Judged& judged, const Evidence& evidence) {
+  std::optional<LikelySlip> best;
+  for (std::size_t i = evidence.taken().size(); i-- > 0;) {
+    const MeasurementName name = evidence.taken()[i];
+    const Direction direction = direction_of({{name, 1.0}}, evidence);
+    if (std::abs(direction.off()) <= kDoubtfulSd) continue;
+    keep_likelier(best, likeliest_of(name, judged, direction));
+  }
+  for (const CommonCause& cause : common_causes()) {
+    const Parts parts = taken_parts(cause, evidence);
+    if (parts.size() < 2) continue;
+    const Direction direction = direction_of(parts, evidence);
+    const bool happens = !(direction.best() > 0.0 ? cause.more : cause.less).empty();
+    if (!happens || std::abs(direction.off()) <= cause.gate) continue;
+    keep_likelier(best, together(cause, parts, judged, direction));
+  }
+  return best;
+}
+
+bool is_sure(const LikelySlip& slip, const Body& body) {
+  return std::ranges::any_of(slip.values, [&](const auto& value) { return body.sure(value.name); });
+}
+
+// A waist larger than the bust is a build: judge() notes it as such.
+bool is_plain_build(const LikelySlip& slip, const Judged& judged) {
+  return slip.fuller_waist && slip.values.front().read >= *judged.bust();
+}
+
+// --- in words --------------------------------------------------------------------------------
+
+std::string key_of(const SlippedValue& value) { return std::string(info(value.name).key); }
+
+std::string how_again(MeasurementName name) {
+  return "take it again: " + std::string(info(name).how);
+}
+
+Wording expected_words(const LikelySlip& slip) {
+  return Wording(slip.values.front().read) +
+         " was taped; the other measurements lead one to expect " + slip.expected +
+         ", give or take " + slip.doubt;
+}
+
+Problem misread_problem(const LikelySlip& slip) {
+  const MeasurementName name = slip.values.front().name;
+  const bool retake = slip.off > kRetakeSd && !slip.fuller_waist;
+  const double most = retake ? kRetakeSd : kDoubtfulSd;
+  const Wording message = expected_words(slip) + ". It is " + fixed(slip.off, 1) +
+                          " times that far off, and hardly anyone " +
+                          (slip.fuller_waist ? "of 18 to 50 years " : "") + "is more than " +
+                          trimmed(most, 1);
+  std::string hint = how_again(name);
+  if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
+  return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,
+          .code = retake ? "measure.retake" : "measure.doubtful",
+          .where = key_of(slip.values.front()),
+          .message = message,
+          .hint = hint + " If it comes out the same, it is right: look at the others",
+          .measurements = {key_of(slip.values.front())},
+          .limit = {.least = slip.expected - most * slip.doubt,
+                    .most = slip.expected + most * slip.doubt}};
+}
+
+Problem cured_problem(const LikelySlip& slip) {
+  const SlippedValue& value = slip.values.front();
+  return {
+      .severity = Severity::Warning,
+      .code = "measure.slip",
+      .where = key_of(value),
+      .message = expected_words(slip) + ". Did you mean " + value.meant + " (" + slip.words + ")?",
+      .hint = how_again(value.name),
+      .measurements = {key_of(value)},
+      .limit = {.least = slip.expected - kDoubtfulSd * slip.doubt,
+                .most = slip.expected + kDoubtfulSd * slip.doubt}};
+}
+
+// "back_waist_length is 3 cm too much, waist_to_hip is 3 cm too little".
+Wording moved_words(const LikelySlip& slip) {
+  Wording words;
+  for (const auto& [name, read, meant] : slip.values) {
+    const Measure by = read - meant;
+    words += std::string(words.empty() ? "" : ", ") + std::string(info(name).key) + " is ";
+    words += Wording(abs(by)) + (by.number() > 0.0 ? " too much" : " too little");
+  }
+  return words;
+}
+
+Problem common_problem(const LikelySlip& slip) {
+  std::vector<std::string> keys;
+  std::ranges::transform(slip.values, std::back_inserter(keys), key_of);
+  std::string where;
+  for (const std::string& key : keys) where += (where.empty() ? "" : ", ") + key;
+  return {.severity = Severity::Warning,
+          .code = "measure.slip",
+          .where = where,
+          .message =
+              "it looks as if " + slip.words + ": by the other measurements " + moved_words(slip),
+          .hint = std::string(slip.cure) +
+                  ". If they come out the same, they are right: look at the others",
+          .measurements = keys};
+}
+
+}  // namespace
+
+std::vector<LikelySlip> likely_slips(const Session& session, const Body& body, Unit typed_in) {
+  const Judged judged{session, body, typed_in};
+  std::vector<LikelySlip> slips;
+  MeasurementSet aside;
+  while (auto slip = likeliest_slip(judged, Evidence(body, aside))) {
+    for (const SlippedValue& value : slip->values) aside.add(value.name);
+    if (!is_sure(*slip, body) && !is_plain_build(*slip, judged)) slips.push_back(*std::move(slip));
+  }
+  return slips;
+}
+
+Problem problem_of(const LikelySlip& slip) {
+  if (slip.values.size() > 1) return common_problem(slip);
+  return slip.exact ? cured_problem(slip) : misread_problem(slip);
+}
+
+}  // namespace blockwright
