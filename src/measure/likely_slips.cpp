@@ -162,10 +162,11 @@ void keep_likelier(std::optional<LikelySlip>& best, LikelySlip slip) {
   if (!best || slip.gain > best->gain + kClearlyMore) best = std::move(slip);
 }
 
-// From the last measurement to the first, so that of two that contradict each other equally the
-// later is doubted.
+// One value alone contradicts nothing. From the last measurement to the first, so that of two that
+// contradict each other equally the later is doubted.
 std::optional<LikelySlip> likeliest_slip(const Judged& judged, const Evidence& evidence) {
   std::optional<LikelySlip> best;
+  if (evidence.taken().size() < 2) return best;
   for (std::size_t i = evidence.taken().size(); i-- > 0;) {
     const MeasurementName name = evidence.taken()[i];
     const Direction direction = direction_of({{name, 1.0}}, evidence);
@@ -187,9 +188,31 @@ bool is_sure(const LikelySlip& slip, const Body& body) {
   return std::ranges::any_of(slip.values, [&](const auto& value) { return body.sure(value.name); });
 }
 
-// A waist larger than the bust is a build: judge() notes it as such.
-bool is_plain_build(const LikelySlip& slip, const Judged& judged) {
-  return slip.fuller_waist && slip.values.front().read >= *judged.bust();
+// Whether a slip of the pen would explain that the value is odd.
+bool is_miswritten(MeasurementName name, const Judged& judged, const Evidence& evidence) {
+  const LikelySlip odd = misread(name, judged, direction_of({{name, 1.0}}, evidence));
+  std::vector<Meant> meant =
+      possibly_meant(info(name), written_of(*judged.session.tape[name], judged.typed_in));
+  std::erase_if(meant, [](const Meant& m) { return !m.slip->of_pen; });
+  return odd.off > kDoubtfulSd && likeliest(meant, {odd.expected, odd.doubt}).has_value();
+}
+
+// A fuller waist than the survey's women have, where neither it nor the bust was written wrong: it
+// says nothing about the others, nor they about it.
+std::optional<LikelySlip> fuller_waist(const Judged& judged) {
+  if (!judged.body.taped(WaistGirth) || !judged.bust()) return std::nullopt;
+  if (!is_fuller_waist(WaistGirth, judged.body[WaistGirth], judged.bust())) return std::nullopt;
+  const Evidence all(judged.body, {});
+  for (const MeasurementName name : {WaistGirth, BustGirth}) {
+    if (is_miswritten(name, judged, all)) return std::nullopt;
+  }
+  return misread(WaistGirth, judged, direction_of({{WaistGirth, 1.0}}, all));
+}
+
+// A waist larger than the bust is noted by judge() as a build.
+bool is_worth_a_note(const LikelySlip& waist, const Judged& judged) {
+  return waist.fuller_waist && waist.off > kDoubtfulSd && !is_sure(waist, judged.body) &&
+         waist.values.front().read < *judged.bust();
 }
 
 // --- in words --------------------------------------------------------------------------------
@@ -200,20 +223,15 @@ std::string how_again(MeasurementName name) {
   return "take it again: " + std::string(info(name).how);
 }
 
-Wording expected_words(const LikelySlip& slip) {
-  return Wording(slip.values.front().read) +
-         " was taped; the other measurements lead one to expect " + slip.expected +
-         ", give or take " + slip.doubt;
-}
-
 Problem misread_problem(const LikelySlip& slip) {
   const MeasurementName name = slip.values.front().name;
   const bool retake = slip.off > kRetakeSd && !slip.fuller_waist;
   const double most = retake ? kRetakeSd : kDoubtfulSd;
-  const Wording message = expected_words(slip) + ". It is " + fixed(slip.off, 1) +
-                          " times that far off, and hardly anyone " +
-                          (slip.fuller_waist ? "of 18 to 50 years " : "") + "is more than " +
-                          trimmed(most, 1);
+  const Wording message =
+      Wording(slip.values.front().read) + " was taped; the other measurements lead one to expect " +
+      slip.expected + ", give or take " + slip.doubt + ". It is " + fixed(slip.off, 1) +
+      " times that far off, and hardly anyone " + (slip.fuller_waist ? "of 18 to 50 years " : "") +
+      "is more than " + trimmed(most, 1);
   std::string hint = how_again(name);
   if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
   return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,
@@ -227,16 +245,17 @@ Problem misread_problem(const LikelySlip& slip) {
 }
 
 Problem cured_problem(const LikelySlip& slip) {
-  const SlippedValue& value = slip.values.front();
-  return {
-      .severity = Severity::Warning,
-      .code = "measure.slip",
-      .where = key_of(value),
-      .message = expected_words(slip) + ". Did you mean " + value.meant + " (" + slip.words + ")?",
-      .hint = how_again(value.name),
-      .measurements = {key_of(value)},
-      .limit = {.least = slip.expected - kDoubtfulSd * slip.doubt,
-                .most = slip.expected + kDoubtfulSd * slip.doubt}};
+  const auto& [name, read, meant] = slip.values.front();
+  return {.severity = Severity::Warning,
+          .code = "measure.slip",
+          .where = key_of(slip.values.front()),
+          .message = Wording(read) + ": did you mean " + meant + " (" + slip.words +
+                     ")? The other measurements lead one to expect " + slip.expected +
+                     ", give or take " + slip.doubt,
+          .hint = how_again(name),
+          .measurements = {key_of(slip.values.front())},
+          .limit = {.least = slip.expected - kDoubtfulSd * slip.doubt,
+                    .most = slip.expected + kDoubtfulSd * slip.doubt}};
 }
 
 // "back_waist_length is 3 cm too much, waist_to_hip is 3 cm too little".
@@ -271,10 +290,13 @@ std::vector<LikelySlip> likely_slips(const Session& session, const Body& body, U
   const Judged judged{session, body, typed_in};
   std::vector<LikelySlip> slips;
   MeasurementSet aside;
+  const auto waist = fuller_waist(judged);
+  if (waist) aside.add(WaistGirth);
   while (auto slip = likeliest_slip(judged, Evidence(body, aside))) {
     for (const SlippedValue& value : slip->values) aside.add(value.name);
-    if (!is_sure(*slip, body) && !is_plain_build(*slip, judged)) slips.push_back(*std::move(slip));
+    if (!is_sure(*slip, body)) slips.push_back(*std::move(slip));
   }
+  if (waist && is_worth_a_note(*waist, judged)) slips.push_back(*waist);
   return slips;
 }
 

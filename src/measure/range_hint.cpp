@@ -15,7 +15,8 @@ constexpr double kNear = 1.1;
 // Of 2,208 women none is further off (computed: 5.1 SD).
 constexpr double kPlausibleSd = 5.2;
 // Busts differ more than the survey's.
-constexpr double kBustsDiffer = 1.5;
+constexpr double kBustsDiffer = 1.2;
+constexpr double kPlausibleBustSd = 6.5;  // to 140 cm
 
 std::string take_again(const MeasurementInfo& entry) {
   return fmt::format("take it again: {}", entry.how);
@@ -42,6 +43,13 @@ bool is_near_limit(const MeasurementInfo& entry, Measure value) {
   return value > entry.least / kNear && value < kNear * entry.most;
 }
 
+// How far from that a guess may lie. Without her bust a value near its limit is left alone.
+double most_sd(const MeasurementInfo& entry, Measure value, const std::optional<Measure>& bust) {
+  const bool known = bust && entry.name != MeasurementName::BustGirth;
+  if (is_near_limit(entry, value)) return known ? kDoubtfulSd : 0.0;
+  return entry.name == MeasurementName::BustGirth ? kPlausibleBustSd : kPlausibleSd;
+}
+
 }  // namespace
 
 std::string range_hint(const MeasurementInfo& entry, const Written& written,
@@ -53,7 +61,7 @@ std::string range_hint(const MeasurementInfo& entry, const Written& written,
   }
   if (written.number <= 0.0) return "leave the key out if the measurement was not taken";
   const auto meant = likely_ones(possibly_meant(entry, written), plausible(entry, bust),
-                                 is_near_limit(entry, value) ? kDoubtfulSd : kPlausibleSd);
+                                 most_sd(entry, value, bust));
   if (meant.empty()) return take_again(entry);
   std::string hint = fmt::format("did you mean {}?", meant_text(meant[0], written.unit));
   if (meant.size() > 1) hint += fmt::format(" Or {}?", meant_text(meant[1], written.unit));

@@ -19,7 +19,7 @@ using enum MeasurementName;
 
 // Of two explanations the second may be right as well if it costs no more than that beyond the
 // first. Ours.
-constexpr double kAsWell = 4.0;
+constexpr double kAsWell = 2.0;
 
 // The number that a text is with two of its digits the other way round.
 std::optional<double> with_swapped(std::string typed, std::array<std::size_t, 2> digits) {
@@ -72,7 +72,7 @@ constexpr std::array<SlipRow, 16> make_slips() {
        180.0 / std::numbers::pi},
       {"upright", "measured from the upright; the slope is taken from the level", 4.0, kTape,
        Degrees, All, 0.0, from_upright},
-      {"ten_off", "a ten read wrong on the tape", 8.0, kTape, Any, All, 0.0, ten_off},
+      {"ten_off", "a ten read wrong on the tape", 8.0, kTape, Lengths, All, 0.0, ten_off},
       {"other_end", "the tape read from its other end", 8.0, kTape, Lengths, Whole, 0.0,
        from_other_end},
       {"feet", "feet; the unit here is cm", 2.0, kPen, Cm, OfStature, 30.48},

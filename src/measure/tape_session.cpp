@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/measure/tape_changes.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client/client_file.hpp"
 #include "measure_text.hpp"
@@ -177,7 +178,7 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
   const auto& before = earlier.tape[entry.name];
   if (!before) return;
   const Measure change = readings.median() - before->median();
-  if (abs(change).number() <= kUsualSpread.of(entry.name).number() + kRounding) return;
+  if (tapes_differ_so({entry.name, change})) return;
   remarks.sentences.push_back(fmt::format("That is {} {} than on {}.",
                                           measure_text(abs(change), unit),
                                           change.number() > 0.0 ? "more" : "less", earlier.date));

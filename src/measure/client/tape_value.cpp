@@ -79,7 +79,8 @@ Measure read_reading(const FileMeasurement& file, const JsonValue& value,
   const double written = read_number(document, value, entry.kind, unit, hints);
   const Measure reading = measured(file, written);
   if (!entry.allows(reading)) {
-    const Written as_written{document.as_written(value), written, unit};
+    const bool is_text = value.kind == JsonKind::Text;
+    const Written as_written{is_text ? value.text : document.as_written(value), written, unit};
     refuse_reading(file, value, range_hint(entry, as_written, bust));
   }
   return reading;
