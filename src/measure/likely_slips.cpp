@@ -1,7 +1,5 @@
 #include "blockwright/measure/likely_slips.hpp"
 
-#include "blockwright/base/number_text.hpp"
-#include "measure_text.hpp"
 #include "slips.hpp"
 #include "survey.hpp"
 #include "tape_error.hpp"
@@ -14,8 +12,6 @@ namespace {
 
 using enum MeasurementName;
 
-// Ask for retaking beyond this.
-constexpr double kRetakeSd = 4.5;
 // A number misread by any amount, beside the slips of the table: its cost, and the usual size of it
 // (SD). Ours.
 constexpr double kMisreadCost = 7.0;
@@ -114,7 +110,7 @@ LikelySlip cured(LikelySlip slip, const Meant& meant, const Direction& direction
   SlippedValue& value = slip.values.front();
   value.meant = meant.value;
   slip.name = meant.slip->name;
-  slip.words = meant.slip->looks_like;
+  slip.words = meant.slip->words;
   slip.gain = direction.gain((value.read - meant.value).number()) - meant.slip->cost;
   slip.exact = true;
   slip.fuller_waist = false;
@@ -215,75 +211,6 @@ bool is_worth_a_note(const LikelySlip& waist, const Judged& judged) {
          waist.values.front().read < *judged.bust();
 }
 
-// --- in words --------------------------------------------------------------------------------
-
-std::string key_of(const SlippedValue& value) { return std::string(info(value.name).key); }
-
-std::string how_again(MeasurementName name) {
-  return "take it again: " + std::string(info(name).how);
-}
-
-Problem misread_problem(const LikelySlip& slip) {
-  const MeasurementName name = slip.values.front().name;
-  const bool retake = slip.off > kRetakeSd && !slip.fuller_waist;
-  const double most = retake ? kRetakeSd : kDoubtfulSd;
-  const Wording message =
-      Wording(slip.values.front().read) + " was taped; the other measurements lead one to expect " +
-      slip.expected + ", give or take " + slip.doubt + ". It is " + fixed(slip.off, 1) +
-      " times that far off, and hardly anyone " + (slip.fuller_waist ? "of 18 to 50 years " : "") +
-      "is more than " + trimmed(most, 1);
-  std::string hint = how_again(name);
-  if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
-  return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,
-          .code = retake ? "measure.retake" : "measure.doubtful",
-          .where = key_of(slip.values.front()),
-          .message = message,
-          .hint = hint + " If it comes out the same, it is right: look at the others",
-          .measurements = {key_of(slip.values.front())},
-          .limit = {.least = slip.expected - most * slip.doubt,
-                    .most = slip.expected + most * slip.doubt}};
-}
-
-Problem cured_problem(const LikelySlip& slip) {
-  const auto& [name, read, meant] = slip.values.front();
-  return {.severity = Severity::Warning,
-          .code = "measure.slip",
-          .where = key_of(slip.values.front()),
-          .message = Wording(read) + ": did you mean " + meant + " (" + slip.words +
-                     ")? The other measurements lead one to expect " + slip.expected +
-                     ", give or take " + slip.doubt,
-          .hint = how_again(name),
-          .measurements = {key_of(slip.values.front())},
-          .limit = {.least = slip.expected - kDoubtfulSd * slip.doubt,
-                    .most = slip.expected + kDoubtfulSd * slip.doubt}};
-}
-
-// "back_waist_length is 3 cm too much, waist_to_hip is 3 cm too little".
-Wording moved_words(const LikelySlip& slip) {
-  Wording words;
-  for (const auto& [name, read, meant] : slip.values) {
-    const Measure by = read - meant;
-    words += std::string(words.empty() ? "" : ", ") + std::string(info(name).key) + " is ";
-    words += Wording(abs(by)) + (by.number() > 0.0 ? " too much" : " too little");
-  }
-  return words;
-}
-
-Problem common_problem(const LikelySlip& slip) {
-  std::vector<std::string> keys;
-  std::ranges::transform(slip.values, std::back_inserter(keys), key_of);
-  std::string where;
-  for (const std::string& key : keys) where += (where.empty() ? "" : ", ") + key;
-  return {.severity = Severity::Warning,
-          .code = "measure.slip",
-          .where = where,
-          .message =
-              "it looks as if " + slip.words + ": by the other measurements " + moved_words(slip),
-          .hint = std::string(slip.cure) +
-                  ". If they come out the same, they are right: look at the others",
-          .measurements = keys};
-}
-
 }  // namespace
 
 std::vector<LikelySlip> likely_slips(const Session& session, const Body& body, Unit typed_in) {
@@ -298,11 +225,6 @@ std::vector<LikelySlip> likely_slips(const Session& session, const Body& body, U
   }
   if (waist && is_worth_a_note(*waist, judged)) slips.push_back(*waist);
   return slips;
-}
-
-Problem problem_of(const LikelySlip& slip) {
-  if (slip.values.size() > 1) return common_problem(slip);
-  return slip.exact ? cured_problem(slip) : misread_problem(slip);
 }
 
 }  // namespace blockwright

@@ -59,24 +59,28 @@ constexpr std::array<SlipRow, 16> make_slips() {
   constexpr bool kPen = true, kTape = false;
   return {{
       {"swapped_digits", "two digits swapped", 0.0, kPen, Any, All, 0.0, swapped},
-      {"ten_times", "ten times too much: mm, or a lost decimal point", 2.0, kPen, Cm, All, 0.1},
-      {"ten_times", "ten times too much: a lost decimal point", 2.0, kPen, Inch, All, 0.1},
-      {"ten_times", "ten times too much: a lost decimal point", 2.0, kPen, Degrees, All, 0.1},
-      {"tenth", "a tenth of it", 2.0, kPen, Lengths, All, 10.0},
-      {"inches", "inches; the unit here is cm", 2.0, kPen, Cm, All, 2.54},
-      {"metres", "metres; the unit here is cm", 2.0, kPen, Cm, All, 100.0},
-      {"cm", "cm; the unit here is inches", 2.0, kPen, Inch, All, 1.0 / 2.54},
-      {"mm", "mm; the unit here is inches", 2.0, kPen, Inch, All, 1.0 / 25.4},
-      {"half", "half of it; girths and widths are taken whole", 4.0, kPen, Lengths, Whole, 2.0},
-      {"radians", "radians; the slope is in degrees", 2.0, kPen, Degrees, All,
+      {"ten_times", "ten times as much was written: mm, or a lost decimal point", 2.0, kPen, Cm,
+       All, 0.1},
+      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, kPen, Inch, All,
+       0.1},
+      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, kPen, Degrees, All,
+       0.1},
+      {"tenth", "a tenth was written", 2.0, kPen, Lengths, All, 10.0},
+      {"inches", "inches were written; the unit here is cm", 2.0, kPen, Cm, All, 2.54},
+      {"metres", "metres were written; the unit here is cm", 2.0, kPen, Cm, All, 100.0},
+      {"cm", "cm were written; the unit here is inches", 2.0, kPen, Inch, All, 1.0 / 2.54},
+      {"mm", "mm were written; the unit here is inches", 2.0, kPen, Inch, All, 1.0 / 25.4},
+      {"half", "half was written; girths and widths are taken whole", 4.0, kPen, Lengths, Whole,
+       2.0},
+      {"radians", "radians were written; the slope is in degrees", 2.0, kPen, Degrees, All,
        180.0 / std::numbers::pi},
       {"upright", "measured from the upright; the slope is taken from the level", 4.0, kTape,
        Degrees, All, 0.0, from_upright},
       {"ten_off", "a ten read wrong on the tape", 8.0, kTape, Lengths, All, 0.0, ten_off},
       {"other_end", "the tape read from its other end", 8.0, kTape, Lengths, Whole, 0.0,
        from_other_end},
-      {"feet", "feet; the unit here is cm", 2.0, kPen, Cm, OfStature, 30.48},
-      {"feet", "feet; the unit here is inches", 2.0, kPen, Inch, OfStature, 12.0},
+      {"feet", "feet were written; the unit here is cm", 2.0, kPen, Cm, OfStature, 30.48},
+      {"feet", "feet were written; the unit here is inches", 2.0, kPen, Inch, OfStature, 12.0},
   }};
 }
 constexpr std::array<SlipRow, 16> kSlips = make_slips();
@@ -194,7 +198,7 @@ std::optional<Meant> likeliest(const std::vector<Meant>& all, const Expectation&
 }
 
 std::string meant_text(const Meant& meant, Unit unit) {
-  return fmt::format("{} ({})", measure_text(meant.value, unit), meant.slip->looks_like);
+  return fmt::format("{} ({})", measure_text(meant.value, unit), meant.slip->words);
 }
 
 const std::vector<CommonCause>& common_causes() {

@@ -30,10 +30,10 @@ struct SlipRow {
   enum class In { Any, Cm, Inch, Degrees, Lengths };
   enum class Of { All, Whole, OfStature };  ///< Whole: girths and widths, of which some write half
 
-  std::string_view name;        ///< in reports: "swapped_digits"
-  std::string_view looks_like;  ///< "two digits swapped"
-  double cost;                  ///< -2 ln of how often it is made for each pair of digits swapped
-  bool of_pen;                  ///< in writing; else in reading the tape
+  std::string_view name;   ///< in reports: "swapped_digits"
+  std::string_view words;  ///< "two digits swapped"
+  double cost;             ///< -2 ln of how often it is made for each pair of digits swapped
+  bool of_pen;             ///< in writing; else in reading the tape
   In in;
   Of of;
   double factor;                                           ///< what cures it, or 0:

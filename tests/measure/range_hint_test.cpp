@@ -18,9 +18,9 @@ std::string hint(MeasurementName name, const std::string& typed, double number, 
 
 TEST_CASE("a guess is written as she writes: no 35.56, and inches as on the tape") {
   CHECK(hint(NeckBaseGirth, "14", 14.0, Unit::Cm, 920.0) ==
-        "did you mean 35.6 cm (inches; the unit here is cm)?");
+        "did you mean 35.6 cm (inches were written; the unit here is cm)?");
   CHECK(hint(BustGirth, "92.5", 92.5, Unit::Inch) ==
-        "did you mean 36 7/16 in (cm; the unit here is inches)?");
+        "did you mean 36 7/16 in (cm were written; the unit here is inches)?");
 }
 
 TEST_CASE("what is not plausible of her is not guessed") {
