@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -12,20 +13,19 @@ namespace {
 // A reading this near to its limit may be right; then only what is ordinary for her is guessed.
 // Common practice, no source.
 constexpr double kNear = 1.1;
-// Of 2,208 women none is further off (computed: 5.1 SD).
-constexpr double kPlausibleSd = 5.2;
 // Busts differ more than the survey's.
 constexpr double kBustsDiffer = 1.2;
-constexpr double kPlausibleBustSd = 6.5;  // to 140 cm
+// The limits of what was not surveyed lie so many SD apart; about what they do of the others.
+constexpr double kLimitsApart = 20.0;
 
 std::string take_again(const MeasurementInfo& entry) {
   return fmt::format("take it again: {}", entry.how);
 }
 
-// Anything within the limits is as plausible, about their middle most.
+// What was not surveyed is likeliest in the middle of its limits.
 Expectation within_limits(const MeasurementInfo& entry) {
   const double middle = std::sqrt(entry.least.number() * entry.most.number());
-  return {measure_of(entry.name, middle), 1.0 / kPlausibleSd * (entry.most - entry.least)};
+  return {measure_of(entry.name, middle), (entry.most - entry.least) / kLimitsApart};
 }
 
 Expectation plausible(const MeasurementInfo& entry, const std::optional<Measure>& bust) {
@@ -43,11 +43,19 @@ bool is_near_limit(const MeasurementInfo& entry, Measure value) {
   return value > entry.least / kNear && value < kNear * entry.most;
 }
 
-// How far from that a guess may lie. Without her bust a value near its limit is left alone.
-double most_sd(const MeasurementInfo& entry, Measure value, const std::optional<Measure>& bust) {
+// Those that are plausible of her. Without her bust a value near its limit is left alone.
+std::vector<Meant> plausible_ones(const MeasurementInfo& entry, const Written& written,
+                                  const std::optional<Measure>& bust) {
+  const Expectation expected = plausible(entry, bust);
+  const bool near = is_near_limit(entry, measured(written.number, entry.kind, written.unit));
   const bool known = bust && entry.name != MeasurementName::BustGirth;
-  if (is_near_limit(entry, value)) return known ? kDoubtfulSd : 0.0;
-  return entry.name == MeasurementName::BustGirth ? kPlausibleBustSd : kPlausibleSd;
+  const double most = !near ? INFINITY : known ? kDoubtfulSd : 0.0;
+  std::vector<Meant> all = possibly_meant(entry, written);
+  std::erase_if(all, [&](const Meant& meant) {
+    const double odd = std::abs((meant.value - expected.value) / expected.sd);
+    return odd > std::min(most, meant.slip->guessed_within);
+  });
+  return likely_ones(all, expected, INFINITY);
 }
 
 }  // namespace
@@ -60,8 +68,7 @@ std::string range_hint(const MeasurementInfo& entry, const Written& written,
                        measure_text(-value, written.unit));
   }
   if (written.number <= 0.0) return "leave the key out if the measurement was not taken";
-  const auto meant = likely_ones(possibly_meant(entry, written), plausible(entry, bust),
-                                 most_sd(entry, value, bust));
+  const std::vector<Meant> meant = plausible_ones(entry, written, bust);
   if (meant.empty()) return take_again(entry);
   std::string hint = fmt::format("did you mean {}?", meant_text(meant[0], written.unit));
   if (meant.size() > 1) hint += fmt::format(" Or {}?", meant_text(meant[1], written.unit));

@@ -33,7 +33,10 @@ struct SlipRow {
   std::string_view name;   ///< in reports: "swapped_digits"
   std::string_view words;  ///< "two digits swapped"
   double cost;             ///< -2 ln of how often it is made for each pair of digits swapped
-  bool of_pen;             ///< in writing; else in reading the tape
+  /// A value that no body has is guessed to be one that lies within so many SD of what her bust
+  /// leads one to expect: digits make any number, a lost point hardly another. Ours.
+  double guessed_within;
+  bool of_pen;  ///< in writing; else in reading the tape
   In in;
   Of of;
   double factor;                                           ///< what cures it, or 0:

@@ -74,6 +74,20 @@ TEST_CASE("a waist tied lower than last time is told for what it is") {
   CHECK(judge_changes(earlier, now).front().severity == Severity::Note);
 }
 
+TEST_CASE("a level that moved by less than 15 mm is told as changes alone", "[kLeastLevelMove]") {
+  const Session earlier = session_on("2026-01-10");
+  for (const double by : each({14.0, 16.0})) {
+    Session now = session_on("2026-07-12");
+    for (const MeasurementName name :
+         {BackWaistLength, FrontWaistLength, SideNeckToWaist, SideLength}) {
+      change(now, name, by);
+    }
+    change(now, WaistToHip, -by);
+    CHECK(judge_changes(earlier, now).front().severity ==
+          (by < 15.0 ? Severity::Note : Severity::Warning));
+  }
+}
+
 TEST_CASE("the session before is the newest that is older") {
   Client client;
   client.sessions = {session_on("2026-01-10"), session_on("2026-03-14"), session_on("2026-07-12")};

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <fstream>
 #include <map>
@@ -60,14 +61,23 @@ void print_rate(std::string_view what, const SlipRate& rate) {
              rate.planted, rate.share_caught(), rate.share_right(), rate.share_named());
 }
 
+// Women differ too much in these for 10 cm to be seen: their SDs, all others known, are 24, 34 and
+// 41 mm.
+bool is_wide(MeasurementName name) {
+  return name == WaistGirth || name == HipGirth || name == Stature;
+}
+
+/// `least`: the smallest share caught of those that are not wide.
 template <class Plant>
-SlipRate tell_each(const char* title, const std::vector<Session>& women, const Plant& plant) {
+SlipRate tell_each(const char* title, const std::vector<Session>& women, const Plant& plant,
+                   double& least) {
   fmt::print("\n{}\n", title);
   SlipRate all;
   for (const MeasurementInfo& entry : kMeasurements) {
     if (!women.front().tape[entry.name]) continue;
     const SlipRate rate = rate_of(women, plant(entry.name));
     print_rate(entry.key, rate);
+    least = std::min(least, is_wide(entry.name) ? 1.0 : rate.share_caught());
     all.add(rate);
   }
   print_rate("all", all);
@@ -100,10 +110,13 @@ bool tell_promised(const std::vector<Session>& women) {
 }
 
 bool tell_planted(const std::vector<Session>& women) {
-  const SlipRate ten = tell_each("10 cm", women, [](auto name) { return off_by(name, 100.0); });
-  const SlipRate five = tell_each("5 cm", women, [](auto name) { return off_by(name, 50.0); });
-  const SlipRate swaps = tell_each("Two digits swapped", women, digits_swapped);
-  const SlipRate inches = tell_each("Inches for cm", women, in_inches);
+  double least_of_ten = 1.0, ignored = 1.0;
+  const SlipRate ten = tell_each(
+      "10 cm", women, [](auto name) { return off_by(name, 100.0); }, least_of_ten);
+  const SlipRate five = tell_each(
+      "5 cm", women, [](auto name) { return off_by(name, 50.0); }, ignored);
+  const SlipRate swaps = tell_each("Two digits swapped", women, digits_swapped, ignored);
+  const SlipRate inches = tell_each("Inches for cm", women, in_inches, ignored);
   fmt::print("\nThe waist too low\n");
   bool waist = true;
   for (const double by : {30.0, 50.0, 70.0}) {
@@ -113,9 +126,11 @@ bool tell_planted(const std::vector<Session>& women) {
   }
   const bool culprit = said(ten.share_right() >= 0.8 && five.share_right() >= 0.8,
                             "the culprit right in 80 of 100 of 10 cm and of 5 cm");
+  const bool caught =
+      said(least_of_ten >= 0.94, "10 cm of all but waist, hip and stature caught in 94 of 100");
   const bool pen = said(swaps.share_named() >= 0.9 && inches.share_named() >= 0.9,
                         "digits swapped and inches named in 90 of 100 caught");
-  return said(waist, "a low waist named in 60 of 100 caught") && culprit && pen;
+  return said(waist, "a low waist named in 60 of 100 caught") && culprit && caught && pen;
 }
 
 }  // namespace
