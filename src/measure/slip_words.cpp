@@ -11,7 +11,7 @@ namespace {
 // Ask for retaking beyond this.
 constexpr double kRetakeSd = 4.5;
 
-std::string key_of(const SlippedValue& value) { return std::string(info(value.name).key); }
+std::string slipped_key(const SlippedValue& value) { return std::string(info(value.name).key); }
 
 std::string how_again(MeasurementName name) {
   return "take it again: " + std::string(info(name).how);
@@ -30,10 +30,10 @@ Problem misread_problem(const LikelySlip& slip) {
   if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
   return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,
           .code = retake ? "measure.retake" : "measure.doubtful",
-          .where = key_of(slip.values.front()),
+          .where = slipped_key(slip.values.front()),
           .message = message,
           .hint = hint + " If it comes out the same, it is right: look at the others",
-          .measurements = {key_of(slip.values.front())},
+          .measurements = {slipped_key(slip.values.front())},
           .limit = {.least = slip.expected - most * slip.doubt,
                     .most = slip.expected + most * slip.doubt}};
 }
@@ -42,12 +42,12 @@ Problem cured_problem(const LikelySlip& slip) {
   const auto& [name, read, meant] = slip.values.front();
   return {.severity = Severity::Warning,
           .code = "measure.slip",
-          .where = key_of(slip.values.front()),
+          .where = slipped_key(slip.values.front()),
           .message = Wording(read) + ": did you mean " + meant + " (" + slip.words +
                      ")? The other measurements lead one to expect " + slip.expected +
                      ", give or take " + slip.doubt,
           .hint = how_again(name),
-          .measurements = {key_of(slip.values.front())},
+          .measurements = {slipped_key(slip.values.front())},
           .limit = {.least = slip.expected - kDoubtfulSd * slip.doubt,
                     .most = slip.expected + kDoubtfulSd * slip.doubt}};
 }
@@ -56,7 +56,8 @@ Problem cured_problem(const LikelySlip& slip) {
 Wording meant_words(const LikelySlip& slip) {
   Wording words;
   for (const SlippedValue& value : slip.values) {
-    words += (words.empty() ? "" : ", ") + key_of(value) + (words.empty() ? " would be " : " ");
+    words +=
+        (words.empty() ? "" : ", ") + slipped_key(value) + (words.empty() ? " would be " : " ");
     words += Wording(value.meant);
   }
   return words;
@@ -64,7 +65,7 @@ Wording meant_words(const LikelySlip& slip) {
 
 Problem common_problem(const LikelySlip& slip) {
   std::vector<std::string> keys;
-  std::ranges::transform(slip.values, std::back_inserter(keys), key_of);
+  std::ranges::transform(slip.values, std::back_inserter(keys), slipped_key);
   std::string where;
   for (const std::string& key : keys) where += (where.empty() ? "" : ", ") + key;
   return {.severity = Severity::Warning,

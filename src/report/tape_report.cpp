@@ -79,8 +79,8 @@ std::string counts_text(const TapeCounts& counts) {
 }
 
 std::string tape_text(const TapeReport& report) {
-  std::string text = fmt::format("{}, session of {}: {}.\n", report.client, report.session,
-                                 counts_text(counts_of(report.body)));
+  std::string text = fmt::format("{}, session of {}: {}.\n", printable(report.client),
+                                 report.session, counts_text(counts_of(report.body)));
   if (report.problems.empty()) {
     return text + "Nothing in it is unlikely. Only the body shows whether it is right.\n";
   }

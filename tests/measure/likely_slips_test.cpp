@@ -189,7 +189,7 @@ TEST_CASE("upper chest over bust and hip under bust are no slips") {
   CHECK(slips_of(session).empty());
 }
 
-TEST_CASE("a scale of mm or degrees makes no difference to what is blamed in a slope") {
+TEST_CASE("a slope, in degrees, is blamed like any length") {
   Session session = mean_woman();
   tape(session, ShoulderSlope, 42.0);
   const auto slips = slips_of(session);

@@ -42,7 +42,7 @@ struct LikelySlip {
 /// of is not named.
 ///
 /// `typed_in` is the unit of the client file: digits swap as they were written. Requires: `body` is
-/// fill_in(session). Cost: some 10 microseconds for each slip found.
+/// fill_in(session). Cost: some 20 microseconds, and as many for each slip found.
 std::vector<LikelySlip> likely_slips(const Session& session, const Body& body, Unit typed_in);
 
 /// "measure.slip" where the slip has a name, else "measure.retake" beyond 4.5 SD and
