@@ -69,9 +69,9 @@ void tell_slips(const std::vector<LikelySlip>& slips, Slips which, Problems& pro
     problems.push_back(problem_of(slip));
     if (which == Slips::All || slips.size() == 1) continue;
     const std::size_t more = slips.size() - 1;
-    problems.back().hint +=
-        fmt::format(". Then look at {} more: `blockwright tape CLIENT --check --all` lists {}",
-                    more, more == 1 ? "it" : "them");
+    Wording& hint = problems.back().hint;
+    hint += fmt::format("{} Then look at {} more: `blockwright tape CLIENT --check --all` lists {}",
+                        hint.plain().ends_with('.') ? "" : ".", more, more == 1 ? "it" : "them");
     return;
   }
 }

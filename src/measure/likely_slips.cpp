@@ -118,13 +118,13 @@ LikelySlip cured(LikelySlip slip, const Meant& meant, const Direction& direction
 }
 
 LikelySlip likeliest_of(MeasurementName name, const Judged& judged, const Direction& direction) {
-  const LikelySlip off = misread(name, judged, direction);
+  LikelySlip off = misread(name, judged, direction);
   const Readings& readings = *judged.session.tape[name];
   std::vector<Meant> meant = possibly_meant(info(name), written_of(readings, judged.typed_in));
   if (off.fuller_waist) std::erase_if(meant, [](const Meant& m) { return !m.slip->of_pen; });
   const auto best = likeliest(meant, {off.expected, off.doubt});
   if (!best) return off;
-  const LikelySlip exact = cured(off, *best, direction);
+  LikelySlip exact = cured(off, *best, direction);
   return exact.gain > off.gain || off.fuller_waist ? exact : off;
 }
 

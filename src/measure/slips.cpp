@@ -56,33 +56,32 @@ std::vector<double> from_upright(const Written& written) { return {90.0 - writte
 constexpr std::array<SlipRow, 16> make_slips() {
   using enum SlipRow::In;
   using enum SlipRow::Of;
-  constexpr bool kPen = true, kTape = false;
-  constexpr double kOfHer = 2.5, kMost = 5.0, kAny = 6.5;
+  constexpr bool pen = true, tape = false;
+  constexpr double of_her = 2.5, most = 5.0, any = 6.5;
   return {{
-      {"swapped_digits", "two digits swapped", 0.0, kOfHer, kPen, Any, All, 0.0, swapped},
-      {"ten_times", "ten times as much was written: mm, or a lost decimal point", 2.0, kAny, kPen,
-       Cm, All, 0.1},
-      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, kAny, kPen, Inch,
+      {"swapped_digits", "two digits swapped", 0.0, of_her, pen, Any, All, 0.0, swapped},
+      {"ten_times", "ten times as much was written: mm, or a lost decimal point", 2.0, any, pen, Cm,
        All, 0.1},
-      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, kAny, kPen, Degrees,
+      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, any, pen, Inch, All,
+       0.1},
+      {"ten_times", "ten times as much was written: a lost decimal point", 2.0, any, pen, Degrees,
        All, 0.1},
-      {"tenth", "a tenth was written", 2.0, kAny, kPen, Lengths, All, 10.0},
-      {"inches", "inches were written; the unit here is cm", 2.0, kMost, kPen, Cm, All, 2.54},
-      {"metres", "metres were written; the unit here is cm", 2.0, kMost, kPen, Cm, All, 100.0},
-      {"cm", "cm were written; the unit here is inches", 2.0, kMost, kPen, Inch, All, 1.0 / 2.54},
-      {"mm", "mm were written; the unit here is inches", 2.0, kMost, kPen, Inch, All, 1.0 / 25.4},
-      {"half", "half was written; girths and widths are taken whole", 2.0, kMost, kPen, Lengths,
+      {"tenth", "a tenth was written", 2.0, any, pen, Lengths, All, 10.0},
+      {"inches", "inches were written; the unit here is cm", 2.0, most, pen, Cm, All, 2.54},
+      {"metres", "metres were written; the unit here is cm", 2.0, most, pen, Cm, All, 100.0},
+      {"cm", "cm were written; the unit here is inches", 2.0, most, pen, Inch, All, 1.0 / 2.54},
+      {"mm", "mm were written; the unit here is inches", 2.0, most, pen, Inch, All, 1.0 / 25.4},
+      {"half", "half was written; girths and widths are taken whole", 2.0, most, pen, Lengths,
        Whole, 2.0},
-      {"radians", "radians were written; the slope is in degrees", 2.0, kMost, kPen, Degrees, All,
+      {"radians", "radians were written; the slope is in degrees", 2.0, most, pen, Degrees, All,
        180.0 / std::numbers::pi},
-      {"upright", "measured from the upright; the slope is taken from the level", 4.0, kOfHer,
-       kTape, Degrees, All, 0.0, from_upright},
-      {"ten_off", "a ten read wrong on the tape", 8.0, kOfHer, kTape, Lengths, All, 0.0, ten_off},
-      {"other_end", "the tape read from its other end", 8.0, kOfHer, kTape, Lengths, Whole, 0.0,
+      {"upright", "measured from the upright; the slope is taken from the level", 4.0, of_her, tape,
+       Degrees, All, 0.0, from_upright},
+      {"ten_off", "a ten read wrong on the tape", 8.0, of_her, tape, Lengths, All, 0.0, ten_off},
+      {"other_end", "the tape read from its other end", 8.0, of_her, tape, Lengths, Whole, 0.0,
        from_other_end},
-      {"feet", "feet were written; the unit here is cm", 2.0, kMost, kPen, Cm, OfStature, 30.48},
-      {"feet", "feet were written; the unit here is inches", 2.0, kMost, kPen, Inch, OfStature,
-       12.0},
+      {"feet", "feet were written; the unit here is cm", 2.0, most, pen, Cm, OfStature, 30.48},
+      {"feet", "feet were written; the unit here is inches", 2.0, most, pen, Inch, OfStature, 12.0},
   }};
 }
 constexpr std::array<SlipRow, 16> kSlips = make_slips();

@@ -155,7 +155,9 @@ TEST_CASE("a draft tells the first and how many more") {
   const Problems first = judge(session, body, {.slips = Slips::First});
   REQUIRE(first.size() == 1);
   CHECK(first.front().where == "back_waist_length");
-  CHECK(has(first.front().hint.plain(), "look at 1 more: `blockwright tape CLIENT --check --all`"));
+  CHECK(has(first.front().hint.plain(),
+            ". Then look at 1 more: `blockwright tape CLIENT --check --all` lists it"));
+  CHECK_FALSE(has(first.front().hint.plain(), ".."));
 }
 
 TEST_CASE("what the maker is sure of is not named, nor are its neighbours in its place") {

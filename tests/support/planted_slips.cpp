@@ -40,7 +40,7 @@ SlipRate refused(const PlantedSlip& planted, const Session& before) {
   SlipRate rate{.planted = 1, .caught = 1, .right = 1};
   for (const Meant& meant : possibly_meant(info(name), written)) {
     if (meant.slip->name != planted.name) continue;
-    rate.named |= hint.find(meant.slip->words) != std::string::npos ? 1 : 0;
+    if (hint.find(meant.slip->words) != std::string::npos) rate.named = 1;
   }
   return rate;
 }

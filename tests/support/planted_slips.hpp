@@ -3,7 +3,7 @@
 #include "blockwright/measure/likely_slips.hpp"
 
 #include <functional>
-#include <string>
+#include <optional>
 #include <string_view>
 #include <vector>
 
