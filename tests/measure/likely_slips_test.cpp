@@ -201,6 +201,9 @@ TEST_CASE("a slope, in degrees, is blamed like any length") {
 
 // --- how often ---------------------------------------------------------------------------------
 
+// The few people of a sanitized build scatter.
+constexpr double kScatter = kSanitized ? 0.15 : 0.0;
+
 TEST_CASE("of ordinary people at most 1 in 100 is told of each item") {
   std::map<std::string, int> told;
   const int count = people(2000);
@@ -212,7 +215,7 @@ TEST_CASE("of ordinary people at most 1 in 100 is told of each item") {
   }
   for (const auto& [item, times] : told) {
     INFO(item);
-    CHECK(100 * times <= std::max(count, 300));
+    CHECK(100 * times <= std::max(count, 500));
   }
 }
 
@@ -231,10 +234,10 @@ TEST_CASE("slips of 10 cm are caught in 94 of 100, and blamed on the right one i
     if (!tried.front().tape[entry.name]) continue;
     INFO(entry.key);
     const SlipRate rate = rate_of(tried, off_by(entry.name, 100.0));
-    CHECK(rate.share_right() >= 0.8);
+    CHECK(rate.share_right() >= 0.8 - kScatter);
     // These three differ too much among women: their SDs, all others known, are 24, 34 and 41 mm.
     const bool wide = entry.name == WaistGirth || entry.name == HipGirth || entry.name == Stature;
-    CHECK(rate.share_caught() >= (wide ? 0.2 : 0.94));
+    CHECK(rate.share_caught() >= (wide ? 0.2 : 0.94) - kScatter);
   }
 }
 
@@ -261,7 +264,7 @@ TEST_CASE("slips of 5 cm are caught as often as the survey promises") {
                                                           {UnderbustGirth, 0.301},
                                                           {UpperChestGirth, 0.466}}) {
     INFO(info(name).key);
-    CHECK(rate_of(tried, off_by(name, 50.0)).share_caught() >= caught - (kSanitized ? 0.15 : 0.06));
+    CHECK(rate_of(tried, off_by(name, 50.0)).share_caught() >= caught - 0.06 - kScatter);
   }
 }
 
@@ -269,10 +272,10 @@ TEST_CASE("digits swapped and inches for cm are named as such in 90 of 100 caugh
   const auto tried = survey_people(people(300), 184);
   const SlipRate swaps = rate_of_all(tried, digits_swapped);
   CHECK(swaps.caught > 5 * people(300));
-  CHECK(swaps.share_named() >= 0.9);
+  CHECK(swaps.share_named() >= 0.9 - kScatter);
   const SlipRate inches = rate_of_all(tried, in_inches);
   CHECK(inches.share_caught() >= 0.99);
-  CHECK(inches.share_named() >= 0.9);
+  CHECK(inches.share_named() >= 0.9 - kScatter);
 }
 
 // 3 cm too low is 1.8 SD of what women differ by: it is seldom caught, but then told for what it
@@ -282,7 +285,7 @@ TEST_CASE("a waist taken too low is named as that in 60 of 100 caught") {
   for (const double by : each({30.0, 50.0})) {
     const SlipRate rate = rate_of(tried, waist_low(by));
     CHECK(rate.caught >= people(20));
-    CHECK(rate.share_named() >= 0.6);
+    CHECK(rate.share_named() >= 0.6 - 2.0 * kScatter);
   }
 }
 
