@@ -1,6 +1,7 @@
 #include "block_pass.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/measure/tape_changes.hpp"
 
 #include <fmt/format.h>
 
@@ -33,6 +34,16 @@ FittedPattern fitted(const BlockRun& run) {
     problem.where = run.file + ": fittings: " + problem.where;
     throw InputError(problem);
   }
+}
+
+/// Lengths that moved together since the session before, which no body does. What else changed is
+/// told by `tape --check`.
+Problems level_changes(const BlockRun& run) {
+  const Session* earlier = session_taken_before(run.client, run.session);
+  if (earlier == nullptr) return {};
+  Problems changed = judge_changes(*earlier, run.session);
+  std::erase_if(changed, [](const Problem& p) { return p.severity == Severity::Note; });
+  return changed;
 }
 
 }  // namespace
@@ -132,10 +143,14 @@ BlockSource block_source(const Job& job, FileStore& files) {
 }
 
 void judge_draft(BlockRun& run) {
-  run.problems = judge(run.session, run.body, run.unit);
+  Problems faults = run.checks.problems;
+  if (!has_errors(faults)) add(faults, faults_on_paper(run.block.pattern));
+  // What cannot be drawn is told with all that may be wrong with the tape.
+  const Slips told = has_errors(faults) ? Slips::All : Slips::First;
+  run.problems = judge(run.session, run.body, {run.client.unit, told});
+  add(run.problems, level_changes(run));
   if (run.block.odd_neck) add(run.problems, judge_neck(run.body, *run.block.odd_neck));
-  add(run.problems, run.checks.problems);
-  if (!has_errors(run.problems)) add(run.problems, faults_on_paper(run.block.pattern));
+  add(run.problems, faults);
   errors_first(run.problems);
   name_contradictions(run);
   name_file_in_errors(run);

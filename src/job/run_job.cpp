@@ -4,6 +4,7 @@
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/report/report.hpp"
+#include "blockwright/report/tape_report.hpp"
 #include "blockwright/style/bust_dart.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
@@ -123,6 +124,9 @@ RunSummary summary_of(const BlockRun& run) {
   RunSummary summary;
   summary.name = run.client.name;
   summary.unit = run.unit;
+  const TapeCounts counts = counts_of(run.body);
+  summary.taken = counts.taken;
+  summary.estimated = counts.estimated;
   for (const DartMeasure& dart : run.checks.darts) {
     summary.darts += (summary.darts.empty() ? "" : ", ") + name_text(dart.piece + "." + dart.name) +
                      " " + angle_text(dart.angle);

@@ -1,43 +1,47 @@
 #include "block_pass.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/measure/settled_tape.hpp"
+#include "blockwright/report/tape_report.hpp"
 #include "blockwright/text/units.hpp"
 #include "guarded.hpp"
-
-#include <fmt/format.h>
-
-#include <algorithm>
 
 namespace blockwright {
 namespace {
 
-std::string counts_of(const BlockSource& source, const Body& body) {
-  const auto& all = measurement_catalogue();
-  const auto taped = std::ranges::count_if(all, [&](auto& row) { return body.taped(row.name); });
-  const auto estimated = std::ranges::count_if(
-      all, [&](auto& row) { return body.has(row.name) && !body.taped(row.name); });
-  return fmt::format("{}, session of {}: {} measurements taken, {} estimated.\n",
-                     source.client.name, source.session.date, taped, estimated);
+std::vector<Retake> take_first_of(const BlockSource& source, const Body& body) {
+  const Ease ease = Ease::of(source.client);
+  return block_bands(body, spread_of(source.session, body), ease, draft_block(body, ease))
+      .take_first;
 }
 
-/// What is doubted, the most doubtful first, and what to do.
-std::string doubts_in(const Problems& problems) {
-  if (problems.empty())
-    return "Nothing in it is unlikely. Only the body shows whether it is right.\n";
-  std::string text;
-  for (const Problem& problem : problems) text += to_text(problem) + "\n";
-  return text;
+TapeReport judged(const TapeJob& job, const BlockSource& source) {
+  const Session* earlier = session_taken_before(source.client, source.session);
+  TapeReport report;
+  report.client = source.client.name;
+  report.session = source.session.date;
+  report.body = fill_in(source.session);
+  report.unit = source.unit;
+  report.settled = settle_tape(report.body);
+  report.take_first = take_first_of(source, report.body);
+  report.slips = likely_slips(source.session, report.body, source.client.unit);
+  report.problems =
+      judge(source.session, report.body, {source.client.unit, job.all ? Slips::All : Slips::First});
+  if (earlier != nullptr) {
+    report.since = earlier->date;
+    report.changes = changes_since(*earlier, source.session);
+    add(report.problems, judge_changes(*earlier, source.session));
+  }
+  report.problems = worded(report.problems, source.unit);
+  errors_first(report.problems);
+  return report;
 }
 
 JobResult tape(const TapeJob& job, FileStore& files) {
   judge(job);
-  const BlockSource source = block_source(files.read(job.client), job, job.date);
-  const Body body = fill_in(source.session);
+  const TapeReport report = judged(job, block_source(files.read(job.client), job, job.date));
   JobResult result;
-  result.problems = worded(judge(source.session, body, source.unit), source.unit);
-  errors_first(result.problems);
-  result.output = counts_of(source, body) + doubts_in(result.problems) +
-                  settled_table(settle_tape(body), source.unit);
+  result.problems = report.problems;
+  result.output = job.report == ReportKind::Json ? tape_json(report) : tape_text(report);
   return result;
 }
 

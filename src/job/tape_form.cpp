@@ -138,7 +138,9 @@ TapeQuestion question_of(const TapeForm& form, MeasurementName name) {
 }
 
 Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {
-  const TypedReadings typed = readings_typed(answer, name, form.unit);
+  const auto& bust = form.taken.tape[MeasurementName::BustGirth];
+  const TypedReadings typed =
+      readings_typed(answer, name, form.unit, bust ? std::optional(bust->median()) : std::nullopt);
   keep(form, name, typed);
   const Session* earlier = form.earlier ? &*form.earlier : nullptr;
   return remarks_on(typed, name, without(form.taken, name), earlier, form.unit);

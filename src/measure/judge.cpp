@@ -1,29 +1,20 @@
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/measure/body.hpp"
-#include "measure_text.hpp"
+#include "blockwright/measure/likely_slips.hpp"
 #include "survey.hpp"
 #include "tape_error.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 #include <vector>
 
 namespace blockwright {
 namespace {
 
-using enum MeasurementName;
-
-// Ask for retaking beyond this.
-constexpr double kRetakeSd = 4.5;
-
 std::string retake_hint(MeasurementName name) {
   return fmt::format("take it again: {}", info(name).how);
 }
 
-void judge_spread(const MeasurementInfo& entry, const Readings& readings, Unit unit,
-                  Problems& problems) {
+void judge_spread(const MeasurementInfo& entry, const Readings& readings, Problems& problems) {
   const Measure usual = kUsualSpread.of(entry.name);
   const Measure spread = readings.spread();
   if (spread.number() <= usual.number() + kRounding) return;
@@ -31,106 +22,72 @@ void judge_spread(const MeasurementInfo& entry, const Readings& readings, Unit u
   problems.push_back({.severity = wide ? Severity::Warning : Severity::Note,
                       .code = "measure.spread",
                       .where = std::string(entry.key),
-                      .message = fmt::format(
-                          "{} readings lie {} apart; {} is usual at most. Their median {} is used",
-                          readings.values.size(), measure_text(spread, unit),
-                          measure_text(usual, unit), measure_text(readings.median(), unit)),
+                      .message = std::to_string(readings.values.size()) + " readings lie " +
+                                 spread + " apart; " + usual + " is usual at most. Their median " +
+                                 readings.median() + " is used",
                       .hint = retake_hint(entry.name),
                       .measurements = {std::string(entry.key)},
                       .limit = {.most = usual}});
 }
 
-// Values of the session that the survey can speak about.
-std::vector<MeasurementName> evidence_of(const Body& body) {
-  std::vector<MeasurementName> evidence;
-  for (const SurveyVariable& variable : survey_variables()) {
-    if (body.taped(variable.name)) evidence.push_back(variable.name);
-  }
-  return evidence;
+bool is_kept(const Ordering& order, const Body& body) {
+  return order.times * body[order.smaller] < body[order.larger];
 }
 
-// Two deviations that differ by less are the same but for rounding.
-constexpr double kClearly = 1.0 + 1e-9;
-
-struct Suspect {
-  std::size_t index = 0;
-  Expectation expected;
-  double deviation = 0.0;  // in residual SD
-};
-
-// The value that all others make least likely. Two values alone contradict each other equally: then
-// the later one of the catalogue is suspected, so never the bust girth.
-Suspect least_likely(const std::vector<MeasurementName>& evidence, const Body& body) {
-  // Without the bust among them nothing says how far beyond the survey the others are.
-  const bool has_bust = std::ranges::find(evidence, BustGirth) != evidence.end();
-  Regression regression(has_bust ? beyond_survey(body[BustGirth]) : 0.0);
-  for (const MeasurementName name : evidence) regression.learn(name, body[name]);
-  Suspect worst;
-  for (std::size_t i = evidence.size(); i-- > 0;) {
-    const Expectation expected = regression.expected_from_others(evidence[i]);
-    const double deviation = std::abs((body[evidence[i]] - expected.value) / expected.sd);
-    if (deviation > kClearly * worst.deviation) worst = {i, expected, deviation};
-  }
-  return worst;
+void judge_order(const Ordering& order, const Body& body, Problems& problems) {
+  const MeasurementInfo &smaller = info(order.smaller), &larger = info(order.larger);
+  problems.push_back({.severity = order.severity,
+                      .code = "measure.order",
+                      .where = std::string(smaller.key),
+                      .message = (order.times == 1.0 ? "" : "twice ") + std::string(smaller.key) +
+                                 " (" + Wording(body[smaller.name]) + ") is not less than " +
+                                 std::string(larger.key) + " (" + body[larger.name] +
+                                 "), as it is on every body of the survey",
+                      .hint = fmt::format("check both. {}: {} {}: {}", smaller.key, smaller.how,
+                                          larger.key, larger.how),
+                      .measurements = {std::string(smaller.key), std::string(larger.key)}});
 }
 
-Problem unlikely_value(MeasurementName name, const Suspect& suspect, const Body& body, Unit unit) {
-  const bool retake = suspect.deviation > kRetakeSd;
-  const double most = retake ? kRetakeSd : kDoubtfulSd;
-  const auto& [expected, sd] = suspect.expected;
-  return {.severity = Severity::Warning,
-          .code = retake ? "measure.retake" : "measure.doubtful",
-          .where = std::string(info(name).key),
-          .message = fmt::format(
-              "{} was taped; the other measurements lead one to expect {}, give or take {}. It is "
-              "{} times that far off, and hardly anyone is more than {}",
-              measure_text(body[name], unit), measure_text(expected, unit), measure_text(sd, unit),
-              fixed(suspect.deviation, 1), trimmed(most, 1)),
-          .hint = retake_hint(name) + " If it comes out the same, it is right: look at the others",
-          .measurements = {std::string(info(name).key)},
-          .limit = {.least = expected - most * sd, .most = expected + most * sd}};
+bool names(const LikelySlip& slip, MeasurementName name) {
+  return std::ranges::find(slip.values, name, &SlippedValue::name) != slip.values.end();
 }
 
-// One value alone contradicts nothing.
-void judge_likelihood(const Body& body, Unit unit, Problems& problems) {
-  std::vector<MeasurementName> evidence = evidence_of(body);
-  while (evidence.size() > 1) {
-    const Suspect suspect = least_likely(evidence, body);
-    if (suspect.deviation <= kDoubtfulSd) return;
-    problems.push_back(unlikely_value(evidence[suspect.index], suspect, body, unit));
-    evidence.erase(evidence.begin() + static_cast<std::ptrdiff_t>(suspect.index));
+// An order that a slip has broken says nothing new.
+void judge_orders(const Body& body, const std::vector<LikelySlip>& slips, Problems& problems) {
+  for (const Ordering& order : orderings()) {
+    if (!body.taped(order.smaller) || !body.taped(order.larger)) continue;
+    const bool told = std::ranges::any_of(slips, [&](const LikelySlip& slip) {
+      return names(slip, order.smaller) || names(slip, order.larger);
+    });
+    if (!told && !is_kept(order, body)) judge_order(order, body, problems);
   }
 }
 
-void judge_order(const Ordering& order, const Body& body, Unit unit, Problems& problems) {
-  if (!body.taped(order.smaller) || !body.taped(order.larger)) return;
-  if (order.times * body[order.smaller] < body[order.larger]) return;
-  problems.push_back(
-      {.severity = order.severity,
-       .code = "measure.order",
-       .where = std::string(info(order.smaller).key),
-       .message =
-           fmt::format("{}{} ({}) is not less than {} ({}), as it is on every body of the survey",
-                       order.times == 1.0 ? "" : "twice ", info(order.smaller).key,
-                       measure_text(body[order.smaller], unit), info(order.larger).key,
-                       measure_text(body[order.larger], unit)),
-       .hint = fmt::format("check both. {}: {} {}: {}", info(order.smaller).key,
-                           info(order.smaller).how, info(order.larger).key, info(order.larger).how),
-       .measurements = {std::string(info(order.smaller).key),
-                        std::string(info(order.larger).key)}});
+// The likeliest alone, with how many there are beside it.
+void tell_slips(const std::vector<LikelySlip>& slips, Slips which, Problems& problems) {
+  for (const LikelySlip& slip : slips) {
+    problems.push_back(problem_of(slip));
+    if (which == Slips::All || slips.size() == 1) continue;
+    const std::size_t more = slips.size() - 1;
+    Wording& hint = problems.back().hint;
+    hint += fmt::format("{} Then look at {} more: `blockwright tape CLIENT --check --all` lists {}",
+                        hint.plain().ends_with('.') ? "" : ".", more, more == 1 ? "it" : "them");
+    return;
+  }
 }
 
 }  // namespace
 
-Problems judge(const Session& session, const Body& body, Unit unit) {
+Problems judge(const Session& session, const Body& body, const JudgedAs& as) {
+  const std::vector<LikelySlip> slips = likely_slips(session, body, as.typed_in);
   Problems problems;
+  tell_slips(slips, as.slips, problems);
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     if (const auto& readings = session.tape[entry.name]) {
-      judge_spread(entry, *readings, unit, problems);
+      judge_spread(entry, *readings, problems);
     }
   }
-  judge_likelihood(body, unit, problems);
-  for (const Ordering& order : orderings()) judge_order(order, body, unit, problems);
+  judge_orders(body, slips, problems);
   return problems;
 }
 

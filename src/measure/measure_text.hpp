@@ -24,9 +24,4 @@ Measure measured(double written, MeasurementKind kind, Unit unit);
 /// "60 to 160 cm": the limits of a measurement in the file's unit, rounded inwards.
 std::string limits_text(const MeasurementInfo& entry, Unit unit);
 
-/// What a value outside its limits was most likely meant to be, as a hint: ten times too much, mm
-/// or inches in a cm file, cm in an inch file, a lost decimal point, half of a girth. `written` is
-/// the number in the file's unit (degrees for an angle).
-std::string slip_hint(const MeasurementInfo& entry, double written, Unit unit);
-
 }  // namespace blockwright

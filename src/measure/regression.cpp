@@ -85,14 +85,16 @@ Expectation Regression::expected(std::span<const SumPart> sum) const {
   return {.value = value, .sd = Length::mm(doubt_grown() * std::sqrt(variance))};
 }
 
-Expectation Regression::expected_from_others(MeasurementName name) const {
+double Regression::pull(MeasurementName name) const {
   const std::size_t place = place_of(name);
-  const SurveyVariable& variable = survey_variables()[place];
-  const double precision = -swept_[place][place];
-  const double residual = -pull_on(place) / precision;
-  const double expected = mean_of(variable) + variable.unit * (deviation_[place] - residual);
-  return {.value = measure_of(name, expected),
-          .sd = measure_of(name, doubt_grown() * variable.unit / std::sqrt(precision))};
+  const double per_unit = -pull_on(place) / survey_variables()[place].unit;
+  return per_unit / (doubt_grown() * doubt_grown());
+}
+
+double Regression::precision(const std::array<MeasurementName, 2>& names) const {
+  const std::size_t i = place_of(names[0]), j = place_of(names[1]);
+  const double units = survey_variables()[i].unit * survey_variables()[j].unit;
+  return -entry(swept_, i, j) / (units * doubt_grown() * doubt_grown());
 }
 
 double Regression::coefficient(MeasurementName of, MeasurementName learnt) const {

@@ -82,9 +82,10 @@ class Regression {
   /// The same of a sum of lengths. Requires: each is in the survey and was not learnt.
   [[nodiscard]] Expectation expected(std::span<const SumPart> sum) const;
 
-  /// What all other learnt values lead one to expect of one that was learnt.
-  /// Requires: `name` was learnt.
-  [[nodiscard]] Expectation expected_from_others(MeasurementName name) const;
+  /// With v the learnt values less their means and C their covariance, of people as far beyond the
+  /// survey: a row of C^-1 v, and an entry of C^-1, per mm (or degree). Requires: learnt.
+  [[nodiscard]] double pull(MeasurementName name) const;
+  [[nodiscard]] double precision(const std::array<MeasurementName, 2>& names) const;
 
   /// What the expected value of one grows by for each mm (or degree) of one that was learnt.
   /// Requires: both are in the survey; `of` was not learnt, `learnt` was.

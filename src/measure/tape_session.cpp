@@ -2,9 +2,11 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/measure/tape_changes.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client/client_file.hpp"
 #include "measure_text.hpp"
+#include "slips.hpp"
 #include "survey.hpp"
 #include "tape_error.hpp"
 
@@ -92,19 +94,20 @@ double number_typed(const std::string& typed, const MeasurementInfo& entry, Unit
                                    : "type a number, 74.5, or several with spaces between");
 }
 
-Measure reading_of(const std::string& typed, const MeasurementInfo& entry, Unit unit) {
+Measure reading_of(const std::string& typed, const MeasurementInfo& entry, Unit unit,
+                   const std::optional<Measure>& bust) {
   const double written = number_typed(typed, entry, unit);
   const Measure reading = measured(written, entry.kind, unit);
   if (entry.allows(reading)) return reading;
   refuse_reading(entry,
                  fmt::format("{} {} is outside {}", shown(typed), unit_name(unit, entry.kind),
                              limits_text(entry, unit)),
-                 slip_hint(entry, written, unit), {entry.least, entry.most});
+                 range_hint(entry, {typed, written, unit}, bust), {entry.least, entry.most});
 }
 
 // --- what is to be said of it ----------------------------------------------------------------
 
-// A slip explains a value if what it was meant to be is as ordinary as that of 19 women of 20.
+// Nineteen women of twenty lie within.
 constexpr double kOrdinarySd = 2.0;
 
 std::optional<Expectation> expectation(const Session& taken, MeasurementName name) {
@@ -112,56 +115,8 @@ std::optional<Expectation> expectation(const Session& taken, MeasurementName nam
   return learnt_from(fill_in(taken), {name}).expected(name);
 }
 
-// What a slip made of a value, and the words for it.
-struct LikelySlip {
-  double meant = 0.0;  // in the unit of what was typed
-  std::string words;
-};
-
-// Neighbouring digits before the point, the other way round.
-void add_swapped_digits(const std::string& typed, std::vector<LikelySlip>& slips) {
-  const std::size_t whole = std::min(typed.find_first_not_of("0123456789"), typed.size());
-  for (std::size_t i = 0; i + 1 < whole; ++i) {
-    std::string swapped = typed;
-    std::swap(swapped[i], swapped[i + 1]);
-    const auto number =
-        swapped.find('/') == std::string::npos ? number_in<double>(swapped) : inches_of(swapped);
-    if (number && swapped != typed) slips.push_back({*number, "two digits swapped"});
-  }
-}
-
-std::vector<LikelySlip> possible_slips(const std::string& typed, double written,
-                                       const MeasurementInfo& entry, Unit unit) {
-  using enum MeasurementKind;
-  std::vector<LikelySlip> slips;
-  add_swapped_digits(typed, slips);
-  if (entry.kind == Angle) return slips;
-  if (unit == Unit::Cm) slips.push_back({2.54 * written, "read in inches"});
-  if (unit == Unit::Inch) slips.push_back({written / 2.54, "read in cm"});
-  if (entry.kind != Length) slips.push_back({2.0 * written, "half of it was taken"});
-  return slips;
-}
-
 double oddness(Measure value, const Expectation& expected) {
   return std::abs((value - expected.value) / expected.sd);
-}
-
-// The slip whose cure is the most ordinary, if it is ordinary.
-std::optional<LikelySlip> slip_in(const std::string& typed, const MeasurementInfo& entry, Unit unit,
-                                  const Expectation& expected) {
-  const auto odd = [&](const LikelySlip& slip) {
-    return oddness(measured(slip.meant, entry.kind, unit), expected);
-  };
-  const std::vector<LikelySlip> slips =
-      possible_slips(typed, number_typed(typed, entry, unit), entry, unit);
-  const auto likely = std::ranges::min_element(slips, {}, odd);
-  return likely == slips.end() || odd(*likely) > kOrdinarySd ? std::nullopt
-                                                             : std::optional(*likely);
-}
-
-std::string meant_text(const LikelySlip& slip, const MeasurementInfo& entry, Unit unit) {
-  return fmt::format(" Did you mean {} ({})?",
-                     measure_text(measured(slip.meant, entry.kind, unit), unit), slip.words);
 }
 
 // A slip in one that was taken before throws doubt on what is taken after it: whether there is one
@@ -173,15 +128,16 @@ std::string earlier_slip(const MeasurementInfo& entry, const Session& taken, Uni
     const Measure value = taken.tape[name]->median();
     const Expectation expected = learnt_from(body, {name}).expected(name);
     if (oddness(value, expected) <= kDoubtfulSd) continue;
-    const auto slip = slip_in(trimmed(in_unit(value, unit), 2), info(name), unit, expected);
+    const Written written = written_of(*taken.tape[name], unit);
+    const auto slip = likeliest(possibly_meant(info(name), written), expected);
     if (!slip) continue;
     Session cured = taken;
-    cured.tape[name] = Readings{{measured(slip->meant, info(name).kind, unit)}};
+    cured.tape[name] = Readings{{slip->value}};
     const auto then = expectation(cured, entry.name);
     if (!then || oddness(taken.tape[entry.name]->median(), *then) > kDoubtfulSd) continue;
-    return fmt::format(" Or look at the {} of {}.{} \"back\" leads there.",
+    return fmt::format(" Or look at the {} of {}. Did you mean {}? \"back\" leads there.",
                        name_text(info(name).key), measure_text(value, unit),
-                       meant_text(*slip, info(name), unit));
+                       meant_text(*slip, unit));
   }
   return "";
 }
@@ -193,12 +149,16 @@ void say_unlikely(const TypedReadings& typed, const MeasurementInfo& entry, cons
   if (!expected || oddness(value, *expected) <= kDoubtfulSd) return;
   Session with_it = taken;
   with_it.tape[entry.name] = typed.readings;
-  const auto slip = slip_in(typed.typed.front(), entry, unit, *expected);
+  const Written written{typed.typed.front(), in_unit(typed.readings.values.front(), unit), unit};
+  const auto slip = likeliest(possibly_meant(entry, written), *expected);
+  const auto& bust = taken.tape[BustGirth];
+  if (!slip && is_fuller_waist(entry.name, value, bust->median())) return;
   remarks.ask_again = true;
   remarks.sentences.push_back(
       fmt::format("{} would be unusual: by what you took so far it is {}, give or take {}.{}{}",
                   measure_text(value, unit), measure_text(expected->value, unit),
-                  measure_text(expected->sd, unit), slip ? meant_text(*slip, entry, unit) : "",
+                  measure_text(expected->sd, unit),
+                  slip ? " Did you mean " + meant_text(*slip, unit) + "?" : "",
                   earlier_slip(entry, with_it, unit)));
 }
 
@@ -218,7 +178,7 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
   const auto& before = earlier.tape[entry.name];
   if (!before) return;
   const Measure change = readings.median() - before->median();
-  if (abs(change).number() <= kUsualSpread.of(entry.name).number() + kRounding) return;
+  if (tapes_differ_so({entry.name, change})) return;
   remarks.sentences.push_back(fmt::format("That is {} {} than on {}.",
                                           measure_text(abs(change), unit),
                                           change.number() > 0.0 ? "more" : "less", earlier.date));
@@ -228,7 +188,8 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
 
 const std::array<MeasurementName, kMeasurementCount>& tape_order() { return kTapeOrder; }
 
-TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit) {
+TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit,
+                             const std::optional<Measure>& bust) {
   const MeasurementInfo& entry = info(name);
   TypedReadings all;
   all.typed = numbers_of(answer, unit, entry.kind);
@@ -238,7 +199,7 @@ TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit
                    "type the last few");
   }
   for (const std::string& typed : all.typed) {
-    all.readings.values.push_back(reading_of(typed, entry, unit));
+    all.readings.values.push_back(reading_of(typed, entry, unit, bust));
   }
   return all;
 }

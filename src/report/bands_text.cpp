@@ -26,17 +26,6 @@ std::string percent(double share) { return fixed(100.0 * share, 0) + " %"; }
 /// Less than this is not worth the way to the person. Ours.
 constexpr double kWorthTaking = 0.02;
 
-std::string what_to_take(const std::vector<Retake>& retakes) {
-  std::string text;
-  for (const Retake& retake : retakes) {
-    if (retake.narrows < kWorthTaking) break;
-    text += text.empty() ? "  Take first " + taken(retake) + ": all lines would lie " +
-                               percent(retake.narrows) + " closer.\n"
-                         : "  Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
-  }
-  return text.empty() ? "  No single measurement would bring the lines much closer.\n" : text;
-}
-
 /// Up to the next half centimetre or quarter inch.
 Length round_up(Length length, Unit unit) {
   const Length step = unit == Unit::Inch ? Length::inches(0.25) : Length::mm(5.0);
@@ -51,6 +40,17 @@ std::string what_to_leave(Length needed, Unit unit) {
 
 }  // namespace
 
+std::string take_first_text(const std::vector<Retake>& retakes) {
+  std::string text;
+  for (const Retake& retake : retakes) {
+    if (retake.narrows < kWorthTaking) break;
+    text += text.empty() ? "  Take first " + taken(retake) + ": all lines would lie " +
+                               percent(retake.narrows) + " closer.\n"
+                         : "  Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
+  }
+  return text.empty() ? "  No single measurement would bring the lines much closer.\n" : text;
+}
+
 std::string bands_text(const Report& report) {
   const Unit unit = report.unit;
   std::string text = fmt::format(
@@ -59,7 +59,7 @@ std::string bands_text(const Report& report) {
   for (const LengthBand& edge : report.bands->lengths) {
     text += band_row(edge, unit);
   }
-  return text + what_to_take(report.bands->take_first) +
+  return text + take_first_text(report.bands->take_first) +
          what_to_leave(report.toile_allowance, unit);
 }
 

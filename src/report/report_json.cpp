@@ -102,18 +102,19 @@ Json bands_json(const BlockBands& bands, Length allowance) {
             {"x_mm", rounded(band.x.mm())},
             {"y_mm", rounded(band.y.mm())}};
   };
-  const auto reading = [](const Retake& retake) -> Json {
-    return {{"name", info(retake.name).key},
-            {"source", retake.taped ? "taped" : "estimated"},
-            {"narrows", rounded(retake.narrows)}};
-  };
   return {{"edges", list_of(bands.lengths, edge)},
           {"points", list_of(bands.points, point)},
-          {"take_first", list_of(bands.take_first, reading)},
+          {"take_first", list_of(bands.take_first, retake_json)},
           {"toile_allowance_mm", rounded(allowance.mm())}};
 }
 
 }  // namespace
+
+Json retake_json(const Retake& retake) {
+  return {{"name", info(retake.name).key},
+          {"source", retake.taped ? "taped" : "estimated"},
+          {"narrows", rounded(retake.narrows)}};
+}
 
 std::string unit_suffix(Measure value) { return value.is_angle() ? "_deg" : "_mm"; }
 

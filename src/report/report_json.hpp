@@ -15,6 +15,9 @@ std::string unit_suffix(Measure value);
 /// the options and the limit that they speak of.
 nlohmann::ordered_json problems_as_json(const Problems& problems);
 
+/// What one more reading would do.
+nlohmann::ordered_json retake_json(const Retake& retake);
+
 /// A length before and after.
 nlohmann::ordered_json change_json(const LengthChange& change);
 

@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/report/report.hpp"
+#include "blockwright/report/tape_report.hpp"
 
 #include <fmt/format.h>
 
@@ -164,8 +165,9 @@ std::string closing(const Report& report) {
 }  // namespace
 
 std::string report_text(const Report& report) {
-  return title_of(report) + "\n" + stage_texts(report) + blended_list(report) +
-         (report.bands ? bands_text(report) : "") + problem_list(report.problems) + closing(report);
+  return title_of(report) + "\n" + counts_text(counts_of(report.body)) + "\n" +
+         stage_texts(report) + blended_list(report) + (report.bands ? bands_text(report) : "") +
+         problem_list(report.problems) + closing(report);
 }
 
 }  // namespace blockwright

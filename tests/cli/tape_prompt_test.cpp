@@ -170,7 +170,7 @@ TEST_CASE("A wrong answer is told its cure and asked for again") {
   CHECK(has(said, "  cm or in\n"));
   CHECK(has(said, "\"2026-02-30\" is not a date"));
   CHECK(has(said, "'ninety' is no number"));
-  CHECK(has(said, "did you mean 94?"));
+  CHECK(has(said, "did you mean 94 cm ("));
   CHECK(has(said, "It closes the front's share of the bust"));
   CHECK(has(said, "the answer is longer than 1000 bytes"));
   const Client client = client_in(files);

@@ -148,8 +148,7 @@ TEST_CASE("A session through a pipe is drafted from and judged") {
   CHECK(taken.exit_code == 0);
   const ToolResult judged = call("tape --check " + client);
   CHECK(judged.exit_code == 0);
-  CHECK(
-      has(judged.output, "Pip Quill, session of 2026-08-01: 3 measurements taken, 18 estimated."));
+  CHECK(has(judged.output, "Pip Quill, session of 2026-08-01: 3 taken, 18 estimated."));
   CHECK(call("draft " + client + " --write svg --out " + folder.path("out")).exit_code == 0);
 }
 

@@ -38,7 +38,7 @@ void must_be_sound(const Client& client) {
   must(std::ranges::is_sorted(client.sessions, {}, &Session::date), "sessions follow their dates");
   for (const Session& session : client.sessions) {
     must_be_within_limits(session);
-    judge(session, fill_in(session), client.unit);
+    judge(session, fill_in(session), {client.unit});
   }
   for (const Fitting& fitting : client.fittings) {
     for (const Correction& correction : fitting.corrections) {

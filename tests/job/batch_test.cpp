@@ -478,7 +478,7 @@ TEST_CASE("The text says a line for each and the counts; quiet, only who failed"
   BatchJob batch = batch_of("people");
   batch.each.report = ReportKind::Text;
   const std::string all = told_by(batch, files).text;
-  CHECK(all.find("done      people/a.json: A; front shoulder ") == 0);
+  CHECK(all.find("done      people/a.json: A; 1 taken, 20 estimated; front shoulder ") == 0);
   CHECK(all.find("failed    people/c.json\n") != std::string::npos);
   CHECK(all.find("3 clients: 2 done, 0 warned, 0 unchanged, 1 failed\n") != std::string::npos);
   batch.quiet = true;

@@ -48,7 +48,8 @@ bool is_of_other_commands(const std::string& path) {
   return false;
 }
 
-/// What a source has in quotes, its comments apart, but for what in_its_place() takes out again.
+/// What a source has in quotes, its comments apart, but for what in_its_place() takes out again and
+/// for whole calls of another command, which have that command's options.
 std::string texts_of_source(const fs::path& path) {
   const std::string code =
       std::regex_replace(read_bytes(path.string()), std::regex("//[^\n]*"), "");
@@ -57,7 +58,7 @@ std::string texts_of_source(const fs::path& path) {
   for (std::sregex_iterator it(code.begin(), code.end(), quoted), end; it != end; ++it) {
     if (it->str() != "\"" + std::string(kOtherFolder) + "\"") texts += it->str() + "\n";
   }
-  return texts;
+  return std::regex_replace(texts, std::regex("`blockwright tape [^`]*`"), "");
 }
 
 FitJob one_more(const std::string& client) {

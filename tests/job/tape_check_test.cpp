@@ -1,33 +1,164 @@
-// What `tape --check` says of lengths that contradict each other.
+// A tape session as `tape --check` judges it, and what a draft and a batch say of the same.
 #include "blockwright/job/job.hpp"
+#include "support/each.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <map>
+#include <string>
 
 using namespace blockwright;
+using Json = nlohmann::json;
 
 namespace {
 
-std::string checked(const std::string& tape) {
-  MemoryFiles files({{"runa.json",
-                      R"({"format": "blockwright-client-1", "name": "Runa Vell", "unit": "cm",
-                      "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 90.7, )" +
-                          tape + "}}]}"}});
-  TapeJob job;
-  job.client = "runa.json";
+// The survey's mean woman (Gordon et al. 1989, NATICK/TR-89/044), with a neck of 34.6 cm written as
+// 43.6 and a back waist length of 36.7 read ten too many.
+const char* const kTwoSlips = R"({
+  "format": "blockwright-client-1", "name": "Odalys Fenn", "unit": "cm",
+  "sessions": [{ "date": "2026-03-14", "tape": {
+    "bust_girth": 90.7, "upper_chest_girth": 88.7, "waist_girth": 72.6, "neck_base_girth": 43.6,
+    "armscye_girth": 37.1, "shoulder_length": 14.5, "back_waist_length": 46.7,
+    "front_waist_length": 31.2, "side_neck_to_waist": 39.0, "side_length": 17.7,
+    "scye_depth": 18.6 } }]
+})";
+
+const char* const kLowerWaist = R"({
+  "format": "blockwright-client-1", "name": "Odalys Fenn", "unit": "cm",
+  "sessions": [
+    { "date": "2026-01-10", "tape": { "bust_girth": 90.7, "waist_girth": 72.6,
+      "back_waist_length": 36.7, "front_waist_length": 31.2, "side_length": 17.7 } },
+    { "date": "2026-07-12", "tape": { "bust_girth": 90.7, "waist_girth": 75.1,
+      "back_waist_length": 39.7, "front_waist_length": 34.0, "side_length": 20.7 } }]
+})";
+
+MemoryFiles with(const std::string& path, const std::string& text) {
+  return MemoryFiles(std::map<std::string, std::string>{{path, text}});
+}
+
+JobResult checked(const std::string& text, const TapeJob& options = {}) {
+  MemoryFiles files = with("her.json", text);
+  TapeJob job = options;
+  job.client = "her.json";
   job.check = true;
-  return run_tape(job, files).output;
+  return run_tape(job, files);
+}
+
+std::string tape_of(const std::string& more) {
+  return R"({"format": "blockwright-client-1", "name": "Runa Vell", "unit": "cm",
+             "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 90.7, )" +
+         more + "}}]}";
 }
 
 bool has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
+int lines_of(const std::string& text) {
+  return static_cast<int>(std::count(text.begin(), text.end(), '\n'));
+}
+
 }  // namespace
 
-TEST_CASE("lengths that contradict each other are shown as taped and as settled") {
+TEST_CASE("The likeliest slip is one line, with what to do and how many more there are") {
+  const JobResult result = checked(kTwoSlips);
+  CHECK(result.exit_code == 0);
+  CHECK(lines_of(result.output) == 2);
+  CHECK(has(result.output, "Odalys Fenn, session of 2026-03-14: 11 taken, 10 estimated.\n"));
+  CHECK(has(result.output, "warning [measure.slip] back_waist_length: 46.7 cm: did you mean 36.7"));
+  CHECK(has(result.output, "look at 1 more: `blockwright tape CLIENT --check --all`"));
+  CHECK_FALSE(has(result.output, "neck_base_girth"));
+}
+
+TEST_CASE("With --all each slip is a line") {
+  TapeJob job;
+  job.all = true;
+  const JobResult result = checked(kTwoSlips, job);
+  CHECK(lines_of(result.output) == 3);
+  CHECK(has(result.output, "neck_base_girth: 43.6 cm: did you mean 34.6 cm (two digits swapped)?"));
+}
+
+TEST_CASE("In inches the slip is told in inches, and the digits are those of the file") {
+  TapeJob job;
+  job.all = true;
+  job.unit = Unit::Inch;
+  CHECK(has(checked(kTwoSlips, job).output, "did you mean 13 5/8 in (two digits swapped)?"));
+}
+
+TEST_CASE("The JSON report has all slips, ranked, whatever is told") {
+  TapeJob job;
+  job.report = ReportKind::Json;
+  const Json report = Json::parse(checked(kTwoSlips, job).output);
+  CHECK(report["client"] == "Odalys Fenn");
+  CHECK(report["problems"].size() == 1);
+  CHECK(report["taped"].size() == 11);
+  CHECK(report["estimated"].size() == 10);
+  CHECK(report["estimated"][0]["doubt_mm"].get<double>() > 0.0);
+  const Json& slips = report["slips"];
+  REQUIRE(slips.size() == 2);
+  CHECK(slips[0]["gain"].get<double>() > slips[1]["gain"].get<double>());
+  CHECK(slips[1]["slip"] == "swapped_digits");
+  CHECK(slips[1]["exact"] == true);
+  CHECK(slips[1]["values"][0] ==
+        Json{{"name", "neck_base_girth"}, {"read_mm", 436.0}, {"meant_mm", 346.0}});
+  CHECK(report["changes"]["since"].is_null());
+}
+
+TEST_CASE("What cannot be read is told in JSON as of every run") {
+  TapeJob job;
+  job.report = ReportKind::Json;
+  const JobResult result = checked("{", job);
+  CHECK(result.exit_code == 1);
+  CHECK(Json::parse(result.output)["problems"][0]["severity"] == "error");
+}
+
+TEST_CASE(
+    "What changed is one line, and lengths to the waist that moved together are told in drafts") {
+  TapeJob as_json;
+  as_json.report = ReportKind::Json;
+  const Json report = Json::parse(checked(kLowerWaist, as_json).output);
+  CHECK(report["changes"]["since"] == "2026-01-10");
+  CHECK(report["changes"]["measurements"].size() == 4);
+  CHECK(report["changes"]["measurements"][0] == Json{{"name", "waist_girth"}, {"by_mm", 25.0}});
+  const std::string text = checked(kLowerWaist).output;
+  CHECK(lines_of(text) == 2);
+  CHECK(has(text, "warning [measure.changed] since 2026-01-10: waist_girth 2.5 cm more"));
+  CHECK(has(text, "the waist was taken too low, by about 2.9 cm"));
+  MemoryFiles files = with("her.json", kLowerWaist);
+  Job draft;
+  draft.client = "her.json";
+  CHECK(has(run_job(draft, files).output, "[measure.changed]"));
+}
+
+TEST_CASE("A draft tells the likeliest slip alone, and how much is estimated") {
+  MemoryFiles files = with("her.json", kTwoSlips);
+  Job draft;
+  draft.client = "her.json";
+  const std::string text = run_job(draft, files).output;
+  CHECK(has(text, "\n11 taken, 10 estimated\n"));
+  CHECK(has(text, "[measure.slip]"));
+}
+
+TEST_CASE("A batch tells of each person how much was taken and how much estimated") {
+  MemoryFiles files = with("all/her.json", R"({
+    "format": "blockwright-client-1", "name": "Odalys Fenn", "unit": "cm",
+    "sessions": [{ "date": "2026-03-14",
+      "tape": { "bust_girth": 90.7, "waist_girth": 72.6, "hip_girth": 97 } }]})");
+  BatchJob batch;
+  batch.folder = "all";
+  batch.each.out = "out";
+  std::string said;
+  run_batch(batch, files, {[&](std::string_view text) { said += text; }, {}});
+  CHECK(has(said, "Odalys Fenn; 3 taken, 18 estimated; "));
+}
+
+TEST_CASE("Lengths that contradict each other are shown as taped and as settled") {
   const std::string output =
-      checked(R"("side_length": 20.0, "scye_depth": 20.8, "back_waist_length": 35.7)");
+      checked(tape_of(R"("side_length": 20.0, "scye_depth": 20.8, "back_waist_length": 35.7)"))
+          .output;
   CHECK(has(output, "These contradict each other."));
   CHECK(has(output, "side length"));
   CHECK(has(output, "back waist length"));
@@ -35,8 +166,34 @@ TEST_CASE("lengths that contradict each other are shown as taped and as settled"
   CHECK(has(output, "redundancy"));
 }
 
-TEST_CASE("lengths that go together need no table") {
+TEST_CASE("Lengths that go together need no table") {
   const std::string output =
-      checked(R"("side_length": 17.7, "scye_depth": 18.6, "back_waist_length": 36.7)");
+      checked(tape_of(R"("side_length": 17.7, "scye_depth": 18.6, "back_waist_length": 36.7)"))
+          .output;
   CHECK_FALSE(has(output, "contradict"));
+}
+
+TEST_CASE("The check says what to take first, as the bands do") {
+  const std::string text = tape_of(R"("waist_girth": 72)");
+  const std::string output = checked(text).output;
+  CHECK(has(output, "  Take first the "));
+  CHECK(has(output, ", which was estimated: all lines would lie "));
+  TapeJob job;
+  job.report = ReportKind::Json;
+  const Json report = Json::parse(checked(text, job).output);
+  REQUIRE(report["take_first"].size() == 2);
+  CHECK(report["take_first"][0]["source"] == "estimated");
+}
+
+TEST_CASE("Contradictions are in the JSON report with what was settled") {
+  TapeJob job;
+  job.report = ReportKind::Json;
+  const Json report = Json::parse(
+      checked(tape_of(R"("side_length": 20.0, "scye_depth": 20.8, "back_waist_length": 35.7)"), job)
+          .output);
+  REQUIRE(report["contradicting"].size() == 3);
+  for (const Json& row : report["contradicting"]) {
+    CHECK(row["taped_mm"] != row["settled_mm"]);
+    CHECK(row["redundancy"].get<double>() > 0.0);
+  }
 }

@@ -3,8 +3,8 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/draft/bands.hpp"
 #include "blockwright/text/units.hpp"
-#include "support/run_tool.hpp"
 #include "support/people.hpp"
+#include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>

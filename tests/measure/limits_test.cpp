@@ -73,15 +73,16 @@ TEST_CASE("Each slip of unit or decimal point is recognised, in both units") {
     const char *unit, *tape, *said;
   };
   for (const auto& [unit, tape, said] :
-       {Slip{"cm", "\"bust_girth\": 925", "ten times too large"},
-        Slip{"cm", "\"bust_girth\": 9.25", "ten times too small"},
-        Slip{"cm", "\"bust_girth\": 36.5", "like inches"},
-        Slip{"cm", "\"bust_girth\": 0.925", "like metres"},
-        Slip{"cm", "\"bust_girth\": 92, \"stature\": 5.5", "like feet"},
-        Slip{"in", "\"bust_girth\": 92.5", "like cm"}, Slip{"in", "\"bust_girth\": 925", "like mm"},
-        Slip{"in", "\"bust_girth\": 3.65", "ten times too small"},
-        Slip{"in", "\"bust_girth\": 18.25", "did you mean 36.5? What is written looks like half"},
-        Slip{"in", "\"bust_girth\": 36, \"stature\": 5.5", "like feet"}}) {
+       {Slip{"cm", "\"bust_girth\": 925", "(ten times as much"},
+        Slip{"cm", "\"bust_girth\": 9.25", "(a tenth was written)"},
+        Slip{"cm", "\"bust_girth\": 36.5", "(inches were written; "},
+        Slip{"cm", "\"bust_girth\": 0.925", "(metres were written; "},
+        Slip{"cm", "\"bust_girth\": 92, \"stature\": 5.5", "(feet were written; "},
+        Slip{"in", "\"bust_girth\": 92.5", "(cm were written; "},
+        Slip{"in", "\"bust_girth\": 925", "(mm were written; "},
+        Slip{"in", "\"bust_girth\": 3.65", "(a tenth was written)"},
+        Slip{"in", "\"bust_girth\": 18.25", "did you mean 36 1/2 in (half was written"},
+        Slip{"in", "\"bust_girth\": 36, \"stature\": 5.5", "(feet were written; "}}) {
     const Problem problem = refusal(client_text(tape, unit));
     INFO(unit << ": " << tape << "\n" << to_text(problem));
     CHECK(to_text(problem).find(said) != std::string::npos);

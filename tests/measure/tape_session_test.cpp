@@ -90,7 +90,8 @@ TEST_CASE("What is no reading is refused with its cure") {
   CHECK(has(refused("29 1/4", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 74.29"));
   CHECK(has(refused("29 1/0", WaistGirth, Unit::Inch).hint.plain(), "29 1/4"));
   CHECK(has(refused("29", WaistGirth, Unit::Cm).hint.plain(), "inches"));
-  CHECK(has(refused("740", WaistGirth, Unit::Cm).hint.plain(), "did you mean 74?"));
+  CHECK(has(refused("740", WaistGirth, Unit::Cm).hint.plain(),
+            "did you mean 74 cm (ten times as much"));
   CHECK(has(refused("74", WaistGirth, Unit::Inch).hint.plain(), "cm"));
   CHECK(refused("", WaistGirth, Unit::Cm).message.plain() == "there is no number");
   CHECK(refused("nan", WaistGirth, Unit::Cm).code == "tape.reading");

@@ -56,6 +56,7 @@ void take_waist(Session& session, const Row& row, SurveyWaist waist) {
   take(session, SideNeckToWaist,
        row.mm("neck_to_bust") + std::sqrt(drop * drop + kHollowUnderBust * kHollowUnderBust));
   take(session, SideLength, row.mm("axilla_height") - level);
+  if (natural) take(session, WaistToHip, level - row.mm("hip_height"));
 }
 
 Session session_of_row(const Row& row, SurveyWaist waist) {

@@ -89,6 +89,7 @@ struct TapeJob : ClientJob {
   std::string date;    ///< of the session; empty: asked for, or with `check` the newest
   std::string by;      ///< who holds the tape; empty: asked for
   bool check = false;  ///< judge the session, ask nothing
+  bool all = false;    ///< with `check`: all that is doubted, not the likeliest slip alone
 };
 
 /// Two blocks laid over each other: of two sessions, two toiles, or two clients.
@@ -127,6 +128,8 @@ struct Job : DrawingJob {
 /// One run in a line.
 struct RunSummary {
   std::string name;      ///< of the client; empty if she could not be read
+  int taken = 0;         ///< measurements of the session
+  int estimated = 0;     ///< from them
   std::string darts;     ///< "front waist 16.2°, front shoulder 18.4°", of the block
   Length residual;       ///< largest length that measuring back is off by, less what gave way
   int pages = 0;         ///< of the PDF
@@ -188,8 +191,9 @@ JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
 /// it beside it with ".bak" behind its name, both or none. Throws nothing but std::logic_error.
 JobResult run_fit(const FitJob& job, FileStore& files);
 
-/// Judges a tape session, without asking anything: what was taken, what is estimated, and what the
-/// program doubts. Writes nothing; the exit code is 0 whatever it doubts. Throws nothing but
+/// Judges a tape session, without asking anything: how many measurements were taken and how many
+/// are estimated, the likeliest slip of the tape or with `all` each, and what changed since the
+/// session before. Writes nothing; the exit code is 0 whatever it doubts. Throws nothing but
 /// std::logic_error.
 JobResult run_tape(const TapeJob& job, FileStore& files);
 

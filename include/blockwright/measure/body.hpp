@@ -114,14 +114,23 @@ using Adjustments = std::vector<Adjustment>;
 /// evidence for it the same way. Cost: a few microseconds. Requires: the bust girth is taped.
 Body fill_in(const Session& session);
 
-/// Judges a tape session: readings that repeat badly ("measure.spread"), values that the other
-/// measurements make unlikely ("measure.doubtful" beyond 3 residual SD, "measure.retake" beyond
-/// 4.5), and orderings that hold on every body of the survey ("measure.order"). None is an Error.
-///
-/// The least likely value is named first and then left out of the evidence, so that one slip does
-/// not throw doubt on its neighbours. Values in the messages are in `unit`.
-/// Requires: `body` is fill_in(session).
-Problems judge(const Session& session, const Body& body, Unit unit = Unit::Cm);
+/// Which likely slips judge() tells.
+enum class Slips {
+  All,    ///< the likeliest first
+  First,  ///< that one, and how many more there are
+};
+
+/// How a session is judged.
+struct JudgedAs {
+  Unit typed_in = Unit::Cm;  ///< the client file's: digits swap as they were written
+  Slips slips = Slips::All;
+};
+
+/// Judges a tape session: what most likely went wrong with the tape (likely_slips():
+/// "measure.slip", "measure.doubtful", "measure.retake"), then readings that repeat badly
+/// ("measure.spread"), and orderings that hold on every body of the survey ("measure.order") where
+/// no slip explains them. None is an Error. Requires: `body` is fill_in(session).
+Problems judge(const Session& session, const Body& body, const JudgedAs& as = {});
 
 /// How far two readings of a length over the front of the body usually differ. They repeat less
 /// well than other lengths. Ours.

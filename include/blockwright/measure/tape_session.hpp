@@ -32,8 +32,9 @@ struct TypedReadings {
 /// Reads an answer at the prompt: one reading or several with spaces between, "74 74.5 74", in
 /// inches also "29 1/4 29 1/2". A decimal comma is taken for a point, and "cm", "in" or a double
 /// quote behind a number is allowed where it is the unit. Throws InputError "tape.reading", naming
-/// value, limit and cure.
-TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit);
+/// value, limit and cure, which may be what was meant if it is plausible with that bust girth.
+TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit,
+                             const std::optional<Measure>& bust = {});
 
 /// Where nineteen of twenty women lie of whom the same was taken.
 struct ExpectedRange {
@@ -51,8 +52,8 @@ struct Remarks {
 };
 
 /// Says if readings lie apart, if the others of the session make them unlikely (and which slip of
-/// the pen or the tape would explain it: digits swapped, inches for cm, half of a girth; in this
-/// one or in one taken before), and by how much they differ from an earlier session, where that is
+/// the pen or the tape would explain it, as likely_slips() knows them; in this one or in one taken
+/// before), and by how much they differ from an earlier session, where that is
 /// more than a tape errs. A lost decimal point is out of the limits: readings_typed() refuses it.
 Remarks remarks_on(const TypedReadings& typed, MeasurementName name, const Session& taken,
                    const Session* earlier, Unit unit);

@@ -89,6 +89,9 @@ std::string failure_json(const std::string& file, const Problems& problems);
 /// How far the lines could be off, what to take again first, and what to leave at the seams.
 std::string bands_text(const Report& report);
 
+/// Which measurement to take first, and which after it.
+std::string take_first_text(const std::vector<Retake>& retakes);
+
 /// A JSON list of problems as every report has them: severity, code, where, message, hint.
 std::string problems_json(const Problems& problems);
 /// Far below what is drawn and far above what compilers differ by: to 0.0001, and never -0.

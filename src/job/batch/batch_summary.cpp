@@ -2,6 +2,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/report/report.hpp"
+#include "blockwright/report/tape_report.hpp"
 #include "blockwright/text/json_values.hpp"
 
 #include <fmt/format.h>
@@ -62,9 +63,9 @@ std::string line_text(const BatchLine& line) {
   std::string text = fmt::format("{:<9} {}", state_of(line), shown_place(line.client));
   if (!summary.name.empty()) text += ": " + shown(summary.name, kMostTextLength);
   if (!line.failed()) {
-    text +=
-        fmt::format("; {}; measures back within {}; {} pages, {} files", printable(summary.darts),
-                    accuracy_text(summary), summary.pages, line.result.files.size());
+    text += fmt::format("; {}; {}; measures back within {}; {} pages, {} files",
+                        counts_text({summary.taken, summary.estimated}), printable(summary.darts),
+                        accuracy_text(summary), summary.pages, line.result.files.size());
   }
   text += "\n";
   const Problem* problem = line.unchanged ? nullptr : worst_of(line.result.problems);
@@ -76,6 +77,8 @@ Json line_json(const BatchLine& line) {
   return {{"file", line.client},
           {"client", summary.name},
           {"state", state_of(line)},
+          {"taken", summary.taken},
+          {"estimated", summary.estimated},
           {"darts", summary.darts},
           {"residual_mm", rounded(summary.residual.mm())},
           {"pages", summary.pages},
@@ -88,8 +91,12 @@ std::optional<BatchLine> read_line(const std::string& json) {
   try {
     const auto object = Json::parse(json);
     BatchLine line{object.at("file"), {}};
-    line.result.summary = {object.at("client"), object.at("darts"),
-                           Length::mm(object.at("residual_mm")), object.at("pages"),
+    line.result.summary = {object.at("client"),
+                           object.at("taken"),
+                           object.at("estimated"),
+                           object.at("darts"),
+                           Length::mm(object.at("residual_mm")),
+                           object.at("pages"),
                            object.at("unit") == unit_name(Unit::Inch) ? Unit::Inch : Unit::Cm};
     line.result.problems = problems_in(object.at("problems"));
     line.result.files = object.at("files").get<std::vector<std::string>>();

@@ -19,6 +19,14 @@ std::string dates_of(const Client& client) {
   return fmt::format("{}", fmt::join(dates, ", "));
 }
 
+// The bust girth of a tape that is being read.
+std::optional<Measure> bust_in(const PerMeasurement<Readings>& tape) {
+  const auto& bust = tape[MeasurementName::BustGirth];
+  return bust ? std::optional(bust->median()) : std::nullopt;
+}
+// An ease is no girth.
+std::optional<Measure> bust_in(const PerMeasurement<Measure>&) { return std::nullopt; }
+
 // Reads the values of one document; each function reads one kind of member.
 class ClientReader {
  public:
@@ -105,7 +113,9 @@ class ClientReader {
     PerMeasurement<decltype(read({document_, kMeasurements[0], unit_}, object))> result;
     for (const MeasurementInfo& entry : kMeasurements) {
       const JsonValue* given = document_.member(object, entry.key);
-      if (given != nullptr) result[entry.name] = read({document_, entry, unit_}, *given);
+      if (given != nullptr) {
+        result[entry.name] = read({document_, entry, unit_, bust_in(result)}, *given);
+      }
     }
     return result;
   }

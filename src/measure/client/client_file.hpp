@@ -59,6 +59,7 @@ struct FileMeasurement {
   const JsonDocument& document;
   const MeasurementInfo& entry;
   Unit unit;  ///< the file's
+  std::optional<Measure> bust = {};  ///< of the same session, if it was read
 };
 
 /// The readings: one number, one inch fraction, or a list of them.

@@ -5,6 +5,7 @@
 #include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
 #include "measure_text.hpp"
+#include "slips.hpp"
 
 #include <fmt/format.h>
 
@@ -63,7 +64,7 @@ struct OutOfRange {
 
 [[noreturn]] void refuse_reading(const FileMeasurement& file, const JsonValue& value,
                                  std::string hint) {
-  const auto& [document, entry, unit] = file;
+  const auto& [document, entry, unit, bust] = file;
   refuse_range(
       file, value,
       {fmt::format("{} is {} {}, outside {}", document.name_of(value), document.as_written(value),
@@ -74,10 +75,14 @@ struct OutOfRange {
 
 Measure read_reading(const FileMeasurement& file, const JsonValue& value,
                      const NumberHints& hints) {
-  const auto& [document, entry, unit] = file;
+  const auto& [document, entry, unit, bust] = file;
   const double written = read_number(document, value, entry.kind, unit, hints);
   const Measure reading = measured(file, written);
-  if (!entry.allows(reading)) refuse_reading(file, value, slip_hint(entry, written, unit));
+  if (!entry.allows(reading)) {
+    const bool is_text = value.kind == JsonKind::Text;
+    const Written as_written{is_text ? value.text : document.as_written(value), written, unit};
+    refuse_reading(file, value, range_hint(entry, as_written, bust));
+  }
   return reading;
 }
 
@@ -132,7 +137,7 @@ Readings read_readings(const FileMeasurement& file, const JsonValue& value) {
 }
 
 Measure read_ease(const FileMeasurement& file, const JsonValue& value) {
-  const auto& [document, entry, unit] = file;
+  const auto& [document, entry, unit, bust] = file;
   const Measure ease = measured(file, read_number(document, value, entry.kind, unit, kEase));
   const Measure most = most_ease(entry.name);
   if (abs(ease) <= most) return ease;
