@@ -14,7 +14,7 @@ constexpr double kDotRadius = 0.17;   // of the number's height
 constexpr double kHeadLength = 0.75;  // of the number's height
 constexpr double kHeadSlant = 0.36;
 // Clear paper between a number and its tape, and how wide and high digits are; of the height.
-constexpr double kClear = 0.28;
+constexpr double kClear = 0.32;
 constexpr double kDigitWidth = 0.64;
 constexpr double kDigitHeight = 0.73;
 // A tape that goes round is held here, by its share of the part that is seen.

@@ -1,5 +1,5 @@
 #include "block_pass.hpp"
-#include "blockwright/job/options.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "blockwright/text/units.hpp"
 #include "guarded.hpp"
 
@@ -29,7 +29,7 @@ std::string doubts_in(const Problems& problems) {
 }
 
 JobResult tape(const TapeJob& job, FileStore& files) {
-  judge(job);
+  judge_tape(job);
   const BlockSource source = block_source(files.read(job.client), job, job.date);
   const Body body = fill_in(source.session);
   JobResult result;

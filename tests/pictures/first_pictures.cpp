@@ -15,8 +15,7 @@ namespace {
 using namespace blockwright_pictures;
 
 void write_all(const std::string& wardrobe, const std::string& folder) {
-  Diagram pages(kFirstWidth, kPagesHeight),
-      mark(kFirstWidth, kMarkHeight);
+  Diagram pages(kFirstWidth, kPagesHeight), mark(kFirstWidth, kMarkHeight);
   draw_pages(pages, person_of(wardrobe, "ondine-marsh").block);
   pages.write("Test squares, pages and how they are joined", folder + "/first-pages.svg");
   draw_mark(mark);
