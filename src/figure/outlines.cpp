@@ -12,8 +12,8 @@ constexpr Vec kDown{0.0, -1.0}, kRight{1.0, 0.0}, kLeft{-1.0, 0.0};
 constexpr auto kOne = BodyLine::Sides::One;
 constexpr auto kBody = FigureInk::Body, kDetail = FigureInk::Detail, kGuide = FigureInk::Guide;
 
-BodyLine level(double from, double to, double height) {
-  return {kGuide, {{from, height}, {to, height}}, {}, kOne};
+BodyLine level(const Stretch& across, double height) {
+  return {kGuide, {{across.from, height}, {across.to, height}}, {}, kOne};
 }
 
 /// Front and back are seen in the same outline.
@@ -69,7 +69,7 @@ BodyLines front() {
 }
 
 BodyLines front_with_waist() {
-  return joined(front(), {level(-kWaistSide.x, kWaistSide.x, kWaistLevel)});
+  return joined(front(), {level({-kWaistSide.x, kWaistSide.x}, kWaistLevel)});
 }
 
 BodyLines back() {
@@ -81,9 +81,9 @@ BodyLines back() {
        {kDetail, {{10, 756}, {58, 739}, {106, 754}}},
        {kDetail, {{0, 885}, {0, 764}}, {}, kOne},
        {kDetail, {kShoulder, {163, 1285}, kUnderarm}},
-       level(0.0, 34.0, kNape.y),
-       level(-kUnderarm.x, kUnderarm.x, kArmpitLevel),
-       level(-kWaistSide.x, kWaistSide.x, kWaistLevel)});
+       level({0.0, 34.0}, kNape.y),
+       level({-kUnderarm.x, kUnderarm.x}, kArmpitLevel),
+       level({-kWaistSide.x, kWaistSide.x}, kWaistLevel)});
 }
 
 /// The arm is left out; its root is drawn.
@@ -138,10 +138,10 @@ BodyLines side() {
        {kSideShoulder, {34, 1285}, kSideUnderarm, {-52, 1285}, kSideShoulder},
        {kRight, kRight},
        kOne},
-      level(-250.0, kSideCrown.x, kStature),
-      level(-250.0, 150.0, 0.0),
-      level(-75.0, 90.0, kWaistLevel),
-      level(-138.0, 99.0, kHipLevel),
+      level({-250.0, kSideCrown.x}, kStature),
+      level({-250.0, 150.0}, 0.0),
+      level({-75.0, 90.0}, kWaistLevel),
+      level({-138.0, 99.0}, kHipLevel),
   };
 }
 
@@ -165,7 +165,7 @@ BodyLines arm() {
       kBreast,
   };
   for (BodyLine& line : lines) line.sides = kOne;
-  lines.push_back(level(kSideNeck.x, 190.0, kSideNeck.y));
+  lines.push_back(level({kSideNeck.x, 190.0}, kSideNeck.y));
   return lines;
 }
 

@@ -17,8 +17,7 @@ struct TapeForm {
   std::string text;  ///< of it as it was opened; empty: there was none
   std::string name;  ///< of the client
   Unit unit = Unit::Cm;
-  std::string
-      begun;  ///< date of a session of the file that still wants its bust girth; may be empty
+  std::string begun;  ///< date of a session that still wants its bust girth; may be empty
   std::string date, by;
   bool continued = false;          ///< the file has a session of that date, which goes on
   Session taken;                   ///< what that session has, and what is entered

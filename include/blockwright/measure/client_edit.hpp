@@ -16,10 +16,9 @@ namespace blockwright {
 //
 // Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
 // that is made active again, for an answer on the new tape that is changed, and for a null in the
-// place of which readings are put; (2) reading the new
-// text gives the old client and what was added: it is read again as proof. Errors: InputError, as
-// reading a client file has them, for the text and for what is to be added. Cost: linear in the
-// text.
+// place of which readings are put; (2) reading the new text gives the old client and what was
+// added: it is read again as proof. Errors: InputError, as reading a client file has them, for the
+// text and for what is to be added. Cost: linear in the text.
 
 /// The whole text of a client file, and the file's name for messages.
 struct ClientText {
