@@ -1,6 +1,7 @@
 #include "commands.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "command_options.hpp"
 #include "fit_prompt.hpp"
 #include "progress_bar.hpp"
@@ -143,9 +144,7 @@ class InterruptEndsInput {
   struct sigaction before_ {};
 };
 
-JobResult run_session(TapeJob& job, FileStore& files) {
-  if (job.check) return run_tape(job, files);
-  judge(JobOptions(job));
+JobResult ask_session(const TapeJob& job, FileStore& files) {
   const InterruptEndsInput ends;
   JobResult result;
   try {
@@ -157,6 +156,14 @@ JobResult run_session(TapeJob& job, FileStore& files) {
     result.problems = {error.problem()};
   }
   return result;
+}
+
+JobResult run_session(TapeJob& job, FileStore& files) {
+  judge_tape(job);
+  if (job.sheet) return run_tape_sheet(job, files);
+  if (job.blank && job.date.empty()) job.date = today();
+  if (job.blank) return run_tape_blank(job, files);
+  return job.check ? run_tape(job, files) : ask_session(job, files);
 }
 
 JobResult run_comparison(CompareJob& job, FileStore& files) { return run_compare(job, files); }
@@ -187,9 +194,11 @@ void add_commands(CLI::App& app, int& exit_code) {
   batch.each.out.clear();  // a stream is written only where one is named
   add_job_command(app, exit_code, Command::Draft, job_of(Command::Draft),
                   "Draft the front and back block from a client's newest tape session", run_pieces);
-  add_job_command(app, exit_code, Command::Tape, TapeJob{},
-                  "Take a tape session at the prompt, of a new or a known client, or judge one",
-                  run_session);
+  add_job_command(
+      app, exit_code, Command::Tape, TapeJob{},
+      "Take a tape session at the prompt, of a new or a known client; print a form for one; "
+      "judge one",
+      run_session);
   add_job_command(app, exit_code, Command::Fit, FitJob{},
                   "Show, add or withdraw the corrections of a toile fitting, in the order of work",
                   run_fitting);

@@ -65,7 +65,7 @@ Unit asked_unit(const Prompt& prompt) {
 
 void ask_who(const TapeJob& job, const Prompt& prompt, TapeForm& form) {
   if (!form.is_new_client()) {
-    prompt.out() << printable(form.name) << ", in " << unit_name(form.unit) << "\n";
+    prompt.out() << printable(form.name) << ", in " << unit_word(form.unit) << "\n";
     return;
   }
   prompt.out() << shown_place(form.path) << " is not there yet: a new person.\n";
@@ -77,8 +77,9 @@ void ask_when(const TapeJob& job, const std::string& today, const Prompt& prompt
   if (!job.date.empty()) {
     date_session(form, job.date);
   } else {
-    ask_until(prompt, "Date of this session (Enter: " + today + ")",
-              [&](const std::string& date) { date_session(form, date.empty() ? today : date); });
+    const std::string usual = form.begun.empty() ? today : form.begun;
+    ask_until(prompt, "Date of this session (Enter: " + usual + ")",
+              [&](const std::string& date) { date_session(form, date.empty() ? usual : date); });
   }
   if (form.continued) {
     prompt.out() << "The file has a session of that date: what it has not got yet is asked.\n";
@@ -125,6 +126,7 @@ GoesOn ask_measurement(const Prompt& prompt, TapeForm& form, MeasurementName nam
         say(prompt, "The bust girth is the one measurement that is needed.");
       } else if (answer == "?") {
         say(prompt, "It closes " + question.closes + ".");
+        say(prompt, "Where the tape runs: docs/tape.md, " + question.figure + ".");
       } else {
         enter_answer(prompt, form, name, answer);
         return GoesOn::Next;

@@ -33,7 +33,6 @@ inline constexpr Point kSideCrown{-8.0, kStature};
 inline constexpr Point kSideShoulder{-10.0, 1333.0};
 inline constexpr Point kSideUnderarm{-6.0, kArmpitLevel};
 inline constexpr Point kSideWaist{-6.0, kWaistLevel};
-inline constexpr Point kSideHip{-6.0, kHipLevel};
 
 /// The same point on her right.
 constexpr Point right(Point p) { return {-p.x, p.y}; }

@@ -4,19 +4,19 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 
 namespace blockwright {
 namespace {
 
-// Sizes on paper, mm, of marks as large as the numbers ask for.
-constexpr double kDotRadius = 0.17;   // of the number's height
-constexpr double kHeadLength = 0.75;  // of the number's height
-constexpr double kHeadSlant = 0.36;
-// Clear paper between a number and its tape, and how wide and high digits are; of the height.
-constexpr double kClear = 0.28;
+// In shares of the numbers' height: marks, clear paper between a number and its tape, and how wide
+// and high digits are.
+constexpr double kDotRadius = 0.17;
+constexpr double kHeadLength = 0.75;
+constexpr double kClear = 0.32;
 constexpr double kDigitWidth = 0.64;
 constexpr double kDigitHeight = 0.73;
+// An arrow's barb stands this much of its length beside the shaft.
+constexpr double kHeadSlant = 0.36;
 // A tape that goes round is held here, by its share of the part that is seen.
 constexpr double kHeldShare = 0.25;
 constexpr double kFigureQuarter = 0.5522847498307936;  // handle of a quarter circle

@@ -6,20 +6,20 @@ namespace blockwright {
 namespace {
 
 using namespace body;
-using enum FigureInk;
 
 using BodyLines = std::vector<BodyLine>;
 constexpr Vec kDown{0.0, -1.0}, kRight{1.0, 0.0}, kLeft{-1.0, 0.0};
 constexpr auto kOne = BodyLine::Sides::One;
+constexpr auto kBody = FigureInk::Body, kDetail = FigureInk::Detail, kGuide = FigureInk::Guide;
 
-BodyLine level(double from, double to, double height) {
-  return {Guide, {{from, height}, {to, height}}, {}, kOne};
+BodyLine level(const Stretch& across, double height) {
+  return {kGuide, {{across.from, height}, {across.to, height}}, {}, kOne};
 }
 
 /// Front and back are seen in the same outline.
 BodyLines trunk() {
   return {
-      {Body,
+      {kBody,
        {{52, 1447},
         {51, 1424},
         kSideNeck,
@@ -32,8 +32,8 @@ BodyLines trunk() {
         {266, 930},
         {275, 820}},
        {kDown, {}}},
-      {Body, {kUnderarm, {165, 1130}, {192, 1000}, {217, 905}, {232, 820}}},
-      {Body,
+      {kBody, {kUnderarm, {165, 1130}, {192, 1000}, {217, 905}, {232, 820}}},
+      {kBody,
        {kUnderarm,
         {145, 1170},
         {133, 1105},
@@ -44,12 +44,12 @@ BodyLines trunk() {
         {171, 770},
         {162, 680}},
        {{-0.02, -1.0}, {}}},
-      {Body, {{0, 764}, {3, 720}, {8, 680}}},
+      {kBody, {{0, 764}, {3, 720}, {8, 680}}},
   };
 }
 
 const BodyLine kBreast{
-    Detail, {{136, 1165}, {120, 1131}, {86, 1117}, {50, 1127}, {28, 1152}}, {{-0.15, -1.0}, {}}};
+    kDetail, {{136, 1165}, {121, 1132}, {88, 1117}, {56, 1124}}, {{-0.15, -1.0}, {}}};
 
 BodyLines joined(BodyLines lines, const BodyLines& more) {
   lines.insert(lines.end(), more.begin(), more.end());
@@ -59,37 +59,37 @@ BodyLines joined(BodyLines lines, const BodyLines& more) {
 BodyLines front() {
   return joined(
       trunk(),
-      {{Body,
+      {{kBody,
         {{0, kStature}, {46, 1614}, {71, 1556}, {68, 1500}, {51, 1448}, {27, 1421}, {0, 1414}},
         {kRight, kLeft}},
-       {Detail, {{0, 1604}, {42, 1586}, {62, 1545}, {68, 1500}}, {{1.0, -0.05}, {}}},
-       {Detail, {{15, 1333}, {58, 1347}, {112, 1353}}},
+       {kDetail, {{0, 1604}, {42, 1586}, {62, 1545}, {68, 1500}}, {{1.0, -0.05}, {}}},
+       {kDetail, {{15, 1333}, {58, 1347}, {112, 1353}}},
        kBreast,
-       {Detail, {kShoulder, {161, 1285}, kUnderarm}}});
+       {kDetail, {kShoulder, {161, 1285}, kUnderarm}}});
 }
 
 BodyLines front_with_waist() {
-  return joined(front(), {level(-kWaistSide.x, kWaistSide.x, kWaistLevel)});
+  return joined(front(), {level({-kWaistSide.x, kWaistSide.x}, kWaistLevel)});
 }
 
 BodyLines back() {
   return joined(
       trunk(),
-      {{Body, {{0, kStature}, {46, 1614}, {71, 1556}, {68, 1500}, {52, 1447}}, {kRight, {}}},
-       {Detail, {{52, 1447}, {28, 1438}, {0, 1435}}, {{}, kLeft}},
-       {Detail, {{56, 1262}, {66, 1210}, {96, 1188}}, {kDown, {}}},
-       {Detail, {{10, 756}, {58, 739}, {106, 754}}},
-       {Detail, {{0, 885}, {0, 764}}, {}, kOne},
-       {Detail, {kShoulder, {163, 1285}, kUnderarm}},
-       level(0.0, 34.0, kNape.y),
-       level(-kUnderarm.x, kUnderarm.x, kArmpitLevel),
-       level(-kWaistSide.x, kWaistSide.x, kWaistLevel)});
+      {{kBody, {{0, kStature}, {46, 1614}, {71, 1556}, {68, 1500}, {52, 1447}}, {kRight, {}}},
+       {kDetail, {{52, 1447}, {28, 1438}, {0, 1435}}, {{}, kLeft}},
+       {kDetail, {{56, 1262}, {66, 1210}, {96, 1188}}, {kDown, {}}},
+       {kDetail, {{10, 756}, {58, 739}, {106, 754}}},
+       {kDetail, {{0, 885}, {0, 764}}, {}, kOne},
+       {kDetail, {kShoulder, {163, 1285}, kUnderarm}},
+       level({0.0, 34.0}, kNape.y),
+       level({-kUnderarm.x, kUnderarm.x}, kArmpitLevel),
+       level({-kWaistSide.x, kWaistSide.x}, kWaistLevel)});
 }
 
 /// The arm is left out; its root is drawn.
 BodyLines side() {
   return {
-      {Body,
+      {kBody,
        {kSideCrown,
         {50, 1613},
         {84, 1566},
@@ -102,7 +102,7 @@ BodyLines side() {
         {46, 1413}},
        {kRight, {-1.0, 0.05}},
        kOne},
-      {Body,
+      {kBody,
        {{46, 1413},
         {40, 1372},
         {52, 1326},
@@ -124,31 +124,31 @@ BodyLines side() {
         {138, 4}},
        {{-0.25, -1.0}, {}},
        kOne},
-      {Body,
+      {kBody,
        {kSideCrown,  {-68, 1606},  {-98, 1545}, {-86, 1480},        {-62, 1436}, {-64, 1404},
         {-95, 1330}, {-108, 1250}, {-92, 1140}, {-75, kWaistLevel}, {-96, 975},  {-132, 890},
         {-138, 840}, {-118, 775},  {-94, 720},  {-80, 620},         {-58, 480},  {-68, 400},
         {-80, 320},  {-66, 220},   {-46, 120},  {-50, 70},          {-64, 35},   {-58, 4}},
        {kLeft, {}},
        kOne},
-      {Body, {{-58, 4}, {138, 4}}, {}, kOne},
-      {Detail, {{36, 1618}, {26, 1560}, {-14, 1520}, {-44, 1496}, {-62, 1436}}, {}, kOne},
-      {Detail, {{-97, 1556}, {-126, 1580}, {-148, 1556}, {-132, 1527}, {-97, 1530}}, {}, kOne},
-      {Detail,
+      {kBody, {{-58, 4}, {138, 4}}, {}, kOne},
+      {kDetail, {{36, 1618}, {26, 1560}, {-14, 1520}, {-44, 1496}, {-62, 1436}}, {}, kOne},
+      {kDetail, {{-97, 1556}, {-126, 1580}, {-148, 1556}, {-132, 1527}, {-97, 1530}}, {}, kOne},
+      {kDetail,
        {kSideShoulder, {34, 1285}, kSideUnderarm, {-52, 1285}, kSideShoulder},
        {kRight, kRight},
        kOne},
-      level(-250.0, kSideCrown.x, kStature),
-      level(-250.0, 150.0, 0.0),
-      level(-75.0, 90.0, kWaistLevel),
-      level(-138.0, 99.0, kHipLevel),
+      level({-250.0, kSideCrown.x}, kStature),
+      level({-250.0, 150.0}, 0.0),
+      level({-75.0, 90.0}, kWaistLevel),
+      level({-138.0, 99.0}, kHipLevel),
   };
 }
 
 /// Her left shoulder and arm from in front.
 BodyLines arm() {
   BodyLines lines = {
-      {Body,
+      {kBody,
        {{52, 1462},
         {51, 1424},
         kSideNeck,
@@ -159,13 +159,13 @@ BodyLines arm() {
         {229, 1160},
         {247, 1050}},
        {kDown, {}}},
-      {Body, {{-52, 1462}, {-51, 1424}, right(kSideNeck), {-90, 1374}}, {kDown, {}}},
-      {Body, {kUnderarm, {165, 1130}, {182, 1050}}},
-      {Body, {kUnderarm, {145, 1170}, {133, 1105}, {128, 1050}}, {{-0.02, -1.0}, {}}},
+      {kBody, {{-52, 1462}, {-51, 1424}, right(kSideNeck), {-90, 1374}}, {kDown, {}}},
+      {kBody, {kUnderarm, {165, 1130}, {182, 1050}}},
+      {kBody, {kUnderarm, {145, 1170}, {133, 1105}, {128, 1050}}, {{-0.02, -1.0}, {}}},
       kBreast,
   };
   for (BodyLine& line : lines) line.sides = kOne;
-  lines.push_back(level(kSideNeck.x, 190.0, kSideNeck.y));
+  lines.push_back(level({kSideNeck.x, 190.0}, kSideNeck.y));
   return lines;
 }
 

@@ -12,10 +12,15 @@ Vec along_circle(Point before, Point here, Point after) {
   return norm(out) * unit(in) + norm(in) * unit(out);
 }
 
-/// The direction at one end of a circle's chord where the other end has the given one.
-Vec mirrored_in(Vec chord, Vec other) {
-  const Vec c = unit(chord);
-  return 2.0 * dot(c, other) * c - other;
+/// A chord of a circle, and the circle's direction at one of its ends.
+struct CircleChord {
+  Vec chord, direction;
+};
+
+/// The circle's direction at the other end.
+Vec other_direction(const CircleChord& circle) {
+  const Vec along = unit(circle.chord);
+  return 2.0 * dot(along, circle.direction) * along - circle.direction;
 }
 
 std::vector<Vec> directions(std::span<const Point> points, const EndDirections& ends) {
@@ -27,9 +32,9 @@ std::vector<Vec> directions(std::span<const Point> points, const EndDirections& 
   const Vec first_chord = points[1] - points[0], last_chord = points[last] - points[last - 1];
   all[last] = ends.arriving;
   if (!is_given(all[1])) all[1] = first_chord;
-  all[0] = is_given(ends.leaving) ? ends.leaving : mirrored_in(first_chord, all[1]);
+  all[0] = is_given(ends.leaving) ? ends.leaving : other_direction({first_chord, all[1]});
   if (!is_given(ends.arriving)) {
-    all[last] = mirrored_in(last_chord, last == 1 ? all[0] : all[last - 1]);
+    all[last] = other_direction({last_chord, last == 1 ? all[0] : all[last - 1]});
   }
   return all;
 }

@@ -11,7 +11,7 @@ namespace {
 using namespace body;
 using enum MeasurementName;
 
-constexpr Course line(Point a, Point b) { return {{a, b}, 2}; }
+constexpr Course straight(Point a, Point b) { return {{a, b}, 2}; }
 constexpr Course bent(Point a, Point b, EndDirections ends) { return {{a, b}, 2, ends}; }
 constexpr Course over(Point a, Point b, Point c, EndDirections ends = {}) {
   return {{a, b, c}, 3, ends};
@@ -58,35 +58,35 @@ constexpr std::array<Tape, kMeasurementCount> kTapes{{
      .course = over({165, kSideNeck.y}, {162, 1372}, {154, 1350}),
      .number = {0.5, {22, 0}}, .held = HeldAt::Nowhere},
     {.name = FrontShoulderSlant, .figure = TapeFigure::Front,
-     .course = line(right(kShoulder), kBesideCentre), .number = {0.32}},
+     .course = straight(right(kShoulder), kBesideCentre), .number = {0.32}},
     {.name = BackShoulderSlant, .figure = TapeFigure::Back,
-     .course = line(right(kShoulder), kBesideCentre), .number = {0.6}},
-    {.name = BackWaistLength, .figure = TapeFigure::Back, .course = line(kNape, kWaistCentre),
+     .course = straight(right(kShoulder), kBesideCentre), .number = {0.6}},
+    {.name = BackWaistLength, .figure = TapeFigure::Back, .course = straight(kNape, kWaistCentre),
      .number = {0.72}},
-    {.name = FrontWaistLength, .figure = TapeFigure::Front, .course = line(kFrontNeck, kWaistCentre),
+    {.name = FrontWaistLength, .figure = TapeFigure::Front, .course = straight(kFrontNeck, kWaistCentre),
      .number = {0.37}},
     {.name = SideNeckToBustPoint, .figure = TapeFigure::Front,
      .course = bent(kSideNeck, kBustPoint, {{0.25, -1.0}, {0.0, -1.0}}), .number = {0.35}},
     {.name = SideNeckToWaist, .figure = TapeFigure::Front,
      .course = over(right(kSideNeck), right(kBustPoint), {-kBustPoint.x, kWaistLevel},
                     {{-0.25, -1.0}, {0.0, -1.0}}),
-     .number = {0.84}},
+     .number = {0.905}},
     {.name = BustPointWidth, .figure = TapeFigure::Front,
-     .course = line(right(kBustPoint), kBustPoint), .number = {0.7}},
+     .course = straight(right(kBustPoint), kBustPoint), .number = {0.7}},
     {.name = AcrossBack, .figure = TapeFigure::Back,
-     .course = line({-kBackHalf, kAcrossLevel}, {kBackHalf, kAcrossLevel}), .number = {0.8}},
+     .course = straight({-kBackHalf, kAcrossLevel}, {kBackHalf, kAcrossLevel}), .number = {0.8}},
     {.name = AcrossFront, .figure = TapeFigure::Front,
-     .course = line({-kFrontHalf, kAcrossLevel}, {kFrontHalf, kAcrossLevel}), .number = {0.68}},
-    {.name = SideLength, .figure = TapeFigure::Side, .course = line(kSideUnderarm, kSideWaist)},
+     .course = straight({-kFrontHalf, kAcrossLevel}, {kFrontHalf, kAcrossLevel}), .number = {0.68}},
+    {.name = SideLength, .figure = TapeFigure::Side, .course = straight(kSideUnderarm, kSideWaist)},
     {.name = ScyeDepth, .figure = TapeFigure::Back,
-     .course = line({kBesideSpine, kNape.y}, {kBesideSpine, kArmpitLevel}), .number = {0.42}},
+     .course = straight({kBesideSpine, kNape.y}, {kBesideSpine, kArmpitLevel}), .number = {0.42}},
     {.name = FrontBustWidth, .figure = TapeFigure::Front,
      .course = over({-145, kBustLevel}, {0, 1136}, {145, kBustLevel}, {{0.8, -1.0}, {0.8, 1.0}}),
-     .number = {0.66}},
+     .number = {0.605}},
     {.name = WaistToHip, .figure = TapeFigure::Side,
-     .course = line({kForward, kWaistLevel}, {kForward, kHipLevel})},
+     .course = straight({kForward, kWaistLevel}, {kForward, kHipLevel})},
     {.name = Stature, .figure = TapeFigure::Side,
-     .course = line({kBesideBody, 0}, {kBesideBody, kStature})},
+     .course = straight({kBesideBody, 0}, {kBesideBody, kStature})},
 }};
 // clang-format on
 

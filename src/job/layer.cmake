@@ -1,12 +1,12 @@
 add_layer(job
   HEADERS job.hpp options.hpp tape_form.hpp
-  SOURCES run_job.cpp run_fit.cpp run_compare.cpp run_tape.cpp tape_form.cpp block_pass.cpp new_tape.cpp
+  SOURCES run_job.cpp run_fit.cpp run_compare.cpp run_tape.cpp run_tape_sheet.cpp run_tape_blank.cpp tape_form.cpp block_pass.cpp new_tape.cpp
           drawings.cpp run_report.cpp embedded_docs.cpp
           batch/run_batch.cpp batch/run_stream.cpp batch/batch_summary.cpp batch/batch_work.cpp
           batch/sources_hash.cpp batch/work_in_order.cpp
           options/options.cpp options/option.cpp options/option_words.cpp options/read_job.cpp
           options/job_schema.cpp options/output_kinds.cpp options/wishes.cpp
-  USES base text geometry measure pattern block draft dart fit style check layout write report files
+  USES base text geometry measure figure pattern block draft dart fit style check layout write report files
   LINKS fmt::fmt nlohmann_json::nlohmann_json Threads::Threads PkgConfig::XXHASH)
 # The pages that are built into the program.
 set(embedded_docs problems.md schema/client.schema.json schema/pattern.schema.json

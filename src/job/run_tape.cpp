@@ -1,5 +1,5 @@
 #include "block_pass.hpp"
-#include "blockwright/job/options.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "blockwright/measure/settled_tape.hpp"
 #include "blockwright/report/tape_report.hpp"
 #include "blockwright/text/units.hpp"
@@ -37,7 +37,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
 }
 
 JobResult tape(const TapeJob& job, FileStore& files) {
-  judge(job);
+  judge_tape(job);
   const TapeReport report = judged(job, block_source(files.read(job.client), job, job.date));
   JobResult result;
   result.problems = report.problems;

@@ -1,8 +1,11 @@
 #include "blockwright/job/tape_form.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/figure/tape_figure.hpp"
 #include "blockwright/files/safe_name.hpp"
+#include "blockwright/job/options.hpp"
 #include "blockwright/text/units.hpp"
+#include "option_words.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -37,7 +40,7 @@ bool is_there(const std::string& path, FileStore& files) {
 
 Client read_again(const ClientText& file) {
   std::istringstream in{std::string(file.text)};
-  return read_client(in, file.file);
+  return read_client(in, file.file, Unfinished::Allowed);
 }
 
 std::string taped_text(Measure value, Unit unit) {
@@ -72,6 +75,19 @@ void keep(TapeForm& form, MeasurementName name, const TypedReadings& typed) {
   }
 }
 
+/// The date of a session that nothing can be drafted from yet; empty if there is none.
+std::string begun_in(const Client& client) {
+  const auto begun = std::ranges::find_if(client.sessions, [](const Session& session) {
+    return !session.tape[MeasurementName::BustGirth];
+  });
+  return begun == client.sessions.end() ? "" : begun->date;
+}
+
+std::string figure_words(MeasurementName name) {
+  return "figure " + std::string(figure_title(figure_of(name))) + ", number " +
+         std::to_string(tape_number(name));
+}
+
 bool has_session(const Client& client, const std::string& date) {
   return std::ranges::find(client.sessions, date, &Session::date) != client.sessions.end();
 }
@@ -87,6 +103,18 @@ std::string new_text(const TapeForm& form, const std::string& now) {
 
 }  // namespace
 
+void judge_tape(const TapeJob& job) {
+  judge(job);
+  if (static_cast<int>(job.check) + static_cast<int>(job.sheet) + static_cast<int>(job.blank) > 1) {
+    refuse_option(job.blank ? "--blank" : "--sheet", "two things are asked for at once",
+                  "use one of --check, --sheet and --blank in a run");
+  }
+  if (job.client.empty() && !job.sheet) {
+    refuse_option("CLIENT", "no client file was named",
+                  "`blockwright tape --help` shows how it is called");
+  }
+}
+
 TapeForm open_tape(const TapeJob& job, FileStore& files) {
   TapeForm form;
   form.path = job.client;
@@ -96,6 +124,7 @@ TapeForm open_tape(const TapeJob& job, FileStore& files) {
   const Client client = read_again({form.text, form.path});
   form.name = client.name;
   form.unit = client.unit;
+  form.begun = begun_in(client);
   return form;
 }
 
@@ -132,9 +161,13 @@ TapeQuestion question_of(const TapeForm& form, MeasurementName name) {
   const MeasurementInfo& entry = info(name);
   const bool angle = entry.kind == MeasurementKind::Angle;
   const auto& now = form.taken.tape[name];
-  return {name_text(entry.key),   angle ? "degrees" : std::string(unit_name(form.unit)),
-          std::string(entry.how), std::string(entry.closes),
-          known_of(form, name),   now ? taped_text(now->median(), form.unit) : ""};
+  return {name_text(entry.key),
+          angle ? "degrees" : std::string(unit_name(form.unit)),
+          std::string(entry.how),
+          std::string(entry.closes),
+          figure_words(name),
+          known_of(form, name),
+          now ? taped_text(now->median(), form.unit) : ""};
 }
 
 Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {

@@ -1,5 +1,5 @@
 add_layer(layout
-  HEADERS sheet.hpp print_plan.hpp cut_line.hpp
+  HEADERS sheet.hpp print_plan.hpp cut_line.hpp tape_sheet.hpp
   SOURCES sheet.cpp paper.cpp cut_line.cpp drawing.cpp notch_marks.cpp dress.cpp
           lay_out.cpp
           pages/tiling.cpp pages/page_borders.cpp pages/test_squares.cpp
@@ -7,5 +7,6 @@ add_layer(layout
           pages/print_plan.cpp pages/one_page.cpp
           texts/free_space.cpp texts/text_placer.cpp texts/words.cpp
           texts/piece_texts.cpp texts/ink.cpp texts/text_flow.cpp
-  USES base text geometry pattern block
+          form/form_head.cpp form/form_group.cpp form/tape_sheet.cpp
+  USES base text geometry figure pattern block
   LINKS PkgConfig::POLYCLIPPING)

@@ -29,6 +29,11 @@ const RoleRow& row_of(LineRole role) {
       {LineRole::Band, "band", {0.25, {1.0, 1.0}, 0.4}},
       {LineRole::TestSquare, "test-square", {0.3, {}}},
       {LineRole::Frame, "frame", {0.15, {}}},
+      {LineRole::BodyLine, "body-line", {0.25, {}, 0.45}},
+      {LineRole::BodyDetail, "body-detail", {0.18, {}, 0.65}},
+      {LineRole::Tape, "tape", {0.4, {}}},
+      {LineRole::HiddenTape, "hidden-tape", {0.18, {1.2, 0.8}, 0.3}},
+      {LineRole::TapeEnd, "tape-end", {0.45, {}}},
   };
   const auto row =
       std::find_if(rows.begin(), rows.end(), [&](const RoleRow& r) { return r.role == role; });

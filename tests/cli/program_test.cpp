@@ -208,3 +208,19 @@ TEST_CASE("compare lays two sessions over each other") {
   CHECK(result.output.find("Points that moved") != std::string::npos);
   CHECK(fs::exists(folder.path("out") + "/a-and-odalys-fenn-compare.svg"));
 }
+
+TEST_CASE("A form and an empty file for a tape session are written without a question") {
+  const TempFolder folder;
+  const ToolResult form =
+      call("tape --sheet --write svg --out " + folder.path("forms") + " </dev/null");
+  CHECK(form.exit_code == 0);
+  CHECK(files_in(folder.path("forms")) == 3);
+  const std::string file = folder.path("me.json");
+  CHECK(call("tape " + file + " --blank </dev/null").exit_code == 0);
+  const std::string text = read_bytes(file);
+  CHECK(text.find("\"name\": \"me\"") != std::string::npos);
+  CHECK(text.find("\"date\": \"20") != std::string::npos);  // today's
+  CHECK(complaint("tape " + file + " --blank").output.find("[file.write]") != std::string::npos);
+  CHECK(read_bytes(file) == text);
+  CHECK(complaint("tape --check").output.find("no client file was named") != std::string::npos);
+}

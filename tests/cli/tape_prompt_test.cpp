@@ -2,6 +2,7 @@
 #include "../../src/cli/tape_prompt.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/measure/client_edit.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 
@@ -111,6 +112,26 @@ TEST_CASE("A session that was broken off goes on where it ended") {
   CHECK(client.sessions[0].tape[WaistGirth]->median().number() == 740.0);
 }
 
+TEST_CASE("An empty file is gone on with on its own date, and its nulls are filled in place") {
+  MemoryFiles files;
+  const std::string blank = blank_client_text({"Verity Lark", Unit::Cm, "2026-08-01"}, "v.json");
+  files.files["people/verity.json"] = blank;
+  const auto [said, wrote] = asked("\n94\nskip\n74 74.5\nsave\n", files);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "Date of this session (Enter: 2026-08-01)"));
+  CHECK(has(said, "1 of 24  bust girth"));
+  std::string expected = blank;
+  const auto fill = [&](const std::string& key, const std::string& value) {
+    const std::string null = "\"" + key + "\": null";
+    expected.replace(expected.find(null), null.size(), "\"" + key + "\": " + value);
+  };
+  fill("bust_girth", "94");
+  fill("waist_girth", "[74, 74.5]");
+  CHECK(files.files.at("people/verity.json") == expected);
+  CHECK(client_in(files).sessions.size() == 1);
+}
+
 TEST_CASE("Whatever ends the session, what was entered is written") {
   for (const std::string& end :
        each(std::vector<std::string>{"save\n", "", "unfinished", "\n\nsave\n"})) {
@@ -172,6 +193,7 @@ TEST_CASE("A wrong answer is told its cure and asked for again") {
   CHECK(has(said, "'ninety' is no number"));
   CHECK(has(said, "did you mean 94 cm ("));
   CHECK(has(said, "It closes the front's share of the bust"));
+  CHECK(has(said, "Where the tape runs: docs/tape.md, figure Girths, number 2."));
   CHECK(has(said, "the answer is longer than 1000 bytes"));
   const Client client = client_in(files);
   CHECK(client.sessions[0].by == "R.");

@@ -3,6 +3,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/body.hpp"
+#include "blockwright/measure/tape_session.hpp"
 #include "client_text.hpp"
 #include "support/each.hpp"
 #include "support/random.hpp"
@@ -15,6 +16,7 @@
 #include <fstream>
 #include <functional>
 #include <iterator>
+#include <sstream>
 
 namespace blockwright {
 namespace {
@@ -534,6 +536,42 @@ TEST_CASE("a new client that no reader would take is refused") {
   CHECK(refused({"A", Unit::Cm, {"2027-02-30", "", session.tape}}, "2027-02-30") == "client.date");
   CHECK(refused({"A", Unit::Cm, {"2027-05-06", "", {}}}, "is missing") == "client.missing");
   CHECK(refused({"A", Unit::Inch, session}, "outside") == "client.range");
+}
+
+TEST_CASE("an empty client file has a null for each measurement, in the order of a session") {
+  const std::string text = blank_client_text({"me", Unit::Cm, "2027-05-06"}, "f.json");
+  std::size_t at = 0;
+  for (const MeasurementName name : tape_order()) {
+    at = text.find("\"" + std::string(info(name).key) + "\": null", at);
+    CHECK(at != std::string::npos);
+  }
+  CHECK(code_of(
+            [&] {
+              return with_session({text, "f.json"}, {"2027-05-06", "", {}});
+            },
+            "already") == "client.duplicate");
+  std::istringstream in(text), again(text);
+  CHECK_THROWS_AS(read_client(in, "f.json"), InputError);
+  const Client client = read_client(again, "f.json", Unfinished::Allowed);
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    CHECK_FALSE(client.sessions.at(0).tape[entry.name]);
+  }
+}
+
+TEST_CASE("readings are put in the place of a null, and everything else stays byte for byte") {
+  const std::string blank = blank_client_text({"me", Unit::Inch, "2027-05-06"}, "f.json");
+  std::string text = blank;
+  text.replace(text.find("\": null"), 7, "\"  :\tnull");  // the maker's own spaces
+  const std::string filled = with_readings(
+      {text, "f.json"}, "2027-05-06",
+      {{MeasurementName::WaistGirth, {"28", "28 1/4"}}, {MeasurementName::BustGirth, {"36 1/2"}}});
+  std::string expected = text;
+  expected.replace(expected.find("null"), 4, "\"36 1/2\"");
+  const std::string waist = "\"waist_girth\": null";
+  expected.replace(expected.find(waist), waist.size(), "\"waist_girth\": [28, \"28 1/4\"]");
+  CHECK(filled == expected);
+  CHECK(client_of(filled).sessions.at(0).tape[MeasurementName::BustGirth]->median() ==
+        Measure(Length::inches(36.5)));
 }
 
 }  // namespace blockwright

@@ -99,6 +99,8 @@ TEST_CASE("the schema accepts what the program reads") {
       file_of("cm", R"("bust_girth": [92.5, 93], "shoulder_slope": 22)", R"(, "fittings": [])"),
       file_of("in", R"("bust_girth": "36 1/2", "shoulder_slope": 22)", ""),
       file_of("in", R"("bust_girth": ["36 1/2", 36, "36"])", R"(, "ease": {"bust_girth": "-1/2"})"),
+      file_of("cm", R"("bust_girth": 92.5, "shoulder_slope": null, "hip_girth": null)", ""),
+      file_of("in", R"("bust_girth": 36, "shoulder_slope": null, "hip_girth": null)", ""),
       file_of("cm", R"("bust_girth": 60)", R"(, "ease": {"shoulder_slope": -15})"),
       file_of("cm", R"("bust_girth": 92)", R"(, "$schema": "client.schema.json")"),
       file_of("cm", R"("bust_girth": 92)",

@@ -53,6 +53,7 @@ class SchemaCheck {
   }
 
   static bool is_type(const std::string& type, const Json& value) {
+    if (type == "null") return value.is_null();
     if (type == "number") return value.is_number();
     if (type == "integer") return value.is_number_integer();
     if (type == "boolean") return value.is_boolean();

@@ -1,4 +1,6 @@
+#include "blockwright/layout/tape_sheet.hpp"
 #include "blockwright/text/text_fonts.hpp"
+#include "blockwright/text/units.hpp"
 #include "support/each.hpp"
 #include "support/picture.hpp"
 #include "write/drawings.hpp"
@@ -199,4 +201,27 @@ TEST_CASE("text is turned anticlockwise about its place") {
   CHECK(centre.y > 54.0);  // reads upwards
   CHECK(centre.x < 50.0);  // letters stand to the left of the baseline
   CHECK(centre.x > 45.0);
+}
+
+TEST_CASE("pdftotext finds each measurement of a tape session's form, on pages without a window") {
+  TapeSheet form{.units = {"in centimetres: 74.5"}, .cautions = {"The tape lies level."}};
+  for (const TapeFigure figure : kTapeFigures) {
+    TapeSheetGroup group{figure, {}};
+    for (const MeasurementName name : tapes_on(figure)) {
+      group.rows.push_back({tape_number(name), name_text(info(name).key), "Level."});
+    }
+    form.groups.push_back(std::move(group));
+  }
+  TextFonts fonts;
+  PrintOptions options;
+  options.paper = paper_named("letter");
+  const PdfFile file(tape_sheet(form, options, fonts));
+  CHECK(file.page_labels() == std::vector<std::string>{"1", "2", "3"});
+  const std::string text = extracted(file);
+  CHECK(text.find("Taken by") != std::string::npos);
+  for (const MeasurementInfo& entry : each(measurement_catalogue())) {
+    CHECK(text.find(name_text(entry.key)) != std::string::npos);
+  }
+  const ToolResult sizes = run_tool("pdfinfo -f 1 -l 3 " + file.path());
+  CHECK(sizes.output.find("612 x 792 pts") != std::string::npos);  // letter: 8.5 x 11 in
 }

@@ -84,12 +84,14 @@ struct FitJob : ClientJob {
   bool ask = false;              ///< the program asks at its prompt first; run_fit() does not
 };
 
-/// A tape session of a client.
-struct TapeJob : ClientJob {
+/// A tape session of a client. What a drawing needs is for the form.
+struct TapeJob : DrawingJob {
   std::string date;    ///< of the session; empty: asked for, or with `check` the newest
   std::string by;      ///< who holds the tape; empty: asked for
   bool check = false;  ///< judge the session, ask nothing
   bool all = false;    ///< with `check`: all that is doubted, not the likeliest slip alone
+  bool sheet = false;  ///< write a form to print, ask nothing; the client may be left out
+  bool blank = false;  ///< write an empty client file, ask nothing
 };
 
 /// Two blocks laid over each other: of two sessions, two toiles, or two clients.
@@ -196,6 +198,15 @@ JobResult run_fit(const FitJob& job, FileStore& files);
 /// session before. Writes nothing; the exit code is 0 whatever it doubts. Throws nothing but
 /// std::logic_error.
 JobResult run_tape(const TapeJob& job, FileStore& files);
+
+/// Writes a form for a tape session: the figures with every tape, and places for readings. With a
+/// client her name and the last values are on it. Throws nothing but std::logic_error.
+JobResult run_tape_sheet(const TapeJob& job, FileStore& files);
+
+/// Writes a client file with the key of every measurement and null in the place of its value, of
+/// `date`, which must be given. A file that is there is left as it is. Throws nothing but
+/// std::logic_error.
+JobResult run_tape_blank(const TapeJob& job, FileStore& files);
 
 /// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.
 JobResult run_compare(const CompareJob& job, FileStore& files);

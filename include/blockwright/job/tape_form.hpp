@@ -17,6 +17,7 @@ struct TapeForm {
   std::string text;  ///< of it as it was opened; empty: there was none
   std::string name;  ///< of the client
   Unit unit = Unit::Cm;
+  std::string begun;  ///< date of a session that still wants its bust girth; may be empty
   std::string date, by;
   bool continued = false;          ///< the file has a session of that date, which goes on
   Session taken;                   ///< what that session has, and what is entered
@@ -25,6 +26,10 @@ struct TapeForm {
 
   [[nodiscard]] bool is_new_client() const { return text.empty(); }
 };
+
+/// Refuses a job that is out of its limits, asks for two things at once, or names no client where
+/// one is needed: UsageError "job.value".
+void judge_tape(const TapeJob& job);
 
 /// Opens the client file, or begins a form for a new one where there is none. Throws as reading it.
 TapeForm open_tape(const TapeJob& job, FileStore& files);
@@ -44,6 +49,7 @@ struct TapeQuestion {
   std::string unit;    ///< "cm", "in" or "degrees"
   std::string how;     ///< how it is taken
   std::string closes;  ///< what of the draft it settles
+  std::string figure;  ///< where docs/tape.md draws it: "figure Back, number 4"
   std::string known;   ///< the last session's value and where it is expected; may be empty
   std::string now;     ///< what was entered before; may be empty
 };

@@ -39,6 +39,12 @@ enum class LineRole {
   Band,  ///< how far a line could lie to either side
   TestSquare,
   Frame,  ///< page furniture: frames, crosses, overlap guides
+  // Of the figures on the form of a tape session.
+  BodyLine,    ///< outline of the body
+  BodyDetail,  ///< what lies within it
+  Tape,        ///< a tape where it is seen
+  HiddenTape,  ///< behind the body; a level that a tape begins or ends at
+  TapeEnd,     ///< the end held still, the end read off
 };
 /// "cut-line", "stitch-line" ... as used for SVG classes.
 std::string_view line_role_name(LineRole role);

@@ -15,10 +15,10 @@ namespace blockwright {
 // give the whole new text.
 //
 // Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
-// that is made active again and for an answer on the new tape that is changed; (2) reading the new
-// text gives the old client and what was added: it is read again as proof. Errors: InputError, as
-// reading a client file has them, for the text and for what is to be added. Cost: linear in the
-// text.
+// that is made active again, for an answer on the new tape that is changed, and for a null in the
+// place of which readings are put; (2) reading the new text gives the old client and what was
+// added: it is read again as proof. Errors: InputError, as reading a client file has them, for the
+// text and for what is to be added. Cost: linear in the text.
 
 /// The whole text of a client file, and the file's name for messages.
 struct ClientText {
@@ -47,7 +47,7 @@ struct FittingOf {
 /// One measurement of a session to be added, its readings as typed.
 struct NewReadings {
   MeasurementName name;
-  std::vector<std::string> values;
+  std::vector<std::string> values;  ///< none: null, to be filled in
 };
 
 struct NewSession {
@@ -77,9 +77,9 @@ std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTap
 /// "client.duplicate" if there is a session of that date.
 std::string with_session(const ClientText& client, const NewSession& session);
 
-/// The text with more measurements in the session of that date, behind those that it has. Errors
-/// beyond those of reading: "client.duplicate" if it has one of them already, "client.session" if
-/// there is no session of that date.
+/// The text with more measurements in the session of that date, in the place of their nulls or
+/// behind those that it has. Errors beyond those of reading: "client.duplicate" if it has one of
+/// them already, "client.session" if there is no session of that date.
 std::string with_readings(const ClientText& client, const std::string& date,
                           const std::vector<NewReadings>& more);
 
@@ -91,5 +91,14 @@ struct NewClient {
 };
 /// It is read as proof; `file` names it in messages.
 std::string new_client_text(const NewClient& client, std::string_view file);
+
+/// The text of a client file with the keys of all measurements in the order of a session, and null
+/// in the place of each value.
+struct BlankClient {
+  std::string name;
+  Unit unit = Unit::Cm;
+  std::string date;
+};
+std::string blank_client_text(const BlankClient& blank, std::string_view file);
 
 }  // namespace blockwright

@@ -122,7 +122,7 @@ JobOptions::JobOptions(CompareJob& job, const std::vector<Option>& table)
     : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr, nullptr}, table) {}
 
 JobOptions::JobOptions(TapeJob& job, const std::vector<Option>& table)
-    : JobOptions(Command::Tape, {&job, nullptr, nullptr, nullptr, nullptr, nullptr, &job}, table) {}
+    : JobOptions(Command::Tape, {&job, &job, nullptr, nullptr, nullptr, nullptr, &job}, table) {}
 
 OptionPlaces& places_in(const JobOptions& options) {
   return std::get<ClientJob*>(options.parts)->places;

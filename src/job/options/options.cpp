@@ -9,8 +9,9 @@ namespace {
 
 using enum Command;
 
+constexpr std::string_view kPapers = "^(a[0-4]|letter|legal|tabloid|roll:[0-9.]+|[0-9.]+x[0-9.]+)$";
 constexpr auto kOutput = Changes::Output, kNothing = Changes::Nothing;
-const std::vector<Command> kOneClient = {Draft, Pivot, Adapt, Fit, Compare, Tape};
+const std::vector<Command> kOneClient = {Draft, Pivot, Adapt, Fit, Compare};
 const std::vector<Command> kPieces = {Draft, Pivot, Adapt, Batch};
 const std::vector<Command> kDrawings = {Draft, Pivot, Adapt, Batch, Compare};
 const std::vector<Command> kAll = {Draft, Pivot, Adapt, Batch, Fit, Compare};
@@ -28,6 +29,8 @@ std::vector<Option> file_options() {
   return {
       option("client", kOneClient, &Job::client, kNothing, "Path of the client file",
              {.argument = true, .required = "client file"}),
+      option("client", {Tape}, &TapeJob::client, kNothing, "Path of the client file",
+             {.otherwise = "with --sheet an empty form", .argument = true}),
       option("style", {Adapt}, &Job::style, kNothing, "Path of the style file",
              {.argument = true, .required = "style file"}),
       option("other", {Compare}, &CompareJob::other, kNothing, "Path of another client file",
@@ -114,16 +117,28 @@ std::vector<Option> fit_options() {
 std::vector<Option> tape_options() {
   return {
       option("date", {Tape}, &TapeJob::date, kNothing, "Date of the session, e.g. 2026-03-14",
-             {.otherwise = "asked for; with --check the newest"}),
+             {.otherwise =
+                  "asked for; with --check the newest, with --blank today, on a form left open"}),
       option("by", {Tape}, &TapeJob::by, kNothing, "Who holds the tape",
              {.otherwise = "asked for"}),
       option("check", {Tape}, &TapeJob::check, kNothing,
              "Judge a session of the file, without asking anything"),
       option("all", {Tape}, &TapeJob::all, kNothing,
              "With --check: all that is doubted, not the likeliest slip alone"),
+      option("sheet", {Tape}, &TapeJob::sheet, kNothing,
+             "Write a form to print, with figures of every tape and places for readings"),
+      option("blank", {Tape}, &TapeJob::blank, kNothing,
+             "Write a client file with every key and no value, to be filled in with an editor"),
       option("unit", {Tape}, &Job::unit, kNothing,
-             "Unit of a new client's tape; with --check of what is said",
-             {.otherwise = "asked for; with --check as the client file"}),
+             "Unit of a new client's tape, of an empty form or file; with --check of what is said",
+             {.otherwise = "asked for, on a form ticked, in an empty file cm; with --check as the "
+                           "client file"}),
+      option("out", {Tape}, &TapeJob::out, kNothing, "Folder for the form; made if missing",
+             {.otherwise = "the current one"}),
+      sheets_only(option("write", {Tape}, &TapeJob::write, kNothing, "What to write of the form")),
+      option("paper", {Tape}, &TapeJob::paper, kNothing,
+             "Paper of the form: a4, letter, a3, WIDTHxHEIGHT in mm, roll:WIDTH",
+             {.pattern = kPapers}),
   };
 }
 
@@ -162,7 +177,7 @@ std::vector<Option> drawing_options() {
       sheets_only(option("write", {Compare}, &CompareJob::write, kOutput, "What to write")),
       option("paper", kDrawings, &Job::paper, kOutput,
              "a4, letter, a3, legal, tabloid, a2, a1, WIDTHxHEIGHT in mm; one page: a0, roll:WIDTH",
-             {.pattern = "^(a[0-4]|letter|legal|tabloid|roll:[0-9.]+|[0-9.]+x[0-9.]+)$"}),
+             {.pattern = kPapers}),
       option("cut", kPieces, &Job::cut, kOutput, "What the pieces are cut as"),
       option("unit", kAll, &Job::unit, kOutput, "Unit of the report and the paper",
              {.otherwise = "as the client file"}),

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -30,7 +31,8 @@ std::optional<Measure> bust_in(const PerMeasurement<Measure>&) { return std::nul
 // Reads the values of one document; each function reads one kind of member.
 class ClientReader {
  public:
-  explicit ClientReader(const JsonDocument& document) : document_(document) {}
+  ClientReader(const JsonDocument& document, Unfinished unfinished)
+      : document_(document), unfinished_(unfinished) {}
 
   Client client() {
     const JsonValue& root = document_.root();
@@ -106,11 +108,13 @@ class ClientReader {
   }
 
   // What an object holds of each measurement, read by one of the functions of client_file.hpp.
-  template <class Read>
-  auto per_measurement(const JsonValue& object, const std::string& hint, Read read) const {
+  template <class T>
+  PerMeasurement<T> per_measurement(const JsonValue& object, const std::string& hint,
+                                    std::optional<T> (*read)(const FileMeasurement&,
+                                                             const JsonValue&)) const {
     expect(document_, object, JsonKind::Object, hint);
     check_keys(document_, object, kMeasurementKeys);
-    PerMeasurement<decltype(read({document_, kMeasurements[0], unit_}, object))> result;
+    PerMeasurement<T> result;
     for (const MeasurementInfo& entry : kMeasurements) {
       const JsonValue* given = document_.member(object, entry.key);
       if (given != nullptr) {
@@ -124,10 +128,18 @@ class ClientReader {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(document_, session, "tape", hint);
     auto result = per_measurement(value, hint, read_readings);
-    required(document_, value, "bust_girth",
-             fmt::format("it is the one measurement every session needs. {}",
-                         info(MeasurementName::BustGirth).how));
+    const JsonValue& bust =
+        required(document_, value, "bust_girth",
+                 fmt::format("it is the one measurement every session needs. {}",
+                             info(MeasurementName::BustGirth).how));
+    if (bust.kind == JsonKind::Null && unfinished_ == Unfinished::Refused) refuse_unfinished(bust);
     return result;
+  }
+
+  [[noreturn]] void refuse_unfinished(const JsonValue& bust) const {
+    refuse("client.missing", document_.where(bust), "bust_girth is null: it was not taken yet",
+           "it is the one measurement every session needs: write it in place of null, go on with "
+           "`blockwright tape FILE`, or take the session out");
   }
 
   PerMeasurement<Measure> ease(const JsonValue& root) const {
@@ -144,6 +156,7 @@ class ClientReader {
   }
 
   const JsonDocument& document_;
+  Unfinished unfinished_;
   Unit unit_ = Unit::Cm;
 };
 
@@ -174,9 +187,9 @@ const Session& session_of(const Client& client, std::string_view date, std::stri
          fmt::format("the dates are: {}", dates_of(client)));
 }
 
-Client read_client(std::istream& in, std::string_view file) {
+Client read_client(std::istream& in, std::string_view file, Unfinished unfinished) {
   const JsonDocument document = JsonDocument::read(in, file, client_file());
-  return ClientReader(document).client();
+  return ClientReader(document, unfinished).client();
 }
 
 }  // namespace blockwright

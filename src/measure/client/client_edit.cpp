@@ -1,6 +1,7 @@
 #include "blockwright/measure/client_edit.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/measure/tape_session.hpp"
 #include "blockwright/text/json_edit.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "client_file.hpp"
@@ -15,9 +16,10 @@
 namespace blockwright {
 namespace {
 
+// A session that is not finished yet may be changed, too.
 Client client_in(const ClientText& source) {
   std::istringstream in{std::string(source.text)};
-  return read_client(in, source.file);
+  return read_client(in, source.file, Unfinished::Allowed);
 }
 
 // A client file whose text is to be changed.
@@ -136,6 +138,16 @@ const JsonValue& session_in_text(const OpenFile& open, const std::string& date) 
   }
   require(false, "a session that was read is not in the text");
   return list;
+}
+
+// In the place of a null, or behind what the tape has.
+std::string with_taken(const OpenFile& open, const JsonValue& session, const NewReadings& taken) {
+  const std::string_view key = info(taken.name).key;
+  const JsonValue& tape = *open.member(session, "tape");
+  const JsonPart part = readings_part(taken.values);
+  const JsonValue* null = open.member(tape, key);
+  if (null == nullptr) return open.edit.with_member(tape, key, part);
+  return open.edit.with_bytes(null->begin, null->end, written(part, open.edit.style(), ""));
 }
 
 std::optional<std::size_t> index_of(const Client& client, const FittingOf& sought) {
@@ -283,11 +295,9 @@ std::string with_readings(const ClientText& client, const std::string& date,
              fmt::format("the session of {} has {} already", date, key),
              "change the value in the file, or take a session of another date");
     }
-    const JsonValue& tape = *open.member(session_in_text(open, date), "tape");
-    text = proved(
-        open.edit.with_member(tape, key, readings_part(taken.values)), open, [&](Client& changed) {
-          std::ranges::find(changed.sessions, date, &Session::date)->tape[taken.name].reset();
-        });
+    text = proved(with_taken(open, session_in_text(open, date), taken), open, [&](Client& changed) {
+      std::ranges::find(changed.sessions, date, &Session::date)->tape[taken.name].reset();
+    });
   }
   return text;
 }
@@ -296,6 +306,12 @@ std::string new_client_text(const NewClient& client, std::string_view file) {
   std::string text = written(client_part(client), JsonStyle{}, "") + "\n";
   (void)read_again({text, file});
   return text;
+}
+
+std::string blank_client_text(const BlankClient& blank, std::string_view file) {
+  NewClient client{blank.name, blank.unit, {.date = blank.date, .by = "", .tape = {}}};
+  for (const MeasurementName name : tape_order()) client.session.tape.push_back({name, {}});
+  return new_client_text(client, file);
 }
 
 }  // namespace blockwright

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string_view>
 
 namespace blockwright {
@@ -62,10 +63,10 @@ struct FileMeasurement {
   std::optional<Measure> bust = {};  ///< of the same session, if it was read
 };
 
-/// The readings: one number, one inch fraction, or a list of them.
-Readings read_readings(const FileMeasurement& file, const JsonValue& value);
-/// One override of the ease.
-Measure read_ease(const FileMeasurement& file, const JsonValue& value);
+/// The readings: one number, one inch fraction, or a list of them; nothing for null.
+std::optional<Readings> read_readings(const FileMeasurement& file, const JsonValue& value);
+/// One override of the ease: never nothing.
+std::optional<Measure> read_ease(const FileMeasurement& file, const JsonValue& value);
 
 /// The keys of the measurements that the maker is sure of; "client.key" for what is no measurement,
 /// "client.duplicate" for one named twice, "client.missing" for one that is not in the tape.

@@ -68,6 +68,7 @@ JsonPart fitting_part(const FittingOf& fitting, JsonPart correction) {
 }
 
 JsonPart readings_part(const std::vector<std::string>& values) {
+  if (values.empty()) return {.scalar = "null"};
   if (values.size() == 1) return json_amount(values.front());
   JsonPart list{.kind = Kind::List};
   for (const std::string& value : values) list.members.emplace_back("", json_amount(value));

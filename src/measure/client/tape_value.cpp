@@ -16,7 +16,7 @@ constexpr NumberHints kReading{
     .cm = "write the number without quotes, with a point: 92.5",
     .inches = "write a number, 36.5, or a fraction in quotes as on the tape, \"36 1/2\"",
     .degrees = "write the degrees as a bare number: 24.5",
-    .nothing = "leave the key out if the measurement was not taken"};
+    .nothing = "leave the key out, or write null, if the measurement was not taken"};
 constexpr NumberHints kEase{
     .cm = "write one number without quotes, with a point: 5.0",
     .inches = "write a number, 2.5, or a fraction in quotes as on the tape, \"2 1/2\"",
@@ -122,8 +122,9 @@ double read_number(const JsonDocument& document, const JsonValue& value, Measure
          type_hint(value, kind, unit, hints));
 }
 
-Readings read_readings(const FileMeasurement& file, const JsonValue& value) {
-  if (value.kind != JsonKind::List) return {{read_reading(file, value, kReading)}};
+std::optional<Readings> read_readings(const FileMeasurement& file, const JsonValue& value) {
+  if (value.kind == JsonKind::Null) return std::nullopt;
+  if (value.kind != JsonKind::List) return Readings{{read_reading(file, value, kReading)}};
   check_size(file, value);
   NumberHints hints = kReading;
   hints.nothing = "leave the reading out";
@@ -136,7 +137,7 @@ Readings read_readings(const FileMeasurement& file, const JsonValue& value) {
   return readings;
 }
 
-Measure read_ease(const FileMeasurement& file, const JsonValue& value) {
+std::optional<Measure> read_ease(const FileMeasurement& file, const JsonValue& value) {
   const auto& [document, entry, unit, bust] = file;
   const Measure ease = measured(file, read_number(document, value, entry.kind, unit, kEase));
   const Measure most = most_ease(entry.name);

@@ -1,0 +1,89 @@
+#include "form_parts.hpp"
+#include "text_flow.hpp"
+
+namespace blockwright {
+namespace {
+
+constexpr double kFormTitle = 6.0;
+constexpr double kLabel = 3.2;
+constexpr double kLabelGap = 2.0;   // between a label and its line
+constexpr double kFieldGap = 6.0;   // between two fields
+constexpr double kFieldStep = 9.0;  // from line to line
+constexpr double kTickBox = 3.2;
+constexpr double kCautionText = 2.9;
+constexpr double kUnderLine = 0.9;  // from the line to what is written on it
+constexpr double kFootText = 2.6;
+
+/// A word and a line to write on, or what is known written there.
+struct FormField {
+  std::string label, value;
+  double left = 0.0, right = 0.0;
+};
+
+void draw_field(TextDrawing& drawing, const FormField& field, double y) {
+  SheetText label = drawing.measured(field.label, kLabel);
+  label.at = {field.left, y};
+  const double line = field.left + label.room.width + kLabelGap;
+  drawing.add(std::move(label));
+  drawing.line(SheetLayer::Marks, LineRole::Frame, field.label,
+               Path::through({{line, y - kUnderLine}, {field.right, y - kUnderLine}}));
+  if (field.value.empty()) return;
+  const std::string value =
+      shortened(drawing.fonts(), field.value, kLabel, field.right - line - 2.0);
+  drawing.text(value, {line + 1.0, y}, kLabel, TextAnchor::Start);
+}
+
+/// One unit is said, of several one is ticked.
+void draw_units(TextDrawing& drawing, const std::vector<std::string>& units, double y) {
+  double x = 0.0;
+  for (const std::string& unit : units) {
+    if (units.size() > 1) {
+      drawing.closed(SheetLayer::Marks, LineRole::Frame, "tick box",
+                     rectangle(square_at({x, y - 0.4}, kTickBox)));
+      x += kTickBox + kLabelGap;
+    }
+    SheetText text = drawing.measured(unit, kLabel);
+    text.at = {x, y};
+    x += text.room.width + kFieldGap;
+    drawing.add(std::move(text));
+  }
+}
+
+double draw_cautions(TextDrawing& drawing, const std::vector<std::string>& cautions, double top) {
+  std::vector<Paragraph> text;
+  text.reserve(cautions.size());
+  for (const std::string& line : cautions) text.push_back({line, kCautionText, 0.7});
+  TextFlow flow(text, 1.0);
+  return flow.pour(drawing, {0.0, top - 200.0, kFormWidth, top});
+}
+
+}  // namespace
+
+FormPart form_head(const TapeSheet& form, TextFonts& fonts) {
+  FormPart part;
+  TextDrawing drawing(part.drawing, fonts);
+  double y = -kFormTitle;
+  drawing.text("Tape session", {0.0, y}, kFormTitle, TextAnchor::Start);
+  y -= kFieldStep + 1.0;
+  draw_field(drawing, {"Name", form.client, 0.0, 88.0}, y);
+  draw_field(drawing, {"Date", form.date, 88.0 + kFieldGap, 130.0}, y);
+  draw_field(drawing, {"Taken by", form.by, 130.0 + kFieldGap, kFormWidth}, y);
+  y -= kFieldStep;
+  draw_units(drawing, form.units, y);
+  y -= 4.0;
+  y -= draw_cautions(drawing, form.cautions, y);
+  part.height = -y;
+  return part;
+}
+
+FormPart form_foot(const std::string& text, TextFonts& fonts) {
+  FormPart part;
+  TextDrawing drawing(part.drawing, fonts);
+  SheetText line = drawing.measured(shortened(fonts, text, kFootText, kFormWidth), kFootText);
+  line.at = {0.0, line.room.below + 0.3};
+  part.height = line.at.y + line.room.above;
+  drawing.add(std::move(line));
+  return part;
+}
+
+}  // namespace blockwright
