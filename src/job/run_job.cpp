@@ -103,7 +103,7 @@ int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, c
 }
 
 BlockBands bands_of(const BlockRun& run) {
-  return block_bands(run.body, spread_of(run.session, run.body), Ease::of(run.client), run.block);
+  return block_bands(run.body, spread_of(run.body), Ease::of(run.client), run.block);
 }
 
 /// The block as drafted, with the bands of its lines. It is no piece to cut.

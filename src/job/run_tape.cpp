@@ -10,8 +10,7 @@ namespace {
 
 std::vector<Retake> take_first_of(const BlockSource& source, const Body& body) {
   const Ease ease = Ease::of(source.client);
-  return block_bands(body, spread_of(source.session, body), ease, draft_block(body, ease))
-      .take_first;
+  return block_bands(body, spread_of(body), ease, draft_block(body, ease)).take_first;
 }
 
 TapeReport judged(const TapeJob& job, const BlockSource& source) {

@@ -105,9 +105,9 @@ std::vector<Comparison> of_passes(const Demo& demo, std::size_t& kept) {
   const Work trued{80, [&] { kept += true_darts(demo.block).blended.size(); }};
   const Work bands{1, [&] {
                      const Body body = fill_in(demo.session);
-                     kept += block_bands(body, spread_of(demo.session, body), demo.ease,
-                                         draft_block(body, demo.ease))
-                                 .edges.size();
+                     kept +=
+                         block_bands(body, spread_of(body), demo.ease, draft_block(body, demo.ease))
+                             .edges.size();
                    }};
   return {{"bands of all lines : draft alone", bands, draft},
           {"draft alone : parsing its client file (nlohmann-json)", draft, parse},

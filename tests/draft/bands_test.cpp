@@ -40,8 +40,7 @@ Pattern block_of(const Body& body) { return draft_block(body, Ease::of_toile()).
 
 BlockBands bands_of(const Session& session) {
   const Body body = fill_in(session);
-  return block_bands(body, spread_of(session, body), Ease::of_toile(),
-                     draft_block(body, Ease::of_toile()));
+  return block_bands(body, spread_of(body), Ease::of_toile(), draft_block(body, Ease::of_toile()));
 }
 
 Session a_person() { return survey_people(1, 5).front(); }

@@ -47,7 +47,7 @@ TEST_CASE("Errors of tapes and estimates vary together as the spread says") {
     misread(session, BustGirth, random);
     misread(session, BackWaistLength, random);
     const Body body = fill_in(session);
-    spread = spread_of(session, body);
+    spread = spread_of(body);
     const auto off = [&](MeasurementName name) {
       return (body[name] - person.tape[name]->median()).number();
     };
@@ -65,10 +65,10 @@ TEST_CASE("Errors of tapes and estimates vary together as the spread says") {
 
 TEST_CASE("What was taped has the error of its tape, less when it was read again") {
   Session session = bust_only(900.0);
-  CHECK(spread_of(session, fill_in(session)).sd(BustGirth) == tape_sd(BustGirth));
+  CHECK(spread_of(fill_in(session)).sd(BustGirth) == tape_sd(BustGirth));
   tape(session, BustGirth, {900.0, 900.0});
   // By hand: half the variance stays, half of the other half is left after two readings.
-  CHECK(spread_of(session, fill_in(session)).sd(BustGirth).number() ==
+  CHECK(spread_of(fill_in(session)).sd(BustGirth).number() ==
         Approx(std::sqrt(0.75) * tape_sd(BustGirth).number()));
 }
 
@@ -77,17 +77,17 @@ TEST_CASE("Readings far apart are worth less than their number") {
   Session session = bust_only(900.0);
   tape(session, BustGirth, {880.0, 920.0});
   const double usual = tape_sd(BustGirth).number();
-  CHECK(spread_of(session, fill_in(session)).sd(BustGirth).number() ==
+  CHECK(spread_of(fill_in(session)).sd(BustGirth).number() ==
         Approx(std::sqrt(0.5 * usual * usual + std::pow(40.0 / 1.128, 2.0) / 2.0)));
 }
 
 TEST_CASE("What the maker is sure of has no spread, and gives none to the estimates") {
   const Session person = survey_people(1, 3).front();
   Session session = bust_only(person.tape[BustGirth]->median().number());
-  const double unsure = spread_of(session, fill_in(session)).sd(WaistGirth).number();
+  const double unsure = spread_of(fill_in(session)).sd(WaistGirth).number();
   session.sure.add(BustGirth);
   const Body body = fill_in(session);
-  const BodySpread spread = spread_of(session, body);
+  const BodySpread spread = spread_of(body);
   CHECK(spread.sd(BustGirth) == Measure());
   CHECK(spread.covariance(BustGirth, WaistGirth) == 0.0);
   CHECK(spread.sd(WaistGirth).number() == Approx(body.measurements[WaistGirth]->doubt.number()));

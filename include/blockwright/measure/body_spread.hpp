@@ -25,12 +25,11 @@ class BodySpread {
   std::array<std::array<double, kMeasurementCount>, kMeasurementCount> values_{};
 };
 
-/// Of a body that was filled in from a session. A taped value has the error of its tape
-/// (tape_sd()), smaller where it was read several times, larger where the readings lie apart; of an
-/// estimate come the survey's women of the same tapes on top.
+/// A taped value has the error of its tape (taped_sd()); of an estimate come the survey's women of
+/// the same tapes on top.
 ///
 /// Accuracy: exact for a normal population, as long as no estimate was moved to keep its share or
-/// its order (fill_in()). Requires: `body` is fill_in(session).
-BodySpread spread_of(const Session& session, const Body& body);
+/// its order (fill_in()). Requires: a body from fill_in().
+BodySpread spread_of(const Body& body);
 
 }  // namespace blockwright
