@@ -20,6 +20,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
   report.session = source.session.date;
   report.body = fill_in(source.session);
   report.unit = source.unit;
+  report.in_full = job.all;
   report.settled = settle_tape(report.body);
   report.take_first = take_first_of(source, report.body);
   report.slips = likely_slips(source.session, report.body, source.client.unit);

@@ -34,7 +34,7 @@ Length round_up(Length length, Unit unit) {
 
 std::string what_to_leave(Length needed, Unit unit) {
   const Length leave = round_up(needed, unit);
-  return fmt::format("  To let the toile out so far, leave {} at its seams: --allowance {}\n",
+  return fmt::format("To let the toile out so far, leave {} at its seams: --allowance {}\n",
                      length_text(leave, unit), trimmed(leave.mm(), 2));
 }
 
@@ -44,11 +44,11 @@ std::string take_first_text(const std::vector<Retake>& retakes) {
   std::string text;
   for (const Retake& retake : retakes) {
     if (retake.narrows < kWorthTaking) break;
-    text += text.empty() ? "  Take first " + taken(retake) + ": all lines would lie " +
+    text += text.empty() ? "Take first " + taken(retake) + ": all lines would lie " +
                                percent(retake.narrows) + " closer.\n"
-                         : "  Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
+                         : "Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
   }
-  return text.empty() ? "  No single measurement would bring the lines much closer.\n" : text;
+  return text.empty() ? "No single measurement would bring the lines much closer.\n" : text;
 }
 
 std::string bands_text(const Report& report) {

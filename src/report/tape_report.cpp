@@ -72,6 +72,14 @@ TapeJson settled_json(const SettledMeasurement& one) {
   return json;
 }
 
+std::string contradictions_line(const SettledTape& tape) {
+  if (tape.contradicting.empty()) return "";
+  return fmt::format(
+      "{} measurements contradict each other; how they are settled: `blockwright tape CLIENT "
+      "--check --all`.\n",
+      tape.contradicting.size());
+}
+
 }  // namespace
 
 TapeCounts counts_of(const Body& body) {
@@ -90,11 +98,13 @@ std::string counts_text(const TapeCounts& counts) {
 std::string tape_text(const TapeReport& report) {
   std::string text = fmt::format("{}, session of {}: {}.\n", printable(report.client),
                                  report.session, counts_text(counts_of(report.body)));
-  if (report.problems.empty()) {
-    text += "Nothing in it is unlikely. Only the body shows whether it is right.\n";
-  }
   for (const Problem& problem : report.problems) text += to_text(problem) + "\n";
-  return text + settled_table(report.settled, report.unit) + take_first_text(report.take_first);
+  if (report.problems.empty()) {
+    text += "Nothing in it is unlikely. Only the body shows whether it is right.\n" +
+            take_first_text(report.take_first);
+  }
+  return text + (report.in_full ? settled_table(report.settled, report.unit)
+                                : contradictions_line(report.settled));
 }
 
 std::string tape_json(const TapeReport& report) {

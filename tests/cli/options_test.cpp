@@ -108,7 +108,8 @@ TEST_CASE("A draft's output depends on each option that says so, and on no other
   const std::vector<std::string> other = {"[0]",          "--session 2026-01-01", "--toile 1",
                                           "--write json", "--paper a3",           "--cut net",
                                           "--unit in",    "--one-bust-dart",      "--allowance 15",
-                                          "--margin 12",  "--overlap 8",          "--anonymous"};
+                                          "--margin 12",  "--overlap 8",          "--anonymous",
+                                          "--bands"};
   Job job = called("a.json", option_table());
   const std::string before = output_key(JobOptions(job));
   std::set<std::string> keys{before};

@@ -2,7 +2,7 @@
 #include "blockwright/draft/bands.hpp"
 
 #include "support/each_person.hpp"
-#include "support/random.hpp"
+#include "support/hand_tape.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -20,18 +20,6 @@ using Names = std::set<MeasurementName>;
 Session only(Session session, const Names& names) {
   for (const MeasurementInfo& entry : kMeasurements) {
     if (!names.contains(entry.name)) session.tape[entry.name].reset();
-  }
-  return session;
-}
-
-// The person as somebody tapes her: each reading errs by tape_sd().
-Session taped_by_hand(const Session& person, Random& random) {
-  Session session = person;
-  for (const MeasurementInfo& entry : kMeasurements) {
-    if (!person.tape[entry.name]) continue;
-    const Measure error = measure_of(entry.name, tape_sd(entry.name).number() * random.normal());
-    const Measure read = person.tape[entry.name]->median() + error;
-    session.tape[entry.name] = Readings{{std::clamp(read, entry.least, entry.most)}};
   }
   return session;
 }
@@ -74,9 +62,9 @@ void count_points(const Session& person, const Session& tape, Held& held) {
 
 double share_held(const Names& taken, unsigned seed) {
   Held held;
-  Random random(seed);
+  HandTape hand(seed);
   for (const Session& person : each_person(people(200), seed)) {
-    count_points(person, only(taped_by_hand(person, random), taken), held);
+    count_points(person, only(hand.taken_of(person), taken), held);
   }
   return held.held / held.all;
 }

@@ -82,9 +82,9 @@ TEST_CASE("The report says what to take first, what was estimated, and what to l
   MemoryFiles files = with_client(kFew);
   const std::string report = run_job(bands_job(), files).output;
   CHECK(has(report, "How far the lines could be off, 19 times of 20, in cm"));
-  CHECK(has(report, "  Take first the "));
+  CHECK(has(report, "\nTake first the "));
   CHECK(has(report, ", which was estimated: all lines would lie "));
-  CHECK(has(report, "  Then the "));
+  CHECK(has(report, "\nThen the "));
   CHECK(has(report, " at its seams: --allowance "));
 }
 

@@ -2,7 +2,7 @@
 #include "blockwright/measure/body_spread.hpp"
 
 #include "support/each_person.hpp"
-#include "support/random.hpp"
+#include "support/hand_tape.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -17,11 +17,6 @@ Session bust_and_back(const Session& person) {
   Session session = bust_only(person.tape[BustGirth]->median().number());
   session.tape[BackWaistLength] = person.tape[BackWaistLength];
   return session;
-}
-
-void misread(Session& session, MeasurementName name, Random& random) {
-  const double error = tape_sd(name).number() * random.normal();
-  tape(session, name, session.tape[name]->median().number() + error);
 }
 
 // Both numbers' errors, multiplied: their mean is the covariance.
@@ -40,12 +35,10 @@ TEST_CASE("Errors of tapes and estimates vary together as the spread says") {
                           {AcrossBack, AcrossFront},  {BackWaistLength, BackWaistLength},
                           {ShoulderSlope, ScyeDepth}, {BustGirth, BackWaistLength}};
   const int count = people(4000);
-  Random random(9);
+  HandTape hand(9);
   BodySpread spread;
   for (const Session& person : each_person(count, 8)) {
-    Session session = bust_and_back(person);
-    misread(session, BustGirth, random);
-    misread(session, BackWaistLength, random);
+    const Session session = hand.taken_of(bust_and_back(person));
     const Body body = fill_in(session);
     spread = spread_of(body);
     const auto off = [&](MeasurementName name) {
