@@ -59,7 +59,7 @@ double read_number(const JsonDocument& document, const JsonValue& value, Measure
 struct FileMeasurement {
   const JsonDocument& document;
   const MeasurementInfo& entry;
-  Unit unit;  ///< the file's
+  Unit unit;                         ///< the file's
   std::optional<Measure> bust = {};  ///< of the same session, if it was read
 };
 
