@@ -67,26 +67,30 @@ WayVector moved_by(const std::vector<BodyWay>& ways, MeasurementName name) {
   return by;
 }
 
-/// The reading that leaves least; nothing where none narrows anything.
-std::optional<Retake> best_reading(const Body& body, const std::vector<BodyWay>& ways,
-                                   const WayTable& together, const std::vector<Retake>& chosen,
-                                   WaysLeft& left) {
-  const double before = left.squares(together);
-  std::optional<Retake> best;
-  WaysLeft after = left;
+/// The best reading so far, and what it leaves.
+struct BestReading {
+  Retake retake;
+  double squares = 0.0;
+  WaysLeft left;
+};
+
+/// The reading that leaves least, of those not yet chosen; nothing where none tells anything.
+std::optional<BestReading> best_reading(const std::vector<BodyWay>& ways, const WayTable& together,
+                                        const std::vector<Retake>& chosen, const WaysLeft& left) {
+  std::optional<BestReading> best;
   for (const MeasurementInfo& entry : kMeasurements) {
     const WayVector by = moved_by(ways, entry.name);
     if (dot_of(by, by) == 0.0) continue;
     if (std::ranges::find(chosen, entry.name, &Retake::name) != chosen.end()) continue;
     const WaysLeft then = left.read(by, tape_sd(entry.name).number());
-    const double narrows = 1.0 - std::sqrt(then.squares(together) / before);
-    if (best && narrows <= best->narrows) continue;
-    best = {entry.name, body.taped(entry.name), narrows};
-    after = then;
+    const double squares = then.squares(together);
+    if (!best || squares < best->squares) best = {{entry.name, false, 0.0}, squares, then};
   }
-  left = after;
   return best;
 }
+
+/// Bands that are narrower to either side, in the mean, are good enough, in mm.
+constexpr double kGoodEnough = 1.0;
 
 }  // namespace
 
@@ -117,11 +121,19 @@ std::vector<Retake> to_take_first(const Body& body, const std::vector<BodyWay>& 
   constexpr std::size_t count = 2;
   const WayTable together = moved_together(moves);
   WaysLeft left(ways.size());
+  const double now = left.squares(together);
   std::vector<Retake> first;
-  while (first.size() < count) {
-    const auto best = best_reading(body, ways, together, first, left);
+  if (moves.empty()) return first;
+  const double width = kBandSd * std::sqrt(now / static_cast<double>(moves.front().size()));
+  double before = now;
+  while (first.size() < count && width >= kGoodEnough) {
+    auto best = best_reading(ways, together, first, left);
     if (!best) break;
-    first.push_back(*best);
+    best->retake.taped = body.taped(best->retake.name);
+    best->retake.narrows = (std::sqrt(before) - std::sqrt(best->squares)) / std::sqrt(now);
+    first.push_back(best->retake);
+    before = best->squares;
+    left = best->left;
   }
   return first;
 }

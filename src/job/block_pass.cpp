@@ -174,7 +174,7 @@ void true_for_paper(BlockRun& run) {
   errors_first(run.problems);
 }
 
-BlockRun fitted_block(BlockSource source) {
+BlockRun drafted_block(BlockSource source) {
   BlockRun run;
   static_cast<BlockSource&>(run) = std::move(source);
   run.body = fill_in(run.session);
@@ -182,6 +182,11 @@ BlockRun fitted_block(BlockSource source) {
   run.checks = check_block({run.block.pattern, run.body, run.block.ease, run.block.adjustments});
   judge_draft(run);
   run.fitted.pattern = run.block.pattern;
+  return run;
+}
+
+BlockRun fitted_block(BlockSource source) {
+  BlockRun run = drafted_block(std::move(source));
   if (has_errors(run.problems)) return run;
   run.corrections = active_corrections(run.client, run.before_toile);
   std::erase_if(run.corrections, [&](const NumberedCorrection& numbered) {

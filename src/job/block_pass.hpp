@@ -103,6 +103,9 @@ void judge_corrected(BlockRun& run);
 /// trued nor printed, and the trued ones are checked like any others.
 void true_for_paper(BlockRun& run);
 
+/// The passes up to a checked block, in running order: fill in, draft, check.
+BlockRun drafted_block(BlockSource source);
+
 /// The passes up to a checked and fitted block, in running order: fill in, draft, check, correct.
 BlockRun fitted_block(BlockSource source);
 

@@ -112,7 +112,11 @@ void add_bands(const Job& job, const PrintOptions& print, const BlockRun& run, c
   PrintOptions net = print;
   net.cut = CutStyle::Net;
   SheetNotes notes = notes_of(report);
-  notes.versions = {"black: the block as drafted", "grey, dotted: where 19 of 20 of its lines lie"};
+  notes.to_look_at = "how far the lines could be off, not for cutting";
+  notes.versions = {"black: the block as drafted",
+                    "between the grey dotted lines: 19 times of 20 her own line lies there"};
+  notes.corrections = notes.made = {};
+  notes.fitted = "";
   const Pattern block = true_darts(run.block.pattern).pattern;
   add_outputs(
       output_stem(job) + "-bands", OutputOf::Sheet, job,
@@ -185,6 +189,7 @@ JobResult done(const Job& job, FileStore& files) {
   if (!has_errors(run.problems)) make_pieces(job, files, run);
   if (!has_errors(run.problems) && job.bands) run.bands = bands_of(run);
   Report report = report_of(run, print.cut);
+  report.allowance = print.allowance;
   JobResult result;
   result.summary = summary_of(run);
   if (has_errors(run.problems)) {

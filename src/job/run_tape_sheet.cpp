@@ -34,11 +34,13 @@ std::string unit_on_form(Unit unit) {
   return unit == Unit::Cm ? "in centimetres: 74.5" : "in inches, to the eighth: 29 3/8";
 }
 
-/// Her newest session; none where there is no client.
+/// Her newest session with anything in it; none where there is none.
 std::optional<Session> last_session(const TapeForm& form) {
   if (form.is_new_client()) return std::nullopt;
   std::istringstream in(form.text);
-  return read_client(in, form.path).sessions.back();
+  std::vector<Session> all = read_client(in, form.path, Unfinished::Kept).sessions;
+  std::erase_if(all, [](const Session& one) { return !one.tape[MeasurementName::BustGirth]; });
+  return all.empty() ? std::nullopt : std::optional(all.back());
 }
 
 TapeSheetRow row_on_form(MeasurementName name, const std::optional<Session>& last, Unit unit) {

@@ -40,7 +40,7 @@ bool is_there(const std::string& path, FileStore& files) {
 
 Client read_again(const ClientText& file) {
   std::istringstream in{std::string(file.text)};
-  return read_client(in, file.file, Unfinished::Allowed);
+  return read_client(in, file.file, Unfinished::Kept);
 }
 
 std::string taped_text(Measure value, Unit unit) {

@@ -141,11 +141,16 @@ void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
   }
 }
 
+// Where the line bends more sharply than the band is wide, the band's edge would turn back on
+// itself: such places are left out.
 void draw_band(const EdgeBand& band, double side, Drawing& drawing) {
   std::vector<Point> points;
   for (const BandPlace& place : band.places) {
-    points.push_back(place.at + side * place.off);
+    const Point at = place.at + side * place.off;
+    const Vec along{place.across.y, -place.across.x};
+    if (points.empty() || dot(at - points.back(), along) > 0.0) points.push_back(at);
   }
+  if (points.size() < 2) return;
   drawing.line(SheetLayer::Marks, LineRole::Band, band.edge, Path::through(points));
 }
 

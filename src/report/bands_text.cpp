@@ -32,10 +32,24 @@ Length round_up(Length length, Unit unit) {
   return std::ceil(length / step) * step;
 }
 
-std::string what_to_leave(Length needed, Unit unit) {
-  const Length leave = round_up(needed, unit);
-  return fmt::format("To let the toile out so far, leave {} at its seams: --allowance {}\n",
-                     length_text(leave, unit), trimmed(leave.mm(), 2));
+/// More than this at a seam, and letting out is guessing. Ours.
+constexpr Length kWideSeam = Length::mm(40.0);
+
+std::string what_to_leave(const Report& report) {
+  const Unit unit = report.unit;
+  const Length leave = round_up(report.toile_allowance, unit);
+  if (leave <= report.allowance) {
+    return fmt::format("The {} at the toile's seams are enough to let it out that far.\n",
+                       length_text(report.allowance, unit));
+  }
+  if (leave > kWideSeam) {
+    return "That is more than the seams of a toile can take up: take more measurements before you "
+           "cut one.\n";
+  }
+  return fmt::format(
+      "So that the toile can be let out that far, leave {} at side, shoulder and opening: "
+      "--allowance {}\n",
+      length_text(leave, unit), trimmed(leave.mm(), 2));
 }
 
 }  // namespace
@@ -44,11 +58,11 @@ std::string take_first_text(const std::vector<Retake>& retakes) {
   std::string text;
   for (const Retake& retake : retakes) {
     if (retake.narrows < kWorthTaking) break;
-    text += text.empty() ? "Take first " + taken(retake) + ": all lines would lie " +
-                               percent(retake.narrows) + " closer.\n"
+    text += text.empty() ? "Take first " + taken(retake) + ": the lines would then be " +
+                               percent(retake.narrows) + " surer.\n"
                          : "Then " + taken(retake) + ": " + percent(retake.narrows) + " more.\n";
   }
-  return text.empty() ? "No single measurement would bring the lines much closer.\n" : text;
+  return text.empty() ? "No single measurement would make the lines much surer.\n" : text;
 }
 
 std::string bands_text(const Report& report) {
@@ -59,8 +73,7 @@ std::string bands_text(const Report& report) {
   for (const LengthBand& edge : report.bands->lengths) {
     text += band_row(edge, unit);
   }
-  return text + take_first_text(report.bands->take_first) +
-         what_to_leave(report.toile_allowance, unit);
+  return text + take_first_text(report.bands->take_first) + what_to_leave(report);
 }
 
 }  // namespace blockwright

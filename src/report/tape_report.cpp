@@ -99,7 +99,7 @@ std::string tape_text(const TapeReport& report) {
   std::string text = fmt::format("{}, session of {}: {}.\n", printable(report.client),
                                  report.session, counts_text(counts_of(report.body)));
   for (const Problem& problem : report.problems) text += to_text(problem) + "\n";
-  if (report.problems.empty()) {
+  if (report.problems.empty() && report.settled.contradicting.empty()) {
     text += "Nothing in it is unlikely. Only the body shows whether it is right.\n" +
             take_first_text(report.take_first);
   }

@@ -22,7 +22,10 @@ constexpr const char* kFew = R"({
 })";
 constexpr const char* kInches = R"({
   "format": "blockwright-client-1", "name": "Odile", "unit": "in",
-  "sessions": [{ "date": "2026-03-14", "tape": { "bust_girth": "36 1/4", "waist_girth": 29 } }]
+  "sessions": [{ "date": "2026-03-14", "tape": {
+    "bust_girth": "36 1/4", "waist_girth": 29, "back_waist_length": "15 1/4",
+    "side_neck_to_waist": "16 1/4", "side_neck_to_bust_point": "10 3/8", "shoulder_slope": 23,
+    "shoulder_length": "4 7/8", "side_length": 7, "front_waist_length": 13 } }]
 })";
 constexpr const char* kContradicting = R"({
   "format": "blockwright-client-1", "name": "Odile", "unit": "cm",
@@ -83,21 +86,32 @@ TEST_CASE("The report says what to take first, what was estimated, and what to l
   const std::string report = run_job(bands_job(), files).output;
   CHECK(has(report, "How far the lines could be off, 19 times of 20, in cm"));
   CHECK(has(report, "\nTake first the "));
-  CHECK(has(report, ", which was estimated: all lines would lie "));
+  CHECK(has(report, ", which was estimated: the lines would then be "));
   CHECK(has(report, "\nThen the "));
-  CHECK(has(report, " at its seams: --allowance "));
+  CHECK(has(report, "more than the seams of a toile can take up"));
 }
 
-TEST_CASE("In inches the allowance is in quarters, and in mm for the option") {
+TEST_CASE(
+    "What to leave is what the draft takes: in quarters of an inch, and in mm for the option") {
   MemoryFiles files = with_client(kInches);
   const std::string report = run_job(bands_job(), files).output;
   const auto at = report.find("leave ");
   REQUIRE(at != std::string::npos);
   const std::string said = report.substr(at, report.find('\n', at) - at);
   INFO(said);
-  const double mm = std::stod(said.substr(said.find("--allowance ") + 12));
-  CHECK(has(said, " in at its seams"));
-  CHECK(mm / 6.35 == Approx(std::round(mm / 6.35)).margin(0.01));
+  CHECK(has(said, " in at side, shoulder and opening"));
+  Job job = bands_job();
+  job.allowance = Length::mm(std::stod(said.substr(said.find("--allowance ") + 12)));
+  CHECK(job.allowance->mm() / 6.35 == Approx(std::round(job.allowance->mm() / 6.35)).margin(0.01));
+  CHECK(has(run_job(job, files).output, " at the toile's seams are enough to let it out that far"));
+}
+
+TEST_CASE("The sheet says that it is not for cutting, and orders nothing to be cut") {
+  MemoryFiles files = with_client(kFew);
+  (void)run_job(bands_job(), files);
+  CHECK(has(files.files["out/odile-bands.svg"], "not for cutting"));
+  CHECK_FALSE(has(files.files["out/odile-bands.svg"], "cut 1 on the fold"));
+  CHECK(has(files.files["out/odile-toile.svg"], "cut 1 on the fold"));
 }
 
 TEST_CASE("In JSON each edge and named point has its band, and no list is longer than needed") {

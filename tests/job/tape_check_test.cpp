@@ -184,7 +184,7 @@ TEST_CASE("The check says what to take first, as the bands do") {
   const std::string text = tape_of(R"("waist_girth": 72)");
   const std::string output = checked(text).output;
   CHECK(has(output, "Take first the "));
-  CHECK(has(output, ", which was estimated: all lines would lie "));
+  CHECK(has(output, ", which was estimated: the lines would then be "));
   TapeJob job;
   job.report = ReportKind::Json;
   const Json report = Json::parse(checked(text, job).output);
@@ -203,4 +203,30 @@ TEST_CASE("Contradictions are in the JSON report with what was settled") {
     CHECK(row["taped_mm"] != row["settled_mm"]);
     CHECK(row["redundancy"].get<double>() > 0.0);
   }
+}
+
+TEST_CASE("The check doubts what a draft of the same session doubts") {
+  const std::string text =
+      tape_of(R"("front_waist_length": 36.0, "side_neck_to_waist": 38.6, "neck_base_girth": 34.6)");
+  const JobResult result = checked(text);
+  CHECK(has(result.output, "[measure.neck_depth]"));
+  CHECK_FALSE(has(result.output, "Nothing in it is unlikely"));
+}
+
+TEST_CASE("A session that no block can be drawn from fails the check, as the draft") {
+  const std::string text = tape_of(R"("armscye_girth": 70, "scye_depth": 12)");
+  const JobResult result = checked(text);
+  MemoryFiles files = with("her.json", text);
+  Job draft;
+  draft.client = "her.json";
+  CHECK(run_job(draft, files).exit_code == 1);
+  CHECK(result.exit_code == 1);
+  CHECK(has(result.output, "error ["));
+}
+
+TEST_CASE("A session whose bust is still null is passed over, where there is another") {
+  const std::string text = R"({"format": "blockwright-client-1", "name": "Runa Vell", "unit": "cm",
+    "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 90.7}},
+                 {"date": "2026-09-14", "tape": {"bust_girth": null, "waist_girth": null}}]})";
+  CHECK(has(checked(text).output, "Runa Vell, session of 2026-03-14: 1 taken"));
 }

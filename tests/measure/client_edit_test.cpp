@@ -552,7 +552,7 @@ TEST_CASE("an empty client file has a null for each measurement, in the order of
             "already") == "client.duplicate");
   std::istringstream in(text), again(text);
   CHECK_THROWS_AS(read_client(in, "f.json"), InputError);
-  const Client client = read_client(again, "f.json", Unfinished::Allowed);
+  const Client client = read_client(again, "f.json", Unfinished::Kept);
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     CHECK_FALSE(client.sessions.at(0).tape[entry.name]);
   }

@@ -34,9 +34,7 @@ Json limits(const MeasurementInfo& entry, Unit unit) {
   const Json bounds = {
       {"minimum", ceil_to_hundredth(in_file_unit(entry.least.number(), entry.kind, unit))},
       {"maximum", floor_to_hundredth(in_file_unit(entry.most.number(), entry.kind, unit))}};
-  const bool needed = entry.name == MeasurementName::BustGirth;
-  const std::string readings = needed ? "readings" : "readings_or_null";
-  Json result = reference(prefix(entry.kind, unit) + readings);
+  Json result = reference(prefix(entry.kind, unit) + "readings_or_null");
   result.update(bounds);
   result["items"] = bounds;
   return result;

@@ -33,15 +33,15 @@ struct LengthBand {
 struct Retake {
   MeasurementName name;
   bool taped = false;    ///< it was taken once already
-  double narrows = 0.0;  ///< by so much of their width all bands are narrower then, 0 to 1
+  double narrows = 0.0;  ///< by so much of their present width all bands are narrower then, 0 to 1
 };
 
 struct BlockBands {
   std::vector<EdgeBand> edges;
   std::vector<PointBand> points;
   std::vector<LengthBand> lengths;
-  /// The one that narrows the bands most, and the one that does so after it. Fewer where the maker
-  /// is sure of all.
+  /// The one that narrows the bands most, and the one that does so after it. None where the bands
+  /// are under a millimetre.
   std::vector<Retake> take_first;
 };
 

@@ -106,6 +106,9 @@ struct CompareJob : DrawingJob {
 /// fraction near PrintOptions::allowance. Ours.
 inline constexpr Length kInchAllowance = Length::inches(0.75);
 
+/// A toile's seams hold no more: what is let out beyond is guessed. Common practice, no source.
+inline constexpr Length kMostAllowance = Length::mm(60.0);
+
 /// The block of a client, the block with darts moved, or a garment.
 struct Job : DrawingJob {
   Command command = Command::Draft;  ///< Draft, Pivot or Adapt

@@ -62,6 +62,7 @@ struct SheetNotes {
   std::vector<std::string> corrections;  ///< of fittings, one line each
   std::vector<std::string> made;         ///< how the pieces were made from the block, one line each
   std::vector<std::string> versions;     ///< of a comparison: which lines are whose
+  std::string to_look_at;                ///< what a sheet shows that is not for cutting; else empty
   std::vector<std::string> cautions;     ///< shown on the first page
   Unit unit = Unit::Cm;                  ///< of lengths on the paper
 };

@@ -74,15 +74,16 @@ struct Client {
   bool operator==(const Client&) const = default;
 };
 
-/// Whether a session may still be without its bust girth: null in its place. Such a session is
-/// filled in by hand or by `blockwright tape`; nothing can be drafted from it.
-enum class Unfinished { Refused, Allowed };
+/// What becomes of a session whose bust girth is still null. It is filled in by hand or by
+/// `blockwright tape`; nothing can be drafted from it. A client with no other session is refused
+/// where they are left out.
+enum class Unfinished { LeftOut, Kept };
 
 /// Reads a client file (format "blockwright-client-1", docs/formats.md). `file` names it in
 /// messages. Requires nothing of the content: whatever is wrong with it ends in an InputError that
 /// names file, place (line and column, or key), value, limit and cure.
 Client read_client(std::istream& in, std::string_view file,
-                   Unfinished unfinished = Unfinished::Refused);
+                   Unfinished unfinished = Unfinished::LeftOut);
 
 /// The session of that date, or the newest one if `date` is empty. Throws InputError, naming the
 /// dates there are, if there is none.

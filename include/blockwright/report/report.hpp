@@ -77,6 +77,7 @@ struct Report {
   std::vector<std::string> files;               ///< written
   std::optional<BlockBands> bands = {};         ///< where they were asked for
   Length toile_allowance = {};                  ///< that they ask for
+  Length allowance = {};                        ///< that the toile has at its seams
 };
 
 /// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.

@@ -184,7 +184,7 @@ std::vector<Option> drawing_options() {
       option("report", kAll, &Job::report, kNothing, "How the report is printed"),
       option("report", {Tape}, &Job::report, kNothing, "How a session is told that --check judges"),
       option("allowance", kPieces, &Job::allowance, kOutput, "Seam allowance of a toile",
-             {.otherwise = usual_allowances(), .limits = {0, 60}}),
+             {.otherwise = usual_allowances(), .limits = {0, kMostAllowance.mm()}}),
       option("margin", kDrawings, &Job::margin, kOutput, "Unprinted edge of the paper",
              {.limits = {7, 40}}),
       option("overlap", kDrawings, &Job::overlap, kOutput, "What neighbouring pages share",

@@ -43,6 +43,7 @@ std::string subtitle_text(const Layout& layout) {
   const SheetNotes& notes = layout.notes;
   const std::string cut(cut_style_name(layout.options.cut));
   std::string text = title_of(notes.garment.empty() ? cut : notes.garment + ", " + cut);
+  if (!notes.to_look_at.empty()) text = title_of(notes.to_look_at);
   text += ", session " + notes.session;
   if (!notes.version.empty()) text += ", blockwright " + notes.version;
   return text;
@@ -67,12 +68,15 @@ void draw_title(TextDrawing& drawing, const Box& frame, const Layout& layout,
 std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {
   const SheetNotes& notes = layout.notes;
   std::vector<Paragraph> text;
-  add_section(text, "Look at these before you cut", notes.cautions);
-  add_section(text, "Pieces", piece_list(layout));
+  const bool to_cut = notes.to_look_at.empty();
+  if (to_cut) {
+    add_section(text, "Look at these before you cut", notes.cautions);
+    add_section(text, "Pieces", piece_list(layout));
+  }
   add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
               notes.corrections);
   add_section(text, "Made from the block", notes.made);
-  add_section(text, "The two versions", notes.versions);
+  add_section(text, to_cut ? "The two versions" : "The lines", notes.versions);
   if (pages == NotesFor::JoinedPages) add_section(text, "Joining the pages", joining_lines());
   add_section(text, "Ease", notes.ease);
   add_section(text, "Estimated, not taped", notes.estimated);

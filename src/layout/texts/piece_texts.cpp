@@ -81,6 +81,10 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
   add(notes.client, kName);
   add("session " + notes.session, kBody);
   if (!notes.fitted.empty()) add(notes.fitted, kBody);
+  if (!notes.to_look_at.empty()) {
+    add_wrapped(notes.to_look_at, kMostEstimateLines);
+    return lines;
+  }
   add(std::string(cut_instruction(piece.cut_on)), kBody);
   if (size.detail == Detail::Short) return lines;
   const CutStyle cut = layout.options.cut;

@@ -77,6 +77,11 @@ class ClientReader {
       result.push_back(session(value));
       check_new_date(list, i);
     }
+    if (unfinished_ == Unfinished::LeftOut) {
+      std::erase_if(result,
+                    [](const Session& one) { return !one.tape[MeasurementName::BustGirth]; });
+      if (result.empty()) refuse_unfinished(bust_of(document_.child(list, 0)));
+    }
     std::ranges::sort(result, {}, &Session::date);
     return result;
   }
@@ -128,18 +133,22 @@ class ClientReader {
     const std::string hint = "write at least \"tape\": { \"bust_girth\": ... }";
     const JsonValue& value = required(document_, session, "tape", hint);
     auto result = per_measurement(value, hint, read_readings);
-    const JsonValue& bust =
-        required(document_, value, "bust_girth",
-                 fmt::format("it is the one measurement every session needs. {}",
-                             info(MeasurementName::BustGirth).how));
-    if (bust.kind == JsonKind::Null && unfinished_ == Unfinished::Refused) refuse_unfinished(bust);
+    required(document_, value, "bust_girth",
+             fmt::format("it is the one measurement every session needs. {}",
+                         info(MeasurementName::BustGirth).how));
     return result;
   }
 
+  // Requires: the session was read.
+  const JsonValue& bust_of(const JsonValue& session) const {
+    return *document_.member(*document_.member(session, "tape"), "bust_girth");
+  }
+
   [[noreturn]] void refuse_unfinished(const JsonValue& bust) const {
-    refuse("client.missing", document_.where(bust), "bust_girth is null: it was not taken yet",
-           "it is the one measurement every session needs: write it in place of null, go on with "
-           "`blockwright tape FILE`, or take the session out");
+    refuse(
+        "client.missing", document_.where(bust), "bust_girth is null: it was not taken yet",
+        "it is the one measurement every session needs: write it in place of null, or go on with "
+        "`blockwright tape FILE`");
   }
 
   PerMeasurement<Measure> ease(const JsonValue& root) const {

@@ -19,7 +19,7 @@ namespace {
 // A session that is not finished yet may be changed, too.
 Client client_in(const ClientText& source) {
   std::istringstream in{std::string(source.text)};
-  return read_client(in, source.file, Unfinished::Allowed);
+  return read_client(in, source.file, Unfinished::Kept);
 }
 
 // A client file whose text is to be changed.
