@@ -4,7 +4,9 @@
 #include "blockwright/job/tape_form.hpp"
 #include "prompt.hpp"
 
+#include <algorithm>
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace blockwright {
@@ -56,9 +58,7 @@ void ask_until(const Prompt& prompt, const std::string& question,
 
 Unit asked_unit(const Prompt& prompt) {
   for (;;) {
-    const std::string answer = asked(prompt, "Unit of the tape: cm or in");
-    if (answer == "cm") return Unit::Cm;
-    if (answer == "in" || answer == "inches") return Unit::Inch;
+    if (const auto unit = unit_typed(asked(prompt, "Unit of the tape: cm or in"))) return *unit;
     say(prompt, "cm or in");
   }
 }
@@ -81,9 +81,8 @@ void ask_when(const TapeJob& job, const std::string& today, const Prompt& prompt
     ask_until(prompt, "Date of this session (Enter: " + usual + ")",
               [&](const std::string& date) { date_session(form, date.empty() ? usual : date); });
   }
-  if (form.continued) {
-    prompt.out() << "The file has a session of that date: what it has not got yet is asked.\n";
-  } else if (!job.by.empty()) {
+  if (form.continued) return;
+  if (!job.by.empty()) {
     name_taker(form, job.by);
   } else {
     ask_until(prompt, "Who holds the tape? (Enter: leave it out)",
@@ -94,70 +93,143 @@ void ask_when(const TapeJob& job, const std::string& today, const Prompt& prompt
 /// What the person does at a measurement.
 enum class GoesOn { Next, Back, Save };
 
-/// Enters an answer. An unlikely one is asked for once more, and kept if it is typed again or Enter
-/// is pressed.
-void enter_answer(const Prompt& prompt, TapeForm& form, MeasurementName name, std::string answer) {
-  const std::string again = "  Type it again, or Enter to keep it, " + question_of(form, name).unit;
-  for (std::string doubted;;) {
-    const Remarks remarks = enter(form, name, answer);
-    if (answer == doubted) return;
-    for (const std::string& sentence : remarks.sentences) say(prompt, sentence);
-    if (!remarks.ask_again) return;
-    doubted = answer;
-    answer = asked(prompt, again);
-    if (answer.empty()) return;
-  }
+/// A word of the prompt in whatever case.
+std::string in_small_letters(std::string word) {
+  std::ranges::transform(word, word.begin(), [](unsigned char c) {
+    return static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+  });
+  return word;
 }
 
-GoesOn ask_measurement(const Prompt& prompt, TapeForm& form, MeasurementName name) {
-  const TapeQuestion question = question_of(form, name);
-  say(prompt, question.how);
-  if (!question.known.empty()) say(prompt, question.known);
-  if (!question.now.empty()) say(prompt, "You entered " + question.now + "; Enter keeps it.");
-  for (;;) {
-    const std::string answer = asked(prompt, question.name + ", " + question.unit);
-    if (answer == "back") return GoesOn::Back;
-    if (answer == "save") return GoesOn::Save;
-    const bool left_out = answer.empty() || answer == "skip";
-    const bool needed = name == MeasurementName::BustGirth && !form.taken.tape[name];
-    if (left_out && !needed) return GoesOn::Next;
-    try {
-      if (left_out) {
-        say(prompt, "The bust girth is the one measurement that is needed.");
-      } else if (answer == "?") {
-        say(prompt, "It closes " + question.closes + ".");
-        say(prompt, "Where the tape runs: docs/tape.md, " + question.figure + ".");
-      } else {
-        enter_answer(prompt, form, name, answer);
-        return GoesOn::Next;
-      }
-    } catch (const InputError& error) {
-      say(prompt, error.problem());
+/// One measurement, asked for until there is an answer. An unlikely one is asked for once more, and
+/// kept if it is typed again or with Enter; the words of the prompt hold there, too.
+class AskedMeasurement {
+ public:
+  AskedMeasurement(const Prompt& prompt, TapeForm& form, MeasurementName name)
+      : prompt_(prompt), form_(form), name_(name) {}
+
+  GoesOn ask() {
+    introduce();
+    for (;;) {
+      const TapeQuestion question = question_of(form_, name_);
+      const std::string words = doubted_ ? "  Type it again, or Enter to keep " + question.value
+                                         : question.name + ", " + question.unit;
+      if (const auto way = after(asked(prompt_, words))) return *way;
     }
   }
+
+ private:
+  void introduce() {
+    const TapeQuestion question = question_of(form_, name_);
+    prompt_.out() << "\n"
+                  << question.number << " of " << kMeasurementCount << "  " << question.name
+                  << "\n";
+    say(prompt_, question.how);
+    if (!question.known.empty()) say(prompt_, question.known);
+    if (question.value.empty()) return;
+    const char* const has = question.entered ? "You entered " : "The file has ";
+    const bool may_go = question.entered && !question.needed;
+    say(prompt_,
+        has + question.value + "; Enter keeps it" + (may_go ? ", \"skip\" takes it out." : "."));
+  }
+
+  /// What follows from an answer; nothing: it is asked once more.
+  std::optional<GoesOn> after(const std::string& answer) {
+    const std::string word = in_small_letters(answer);
+    if (word == "back") return kept(GoesOn::Back);
+    if (word == "save") return kept(GoesOn::Save);
+    if (word == "?") return explained();
+    if (word == "skip") return skipped();
+    if (!word.empty()) return entered(answer);
+    const TapeQuestion question = question_of(form_, name_);
+    return question.needed && question.value.empty() ? refused() : kept(GoesOn::Next);
+  }
+
+  GoesOn kept(GoesOn way) const {
+    if (doubted_) say(prompt_, question_of(form_, name_).value + " is kept.");
+    return way;
+  }
+
+  std::optional<GoesOn> explained() const {
+    const TapeQuestion question = question_of(form_, name_);
+    say(prompt_, "It closes " + question.closes + ".");
+    say(prompt_, "Where the tape runs: docs/tape.md, " + question.figure + ".");
+    say(prompt_,
+        "Type a value once more to correct it; \"skip\" takes out what you entered. \"back\" "
+        "leads to the one before.");
+    return std::nullopt;
+  }
+
+  std::optional<GoesOn> refused() const {
+    say(prompt_, "The bust girth is the one measurement that is needed.");
+    return std::nullopt;
+  }
+
+  std::optional<GoesOn> skipped() {
+    const TapeQuestion question = question_of(form_, name_);
+    if (question.needed) return refused();
+    if (!question.entered) return GoesOn::Next;
+    take_out(form_, name_);
+    const std::string left = question_of(form_, name_).value;
+    say(prompt_, question.value + " is taken out" +
+                     (left.empty() ? "." : "; what the file has stays: " + left + "."));
+    return GoesOn::Next;
+  }
+
+  std::optional<GoesOn> entered(const std::string& answer) {
+    const auto before = form_.taken.tape[name_];
+    try {
+      const Remarks remarks = enter(form_, name_, answer);
+      if (doubted_ && form_.taken.tape[name_] == before) return kept(GoesOn::Next);
+      for (const std::string& sentence : remarks.sentences) say(prompt_, sentence);
+      doubted_ = remarks.ask_again;
+      if (!doubted_) return GoesOn::Next;
+    } catch (const InputError& error) {
+      say(prompt_, error.problem());
+    }
+    return std::nullopt;
+  }
+
+  const Prompt& prompt_;
+  TapeForm& form_;
+  MeasurementName name_;
+  bool doubted_ = false;  // whether what is entered is asked for once more
+};
+
+void say_begin(const Prompt& prompt, const TapeForm& form, const TapeRound& round) {
+  if (form.continued) {
+    prompt.out() << "The file has a session of that date";
+    if (round.in_file == kMeasurementCount) {
+      prompt.out() << ", and all " << kMeasurementCount << " are taken.\n";
+    } else {
+      prompt.out() << ": what it has not got yet is asked. \"back\" leads to what it has.\n";
+    }
+  }
+  prompt.out()
+      << "\nType one reading, or several with spaces between; the middle one is used.\n"
+      << "Enter leaves a measurement out, or keeps what is there. \"back\" goes to the one\n"
+      << "before, to correct it or, with \"skip\", to take it out; \"?\" tells what it is for;\n"
+      << "\"save\" ends. Whatever you entered is kept.\n";
 }
 
 void ask_measurements(const Prompt& prompt, TapeForm& form) {
-  prompt.out()
-      << "\nType one reading, or several with spaces between; the middle one is used.\n"
-      << "Enter leaves a measurement out, \"back\" goes to the one before, \"?\" tells what\n"
-      << "it is for, \"save\" ends. Whatever you entered is kept.\n";
-  const std::vector<MeasurementName> names = still_to_take(form);
-  for (std::size_t i = 0; i < names.size();) {
-    if (i == kFirstMeasurements && names.size() == kMeasurementCount) {
+  const TapeRound round = round_of(form);
+  say_begin(prompt, form, round);
+  const std::size_t begin = round.in_file == kMeasurementCount ? 0 : round.in_file;
+  for (std::size_t i = begin; i < round.names.size();) {
+    if (i == kFirstMeasurements && round.in_file == 0) {
       prompt.out()
           << "\nThat is enough for a good first block. The others make it better; what is\n"
           << "left out is estimated.\n";
     }
-    prompt.out() << "\n"
-                 << i + 1 << " of " << names.size() << "  " << question_of(form, names[i]).name
-                 << "\n";
-    const GoesOn answered = ask_measurement(prompt, form, names[i]);
-    if (answered == GoesOn::Save) return;
-    if (answered == GoesOn::Next) {
+    const GoesOn way = AskedMeasurement(prompt, form, round.names[i]).ask();
+    if (way == GoesOn::Save) return;
+    if (way == GoesOn::Next) {
       ++i;
     } else if (i > 0) {
       --i;
+    } else {
+      say(prompt, "This is the first one.");
     }
   }
 }
@@ -182,6 +254,10 @@ void save_or_show(const TapeForm& form, FileStore& files, const Prompt& prompt) 
 }
 
 bool save(const TapeForm& form, FileStore& files, const Prompt& prompt) {
+  if (form.entered.empty() && round_of(form).in_file == kMeasurementCount) {
+    prompt.out() << "\nNothing is changed: all " << kMeasurementCount << " are taken.\n";
+    return true;
+  }
   const std::string missing = missing_from(form);
   if (!missing.empty()) {
     prompt.out() << "\nNothing is written: " << missing << ".\n";
@@ -193,7 +269,7 @@ bool save(const TapeForm& form, FileStore& files, const Prompt& prompt) {
   prompt.out() << "\nWritten into " << path << ": " << count
                << (count == 1 ? " measurement" : " measurements") << " of " << form.date << ".\n";
   if (!form.is_new_client()) prompt.out() << "The text before it is " << path << ".bak\n";
-  prompt.out() << "Next: blockwright draft " << path << "\n";
+  prompt.out() << "Next: blockwright draft " << as_argument(form.path) << "\n";
   return true;
 }
 

@@ -30,7 +30,7 @@ JobResult blank(const TapeJob& job, FileStore& files) {
   result.output = "Written: " + path + "\nPut her name in the place of \"" + safe_stem(job.client) +
                   "\", and each measurement in the place of its null; what stays null is "
                   "estimated.\nOr fill it in at the prompt: blockwright tape " +
-                  path + "\n";
+                  as_argument(job.client) + "\n";
   return result;
 }
 

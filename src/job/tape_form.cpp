@@ -1,14 +1,17 @@
 #include "blockwright/job/tape_form.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/printable.hpp"
 #include "blockwright/figure/tape_figure.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/text/units.hpp"
 #include "option_words.hpp"
 
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
 #include <algorithm>
-#include <iterator>
 #include <sstream>
 
 namespace blockwright {
@@ -56,11 +59,13 @@ std::string known_of(const TapeForm& form, MeasurementName name) {
   std::string known;
   if (form.earlier && form.earlier->tape[name]) {
     known = "On " + form.earlier->date + " it was " +
-            taped_text(form.earlier->tape[name]->median(), form.unit) + ". ";
+            taped_text(form.earlier->tape[name]->median(), form.unit) + ".";
   }
   if (const auto range = expected_range(without(form.taken, name), name)) {
-    known += "By what you took it is most likely between " + taped_text(range->least, form.unit) +
-             " and " + taped_text(range->most, form.unit) + ".";
+    known += known.empty() ? "" : " ";
+    known += "Going by what you took, it is most likely between " +
+             taped_text(range->least, form.unit) + " and " + taped_text(range->most, form.unit) +
+             ".";
   }
   return known;
 }
@@ -73,6 +78,22 @@ void keep(TapeForm& form, MeasurementName name, const TypedReadings& typed) {
   } else {
     form.entered.push_back({name, typed.typed});
   }
+}
+
+const NewReadings* entered_of(const TapeForm& form, MeasurementName name) {
+  const auto found = std::ranges::find(form.entered, name, &NewReadings::name);
+  return found == form.entered.end() ? nullptr : &*found;
+}
+
+/// As it was entered: "63 in" would not do for 62 63/64.
+std::string value_of(const TapeForm& form, MeasurementName name) {
+  const bool angle = info(name).kind == MeasurementKind::Angle;
+  if (const NewReadings* entered = entered_of(form, name)) {
+    return fmt::format("{} {}", fmt::join(entered->values, ", "),
+                       angle ? "degrees" : unit_name(form.unit));
+  }
+  const auto& known = form.taken.tape[name];
+  return known ? taped_text(known->median(), form.unit) : "";
 }
 
 /// The date of a session that nothing can be drafted from yet; empty if there is none.
@@ -97,14 +118,33 @@ std::string new_text(const TapeForm& form, const std::string& now) {
   const NewSession session{form.date, form.by, form.entered};
   if (now.empty()) return new_client_text({form.name, form.unit, session}, form.path);
   const ClientText old{now, form.path};
-  return has_session(read_again(old), form.date) ? with_readings(old, form.date, form.entered)
-                                                 : with_session(old, session);
+  if (!has_session(read_again(old), form.date)) return with_session(old, session);
+  std::vector<NewReadings> more, again;
+  for (const NewReadings& taken : form.entered) {
+    (form.in_file.tape[taken.name] ? again : more).push_back(taken);
+  }
+  const std::string text = with_readings(old, form.date, more);
+  return with_retaken({text, form.path}, form.date, again);
+}
+
+/// Before anything is asked.
+void judge_words(const TapeJob& job) {
+  const auto judged = [](const char* option, const NewSession& session) {
+    try {
+      require_readable(kAnyName, session);
+    } catch (const InputError& error) {
+      refuse_option(option, error.problem().message.plain(), error.problem().hint.plain());
+    }
+  };
+  if (!job.date.empty()) judged("--date", {.date = job.date, .by = "", .tape = {}});
+  judged("--by", {.date = kAnyDate, .by = job.by, .tape = {}});
 }
 
 }  // namespace
 
 void judge_tape(const TapeJob& job) {
   judge(job);
+  judge_words(job);
   if (static_cast<int>(job.check) + static_cast<int>(job.sheet) + static_cast<int>(job.blank) > 1) {
     refuse_option(job.blank ? "--blank" : "--sheet", "two things are asked for at once",
                   "use one of --check, --sheet and --blank in a run");
@@ -113,6 +153,15 @@ void judge_tape(const TapeJob& job) {
     refuse_option("CLIENT", "no client file was named",
                   "`blockwright tape --help` shows how it is called");
   }
+}
+
+std::string as_argument(const std::string& path) {
+  constexpr std::string_view plain =
+      "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_./-+=@%,:";
+  if (path.find_first_not_of(plain) == std::string::npos) return shown_place(path);
+  std::string quoted;
+  for (const char c : path) quoted += c == '\'' ? "'\\''" : std::string(1, c);
+  return shown_place("'" + quoted + "'");
 }
 
 TapeForm open_tape(const TapeJob& job, FileStore& files) {
@@ -141,7 +190,7 @@ void date_session(TapeForm& form, const std::string& date) {
     if (session.date < date) form.earlier = session;
     if (session.date != date) continue;
     form.continued = true;
-    form.taken = session;
+    form.in_file = form.taken = session;
   }
 }
 
@@ -150,24 +199,27 @@ void name_taker(TapeForm& form, const std::string& by) {
   form.by = by;
 }
 
-std::vector<MeasurementName> still_to_take(const TapeForm& form) {
-  std::vector<MeasurementName> names;
-  std::ranges::copy_if(tape_order(), std::back_inserter(names),
-                       [&](MeasurementName name) { return !form.taken.tape[name]; });
-  return names;
+TapeRound round_of(const TapeForm& form) {
+  TapeRound round{.names = {tape_order().begin(), tape_order().end()}};
+  const auto to_take = std::ranges::stable_partition(
+      round.names, [&](MeasurementName name) { return form.in_file.tape[name].has_value(); });
+  round.in_file = round.names.size() - to_take.size();
+  return round;
 }
 
 TapeQuestion question_of(const TapeForm& form, MeasurementName name) {
   const MeasurementInfo& entry = info(name);
   const bool angle = entry.kind == MeasurementKind::Angle;
-  const auto& now = form.taken.tape[name];
   return {name_text(entry.key),
           angle ? "degrees" : std::string(unit_name(form.unit)),
           std::string(entry.how),
           std::string(entry.closes),
           figure_words(name),
+          tape_number(name),
           known_of(form, name),
-          now ? taped_text(now->median(), form.unit) : ""};
+          value_of(form, name),
+          entered_of(form, name) != nullptr,
+          name == MeasurementName::BustGirth && !form.in_file.tape[name]};
 }
 
 Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {
@@ -177,6 +229,11 @@ Remarks enter(TapeForm& form, MeasurementName name, const std::string& answer) {
   keep(form, name, typed);
   const Session* earlier = form.earlier ? &*form.earlier : nullptr;
   return remarks_on(typed, name, without(form.taken, name), earlier, form.unit);
+}
+
+void take_out(TapeForm& form, MeasurementName name) {
+  std::erase_if(form.entered, [&](const NewReadings& taken) { return taken.name == name; });
+  form.taken.tape[name] = form.in_file.tape[name];
 }
 
 std::string missing_from(const TapeForm& form) {

@@ -32,10 +32,12 @@ Measure measured(double written, MeasurementKind kind, Unit unit) {
 }
 
 std::string limits_text(const MeasurementInfo& entry, Unit unit) {
-  const double least = std::ceil(10.0 * in_unit(entry.least, unit)) / 10.0;
-  const double most = std::floor(10.0 * in_unit(entry.most, unit)) / 10.0;
-  return fmt::format("{} to {} {}", trimmed(least, 1), trimmed(most, 1),
-                     unit_name(unit, entry.kind));
+  const bool inches = unit == Unit::Inch && entry.kind != MeasurementKind::Angle;
+  const double steps = inches ? 16.0 : 10.0;
+  const double least = std::ceil(steps * in_unit(entry.least, unit)) / steps;
+  const double most = std::floor(steps * in_unit(entry.most, unit)) / steps;
+  const auto text = [&](double limit) { return inches ? inch_fraction(limit) : trimmed(limit, 1); };
+  return fmt::format("{} to {} {}", text(least), text(most), unit_name(unit, entry.kind));
 }
 
 }  // namespace blockwright

@@ -21,7 +21,8 @@ double in_unit(Measure value, Unit unit);
 /// What a number of a file measures: in its unit, or in degrees.
 Measure measured(double written, MeasurementKind kind, Unit unit);
 
-/// "60 to 160 cm": the limits of a measurement in the file's unit, rounded inwards.
+/// "60 to 160 cm", "23 5/8 to 62 15/16 in": the limits of a measurement in the file's unit, as a
+/// tape shows them, rounded inwards.
 std::string limits_text(const MeasurementInfo& entry, Unit unit);
 
 }  // namespace blockwright

@@ -1,10 +1,6 @@
 #include "blockwright/measure/tape_session.hpp"
 
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/base/printable.hpp"
 #include "blockwright/measure/tape_changes.hpp"
-#include "blockwright/text/refuse.hpp"
-#include "client/client_file.hpp"
 #include "measure_text.hpp"
 #include "slips.hpp"
 #include "survey.hpp"
@@ -14,7 +10,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
 
 namespace blockwright {
 namespace {
@@ -28,84 +23,6 @@ constexpr std::array<MeasurementName, kMeasurementCount> kTapeOrder{
     UpperChestGirth, NeckBaseGirth, ShoulderSlope, BackShoulderSlant, AcrossBack, ScyeDepth,
     FrontShoulderSlant, FrontWaistLength, AcrossFront, BustPointWidth, FrontBustWidth, ArmscyeGirth,
     UpperArmGirth, WaistToHip, HipGirth, Stature};
-
-// --- what was typed --------------------------------------------------------------------------
-
-[[noreturn]] void refuse_reading(const MeasurementInfo& entry, std::string_view said,
-                                 std::string hint, const Limit& limit = {}) {
-  throw InputError({.severity = Severity::Error,
-                    .code = "tape.reading",
-                    .where = std::string(entry.key),
-                    .message = std::string(said),
-                    .hint = std::move(hint),
-                    .measurements = {std::string(entry.key)},
-                    .limit = limit});
-}
-
-// "74,5 cm" as "74.5".
-std::string plain_number(std::string word) {
-  std::ranges::replace(word, ',', '.');
-  return word;
-}
-
-bool is_unit_word(std::string_view word, Unit unit, MeasurementKind kind) {
-  if (kind == MeasurementKind::Angle) return word == "degrees" || word == "\u00b0";
-  if (unit == Unit::Cm) return word == "cm";
-  return word == "in" || word == "inches" || word == "\"" || word == "\u2033";
-}
-
-// Takes the unit from the end of "74cm" or "29\"".
-std::string without_unit(std::string word, Unit unit, MeasurementKind kind) {
-  const std::size_t end = word.find_last_of("0123456789") + 1;
-  if (end > 0 && is_unit_word(word.substr(end), unit, kind)) word.resize(end);
-  return word;
-}
-
-// The words of an answer, a fraction together with the whole inches before it.
-std::vector<std::string> numbers_of(std::string_view answer, Unit unit, MeasurementKind kind) {
-  std::vector<std::string> numbers;
-  std::istringstream in{std::string(answer)};
-  for (std::string word; in >> word;) {
-    if (is_unit_word(word, unit, kind) && !numbers.empty()) continue;
-    word = without_unit(plain_number(word), unit, kind);
-    const bool fraction = word.find('/') != std::string::npos;
-    const bool after_whole =
-        !numbers.empty() && number_in<unsigned>(numbers.back()).has_value() && fraction;
-    if (after_whole) {
-      numbers.back() += " " + word;
-    } else {
-      numbers.push_back(word);
-    }
-  }
-  return numbers;
-}
-
-double number_typed(const std::string& typed, const MeasurementInfo& entry, Unit unit) {
-  const bool inches = unit == Unit::Inch && entry.kind != MeasurementKind::Angle;
-  const auto number = inches ? inches_of(typed) : std::nullopt;
-  if (number) return *number;
-  if (const auto decimal = number_in<double>(typed); decimal && std::isfinite(*decimal)) {
-    return *decimal;
-  }
-  const std::string fraction = inches ? std::string() : fraction_in_cm(typed);
-  refuse_reading(entry, "'" + shown(typed) + "' is no number",
-                 !fraction.empty() ? fraction
-                 : inches          ? "type inches as on the tape, 29 1/4, or with a point, 29.25"
-                                   : "type a number, 74.5, or several with spaces between");
-}
-
-Measure reading_of(const std::string& typed, const MeasurementInfo& entry, Unit unit,
-                   const std::optional<Measure>& bust) {
-  const double written = number_typed(typed, entry, unit);
-  const Measure reading = measured(written, entry.kind, unit);
-  if (entry.allows(reading)) return reading;
-  refuse_reading(entry,
-                 fmt::format("{} {} is outside {}", shown(typed), unit_name(unit, entry.kind),
-                             limits_text(entry, unit)),
-                 range_hint(entry, {typed, written, unit}, bust), {entry.least, entry.most});
-}
-
-// --- what is to be said of it ----------------------------------------------------------------
 
 // Nineteen women of twenty lie within.
 constexpr double kOrdinarySd = 2.0;
@@ -154,12 +71,12 @@ void say_unlikely(const TypedReadings& typed, const MeasurementInfo& entry, cons
   const auto& bust = taken.tape[BustGirth];
   if (!slip && is_fuller_waist(entry.name, value, bust->median())) return;
   remarks.ask_again = true;
-  remarks.sentences.push_back(
-      fmt::format("{} would be unusual: by what you took so far it is {}, give or take {}.{}{}",
-                  measure_text(value, unit), measure_text(expected->value, unit),
-                  measure_text(expected->sd, unit),
-                  slip ? " Did you mean " + meant_text(*slip, unit) + "?" : "",
-                  earlier_slip(entry, with_it, unit)));
+  remarks.sentences.push_back(fmt::format(
+      "{} would be unusual: going by what you took so far, it is {}, give or take {}.{}{}",
+      measure_text(value, unit), measure_text(expected->value, unit),
+      measure_text(expected->sd, unit),
+      slip ? " Did you mean " + meant_text(*slip, unit) + "?" : "",
+      earlier_slip(entry, with_it, unit)));
 }
 
 void say_spread(const Readings& readings, const MeasurementInfo& entry, Unit unit,
@@ -187,22 +104,6 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
 }  // namespace
 
 const std::array<MeasurementName, kMeasurementCount>& tape_order() { return kTapeOrder; }
-
-TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit,
-                             const std::optional<Measure>& bust) {
-  const MeasurementInfo& entry = info(name);
-  TypedReadings all;
-  all.typed = numbers_of(answer, unit, entry.kind);
-  if (all.typed.empty()) refuse_reading(entry, "there is no number", "type one, or skip");
-  if (all.typed.size() > kMostReadings) {
-    refuse_reading(entry, fmt::format("{} readings, over {}", all.typed.size(), kMostReadings),
-                   "type the last few");
-  }
-  for (const std::string& typed : all.typed) {
-    all.readings.values.push_back(reading_of(typed, entry, unit, bust));
-  }
-  return all;
-}
 
 std::optional<ExpectedRange> expected_range(const Session& taken, MeasurementName name) {
   const auto expected = expectation(taken, name);

@@ -2,6 +2,7 @@
 #include "../../src/cli/tape_prompt.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
@@ -104,7 +105,7 @@ TEST_CASE("A session that was broken off goes on where it ended") {
   INFO(said);
   CHECK(wrote);
   CHECK(has(said, "The file has a session of that date: what it has not got yet is asked."));
-  CHECK(has(said, "1 of 22  underbust girth"));
+  CHECK(has(said, "2 of 24  underbust girth"));
   CHECK(count_of(said, "bust girth, cm >") == 2);  // the underbust girth, twice
   const Client client = client_in(files);
   REQUIRE(client.sessions.size() == 1);
@@ -177,6 +178,122 @@ TEST_CASE(
   MemoryFiles files;
   asked("V.\ncm\n\n\n94\n66\n81\n", files);
   CHECK(client_in(files).sessions[0].tape[UnderbustGirth]->median().number() == 810.0);
+}
+
+TEST_CASE("In doubt the words hold as at the plain question, and what is kept is said") {
+  const std::string begun = "V.\ncm\n\n\n94\n66\n";
+  MemoryFiles back;
+  std::string said = asked(begun + "back\n95\n\n74\nsave\n", back).said;
+  INFO(said);
+  CHECK(has(said, "66 cm is kept."));
+  CHECK(has(said, "You entered 94 cm; Enter keeps it."));
+  CHECK(client_in(back).sessions[0].tape[BustGirth]->median().number() == 950.0);
+  CHECK(client_in(back).sessions[0].tape[UnderbustGirth]->median().number() == 660.0);
+  MemoryFiles saved;
+  said = asked(begun + "?\nSAVE\n99\n", saved).said;
+  CHECK(has(said, "It closes the front's share of the bust"));
+  CHECK(has(said, "66 cm is kept.\n\nWritten into people/verity.json: 2 measurements"));
+  MemoryFiles left_out;
+  said = asked(begun + "ninety\nSkip\n74\n", left_out).said;
+  CHECK(has(said, "'ninety' is no number"));
+  CHECK(has(said, "66 cm is taken out."));
+  CHECK_FALSE(client_in(left_out).sessions[0].tape[UnderbustGirth]);
+  CHECK(client_in(left_out).sessions[0].tape[WaistGirth]->median().number() == 740.0);
+}
+
+TEST_CASE("What was entered is taken out again with skip, but for the bust girth") {
+  MemoryFiles files;
+  const std::string said =
+      asked("V.\ncm\n\n\n94\n82\n74, 74.5\nBack\nskip\nback\nback\nback\nskip\n\nsave\n", files)
+          .said;
+  INFO(said);
+  CHECK(has(said, "You entered 74, 74.5 cm; Enter keeps it, \"skip\" takes it out."));
+  CHECK(has(said, "74, 74.5 cm is taken out."));
+  CHECK(count_of(said, "The bust girth is the one measurement that is needed.") == 1);
+  const Client client = client_in(files);
+  CHECK(client.sessions[0].tape[BustGirth]);
+  CHECK(client.sessions[0].tape[UnderbustGirth]);
+  CHECK_FALSE(client.sessions[0].tape[WaistGirth]);
+}
+
+TEST_CASE("What the file has is taken again: back leads there from the first question") {
+  MemoryFiles files = with_client();
+  TapeJob job;
+  job.date = "2026-07-12";
+  const auto [said, wrote] = asked("back\n75.50\nsave\n", files, job);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "3 of 24  waist girth"));
+  CHECK(has(said, "The file has 74 cm; Enter keeps it."));
+  std::string expected = kClient;
+  expected.replace(expected.find("74.00"), 5, "75.5");
+  CHECK(files.files.at("people/verity.json") == expected);
+  CHECK(files.files.at("people/verity.json.bak") == kClient);
+  MemoryFiles undone = with_client();
+  const std::string again = asked("back\nback\nback\n75\nback\nskip\n", undone, job).said;
+  INFO(again);
+  CHECK(has(again, "This is the first one."));
+  CHECK(has(again, "75 cm is taken out; what the file has stays: 94 cm."));
+  CHECK(undone.files.at("people/verity.json") == kClient);
+}
+
+TEST_CASE("Where all are taken it says so, and each can be taken again") {
+  std::vector<NewReadings> all;
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    const double middle = 0.5 * (entry.least.number() + entry.most.number());
+    const bool angle = entry.kind == MeasurementKind::Angle;
+    all.push_back({entry.name, {std::to_string(static_cast<int>(angle ? middle : middle / 10.0))}});
+  }
+  const std::string full = new_client_text({"V.", Unit::Cm, {"2026-07-12", "", all}}, "v.json");
+  TapeJob job;
+  job.date = "2026-07-12";
+  MemoryFiles files({{"people/verity.json", full}});
+  const auto [said, wrote] = asked("save\n", files, job);
+  INFO(said);
+  CHECK(wrote);
+  CHECK(has(said, "all 24 are taken.\n"));
+  CHECK(has(said, "Nothing is changed: all 24 are taken."));
+  CHECK(files.files.at("people/verity.json") == full);
+  CHECK(asked("111\nsave\n", files, job).wrote);
+  CHECK(client_in(files).sessions[0].tape[BustGirth]->median().number() == 1110.0);
+}
+
+TEST_CASE("The unit is taken in any case and written out") {
+  for (const std::string& word : each(std::vector<std::string>{"IN", "inch", "inches"})) {
+    MemoryFiles files;
+    asked("V.\n" + word + "\n\n\n36½, 36-1/2\nsave\n", files);
+    CHECK(client_in(files).unit == Unit::Inch);
+    CHECK(client_in(files).sessions[0].tape[BustGirth]->values.size() == 2);
+  }
+  MemoryFiles files;
+  asked("V.\ncentimetres\n\n\n94.\nsave\n", files);
+  CHECK(client_in(files).unit == Unit::Cm);
+}
+
+TEST_CASE("A date or name that no file may have is refused as the option that gave it") {
+  TapeJob job;
+  job.client = "v.json";
+  job.date = "2026-13-01";
+  const auto refused = [&] {
+    try {
+      judge_tape(job);
+    } catch (const UsageError& error) {
+      return error.problem().where + ": " + error.problem().message.plain();
+    }
+    return std::string();
+  };
+  CHECK(has(refused(), "--date: "));
+  CHECK(has(refused(), "2026-13-01"));
+  job.date = "2026-12-01";
+  CHECK(refused().empty());
+  job.by = "a\nb";
+  CHECK(has(refused(), "--by: "));
+}
+
+TEST_CASE("A path is a word of the next command, in quotes where a shell needs them") {
+  CHECK(as_argument("people/verity.json") == "people/verity.json");
+  CHECK(as_argument("a b.json") == "'a b.json'");
+  CHECK(as_argument("V's.json") == "'V'\\''s.json'");
 }
 
 TEST_CASE("A wrong answer is told its cure and asked for again") {

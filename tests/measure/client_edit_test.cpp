@@ -510,6 +510,35 @@ TEST_CASE("more measurements go behind those of their session, without moving a 
   }
 }
 
+TEST_CASE("readings taken again replace those of their session, and no other byte") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    const Session& session = before.sessions.front();
+    const double cm = before.unit == Unit::Cm ? 1.0 : 2.54;
+    for (const MeasurementInfo& entry : measurement_catalogue()) {
+      if (!session.tape[entry.name] || entry.kind == MeasurementKind::Angle) continue;
+      const std::string middle =
+          fixed(0.5 * (entry.least.length() + entry.most.length()).cm() / cm, 1);
+      const std::string once =
+          with_retaken({text, "f.json"}, session.date, {{entry.name, {middle, middle}}});
+      const std::string again =
+          with_retaken({once, "f.json"}, session.date, {{entry.name, {middle}}});
+      INFO(once << again);
+      CHECK(client_of(again).sessions.front().tape[entry.name]->values.size() == 1);
+      Client after = client_of(once);
+      CHECK(after.sessions.front().tape[entry.name]->values.size() == 2);
+      after.sessions.front().tape[entry.name] = session.tape[entry.name];
+      CHECK(after == before);
+    }
+  }
+  const std::string text = with_session(
+      {kBegin + "\n}", "f.json"}, {"2027-05-06", "", {{MeasurementName::BustGirth, {"93.0"}}}});
+  std::string expected = text;
+  expected.replace(expected.find("93.0"), 4, "[94, 94.5]");
+  CHECK(with_retaken({text, "f.json"}, "2027-05-06",
+                     {{MeasurementName::BustGirth, {"94", "94.5"}}}) == expected);
+}
+
 TEST_CASE("a new client file reads as what it was made of") {
   const NewClient made{"Ondine \"O.\" Marsh",
                        Unit::Inch,

@@ -337,7 +337,7 @@ TEST_CASE("values that no body has are refused with the limit and the likely sli
        "client.range", "neck_base_girth", "14 cm, outside 25 to 58 cm",
        "did you mean 35.6 cm (inches"},
       {"cm in an inch file", client_text(R"("bust_girth": 92.5)", "in"), "client.range", kBust,
-       "92.5 in, outside 23.7 to 62.9 in",
+       "92.5 in, outside 23 5/8 to 62 15/16 in",
        "did you mean 36 7/16 in (cm were written; the unit here is inches)?"},
       {"mm in an inch file", client_text(R"("bust_girth": 925)", "in"), "client.range", kBust,
        "925 in", "did you mean 36 7/16 in (mm"},

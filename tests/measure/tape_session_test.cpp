@@ -3,6 +3,7 @@
 #include "blockwright/measure/tape_session.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/measure/client_edit.hpp"
 #include "support/each.hpp"
 #include "support/each_person.hpp"
 
@@ -10,6 +11,7 @@
 
 #include <algorithm>
 #include <set>
+#include <sstream>
 
 using namespace blockwright;
 using enum MeasurementName;
@@ -79,10 +81,120 @@ TEST_CASE("Readings are read as a maker types them") {
   CHECK(read_mm("24,5 degrees", ShoulderSlope, Unit::Cm) == Readings{24.5});
 }
 
-TEST_CASE("What was typed is written as it was typed, with a point for a comma") {
+TEST_CASE("A comma with a space behind it parts readings; one between digits is a decimal comma") {
+  using Readings = std::vector<double>;
+  CHECK(read_mm("80, 81", WaistGirth, Unit::Cm) == Readings{800.0, 810.0});
+  CHECK(read_mm("80,5, 81 cm, 80.5,", WaistGirth, Unit::Cm) == Readings{805.0, 810.0, 805.0});
+  CHECK(read_mm("36 1/2, 37 1/2", WaistGirth, Unit::Inch) == Readings{36.5 * 25.4, 37.5 * 25.4});
+  CHECK(read_mm("36, 37 1/2", WaistGirth, Unit::Inch) == Readings{36.0 * 25.4, 37.5 * 25.4});
+  CHECK(has(refused("36, 1/2", WaistGirth, Unit::Inch).message.plain(), "1/2 in is outside"));
+}
+
+TEST_CASE("Inches are read as they are often typed: with a hyphen, with the sign of a fraction") {
+  using Readings = std::vector<double>;
+  const double half = 31.5 * 25.4;
+  for (const std::string& answer : each(std::vector<std::string>{
+           "31 1/2", "31-1/2", "31½", "31 ½", "31-½", "31½\"", "31-1/2in", "31½ inches"})) {
+    CHECK(read_mm(answer, WaistGirth, Unit::Inch) == Readings{half});
+  }
+  CHECK(read_mm("31¼ 31¾", WaistGirth, Unit::Inch) == Readings{31.25 * 25.4, 31.75 * 25.4});
+  CHECK(has(refused("31½", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 80.01"));
+}
+
+TEST_CASE("A reading is written with a point and without needless zeros, or as the inch fraction") {
   using Typed = std::vector<std::string>;
-  CHECK(readings_typed("74,50 74", WaistGirth, Unit::Cm).typed == Typed{"74.50", "74"});
-  CHECK(readings_typed("29 1/4 30", WaistGirth, Unit::Inch).typed == Typed{"29 1/4", "30"});
+  CHECK(readings_typed("74,50 074 74. 7.4e1", WaistGirth, Unit::Cm).typed ==
+        Typed{"74.5", "74", "74", "74"});
+  CHECK(readings_typed("29 1/4 30 029.50 29-4/8 29 0/2 29½", WaistGirth, Unit::Inch).typed ==
+        Typed{"29 1/4", "30", "29.5", "29 1/2", "29", "29 1/2"});
+}
+
+TEST_CASE("What the prompt accepts, the file takes, and reads as the same values") {
+  // Every form is tried of every measurement: around a value that it can have, in either unit.
+  const std::vector<std::string> forms{"#",      "0#",       "#.",      "#.5",
+                                       "#,5",    "#.50",     "0#.5",    "#, #",
+                                       "#, #,",  "#,5, #.",  "#.,#",    "#,",
+                                       ",#",     "#e0",      "#.e0",    "#cm",
+                                       "#in",    "#\"",      "# cm, #", "# 1/2",
+                                       "#½",     "#-¾",      "#1/2",    "#-1/2",
+                                       "# 2/4",  "# 0/4",    "# 1/64",  "# 63/64",
+                                       "0# 1/2", "# 1/2, #", "+#",      "-#",
+                                       "#-",     "#..",      "#%",      "#.125",
+                                       "#°",     "# # # #",  "#'",      "#/1",
+                                       "#\t#",   "#;",       "# 1/2.",  "#.333333333333333",
+                                       "0x#",    "#E0",      "inf",     "nan",
+                                       "#,5,3"};
+  long accepted = 0, refused = 0;
+  for (const MeasurementInfo& entry : measurement_catalogue()) {
+    for (const Unit unit : {Unit::Cm, Unit::Inch}) {
+      const bool angle = entry.kind == MeasurementKind::Angle;
+      const double per_unit = angle ? 1.0 : unit == Unit::Cm ? 10.0 : 25.4;
+      const double middle = 0.5 * (entry.least.number() + entry.most.number()) / per_unit;
+      for (std::string answer : forms) {
+        const std::string digits = std::to_string(static_cast<int>(middle));
+        for (std::size_t at = 0; (at = answer.find('#', at)) != std::string::npos;) {
+          answer.replace(at, 1, digits);
+        }
+        INFO(entry.key << ": " << answer);
+        TypedReadings typed;
+        try {
+          typed = readings_typed(answer, entry.name, unit);
+        } catch (const InputError& error) {
+          ++refused;
+          CHECK_FALSE(error.problem().hint.empty());
+          continue;
+        }
+        ++accepted;
+        NewClient made{"O.", unit, {"2027-05-06", "", {{entry.name, typed.typed}}}};
+        if (entry.name != BustGirth) {
+          made.session.tape.push_back({BustGirth, {unit == Unit::Cm ? "92" : "36"}});
+        }
+        std::istringstream in(new_client_text(made, "f.json"));
+        const Session session = read_client(in, "f.json").sessions.at(0);
+        CHECK(session.tape[entry.name]->values == typed.readings.values);
+      }
+    }
+  }
+  CHECK(accepted > 1000);
+  CHECK(refused > 300);
+}
+
+TEST_CASE("A refusal quotes what was typed, and no other text") {
+  for (const std::string& answer : each(std::vector<std::string>{
+           "92,5,3", "36 1/2.", "36 1/2,37", "3½½", "xin", "74..5", "+74", "36 3/5"})) {
+    CHECK(refused(answer, WaistGirth, Unit::Inch).message.plain() ==
+          "'" + answer + "' is no number");
+  }
+  CHECK(refused("80, eighty, 81", WaistGirth, Unit::Cm).message.plain() == "'eighty' is no number");
+  CHECK(has(refused("740,0cm", WaistGirth, Unit::Cm).message.plain(), "740,0 cm is outside"));
+}
+
+TEST_CASE("What cannot be is answered in words of the prompt, which has no key to leave out") {
+  CHECK(refused("0", WaistGirth, Unit::Cm).hint.plain() == "Enter leaves the measurement out");
+  CHECK(refused("-5", WaistGirth, Unit::Cm).hint.plain() == "Enter leaves the measurement out");
+  CHECK(refused("0", BustGirth, Unit::Cm).hint.plain() ==
+        "it is the one measurement that is needed");
+  CHECK(has(refused("-74", WaistGirth, Unit::Cm).hint.plain(), "no minus sign"));
+}
+
+TEST_CASE("Limits in inches are fractions of the tape that can be typed") {
+  // 60 and 160 cm are 23.62 and 62.99 in (25.4 mm exactly, ISO 31 / 1959 agreement).
+  const std::string said = refused("20", BustGirth, Unit::Inch).message.plain();
+  CHECK(said == "20 in is outside 23 5/8 to 62 15/16 in");
+  CHECK(read_mm("23 5/8 62 15/16", BustGirth, Unit::Inch).size() == 2);
+  CHECK(has(refused("23 9/16", BustGirth, Unit::Inch).message.plain(), "outside 23 5/8"));
+  CHECK(has(refused("63", BustGirth, Unit::Inch).message.plain(), "to 62 15/16 in"));
+}
+
+TEST_CASE("The unit is read in any case and written out, too") {
+  for (const std::string& word : each(std::vector<std::string>{"in", "IN", "inch", "Inches"})) {
+    CHECK(unit_typed(word) == Unit::Inch);
+  }
+  for (const std::string& word : each(std::vector<std::string>{"cm", "CM", "centimetres"})) {
+    CHECK(unit_typed(word) == Unit::Cm);
+  }
+  CHECK_FALSE(unit_typed("mm"));
+  CHECK_FALSE(unit_typed(""));
 }
 
 TEST_CASE("What is no reading is refused with its cure") {

@@ -15,10 +15,10 @@ namespace blockwright {
 // give the whole new text.
 //
 // Guarantees: (1) the old text is a subsequence of the new one, but for the mark of a correction
-// that is made active again, for an answer on the new tape that is changed, and for a null in the
-// place of which readings are put; (2) reading the new text gives the old client and what was
-// added: it is read again as proof. Errors: InputError, as reading a client file has them, for the
-// text and for what is to be added. Cost: linear in the text.
+// that is made active again, for an answer on the new tape that is changed, and for a null or
+// readings in the place of which readings are put; (2) reading the new text gives the old client
+// and what was added: it is read again as proof. Errors: InputError, as reading a client file has
+// them, for the text and for what is to be added. Cost: linear in the text.
 
 /// The whole text of a client file, and the file's name for messages.
 struct ClientText {
@@ -82,6 +82,10 @@ std::string with_session(const ClientText& client, const NewSession& session);
 /// them already, "client.session" if there is no session of that date.
 std::string with_readings(const ClientText& client, const std::string& date,
                           const std::vector<NewReadings>& more);
+
+/// The same, but that readings which the session has already are replaced.
+std::string with_retaken(const ClientText& client, const std::string& date,
+                         const std::vector<NewReadings>& taken);
 
 /// The text of a client file with one session.
 struct NewClient {

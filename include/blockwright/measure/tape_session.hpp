@@ -23,16 +23,21 @@ inline constexpr std::size_t kFirstMeasurements = 8;
 /// goes over the body once: girths, back, front, side, arm.
 const std::array<MeasurementName, kMeasurementCount>& tape_order();
 
-/// The readings of one measurement, as typed and as measured.
+/// The unit that a word names, in whatever case: "cm", "centimetres", "in", "inch", "inches".
+std::optional<Unit> unit_typed(std::string_view word);
+
+/// The readings of one measurement.
 struct TypedReadings {
-  std::vector<std::string> typed;  ///< each a number with a point, or inches with a fraction
+  /// As a client file has them, which reads each as the same value: a number with a point and
+  /// without needless zeros, "92.5", or inches with a fraction, "36 1/2".
+  std::vector<std::string> typed;
   Readings readings;
 };
 
-/// Reads an answer at the prompt: one reading or several with spaces between, "74 74.5 74", in
-/// inches also "29 1/4 29 1/2". A decimal comma is taken for a point, and "cm", "in" or a double
-/// quote behind a number is allowed where it is the unit. Throws InputError "tape.reading", naming
-/// value, limit and cure, which may be what was meant if it is plausible with that bust girth.
+/// Reads an answer at the prompt: one reading or several with spaces or commas between,
+/// "74, 74.5, 74", in inches also "29 1/4 29-1/2 29½". A comma between digits is a decimal comma,
+/// and the unit is allowed behind a number. Throws InputError "tape.reading", naming value, limit
+/// and cure, which may be what was meant if it is plausible with that bust girth.
 TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit,
                              const std::optional<Measure>& bust = {});
 

@@ -140,14 +140,14 @@ const JsonValue& session_in_text(const OpenFile& open, const std::string& date) 
   return list;
 }
 
-// In the place of a null, or behind what the tape has.
+// In the place of what the tape has, a null or readings, or behind it all.
 std::string with_taken(const OpenFile& open, const JsonValue& session, const NewReadings& taken) {
   const std::string_view key = info(taken.name).key;
   const JsonValue& tape = *open.member(session, "tape");
   const JsonPart part = readings_part(taken.values);
-  const JsonValue* null = open.member(tape, key);
-  if (null == nullptr) return open.edit.with_member(tape, key, part);
-  return open.edit.with_bytes(null->begin, null->end, written(part, open.edit.style(), ""));
+  const JsonValue* old = open.member(tape, key);
+  if (old == nullptr) return open.edit.with_member(tape, key, part);
+  return open.edit.with_bytes(old->begin, old->end, written(part, open.edit.style(), ""));
 }
 
 std::optional<std::size_t> index_of(const Client& client, const FittingOf& sought) {
@@ -286,17 +286,24 @@ std::string with_session(const ClientText& client, const NewSession& session) {
 
 std::string with_readings(const ClientText& client, const std::string& date,
                           const std::vector<NewReadings>& more) {
-  std::string text(client.text);
+  const Client before = client_in(client);
   for (const NewReadings& taken : more) {
+    if (!session_of(before, date, client.file).tape[taken.name]) continue;
+    refuse("client.duplicate", std::string(client.file),
+           fmt::format("the session of {} has {} already", date, info(taken.name).key),
+           "change the value in the file, or take a session of another date");
+  }
+  return with_retaken(client, date, more);
+}
+
+std::string with_retaken(const ClientText& client, const std::string& date,
+                         const std::vector<NewReadings>& taken) {
+  std::string text(client.text);
+  for (const NewReadings& one : taken) {
     const OpenFile open({text, client.file});
-    const std::string key(info(taken.name).key);
-    if (session_of(open.client, date, open.file).tape[taken.name]) {
-      refuse("client.duplicate", std::string(open.file),
-             fmt::format("the session of {} has {} already", date, key),
-             "change the value in the file, or take a session of another date");
-    }
-    text = proved(with_taken(open, session_in_text(open, date), taken), open, [&](Client& changed) {
-      std::ranges::find(changed.sessions, date, &Session::date)->tape[taken.name].reset();
+    const auto old = session_of(open.client, date, open.file).tape[one.name];
+    text = proved(with_taken(open, session_in_text(open, date), one), open, [&](Client& changed) {
+      std::ranges::find(changed.sessions, date, &Session::date)->tape[one.name] = old;
     });
   }
   return text;
