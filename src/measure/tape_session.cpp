@@ -188,6 +188,8 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
 
 const std::array<MeasurementName, kMeasurementCount>& tape_order() { return kTapeOrder; }
 
+const ByKind& usual_spread() { return kUsualSpread; }
+
 TypedReadings readings_typed(std::string_view answer, MeasurementName name, Unit unit,
                              const std::optional<Measure>& bust) {
   const MeasurementInfo& entry = info(name);

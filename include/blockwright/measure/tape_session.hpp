@@ -23,6 +23,9 @@ inline constexpr std::size_t kFirstMeasurements = 8;
 /// goes over the body once: girths, back, front, side, arm.
 const std::array<MeasurementName, kMeasurementCount>& tape_order();
 
+/// How far apart readings of one measurement usually lie at most: beyond that a third is wanted.
+const ByKind& usual_spread();
+
 /// The readings of one measurement, as typed and as measured.
 struct TypedReadings {
   std::vector<std::string> typed;  ///< each a number with a point, or inches with a fraction
