@@ -21,8 +21,8 @@ namespace {
 
 /// "over 1 cm", of a form for either unit "over 1 cm (3/8 in)".
 std::string more_than(Length length, const std::vector<Unit>& units) {
-  std::string text = "over " + value_text(length, units.front());
-  for (std::size_t i = 1; i < units.size(); ++i) text += " (" + value_text(length, units[i]) + ")";
+  std::string text = "over " + length_text(length, units.front());
+  for (std::size_t i = 1; i < units.size(); ++i) text += " (" + length_text(length, units[i]) + ")";
   return text;
 }
 
