@@ -21,7 +21,8 @@ inline constexpr double kAcrossLevel = 1280.0;
 inline constexpr Point kNape{0.0, 1408.0};
 inline constexpr Point kSideNeck{59.0, 1396.0};
 inline constexpr Point kFrontNeck{0.0, 1330.0};
-inline constexpr Point kShoulder{186.0, 1333.0};
+/// The end of the shoulder bone, before the outline bends down to the arm.
+inline constexpr Point kShoulder{184.0, 1335.0};
 inline constexpr Point kUnderarm{147.0, kArmpitLevel};
 inline constexpr Point kBustPoint{90.0, kBustLevel};
 inline constexpr Point kWaistSide{127.0, kWaistLevel};

@@ -17,8 +17,6 @@ constexpr double kDigitWidth = 0.64;
 constexpr double kDigitHeight = 0.73;
 // An arrow's barb stands this much of its length beside the shaft.
 constexpr double kHeadSlant = 0.36;
-// A tape that goes round is held here, by its share of the part that is seen.
-constexpr double kHeldShare = 0.25;
 constexpr double kFigureQuarter = 0.5522847498307936;  // handle of a quarter circle
 
 /// Brings body mm to paper mm.
@@ -95,7 +93,7 @@ class FigureSheet {
     if (is_round) add(FigureInk::HiddenTape, half_round(tape.round, -tape.round.behind));
     if (tape.hidden.count > 0) add(FigureInk::HiddenTape, path_of(tape.hidden));
     draw_numbered(tape, seen);
-    draw_ends(tape.held, seen);
+    draw_ends(tape, seen);
   }
 
   [[nodiscard]] FigureDrawing done() && { return std::move(drawing_); }
@@ -112,17 +110,17 @@ class FigureSheet {
     put(FigureInk::ReadOff, Path::through({tip + back + aside, tip, tip + back - aside}));
   }
 
-  void draw_ends(HeldAt held, const Path& seen) {
-    if (held == HeldAt::Front) {
-      draw_closed_end(seen);
+  void draw_ends(const Tape& tape, const Path& seen) {
+    if (tape.held == HeldAt::Front) {
+      draw_closed_end(seen, tape.held_share);
       return;
     }
-    if (held == HeldAt::Start) dot(seen.start());
+    if (tape.held == HeldAt::Start) dot(seen.start());
     head(seen.end(), end_tangent(seen));
   }
 
-  void draw_closed_end(const Path& seen) {
-    const double along = kHeldShare * length(seen);
+  void draw_closed_end(const Path& seen, double share) {
+    const double along = share * length(seen);
     const double before = along - 2.0 * kDotRadius * size_.number;
     dot(point_at_length(seen, along));
     head(point_at_length(seen, before), tangent_at_length(seen, before));

@@ -33,6 +33,8 @@ constexpr double kBesideSpine = 26.0;
 constexpr double kBesideBody = -230.0;
 // Two arrows that end at one point are drawn so far apart that both are seen.
 constexpr Point kBesideCentre{-8.0, kWaistLevel};
+// Drawn beside the tape to the bust point, which it is one with.
+constexpr Point kBesideBust{kBustPoint.x + 13.0, kBustLevel};
 constexpr double kForward = 20.0;
 
 // clang-format off
@@ -45,18 +47,18 @@ constexpr std::array<Tape, kMeasurementCount> kTapes{{
     girth(NeckBaseGirth, {{0, kSideNeck.y}, kSideNeck.x, kSideNeck.y - kFrontNeck.y,
                           kNape.y - kSideNeck.y}),
     {.name = ArmscyeGirth, .figure = TapeFigure::Arm,
-     .course = over(kShoulder, {152, 1286}, kUnderarm, {{-0.8, -1.0}, {0.1, -1.0}}),
+     .course = over(kShoulder, {152, 1286}, kUnderarm, {{-0.45, -1.0}, {0.1, -1.0}}),
      .hidden = over(kShoulder, {186, 1275}, kUnderarm, {{0.3, -1.0}, {-1.0, -0.6}}),
-     .held = HeldAt::Front},
+     .number = {0.36}, .held = HeldAt::Front, .held_share = 0.74},
     {.name = UpperArmGirth, .figure = TapeFigure::Arm,
-     .round = {{186, 1207}, 37, 13, 8, Angle::degrees(10)}, .number = {0.5, {6, -24}},
+     .round = {{189, 1207}, 40, 14, 9, Angle::degrees(10)}, .number = {0.5, {6, -24}},
      .held = HeldAt::Front},
     {.name = ShoulderLength, .figure = TapeFigure::Arm,
-     .course = over(kSideNeck, {90, 1374}, kShoulder, {{0.34, -0.535}, {0.97, -1.055}}),
+     .course = over(kSideNeck, {90, 1374}, kShoulder, {{0.34, -0.535}, {0.907, -0.421}}),
      .number = {0.5, {-12, -22}}},
     {.name = ShoulderSlope, .figure = TapeFigure::Arm,
-     .course = over({165, kSideNeck.y}, {162, 1372}, {154, 1350}),
-     .number = {0.5, {22, 0}}, .held = HeldAt::Nowhere},
+     .course = over({134, kSideNeck.y}, {132.5, 1378}, {127, 1360}),
+     .number = {0.45, {15, 3}}, .held = HeldAt::Nowhere},
     {.name = FrontShoulderSlant, .figure = TapeFigure::Front,
      .course = straight(right(kShoulder), kBesideCentre), .number = {0.32}},
     {.name = BackShoulderSlant, .figure = TapeFigure::Back,
@@ -66,17 +68,16 @@ constexpr std::array<Tape, kMeasurementCount> kTapes{{
     {.name = FrontWaistLength, .figure = TapeFigure::Front, .course = straight(kFrontNeck, kWaistCentre),
      .number = {0.37}},
     {.name = SideNeckToBustPoint, .figure = TapeFigure::Front,
-     .course = bent(kSideNeck, kBustPoint, {{0.25, -1.0}, {0.0, -1.0}}), .number = {0.35}},
+     .course = bent(kSideNeck, kBustPoint, {{0.1, -1.0}, {0.15, -1.0}}), .number = {0.35, {-17, 0}}},
     {.name = SideNeckToWaist, .figure = TapeFigure::Front,
-     .course = over(right(kSideNeck), right(kBustPoint), {-kBustPoint.x, kWaistLevel},
-                    {{-0.25, -1.0}, {0.0, -1.0}}),
-     .number = {0.905}},
+     .course = over(kSideNeck, kBesideBust, {kBesideBust.x, kWaistLevel}, {{0.4, -1.0}, {0.0, -1.0}}),
+     .number = {0.87}},
     {.name = BustPointWidth, .figure = TapeFigure::Front,
      .course = straight(right(kBustPoint), kBustPoint), .number = {0.7}},
     {.name = AcrossBack, .figure = TapeFigure::Back,
      .course = straight({-kBackHalf, kAcrossLevel}, {kBackHalf, kAcrossLevel}), .number = {0.8}},
     {.name = AcrossFront, .figure = TapeFigure::Front,
-     .course = straight({-kFrontHalf, kAcrossLevel}, {kFrontHalf, kAcrossLevel}), .number = {0.68}},
+     .course = straight({-kFrontHalf, kAcrossLevel}, {kFrontHalf, kAcrossLevel}), .number = {0.61}},
     {.name = SideLength, .figure = TapeFigure::Side, .course = straight(kSideUnderarm, kSideWaist)},
     {.name = ScyeDepth, .figure = TapeFigure::Back,
      .course = straight({kBesideSpine, kNape.y}, {kBesideSpine, kArmpitLevel}), .number = {0.42}},

@@ -46,6 +46,7 @@ struct Tape {
   Round round = {};    ///< in place of a course
   NumberPlace number = {};
   HeldAt held = HeldAt::Start;
+  double held_share = 0.25;  ///< a tape that goes round: where it is held, of the part that is seen
 };
 
 /// The tape of a measurement.

@@ -7,6 +7,7 @@ add_layer(layout
           pages/print_plan.cpp pages/one_page.cpp
           texts/free_space.cpp texts/text_placer.cpp texts/words.cpp
           texts/piece_texts.cpp texts/ink.cpp texts/text_flow.cpp
-          form/form_head.cpp form/form_group.cpp form/tape_sheet.cpp
+          form/form_head.cpp form/form_group.cpp form/form_points.cpp
+          form/tape_sheet.cpp
   USES base text geometry figure pattern block
   LINKS PkgConfig::POLYCLIPPING)

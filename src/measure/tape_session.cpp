@@ -105,6 +105,8 @@ void say_change(const Readings& readings, const MeasurementInfo& entry, const Se
 
 const std::array<MeasurementName, kMeasurementCount>& tape_order() { return kTapeOrder; }
 
+const ByKind& usual_spread() { return kUsualSpread; }
+
 std::optional<ExpectedRange> expected_range(const Session& taken, MeasurementName name) {
   const auto expected = expectation(taken, name);
   if (!expected) return std::nullopt;

@@ -8,6 +8,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <set>
 #include <sstream>
@@ -110,11 +111,27 @@ TEST_CASE("Tapes that lie flat in their view are as long as the survey's means")
   }
 }
 
-TEST_CASE("A tape to the bust point ends where the bust point width begins or ends") {
+// One tape read twice: it may be drawn beside itself by a finger's breadth, and on one side of her.
+TEST_CASE("Both tapes from the side neck begin as one and pass the bust point on the same side") {
   using enum MeasurementName;
-  const Path width = course_of(BustPointWidth);
-  CHECK(course_of(SideNeckToBustPoint).end() == width.end());
-  CHECK(nearest(course_of(SideNeckToWaist), width.start()).distance < 1e-9);
+  const Path shorter = course_of(SideNeckToBustPoint), longer = course_of(SideNeckToWaist);
+  const Point bust_point = course_of(BustPointWidth).end();
+  CHECK(shorter.end() == bust_point);
+  CHECK(longer.start() == shorter.start());
+  CHECK(nearest(longer, bust_point).distance < 15.0);
+}
+
+// The usual mistake is a shoulder point out on the arm (docs/tape.md; common practice, no source).
+TEST_CASE("The shoulder point is drawn before the outline bends down to the arm") {
+  const Path shoulder = course_of(MeasurementName::ShoulderLength);
+  const Vec falls = unit(end_tangent(shoulder));
+  CHECK(-falls.y / falls.x < std::tan(30.0 * 3.14159265 / 180.0));
+  const auto has_point = [&](const BodyLine& line) {
+    return std::ranges::find(line.through, shoulder.end()) != line.through.end();
+  };
+  for (const TapeFigure figure : {TapeFigure::Front, TapeFigure::Back, TapeFigure::Arm}) {
+    CHECK(std::ranges::any_of(outline_of(figure), has_point));
+  }
 }
 
 TEST_CASE("Lengths to the waist end at its level") {

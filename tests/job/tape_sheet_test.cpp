@@ -68,8 +68,8 @@ TEST_CASE("A form without a client is for anybody") {
   for (const MeasurementInfo& entry : each(measurement_catalogue())) {
     CHECK(contains_text(svg, ">" + name_text(entry.key) + "</text>"));
   }
-  CHECK(contains_text(svg, "in centimetres: 74.5</text>"));
-  CHECK(contains_text(svg, "in inches, to the eighth: 29 3/8</text>"));
+  CHECK(contains_text(svg, "Write centimetres, for example 74.5</text>"));
+  CHECK(contains_text(svg, "Write inches, to the eighth, for example 29 3/8</text>"));
 }
 
 TEST_CASE("A client's form has her name, her unit and the values of her newest session") {
@@ -83,7 +83,7 @@ TEST_CASE("A client's form has her name, her unit and the values of her newest s
   CHECK(contains_text(svg, ">36 1/2 in on 2026-07-12</text>"));
   CHECK(contains_text(svg, ">22.5\u00b0 on 2026-07-12</text>"));
   CHECK_FALSE(contains_text(svg, "29 in on"));  // of the older session
-  CHECK_FALSE(contains_text(svg, "in centimetres"));
+  CHECK_FALSE(contains_text(svg, "Write centimetres"));
   CHECK(files.files.at("people/verity.json") == kVerity);
 }
 
@@ -103,9 +103,43 @@ TEST_CASE("A client file that is not there yet has an empty form of its own name
   CHECK(run_tape_sheet(job, files).exit_code == 0);
   const std::string svg = all_svg(files);
   CHECK(contains_text(svg, "blockwright tape me.json."));
-  CHECK(contains_text(svg, "in inches, to the eighth: 29 3/8</text>"));
-  CHECK_FALSE(contains_text(svg, "in centimetres"));
+  CHECK(contains_text(svg, "Write inches, to the eighth, for example 29 3/8</text>"));
+  CHECK_FALSE(contains_text(svg, "Write centimetres"));
   CHECK_FALSE(files.files.contains("forms/me-tape-sheet.pdf"));
+}
+
+TEST_CASE("A form for a file that is not there says so") {
+  MemoryFiles files({{"people/verity.json", kVerity}});
+  const std::string said = "There is no people/typo.json yet: a form without a name.\n";
+  CHECK(run_tape_sheet(sheet_of("people/typo.json"), files).output.starts_with(said));
+  CHECK_FALSE(contains_text(run_tape_sheet(sheet_of("people/verity.json"), files).output, "yet:"));
+  CHECK_FALSE(contains_text(run_tape_sheet(sheet_of(""), files).output, "yet:"));
+}
+
+TEST_CASE("A date or a name that a session refuses is not printed either") {
+  for (const char* client : {"", "people/verity.json"}) {
+    MemoryFiles files({{"people/verity.json", kVerity}});
+    TapeJob job = sheet_of(client);
+    job.date = "nonsense";
+    CHECK(only_problem(run_tape_sheet(job, files)).where == "--date");
+    job.date = "2026-11-29";
+    for (const std::string& by : {std::string(300, 'x'), std::string("R\x01")}) {
+      job.by = by;
+      CHECK(only_problem(run_tape_sheet(job, files)).where == "--by");
+    }
+    CHECK(files.files.size() == 1);
+  }
+}
+
+TEST_CASE("A form says in its unit when a third reading is wanted") {
+  MemoryFiles either, inches;
+  run_tape_sheet(sheet_of(""), either);
+  CHECK(contains_text(all_svg(either), "1 cm (3/8 in)"));
+  TapeJob job = sheet_of("");
+  job.unit = Unit::Inch;
+  run_tape_sheet(job, inches);
+  CHECK(contains_text(all_svg(inches), "3/8 in"));
+  CHECK_FALSE(contains_text(all_svg(inches), "1 cm"));
 }
 
 TEST_CASE("A form in another unit than her file's is refused") {

@@ -22,14 +22,21 @@ PrintOptions on(const std::string& paper) {
 
 TapeSheet form_for(const std::string& client, const std::string& last) {
   TapeSheet form{.client = client,
-                 .units = {"in centimetres: 74.5", "in inches, to the eighth: 29 3/8"},
+                 .units = {"Write centimetres, for example 74.5",
+                           "Write inches, to the eighth, for example 29 3/8"},
                  .cautions = {"The tape lies level and snug, not tight."},
-                 .foot = "Typed in with: blockwright tape CLIENT."};
+                 .foot = "Type it in with: blockwright tape CLIENT."};
+  for (const TapeFigure figure : {TapeFigure::Front, TapeFigure::Back}) {
+    for (const BodyPoint& point : points_of(figure, {})) {
+      form.points.push_back({std::string(point.name), "where it is found, in a sentence or two"});
+    }
+  }
   for (const TapeFigure figure : kTapeFigures) {
     TapeSheetGroup group{figure, {}};
     for (const MeasurementName name : tapes_on(figure)) {
       const int number = tape_number(name);
       group.rows.push_back({number, std::string(info(name).key), std::string(info(name).how), last,
+                            info(name).kind == MeasurementKind::Angle,
                             number <= static_cast<int>(kFirstMeasurements)});
     }
     form.groups.push_back(std::move(group));
@@ -81,8 +88,10 @@ TEST_CASE("A form has three boxes for each measurement, and rings the numbers of
   const PrintPlan plan = tape_sheet(form_for("", ""), on("a4"), fonts);
   CHECK(plan.pages.size() == 3);
   CHECK(count_named(plan, "reading") == 3 * kMeasurementCount);
+  CHECK(count_named(plan, "point") == form_for("", "").points.size());
+  CHECK(count_named(plan, "Name") == 3);  // at the head, and at the foot of the other pages
   CHECK(count_named(plan, "early") == kFirstMeasurements);
-  CHECK(count_named(plan, "tick box") == 2);
+  CHECK(count_named(plan, "tick box") == 4);
   const std::string text = all_text(plan);
   for (const MeasurementInfo& entry : each(measurement_catalogue())) {
     CHECK(text.find(std::string(entry.key) + "\n") != std::string::npos);
@@ -94,16 +103,23 @@ TEST_CASE("What is known is on the form, the last value under the boxes of each 
   TapeSheet form = form_for("Ondine Marsh", "92.5 cm on 2026-03-14");
   form.date = "2026-11-29";
   form.by = "R.";
-  form.units = {"in centimetres: 74.5"};
+  form.units = {"Write centimetres, for example 74.5"};
   const PrintPlan plan = tape_sheet(form, on("letter"), fonts);
   CHECK(plan.title == "Tape session, Ondine Marsh");
-  CHECK(count_named(plan, "tick box") == 0);
+  CHECK(count_named(plan, "tick box") == 2);
   const std::string text = all_text(plan);
-  for (const char* part : {"Ondine Marsh\n", "2026-11-29\n", "R.\n", "in centimetres: 74.5\n",
-                           "Page 1 of ", "92.5 cm on 2026-03-14\n"}) {
+  for (const char* part :
+       {"Ondine Marsh\n", "2026-11-29\n", "R.\n", "Write centimetres, for example 74.5\n",
+        "Page 1 of ", "92.5 cm on 2026-03-14\n"}) {
     CAPTURE(part);
     CHECK(text.find(part) != std::string::npos);
   }
+}
+
+TEST_CASE("A long name is shortened, what to do with the form is not") {
+  TextFonts fonts;
+  const PrintPlan plan = tape_sheet(form_for(std::string(100, 'W'), ""), on("a4"), fonts);
+  CHECK(all_text(plan).find("Type it in with: blockwright tape CLIENT.\n") != std::string::npos);
 }
 
 TEST_CASE("A paper that does not take the form is refused with the size that is needed") {

@@ -204,7 +204,8 @@ TEST_CASE("text is turned anticlockwise about its place") {
 }
 
 TEST_CASE("pdftotext finds each measurement of a tape session's form, on pages without a window") {
-  TapeSheet form{.units = {"in centimetres: 74.5"}, .cautions = {"The tape lies level."}};
+  TapeSheet form{.units = {"Write centimetres, for example 74.5"},
+                 .cautions = {"The tape lies level."}};
   for (const TapeFigure figure : kTapeFigures) {
     TapeSheetGroup group{figure, {}};
     for (const MeasurementName name : tapes_on(figure)) {

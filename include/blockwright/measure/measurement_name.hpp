@@ -129,11 +129,11 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      Girth, mm(500), mm(1450)},  // survey 640 to 988
     {WaistGirth, "waist_girth", "natural waist girth",
      "Tie a tape or elastic round the body, bend a little to each side and let it settle: measure "
-     "there, and leave it tied for the lengths. This is the natural waist, not ISO's waist level.",
+     "there, and leave it tied for the lengths.",
      "the waist darts", Girth, mm(450), mm(1600),  // survey 568 to 987
      {mm(25), "19 to 25 mm for a dress in the costume text of the bust's, 25 to 50 mm elsewhere"}},
     {HipGirth, "hip_girth", "hip girth (ISO 8559-1:2017, 5.3.13)",
-     "Level round the greatest rear protrusion, feet together.", kEstimatesOnly,
+     "Level round the fullest part of the seat, feet together.", kEstimatesOnly,
      Girth, mm(600), mm(1800)},  // survey 787 to 1189
     {NeckBaseGirth, "neck_base_girth", "neck base girth (ISO 8559-1:2017, 5.3.3)",
      "Round the base of the neck through nape, side neck points and front neck point, the tape on "
@@ -150,12 +150,13 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      "nothing of the bodice; a check of the armscye girth", 
      Girth, mm(170), mm(620)},  // survey 223 to 377
     {ShoulderLength, "shoulder_length", "shoulder length",
-     "Side neck point to shoulder point, the outer end of the shoulder bone.",
+     "Side neck point to shoulder point, the outer end of the shoulder bone (lift the arm level: a "
+     "dimple shows there), not on the arm.",
      "the shoulder point, with the slant or the slope",
      Length, mm(80), mm(220)},  // survey 111 to 182
     {ShoulderSlope, "shoulder_slope", "shoulder slope (ISO 8559-1:2017, 5.6.2)",
      "The angle of the shoulder line below the level, in degrees, with an angle meter laid along "
-     "the shoulder.",
+     "the shoulder. No angle meter? Leave it out.",
      "the shoulder points where no slant was taped",
      Angle, degrees(5), degrees(45),  // survey 12.4 to 39.9
      {degrees(-4),
@@ -225,7 +226,8 @@ consteval std::array<MeasurementInfo, kMeasurementCount> measurement_table() {
      "the height of the across-back and across-front lines",
      Length, mm(100), mm(330)},  // survey 142 to 235
     {FrontBustWidth, "front_bust_width", "front bust width",
-     "Over the bust from side seam to side seam of a garment that sits well, at bust point level.",
+     "Over the bust from side seam to side seam of a garment that sits well, at bust point level. No "
+     "such garment? Leave it out.",
      "the front's share of the bust",
      Width, mm(290), mm(950),  // not surveyed; half the bust and more
      {mm(25), "the front's half of the bust's ease"}, kByDraft},

@@ -23,6 +23,9 @@ inline constexpr std::size_t kFirstMeasurements = 8;
 /// goes over the body once: girths, back, front, side, arm.
 const std::array<MeasurementName, kMeasurementCount>& tape_order();
 
+/// How far apart readings of one measurement usually lie at most: beyond that a third is wanted.
+const ByKind& usual_spread();
+
 /// The unit that a word names, in whatever case: "cm", "centimetres", "in", "inch", "inches".
 std::optional<Unit> unit_typed(std::string_view word);
 

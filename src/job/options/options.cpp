@@ -126,7 +126,8 @@ std::vector<Option> tape_options() {
       option("all", {Tape}, &TapeJob::all, kNothing,
              "With --check: all that is doubted, not the likeliest slip alone"),
       option("sheet", {Tape}, &TapeJob::sheet, kNothing,
-             "Write a form to print, with figures of every tape and places for readings"),
+             "Write a form to print, with figures of every tape and places for readings; "
+             "as svg one file a page"),
       option("blank", {Tape}, &TapeJob::blank, kNothing,
              "Write a client file with every key and no value, to be filled in with an editor"),
       option("unit", {Tape}, &Job::unit, kNothing,

@@ -28,41 +28,12 @@ FigureSize size_on_form(TapeFigure figure) {
   return {.scale = figure == TapeFigure::Arm ? 0.19 : 0.116, .number = 2.6};
 }
 
-LineRole role_of(FigureInk ink) {
-  switch (ink) {
-    case FigureInk::Body:
-      return LineRole::BodyLine;
-    case FigureInk::Detail:
-      return LineRole::BodyDetail;
-    case FigureInk::Guide:
-    case FigureInk::HiddenTape:
-      return LineRole::HiddenTape;
-    case FigureInk::Tape:
-      return LineRole::Tape;
-    case FigureInk::Held:
-    case FigureInk::ReadOff:
-      return LineRole::TapeEnd;
-  }
-  return LineRole::Frame;
-}
-
-/// Writers fill nothing: a second ring makes a dot of the first.
-void fill_ring(TextDrawing& drawing, const Path& ring) {
-  const Box box = box_of(ring);
-  const Point middle{0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)};
-  drawing.line(SheetLayer::Marks, LineRole::TapeEnd, "", circle(middle, 0.2 * box.width()));
-}
-
 /// In the middle of its column, its top at `top`; gives its height.
 double draw_figure(TextDrawing& drawing, TapeFigure figure, double top) {
   const FigureSize size = size_on_form(figure);
   const FigureDrawing drawn = drawing_of(figure, size);
   const Vec by{0.5 * (kFigureColumn - drawn.width), top - drawn.height};
-  for (const FigureLine& line : drawn.lines) {
-    const Path path = placed(line.path, Placement::shift(by));
-    drawing.line(SheetLayer::Marks, role_of(line.ink), "", path);
-    if (line.ink == FigureInk::Held) fill_ring(drawing, path);
-  }
+  draw_figure_lines(drawing, drawn, by);
   for (const FigureNumber& number : drawn.numbers) {
     const Box room = room_of(number, size);
     drawing.text(number.text, Point{number.at.x, room.bottom} + by, size.number,
@@ -71,11 +42,15 @@ double draw_figure(TextDrawing& drawing, TapeFigure figure, double top) {
   return drawn.height;
 }
 
-void draw_boxes(TextDrawing& drawing, double top) {
+/// Three to write in; those of an angle bear its unit.
+void draw_boxes(TextDrawing& drawing, bool angle, double top) {
   for (int i = 0; i < 3; ++i) {
     const double left = kBoxesLeft + i * (kBoxWidth + kBoxGap);
     drawing.closed(SheetLayer::Marks, LineRole::Frame, "reading",
                    rectangle({left, top - kBoxHeight, left + kBoxWidth, top}));
+    if (!angle) continue;
+    drawing.text("\u00b0", {left + kBoxWidth - 1.0, top - 0.5 * kBoxHeight}, kRowName,
+                 TextAnchor::End);
   }
 }
 
@@ -98,7 +73,7 @@ double draw_row(TextDrawing& drawing, const TapeSheetRow& row, double top) {
     y -= kRowLine * kRowText;
     drawing.text(line, {kTextLeft, y}, kRowText, TextAnchor::Start);
   }
-  draw_boxes(drawing, top);
+  draw_boxes(drawing, row.angle, top);
   double lowest = top - kBoxHeight;
   if (!row.last.empty()) {
     lowest -= kRowLine * kRowText;

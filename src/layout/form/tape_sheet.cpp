@@ -32,11 +32,10 @@ class FormPages {
 
   [[nodiscard]] std::vector<Page> done() && {
     for (std::size_t i = 0; i < pages_.size(); ++i) {
-      const std::string which =
-          "Page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size());
-      const std::string whose = form_.client.empty() ? "" : ", " + form_.client;
-      add(pages_[i].furniture, shifted(form_foot(which + whose + ". " + form_.foot, fonts_).drawing,
-                                       {options_.margin.mm(), bottom()}));
+      const FormFoot foot{"Page " + std::to_string(i + 1) + " of " + std::to_string(pages_.size()),
+                          form_.client, form_.foot, form_.client.empty() && i > 0};
+      add(pages_[i].furniture,
+          shifted(form_foot(foot, fonts_).drawing, {options_.margin.mm(), bottom()}));
     }
     return std::move(pages_);
   }
@@ -78,6 +77,7 @@ void require_room(const PrintOptions& options, const std::vector<FormPart>& part
 
 PrintPlan tape_sheet(const TapeSheet& form, const PrintOptions& options, TextFonts& fonts) {
   std::vector<FormPart> parts = {form_head(form, fonts)};
+  if (!form.points.empty()) parts.push_back(form_points(form.points, fonts));
   for (const TapeSheetGroup& group : form.groups) parts.push_back(form_group(group, fonts));
   require_room(options, parts);
   FormPages pages(form, options, fonts);
