@@ -3,6 +3,7 @@
 #include "blockwright/measure/settled_tape.hpp"
 #include "blockwright/report/tape_report.hpp"
 #include "blockwright/text/units.hpp"
+#include "file_in_words.hpp"
 #include "guarded.hpp"
 
 namespace blockwright {
@@ -16,6 +17,7 @@ std::vector<Retake> take_first_of(const BlockSource& source, const Body& body) {
 TapeReport judged(const TapeJob& job, const BlockSource& source) {
   const Session* earlier = session_taken_before(source.client, source.session);
   TapeReport report;
+  report.file = for_shell(job.client);
   report.client = source.client.name;
   report.session = source.session.date;
   report.body = fill_in(source.session);
@@ -31,7 +33,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
     report.changes = changes_since(*earlier, source.session);
     add(report.problems, judge_changes(*earlier, source.session));
   }
-  report.problems = worded(report.problems, source.unit);
+  report.problems = with_file(worded(report.problems, source.unit), job.client);
   errors_first(report.problems);
   return report;
 }
