@@ -57,7 +57,7 @@ constexpr std::array<SlipRow, 16> make_slips() {
   using enum SlipRow::In;
   using enum SlipRow::Of;
   constexpr bool pen = true, tape = false;
-  constexpr double of_her = 2.4, most = 5.0, any = 6.5;
+  constexpr double of_her = 2.3, most = 5.0, any = 6.5;
   return {{
       {"swapped_digits", "two digits swapped", 0.0, of_her, pen, Any, All, 0.0, swapped},
       {"ten_times", "ten times as much was written: mm, or a lost decimal point", 2.0, any, pen, Cm,
