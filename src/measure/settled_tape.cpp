@@ -241,7 +241,8 @@ std::string settled_table(const SettledTape& tape, Unit unit) {
   for (const SettledMeasurement& one : tape.contradicting) rows += moved_row(one, unit);
   if (rows.empty()) return one_is_a_slip(tape);
   return fmt::format(
-             "\nThese contradict each other by what tapes may err. The draft moves each a little:\n"
+             "\nThese contradict each other. The draft moves each by no more than its tape may "
+             "err:\n"
              "{:<26}{:>14}{:>14}{:>14}\n",
              "", "taped", "used", "moved by") +
          rows;

@@ -112,6 +112,8 @@ TEST_CASE("a value misread is named with its expectation and how to take it agai
   CHECK(problem.where == "neck_base_girth");
   CHECK(problem.message.plain().find("40.1 cm") != std::string::npos);
   CHECK(problem.message.plain().find("expect 34.6 cm") != std::string::npos);
+  CHECK(problem.message.plain().find("of 2,208 women hardly one was more than 4.5") !=
+        std::string::npos);
   CHECK(problem.hint.plain().find("take it again: Round the base of the neck") !=
         std::string::npos);
 }
