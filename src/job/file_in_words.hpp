@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace blockwright {
 

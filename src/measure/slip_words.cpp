@@ -18,6 +18,12 @@ std::string how_again(MeasurementName name) {
   return "take it again: " + std::string(info(name).how);
 }
 
+std::string how_rare(const LikelySlip& slip, bool retake) {
+  if (retake) return "of 2,208 women hardly one was";
+  return slip.fuller_waist ? "about 1 woman in 200 of 18 to 50 years is"
+                           : "about 1 woman in 200 is";
+}
+
 Problem misread_problem(const LikelySlip& slip) {
   const MeasurementName name = slip.values.front().name;
   const bool retake = slip.off > kRetakeSd && !slip.fuller_waist;
@@ -25,11 +31,7 @@ Problem misread_problem(const LikelySlip& slip) {
   const Wording message =
       Wording(slip.values.front().read) + " was taped; the other measurements lead one to expect " +
       slip.expected + ", give or take " + slip.doubt + ". It is " + fixed(slip.off, 1) +
-      " times that far off, and " + (retake ? "of 2,208 women hardly one was" : "about 1 woman in 200 ") +
-      (retake              ? ""
-       : slip.fuller_waist ? "of 18 to 50 years is"
-                           : "is") +
-      " more than " + trimmed(most, 1);
+      " times that far off, and " + how_rare(slip, retake) + " more than " + trimmed(most, 1);
   std::string hint = how_again(name);
   if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
   return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,

@@ -57,8 +57,8 @@ std::vector<Meant> possibly_meant(const MeasurementInfo& entry, const Written& w
 std::vector<Meant> likely_ones(std::vector<Meant> all, const Expectation& expected, double most_sd);
 /// The first that would not be doubted itself.
 std::optional<Meant> likeliest(std::vector<Meant> all, const Expectation& expected);
-/// Of a fuller waist: what misread digits would make says nothing, nor do swapped ones up to the
-/// size of the bust, which is an ordinary build.
+/// Those that may be offered of a fuller waist: slips of the pen, but up to the size of the bust,
+/// an ordinary build, no swapped digits.
 std::vector<Meant> meant_of_fuller_waist(std::vector<Meant> all, bool within_bust);
 
 /// "79 cm (two digits swapped)"

@@ -78,7 +78,7 @@ std::string contradictions_line(const TapeReport& report) {
   return fmt::format("{}; how that is settled: `blockwright tape {} --check --all`.\n",
                      count == 1 ? "1 measurement contradicts those that are sure"
                                 : fmt::format("{} measurements contradict each other", count),
-                     report.file);
+                     printable(report.file));
 }
 
 }  // namespace

@@ -8,7 +8,7 @@
 
 using namespace blockwright;
 
-TEST_CASE("Beside centimetres a length of 5 mm or more is in centimetres too") {
+TEST_CASE("beside centimetres a length of 5 mm or more is in centimetres too") {
   const auto said = [](double beside) {
     return worded("14.7 and " + Wording(Length::mm(147)) + ", give or take " + Length::mm(beside),
                   Unit::Cm);

@@ -62,20 +62,22 @@ struct OutOfRange {
                     .limit = said.limit});
 }
 
-std::string whole_session_hint(Unit unit) {
+std::string with_whole_session(const std::string& hint, Unit unit) {
   const Unit other = unit == Unit::Cm ? Unit::Inch : Unit::Cm;
-  return fmt::format(" If all is in {}, write \"unit\": \"{}\" and leave the numbers",
+  const bool ended = hint.ends_with('.') || hint.ends_with('?');
+  return hint + (ended ? "" : ".") +
+         fmt::format(" If all is in {}, write \"unit\": \"{}\" and leave the numbers",
                      unit_word(other), unit_name(other));
 }
 
 [[noreturn]] void refuse_reading(const FileMeasurement& file, const JsonValue& value,
-                                 std::string hint) {
+                                 const std::string& hint) {
   const auto& [document, entry, unit, bust, other_unit] = file;
   refuse_range(
       file, value,
       {fmt::format("{} is {} {}, outside {}", document.name_of(value), document.as_written(value),
                    unit_name(unit, entry.kind), limits_text(entry, unit)),
-       std::move(hint) + (other_unit ? whole_session_hint(unit) : ""),
+       other_unit ? with_whole_session(hint, unit) : hint,
        {.least = entry.least, .most = entry.most}});
 }
 
