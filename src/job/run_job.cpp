@@ -7,6 +7,7 @@
 #include "blockwright/report/tape_report.hpp"
 #include "blockwright/style/bust_dart.hpp"
 #include "drawings.hpp"
+#include "file_in_words.hpp"
 #include "guarded.hpp"
 
 #include <algorithm>
@@ -197,6 +198,7 @@ JobResult done(const Job& job, FileStore& files) {
   } else {
     result.summary.pages = write_drawings(job, print, run, files, report);
   }
+  if (job.report == ReportKind::Text) report.problems = with_file(report.problems, job.client);
   result.output = job.report == ReportKind::Json ? report_json(report)
                                                  : steps_of(job, run) + report_text(report);
   result.problems = report.problems;

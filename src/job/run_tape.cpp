@@ -3,6 +3,7 @@
 #include "blockwright/measure/settled_tape.hpp"
 #include "blockwright/report/tape_report.hpp"
 #include "blockwright/text/units.hpp"
+#include "file_in_words.hpp"
 #include "guarded.hpp"
 
 #include <algorithm>
@@ -37,6 +38,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
   const BlockRun run = drafted_block(source);
   const Session* earlier = session_taken_before(source.client, source.session);
   TapeReport report;
+  report.file = for_shell(job.client);
   report.client = source.client.name;
   report.session = source.session.date;
   report.body = run.body;
@@ -54,7 +56,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
     add(report.problems, judge_changes(*earlier, source.session));
   }
   add(report.problems, found_by_draft(run));
-  report.problems = worded(report.problems, source.unit);
+  report.problems = with_file(worded(report.problems, source.unit), job.client);
   errors_first(report.problems);
   return report;
 }

@@ -1,4 +1,6 @@
 #include "blockwright/measure/likely_slips.hpp"
+#include "blockwright/text/units.hpp"
+#include "slips.hpp"
 #include "survey.hpp"
 #include "tape_error.hpp"
 
@@ -14,7 +16,8 @@ std::string retake_hint(MeasurementName name) {
   return fmt::format("take it again: {}", info(name).how);
 }
 
-void judge_spread(const MeasurementInfo& entry, const Readings& readings, Problems& problems) {
+void judge_spread(const MeasurementInfo& entry, const Readings& readings, Unit typed_in,
+                  Problems& problems) {
   const Measure usual = kUsualSpread.of(entry.name);
   const Measure spread = readings.spread();
   if (spread.number() <= usual.number() + kRounding) return;
@@ -23,8 +26,9 @@ void judge_spread(const MeasurementInfo& entry, const Readings& readings, Proble
                       .code = "measure.spread",
                       .where = std::string(entry.key),
                       .message = std::to_string(readings.values.size()) + " readings lie " +
-                                 spread + " apart; " + usual + " is usual at most. Their median " +
-                                 readings.median() + " is used",
+                                 spread + " apart; " + usual + " is usual at most. " +
+                                 odd_reading_words(entry, readings, typed_in) + "the middle one, " +
+                                 readings.median() + ", is used",
                       .hint = retake_hint(entry.name),
                       .measurements = {std::string(entry.key)},
                       .limit = {.most = usual}});
@@ -34,17 +38,42 @@ bool is_kept(const Ordering& order, const Body& body) {
   return order.times * body[order.smaller] < body[order.larger];
 }
 
+// "waist" of the waist girth.
+std::string spoken(const MeasurementInfo& entry) {
+  std::string name = name_text(entry.key);
+  constexpr std::string_view girth = " girth";
+  if (name.ends_with(girth)) name.resize(name.size() - girth.size());
+  return name;
+}
+
+std::string_view more_than(MeasurementKind kind) {
+  return kind == MeasurementKind::Girth ? "larger" : "longer";
+}
+
+// "Her waist (116 cm) is larger than her bust (114 cm)".
+Wording order_words(const Ordering& order, const Body& body) {
+  const MeasurementInfo &smaller = info(order.smaller), &larger = info(order.larger);
+  const Measure value = order.times * body[smaller.name];
+  const std::string relation =
+      value > body[larger.name] ? std::string(more_than(smaller.kind)) + " than" : "no less than";
+  return (order.times == 1.0 ? "her " : "twice her ") + spoken(smaller) + " (" + Wording(value) +
+         ") is " + relation + " her " + spoken(larger) + " (" + body[larger.name] + ")";
+}
+
+std::string order_hint(const Ordering& order) {
+  if (order.severity == Severity::Note) return "take both again; if they stay, it is her shape";
+  const MeasurementInfo &smaller = info(order.smaller), &larger = info(order.larger);
+  return fmt::format("no woman of the survey has that: take both again. {}: {} {}: {}",
+                     name_text(smaller.key), smaller.how, name_text(larger.key), larger.how);
+}
+
 void judge_order(const Ordering& order, const Body& body, Problems& problems) {
   const MeasurementInfo &smaller = info(order.smaller), &larger = info(order.larger);
   problems.push_back({.severity = order.severity,
                       .code = "measure.order",
                       .where = std::string(smaller.key),
-                      .message = (order.times == 1.0 ? "" : "twice ") + std::string(smaller.key) +
-                                 " (" + Wording(body[smaller.name]) + ") is not less than " +
-                                 std::string(larger.key) + " (" + body[larger.name] +
-                                 "), as it is on every body of the survey",
-                      .hint = fmt::format("check both. {}: {} {}: {}", smaller.key, smaller.how,
-                                          larger.key, larger.how),
+                      .message = order_words(order, body),
+                      .hint = order_hint(order),
                       .measurements = {std::string(smaller.key), std::string(larger.key)}});
 }
 
@@ -84,7 +113,7 @@ Problems judge(const Session& session, const Body& body, const JudgedAs& as) {
   tell_slips(slips, as.slips, problems);
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     if (const auto& readings = session.tape[entry.name]) {
-      judge_spread(entry, *readings, problems);
+      judge_spread(entry, *readings, as.typed_in, problems);
     }
   }
   judge_orders(body, slips, problems);

@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/body.hpp"
+#include "blockwright/text/units.hpp"
 #include "survey.hpp"
 
 #include <algorithm>
@@ -54,7 +55,7 @@ std::string key_of(const FrontLength& length) { return std::string(info(length.n
 
 Wording compared(const FrontLength& length) {
   const double off = length.excess() / length.expected.sd;
-  return key_of(length) + " was taped " + length.taped +
+  return name_text(key_of(length)) + " was taped " + length.taped +
          "; the other measurements lead one to expect " + length.expected.value +
          ", give or take " + length.expected.sd + ". It is " + fixed(std::abs(off), 1) +
          " times that too " + (off > 0.0 ? "long" : "short") + ". ";
@@ -74,14 +75,16 @@ Wording with_expected(const std::vector<FrontLength>& lengths, Length asked) {
 Wording neck_hint(const std::vector<FrontLength>& lengths) {
   Wording hint;
   for (const FrontLength& length : lengths) {
-    hint += "take " + key_of(length) + " again: " + std::string(info(length.name).how) + " ";
+    hint +=
+        "take " + name_text(key_of(length)) + " again: " + std::string(info(length.name).how) + " ";
   }
   const bool both = lengths.size() > 1;
   const MeasurementName first = lengths.front().name;
-  const std::string other(info(first == FrontWaistLength ? SideNeckToWaist : FrontWaistLength).key);
-  return hint + (both ? "If they come out the same, look at neck_base_girth"
+  const std::string other =
+      name_text(info(first == FrontWaistLength ? SideNeckToWaist : FrontWaistLength).key);
+  return hint + (both ? "If they come out the same, look at the neck base girth"
                       : "If it comes out the same, it is right: look at " + other +
-                            " and neck_base_girth");
+                            " and neck base girth");
 }
 
 std::string joined(const std::vector<std::string>& keys) {

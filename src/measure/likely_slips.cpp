@@ -68,7 +68,7 @@ using Parts = std::vector<CommonCause::Part>;
 
 Direction direction_of(const Parts& parts, const Evidence& evidence) {
   Direction direction;
-  for (const auto& [name, per_mm] : parts) {
+  for (const auto& [name, per_mm, may_stay] : parts) {
     direction.slope += per_mm * evidence.regression().pull(name);
     for (const auto& other : parts) {
       direction.curvature +=
@@ -87,6 +87,9 @@ struct Judged {
 
   [[nodiscard]] std::optional<Measure> bust() const {
     return body.taped(BustGirth) ? std::optional(body[BustGirth]) : std::nullopt;
+  }
+  [[nodiscard]] bool within_bust(MeasurementName name) const {
+    return bust() && body[name] <= *bust();
   }
 };
 
@@ -121,7 +124,7 @@ LikelySlip likeliest_of(MeasurementName name, const Judged& judged, const Direct
   LikelySlip off = misread(name, judged, direction);
   const Readings& readings = *judged.session.tape[name];
   std::vector<Meant> meant = possibly_meant(info(name), written_of(readings, judged.typed_in));
-  if (off.fuller_waist) std::erase_if(meant, [](const Meant& m) { return !m.slip->of_pen; });
+  if (off.fuller_waist) meant = meant_of_fuller_waist(std::move(meant), judged.within_bust(name));
   const auto best = likeliest(meant, {off.expected, off.doubt});
   if (!best) return off;
   LikelySlip exact = cured(off, *best, direction);
@@ -143,7 +146,7 @@ LikelySlip together(const CommonCause& cause, const Parts& parts, const Judged& 
   LikelySlip slip{.name = cause.name,
                   .words = std::string(by > 0.0 ? cause.more : cause.less),
                   .cure = cause.cure};
-  for (const auto& [name, per_mm] : parts) {
+  for (const auto& [name, per_mm, may_stay] : parts) {
     const Measure read = judged.body[name];
     slip.values.push_back({name, read, read - measure_of(name, per_mm * by)});
   }
@@ -189,7 +192,7 @@ bool is_miswritten(MeasurementName name, const Judged& judged, const Evidence& e
   const LikelySlip odd = misread(name, judged, direction_of({{name, 1.0}}, evidence));
   std::vector<Meant> meant =
       possibly_meant(info(name), written_of(*judged.session.tape[name], judged.typed_in));
-  std::erase_if(meant, [](const Meant& m) { return !m.slip->of_pen; });
+  meant = meant_of_fuller_waist(std::move(meant), judged.within_bust(WaistGirth));
   return odd.off > kDoubtfulSd && likeliest(meant, {odd.expected, odd.doubt}).has_value();
 }
 

@@ -23,7 +23,9 @@ double in_unit(Measure value, Unit unit) {
 
 std::string measure_text(Measure value, Unit unit) {
   if (value.is_angle()) return trimmed(value.number(), 1) + " degrees";
-  return length_text(value.length(), unit);
+  const Length length = value.length();
+  const bool short_cm = unit == Unit::Cm && std::abs(length.mm()) < 10.0;
+  return short_cm ? trimmed(length.cm(), 1) + " cm" : length_text(length, unit);
 }
 
 Measure measured(double written, MeasurementKind kind, Unit unit) {

@@ -205,6 +205,29 @@ SettledTape TapeNetwork::settled() const {
   return tape;
 }
 
+// What moves by less is not told.
+constexpr double kTold = 0.5;
+
+std::string moved_row(const SettledMeasurement& one, Unit unit) {
+  const Measure by = one.settled - one.taped;
+  if (abs(by).number() < kTold) return "";
+  const std::string sign = by.number() < 0.0 ? "-" : "+";
+  return fmt::format("{:<26}{:>14}{:>14}{:>14}\n", name_text(info(one.name).key),
+                     measure_text(one.taped, unit), measure_text(one.settled, unit),
+                     sign + measure_text(abs(by), unit));
+}
+
+std::string one_is_a_slip(const SettledTape& tape) {
+  std::vector<std::string> names;
+  for (const SettledMeasurement& one : tape.contradicting) {
+    names.push_back(name_text(info(one.name).key));
+  }
+  return fmt::format(
+      "\nToo far from each other to be errors of the tape: {}.\nOne of them is a slip: take them "
+      "again. The draft uses them as taped.\n",
+      fmt::join(names, ", "));
+}
+
 }  // namespace
 
 SettledTape settle_tape(const Body& body) {
@@ -214,19 +237,15 @@ SettledTape settle_tape(const Body& body) {
 
 std::string settled_table(const SettledTape& tape, Unit unit) {
   if (tape.contradicting.empty()) return "";
-  std::string text = fmt::format(
-      "\nThese contradict each other. The draft shares it out by how far each tape may err, but "
-      "does\n"
-      "not lay a slip on the others.\n{:<26}{:>14}{:>14}{:>10}{:>12}\n",
-      "", "taped", "settled", "residual", "redundancy");
-  for (const SettledMeasurement& one : tape.contradicting) {
-    text += fmt::format("{:<26}{:>14}{:>14}{:>10}{:>12}\n", name_text(info(one.name).key),
-                        measure_text(one.taped, unit), measure_text(one.settled, unit),
-                        fixed(one.residual, 1), fixed(one.redundancy, 2));
-  }
-  return text +
-         "(residual: how far off it is, in standard deviations; redundancy: how much of an error\n"
-         "in it the others show, 0 to 1)\n";
+  std::string rows;
+  for (const SettledMeasurement& one : tape.contradicting) rows += moved_row(one, unit);
+  if (rows.empty()) return one_is_a_slip(tape);
+  return fmt::format(
+             "\nThese contradict each other. The draft moves each by no more than its tape may "
+             "err:\n"
+             "{:<26}{:>14}{:>14}{:>14}\n",
+             "", "taped", "used", "moved by") +
+         rows;
 }
 
 }  // namespace blockwright

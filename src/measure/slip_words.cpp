@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/likely_slips.hpp"
+#include "blockwright/text/units.hpp"
 #include "tape_error.hpp"
 
 #include <algorithm>
@@ -17,6 +18,12 @@ std::string how_again(MeasurementName name) {
   return "take it again: " + std::string(info(name).how);
 }
 
+std::string how_rare(const LikelySlip& slip, bool retake) {
+  if (retake) return "of 2,208 women hardly one was";
+  return slip.fuller_waist ? "about 1 woman in 200 of 18 to 50 years is"
+                           : "about 1 woman in 200 is";
+}
+
 Problem misread_problem(const LikelySlip& slip) {
   const MeasurementName name = slip.values.front().name;
   const bool retake = slip.off > kRetakeSd && !slip.fuller_waist;
@@ -24,8 +31,7 @@ Problem misread_problem(const LikelySlip& slip) {
   const Wording message =
       Wording(slip.values.front().read) + " was taped; the other measurements lead one to expect " +
       slip.expected + ", give or take " + slip.doubt + ". It is " + fixed(slip.off, 1) +
-      " times that far off, and hardly anyone " + (slip.fuller_waist ? "of 18 to 50 years " : "") +
-      "is more than " + trimmed(most, 1);
+      " times that far off, and " + how_rare(slip, retake) + " more than " + trimmed(most, 1);
   std::string hint = how_again(name);
   if (slip.name == "loose") hint += " Draw the tape close, level at the back too.";
   return {.severity = slip.fuller_waist ? Severity::Note : Severity::Warning,
@@ -52,12 +58,12 @@ Problem cured_problem(const LikelySlip& slip) {
                     .most = slip.expected + kDoubtfulSd * slip.doubt}};
 }
 
-// "back_waist_length would be 36.7 cm, waist_to_hip 21.8 cm".
+// "back waist length would be 36.7 cm, waist to hip 21.8 cm".
 Wording meant_words(const LikelySlip& slip) {
   Wording words;
   for (const SlippedValue& value : slip.values) {
-    words +=
-        (words.empty() ? "" : ", ") + slipped_key(value) + (words.empty() ? " would be " : " ");
+    words += (words.empty() ? "" : ", ") + name_text(info(value.name).key) +
+             (words.empty() ? " would be " : " ");
     words += Wording(value.meant);
   }
   return words;

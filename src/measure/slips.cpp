@@ -57,7 +57,7 @@ constexpr std::array<SlipRow, 16> make_slips() {
   using enum SlipRow::In;
   using enum SlipRow::Of;
   constexpr bool pen = true, tape = false;
-  constexpr double of_her = 2.5, most = 5.0, any = 6.5;
+  constexpr double of_her = 2.3, most = 5.0, any = 6.5;
   return {{
       {"swapped_digits", "two digits swapped", 0.0, of_her, pen, Any, All, 0.0, swapped},
       {"ten_times", "ten times as much was written: mm, or a lost decimal point", 2.0, any, pen, Cm,
@@ -126,7 +126,9 @@ std::vector<CommonCause> make_causes() {
         {FrontWaistLength, 1.0},
         {SideNeckToWaist, 1.0},
         {SideLength, 1.0},
-        {WaistToHip, -1.0}}},
+        {FrontShoulderSlant, 1.0},
+        {BackShoulderSlant, 1.0},
+        {WaistToHip, -1.0, true}}},
       {"nape",
        "they began too high, above the nape",
        "they began too low, under the nape",
@@ -193,9 +195,38 @@ std::vector<Meant> likely_ones(std::vector<Meant> all, const Expectation& expect
   return all;
 }
 
-std::optional<Meant> likeliest(const std::vector<Meant>& all, const Expectation& expected) {
-  const std::vector<Meant> likely = likely_ones(all, expected, kDoubtfulSd);
+std::optional<Meant> likeliest(std::vector<Meant> all, const Expectation& expected) {
+  std::erase_if(all, [&](const Meant& meant) {
+    const double odd = std::abs((meant.value - expected.value) / expected.sd);
+    return odd > meant.slip->guessed_within;
+  });
+  const std::vector<Meant> likely = likely_ones(std::move(all), expected, kDoubtfulSd);
   return likely.empty() ? std::nullopt : std::optional(likely.front());
+}
+
+std::vector<Meant> meant_of_fuller_waist(std::vector<Meant> all, bool within_bust) {
+  std::erase_if(all, [&](const Meant& meant) {
+    return !meant.slip->of_pen || (within_bust && meant.slip->meant == swapped);
+  });
+  return all;
+}
+
+Wording odd_reading_words(const MeasurementInfo& entry, const Readings& readings, Unit typed_in) {
+  const Measure middle = readings.median();
+  const auto off = [&](Measure value) { return abs(value - middle).number(); };
+  std::vector<Measure> others = readings.values;
+  const auto odd = std::ranges::max_element(others, {}, off);
+  const Measure value = *odd;
+  others.erase(odd);
+  const double usual = kUsualSpread.of(entry.name).number() + kRounding;
+  if (others.size() < 2 || Readings{others}.spread().number() > usual) return {};
+  const double number = in_unit(value, typed_in);
+  for (const Meant& meant : possibly_meant(entry, {trimmed(number, 2), number, typed_in})) {
+    if (!meant.slip->of_pen || off(meant.value) > usual) continue;
+    return Wording(value) + " looks like " + meant.value + " (" + std::string(meant.slip->words) +
+           "); ";
+  }
+  return Wording(value) + " lies apart from the others; ";
 }
 
 std::string meant_text(const Meant& meant, Unit unit) {

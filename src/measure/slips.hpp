@@ -33,8 +33,8 @@ struct SlipRow {
   std::string_view name;   ///< in reports: "swapped_digits"
   std::string_view words;  ///< "two digits swapped"
   double cost;             ///< -2 ln of how often it is made for each pair of digits swapped
-  /// A value that no body has is guessed to be one that lies within so many SD of what her bust
-  /// leads one to expect: digits make any number, a lost point hardly another. Ours.
+  /// What was meant lies within so many SD of what is expected, or it is not offered: digits make
+  /// any number, a lost point hardly another. Ours.
   double guessed_within;
   bool of_pen;  ///< in writing; else in reading the tape
   In in;
@@ -56,7 +56,10 @@ std::vector<Meant> possibly_meant(const MeasurementInfo& entry, const Written& w
 /// first; none that is much less likely.
 std::vector<Meant> likely_ones(std::vector<Meant> all, const Expectation& expected, double most_sd);
 /// The first that would not be doubted itself.
-std::optional<Meant> likeliest(const std::vector<Meant>& all, const Expectation& expected);
+std::optional<Meant> likeliest(std::vector<Meant> all, const Expectation& expected);
+/// Those that may be offered of a fuller waist: slips of the pen, but up to the size of the bust,
+/// an ordinary build, no swapped digits.
+std::vector<Meant> meant_of_fuller_waist(std::vector<Meant> all, bool within_bust);
 
 /// "79 cm (two digits swapped)"
 std::string meant_text(const Meant& meant, Unit unit);
@@ -67,12 +70,17 @@ std::string meant_text(const Meant& meant, Unit unit);
 std::string range_hint(const MeasurementInfo& entry, const Written& written,
                        const std::optional<Measure>& bust);
 
+/// "47 cm looks like 74 cm with two digits swapped; ", of the one reading without which the others
+/// agree; empty where there is none.
+Wording odd_reading_words(const MeasurementInfo& entry, const Readings& readings, Unit typed_in);
+
 /// Several measurements that one mistake moves together.
 struct CommonCause {
   /// For each mm that the tape begins or ends too low or too far out.
   struct Part {
     MeasurementName name;
     double per_mm;
+    bool may_stay = false;  ///< taken from elsewhere, it did not move with the others
   };
   std::string_view name;        ///< in reports: "waist_level"
   std::string_view more, less;  ///< what happened, by the sign; empty: never

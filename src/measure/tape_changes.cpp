@@ -1,5 +1,6 @@
 #include "blockwright/measure/tape_changes.hpp"
 
+#include "blockwright/text/units.hpp"
 #include "slips.hpp"
 #include "tape_error.hpp"
 
@@ -24,9 +25,10 @@ std::optional<Measure> change_of(MeasurementName name, const Session& earlier,
 std::vector<double> level_moves(const CommonCause& cause, const Session& earlier,
                                 const Session& session) {
   std::vector<double> moves;
-  for (const auto& [name, per_mm] : cause.parts) {
+  for (const auto& [name, per_mm, may_stay] : cause.parts) {
     const auto change = change_of(name, earlier, session);
-    if (change) moves.push_back(change->number() / per_mm);
+    const bool stayed = change && may_stay && tapes_differ_so({name, *change});
+    if (change && !stayed) moves.push_back(change->number() / per_mm);
   }
   return moves;
 }
@@ -63,7 +65,7 @@ std::optional<LevelMove> likeliest_move(const Session& earlier, const Session& s
 Wording list_of_changes(const std::vector<TapeChange>& changes) {
   Wording list;
   for (const auto& [name, by] : changes) {
-    list += std::string(list.empty() ? "" : ", ") + std::string(info(name).key) + " ";
+    list += std::string(list.empty() ? "" : ", ") + name_text(info(name).key) + " ";
     list += Wording(abs(by)) + (by.number() > 0.0 ? " more" : " less");
   }
   return list;

@@ -13,7 +13,7 @@ namespace blockwright {
 inline constexpr ByKind kUsualSpread{
     .girth = Length::mm(10), .length = Length::mm(5), .angle = Measure::degrees(2)};
 /// A value further off what the others lead one to expect is questioned, in residual SD. The
-/// largest of 2,208 residuals lies at 3.3 to 4.5 for taped items (1988 survey).
+/// largest of 2,208 residuals lies at 3.4 to 5.1 by item (1988 survey).
 inline constexpr double kDoubtfulSd = 3.0;
 /// Readings in inches are no round mm: what a limit may be passed by before it counts.
 inline constexpr double kRounding = 0.01;

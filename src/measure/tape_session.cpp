@@ -67,9 +67,12 @@ void say_unlikely(const TypedReadings& typed, const MeasurementInfo& entry, cons
   Session with_it = taken;
   with_it.tape[entry.name] = typed.readings;
   const Written written{typed.typed.front(), in_unit(typed.readings.values.front(), unit), unit};
-  const auto slip = likeliest(possibly_meant(entry, written), *expected);
-  const auto& bust = taken.tape[BustGirth];
-  if (!slip && is_fuller_waist(entry.name, value, bust->median())) return;
+  const Measure bust = taken.tape[BustGirth]->median();
+  const bool fuller = is_fuller_waist(entry.name, value, bust);
+  std::vector<Meant> meant = possibly_meant(entry, written);
+  if (fuller) meant = meant_of_fuller_waist(std::move(meant), value <= bust);
+  const auto slip = likeliest(std::move(meant), *expected);
+  if (!slip && fuller) return;
   remarks.ask_again = true;
   remarks.sentences.push_back(fmt::format(
       "{} would be unusual: going by what you took so far, it is {}, give or take {}.{}{}",
@@ -84,10 +87,11 @@ void say_spread(const Readings& readings, const MeasurementInfo& entry, Unit uni
   const Measure usual = kUsualSpread.of(entry.name);
   const Measure spread = readings.spread();
   if (spread.number() <= usual.number() + kRounding) return;
-  remarks.sentences.push_back(
-      fmt::format("The readings lie {} apart; {} is usual at most. The middle one, {}, is used.",
-                  measure_text(spread, unit), measure_text(usual, unit),
-                  measure_text(readings.median(), unit)));
+  const std::string odd = worded(odd_reading_words(entry, readings, unit), unit);
+  remarks.sentences.push_back(fmt::format(
+      "The readings lie {} apart; {} is usual at most. {} {}, is used.", measure_text(spread, unit),
+      measure_text(usual, unit), odd.empty() ? "The middle one," : odd + "the middle one,",
+      measure_text(readings.median(), unit)));
 }
 
 void say_change(const Readings& readings, const MeasurementInfo& entry, const Session& earlier,

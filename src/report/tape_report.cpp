@@ -72,12 +72,13 @@ TapeJson settled_json(const SettledMeasurement& one) {
   return json;
 }
 
-std::string contradictions_line(const SettledTape& tape) {
-  if (tape.contradicting.empty()) return "";
-  return fmt::format(
-      "{} measurements contradict each other; how they are settled: `blockwright tape CLIENT "
-      "--check --all`.\n",
-      tape.contradicting.size());
+std::string contradictions_line(const TapeReport& report) {
+  const std::size_t count = report.settled.contradicting.size();
+  if (count == 0) return "";
+  return fmt::format("{}; how that is settled: `blockwright tape {} --check --all`.\n",
+                     count == 1 ? "1 measurement contradicts those that are sure"
+                                : fmt::format("{} measurements contradict each other", count),
+                     printable(report.file));
 }
 
 }  // namespace
@@ -100,11 +101,13 @@ std::string tape_text(const TapeReport& report) {
                                  report.session, counts_text(counts_of(report.body)));
   for (const Problem& problem : report.problems) text += to_text(problem) + "\n";
   if (report.problems.empty() && report.settled.contradicting.empty()) {
-    text += "Nothing in it is unlikely. Only the body shows whether it is right.\n" +
+    const bool alone = counts_of(report.body).taken == 1;
+    text += (alone ? "One measurement: there is nothing to compare it with.\n"
+                   : "Nothing in it is unlikely. Only the body shows whether it is right.\n") +
             take_first_text(report.take_first);
   }
   return text + (report.in_full ? settled_table(report.settled, report.unit)
-                                : contradictions_line(report.settled));
+                                : contradictions_line(report));
 }
 
 std::string tape_json(const TapeReport& report) {

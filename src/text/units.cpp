@@ -22,6 +22,14 @@ std::string metric_text(Length length) {
   return told_number(length.mm(), mm < 1.0 ? 2 : 1) + " mm";
 }
 
+// One unit in a sentence, where rounding to 0.1 cm takes no more than a tenth of the length. Ours.
+constexpr double kShortest = 5.0;  // mm
+
+bool is_in_cm(const Wording::Part& part) {
+  const auto* length = std::get_if<Length>(&part);
+  return length && std::abs(length->mm()) >= 10.0 && std::isfinite(length->mm());
+}
+
 std::string inch_text(Length length) {
   const bool on_a_tape = length == Length() || std::abs(length / kSixteenth) >= 1.0;
   const bool plain = on_a_tape && std::abs(length.mm()) < kHuge;
@@ -95,10 +103,14 @@ std::string length_text(Length length, Unit unit) {
 std::string angle_text(Angle angle, int decimals) { return fixed(angle.degrees(), decimals) + "°"; }
 
 std::string worded(const Wording& wording, Unit unit) {
+  const bool in_cm = unit == Unit::Cm && std::ranges::any_of(wording.parts(), is_in_cm);
   std::string text;
   for (const Wording::Part& part : wording.parts()) {
     const auto* length = std::get_if<Length>(&part);
-    text += length ? length_text(*length, unit) : std::get<std::string>(part);
+    const bool as_others = length && in_cm && std::abs(length->mm()) >= kShortest;
+    text += as_others ? told_number(length->cm(), 1) + " cm"
+            : length  ? length_text(*length, unit)
+                      : std::get<std::string>(part);
   }
   return text;
 }

@@ -102,15 +102,15 @@ TEST_CASE("A doubted length is told with its estimate, the neck with that, what 
   CHECK(*problem.limit.most == checked.block.odd_neck->most);
   const std::string text = problem.message.plain(), hint = problem.hint.plain();
   INFO(text);
-  CHECK(text.find("side_neck_to_waist was taped 44 cm") != std::string::npos);
+  CHECK(text.find("side neck to waist was taped 44 cm") != std::string::npos);
   CHECK(text.find("expect 39 cm, give or take 1.2 cm") != std::string::npos);
   CHECK(text.find("times that too long") != std::string::npos);
   CHECK(text.find("With 39 cm instead the front neck would be 8.1 cm") != std::string::npos);
   // Which is the neck that her own tape draws.
   CHECK(front_neck_depth(checked_block(average())) == Approx(81.0).margin(1.5));
-  CHECK(hint.find("take side_neck_to_waist again: " + std::string(info(SideNeckToWaist).how)) !=
+  CHECK(hint.find("take side neck to waist again: " + std::string(info(SideNeckToWaist).how)) !=
         std::string::npos);
-  CHECK(hint.find("look at front_waist_length and neck_base_girth") != std::string::npos);
+  CHECK(hint.find("look at front waist length and neck base girth") != std::string::npos);
   CHECK(worded(problems.front(), Unit::Inch).message.plain().find("17 5/16 in") !=
         std::string::npos);
 }

@@ -75,7 +75,7 @@ TEST_CASE("The likeliest slip is one line, with what to do and how many more the
   CHECK(lines_of(result.output) == 3);  // who, the slip, and that there are contradictions
   CHECK(has(result.output, "Odalys Fenn, session of 2026-03-14: 11 taken, 10 estimated.\n"));
   CHECK(has(result.output, "warning [measure.slip] back_waist_length: 46.7 cm: did you mean 36.7"));
-  CHECK(has(result.output, "look at 1 more: `blockwright tape CLIENT --check --all`"));
+  CHECK(has(result.output, "look at 1 more: `blockwright tape her.json --check --all`"));
   CHECK_FALSE(has(result.output, "neck_base_girth"));
 }
 
@@ -83,7 +83,7 @@ TEST_CASE("With --all each slip is a line") {
   TapeJob job;
   job.all = true;
   const JobResult result = checked(kTwoSlips, job);
-  CHECK(lines_of(result.output.substr(0, result.output.find("\nThese contradict"))) == 3);
+  CHECK(lines_of(result.output.substr(0, result.output.find("\nToo far"))) == 3);
   CHECK(has(result.output, "neck_base_girth: 43.6 cm: did you mean 34.6 cm (two digits swapped)?"));
 }
 
@@ -131,7 +131,7 @@ TEST_CASE(
   CHECK(report["changes"]["measurements"][0] == Json{{"name", "waist_girth"}, {"by_mm", 25.0}});
   const std::string text = checked(kLowerWaist).output;
   CHECK(lines_of(text) == 2);
-  CHECK(has(text, "warning [measure.changed] since 2026-01-10: waist_girth 2.5 cm more"));
+  CHECK(has(text, "warning [measure.changed] since 2026-01-10: waist girth 2.5 cm more"));
   CHECK(has(text, "the waist was taken too low, by about 2.9 cm"));
   MemoryFiles files = with("her.json", kLowerWaist);
   Job draft;
@@ -170,7 +170,49 @@ TEST_CASE("That lengths contradict each other is a line, and with --all a table"
   CHECK(has(output, "side length"));
   CHECK(has(output, "back waist length"));
   CHECK(has(output, "35.7 cm"));
-  CHECK(has(output, "redundancy"));
+  CHECK(has(output, "moved by"));
+  CHECK_FALSE(has(output, "redundancy"));
+}
+
+TEST_CASE("Where nothing was moved one is a slip, and a sentence says so") {
+  const std::string output = checked(kTwoSlips, in_full()).output;
+  CHECK(has(output, "Too far from each other to be errors of the tape: "));
+  CHECK(has(output, "One of them is a slip: take them again."));
+  CHECK_FALSE(has(output, "moved by"));
+}
+
+TEST_CASE("One measurement is compared with nothing") {
+  const std::string output = checked(R"({"format": "blockwright-client-1", "name": "Runa Vell",
+    "unit": "cm", "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 90.7}}]})")
+                                 .output;
+  CHECK(has(output, "One measurement: there is nothing to compare it with."));
+  CHECK_FALSE(has(output, "Nothing in it is unlikely"));
+}
+
+TEST_CASE("A command names her file as a shell needs it") {
+  MemoryFiles files = with("Odalys' tape.json", kTwoSlips);
+  TapeJob job;
+  job.client = "Odalys' tape.json";
+  job.check = true;
+  CHECK(
+      has(run_tape(job, files).output, "`blockwright tape 'Odalys'\\'' tape.json' --check --all`"));
+  Job draft;
+  draft.client = job.client;
+  CHECK_FALSE(has(run_job(draft, files).output, "tape CLIENT"));
+}
+
+TEST_CASE("A whole session in the other unit is told at its first value") {
+  const auto said = [](const std::string& tape) {
+    return checked(R"({"format": "blockwright-client-1", "name": "Runa Vell", "unit": "cm",
+      "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 36, )" +
+                   tape + "}}]}")
+        .problems.front()
+        .hint.plain();
+  };
+  CHECK(has(said(R"("waist_girth": 28.5, "hip_girth": 38, "back_waist_length": 14.5)"),
+            "If all is in inches, write \"unit\": \"in\""));
+  CHECK_FALSE(has(said(R"("waist_girth": 72.5, "hip_girth": 97, "back_waist_length": 36.7)"),
+                  "If all is in inches"));
 }
 
 TEST_CASE("Of lengths that go together nothing is said") {

@@ -50,7 +50,7 @@ struct OneSlip {
 
 TEST_CASE("each slip of tape and pen is told from the others, with what was meant") {
   const std::vector<OneSlip> slips = {
-      {"swapped_digits", WaistGirth, 970, 790}, {"swapped_digits", NeckBaseGirth, 436, 346},
+      {"swapped_digits", WaistGirth, 960, 690}, {"swapped_digits", NeckBaseGirth, 436, 346},
       {"swapped_digits", AcrossBack, 306, 360}, {"half", HipGirth, 485, 970},
       {"half", AcrossBack, 185, 370},           {"half", BustPointWidth, 92, 184},
       {"inches", WaistToHip, 90, 228.6},        {"ten_off", BackWaistLength, 467, 367},
@@ -183,6 +183,23 @@ TEST_CASE("a waist as large as the bust is a build; over 0.92 of it at most a no
   }
 }
 
+// 97 of a bust of 98 is an ordinary build, whatever its digits would make.
+TEST_CASE("no swap is offered of a waist up to the size of the bust") {
+  Session session = bust_only(980.0);
+  tape(session, WaistGirth, 970.0);
+  for (const LikelySlip& slip : slips_of(session)) CHECK(slip.name != "swapped_digits");
+}
+
+// A shoulder taken on to the arm: 16.7 would be 2.7 SD off itself.
+TEST_CASE("digits swapped that would be odd themselves are not offered") {
+  Session session = mean_woman();
+  tape(session, ShoulderLength, 176.0);
+  const auto slips = slips_of(session);
+  REQUIRE_FALSE(slips.empty());
+  CHECK(slips.front().name != "swapped_digits");
+  CHECK_FALSE(has(worded(problem_of(slips.front()), Unit::Cm).message.plain(), " mm"));
+}
+
 // 23 % of the survey's women have an upper chest larger than the bust, 10 % a hip smaller.
 TEST_CASE("upper chest over bust and hip under bust are no slips") {
   Session session = bust_only(920.0);
@@ -268,11 +285,12 @@ TEST_CASE("slips of 5 cm are caught as often as the survey promises") {
   }
 }
 
-TEST_CASE("digits swapped and inches for cm are named as such in 90 of 100 caught") {
+// Of the survey's own women 90 in 100 (slip_rates); what would be odd itself is not offered.
+TEST_CASE("digits swapped and inches for cm are named as such in 89 of 100 caught") {
   const auto tried = survey_people(people(300), 184);
   const SlipRate swaps = rate_of_all(tried, digits_swapped);
   CHECK(swaps.caught > 5 * people(300));
-  CHECK(swaps.share_named() >= 0.9 - kScatter);
+  CHECK(swaps.share_named() >= 0.89 - kScatter);
   const SlipRate inches = rate_of_all(tried, in_inches);
   CHECK(inches.share_caught() >= 0.99);
   CHECK(inches.share_named() >= 0.9 - kScatter);

@@ -48,7 +48,7 @@ TEST_CASE("changes are told in one line, with how much and since when") {
   CHECK(problems.front().code == "measure.changed");
   CHECK(problems.front().severity == Severity::Note);
   CHECK(problems.front().where == "since 2026-01-10");
-  CHECK(problems.front().message.plain().find("waist_girth 3 cm more, hip_girth 2 cm less") == 0);
+  CHECK(problems.front().message.plain().find("waist girth 3 cm more, hip girth 2 cm less") == 0);
   CHECK(problems.front().measurements == std::vector<std::string>{"waist_girth", "hip_girth"});
 }
 
@@ -72,6 +72,33 @@ TEST_CASE("a waist tied lower than last time is told for what it is") {
   Session now = session_on("2026-07-12");
   change(now, BackWaistLength, 30.0);  // the others stayed
   CHECK(judge_changes(earlier, now).front().severity == Severity::Note);
+}
+
+// Both slants end on the elastic of the waist; waist to hip may be taken from where it was.
+TEST_CASE("a waist tied lower is told with the slants, and where waist to hip stayed") {
+  for (const bool slants : each({true, false})) {
+    for (const bool to_hip : {true, false}) {
+      Session earlier = session_on("2026-01-10");
+      if (slants) {
+        earlier.tape[FrontShoulderSlant] = Readings{{Length::mm(420)}};
+        earlier.tape[BackShoulderSlant] = Readings{{Length::mm(400)}};
+      }
+      if (!to_hip) earlier.tape[WaistToHip].reset();
+      Session now = earlier;
+      now.date = "2026-07-12";
+      for (const MeasurementName name : {BackWaistLength, FrontWaistLength, SideNeckToWaist,
+                                         SideLength, FrontShoulderSlant, BackShoulderSlant}) {
+        if (now.tape[name]) change(now, name, 30.0);
+      }
+      const Problem problem = judge_changes(earlier, now).front();
+      CHECK(problem.severity == Severity::Warning);
+      CHECK(problem.message.plain().find("the waist was taken too low, by about 30 mm") !=
+            std::string::npos);
+      if (!slants) continue;
+      change(now, FrontShoulderSlant, -30.0);  // it stayed: no lower elastic
+      CHECK(judge_changes(earlier, now).front().severity == Severity::Note);
+    }
+  }
 }
 
 TEST_CASE("a level that moved by less than 15 mm is told as changes alone", "[kLeastLevelMove]") {

@@ -8,6 +8,16 @@
 
 using namespace blockwright;
 
+TEST_CASE("beside centimetres a length of 5 mm or more is in centimetres too") {
+  const auto said = [](double beside) {
+    return worded("14.7 and " + Wording(Length::mm(147)) + ", give or take " + Length::mm(beside),
+                  Unit::Cm);
+  };
+  CHECK(said(7.4) == "14.7 and 14.7 cm, give or take 0.7 cm");
+  CHECK(said(4.9) == "14.7 and 14.7 cm, give or take 4.9 mm");  // 0.1 cm would hide a tenth of it
+  CHECK(worded("take " + Wording(Length::mm(7.4)), Unit::Cm) == "take 7.4 mm");
+}
+
 TEST_CASE("a length in a sentence names its unit, and what no tape shows has decimals") {
   CHECK(length_text(Length::mm(365.0), Unit::Cm) == "36.5 cm");
   CHECK(length_text(Length::mm(40.0), Unit::Cm) == "4 cm");

@@ -42,8 +42,8 @@ struct SettledTape {
 /// docs/decisions/019-the-whole-tape.md. Requires: a body from fill_in().
 SettledTape settle_tape(const Body& body);
 
-/// The contradicting ones as a table for the terminal: taped, settled, residual, redundancy, with a
-/// sentence before and behind it. Empty where there are none.
+/// The moved ones as a table for the terminal, with a sentence before it: taped, used, moved by. A
+/// sentence alone where what contradicts is too far apart to be moved; empty where nothing does.
 std::string settled_table(const SettledTape& tape, Unit unit);
 
 }  // namespace blockwright

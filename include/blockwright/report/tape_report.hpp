@@ -14,6 +14,7 @@ namespace blockwright {
 /// A tape session as judged.
 struct TapeReport {
   bool in_full = false;  ///< as text: all that is doubted, and how contradictions are settled
+  std::string file;      ///< of hers, as a command line needs it
   std::string client;    ///< her name
   std::string session;   ///< its date
   Unit unit = Unit::Cm;

@@ -33,7 +33,7 @@ std::string length_text(Length length, Unit unit);
 /// "22.5°".
 std::string angle_text(Angle angle, int decimals = 1);
 
-/// The sentence in the person's unit.
+/// The sentence in the person's unit: beside lengths in cm one of 5 mm or more is in cm too.
 std::string worded(const Wording& wording, Unit unit);
 /// Problems whose sentences are worded.
 Problem worded(Problem problem, Unit unit);

@@ -5,6 +5,7 @@
 #include "blockwright/text/refuse.hpp"
 #include "blockwright/text/utf8.hpp"
 #include "client_file.hpp"
+#include "measure_text.hpp"
 
 #include <fmt/format.h>
 
@@ -112,6 +113,23 @@ class ClientReader {
     }
   }
 
+  // Of the lengths of a tape more than half are no body's in the file's unit and one's in the
+  // other.
+  [[nodiscard]] bool is_in_other_unit(const JsonValue& tape) const {
+    constexpr int fewest = 3;
+    const Unit other = unit_ == Unit::Cm ? Unit::Inch : Unit::Cm;
+    int lengths = 0, fit = 0;
+    for (const MeasurementInfo& entry : kMeasurements) {
+      const JsonValue* value = document_.member(tape, entry.key);
+      if (value == nullptr || entry.kind == MeasurementKind::Angle) continue;
+      if (value->kind != JsonKind::Number) continue;
+      ++lengths;
+      const bool here = entry.allows(measured(value->number, entry.kind, unit_));
+      if (!here && entry.allows(measured(value->number, entry.kind, other))) ++fit;
+    }
+    return fit >= fewest && 2 * fit > lengths;
+  }
+
   // What an object holds of each measurement, read by one of the functions of client_file.hpp.
   template <class T>
   PerMeasurement<T> per_measurement(const JsonValue& object, const std::string& hint,
@@ -120,10 +138,11 @@ class ClientReader {
     expect(document_, object, JsonKind::Object, hint);
     check_keys(document_, object, kMeasurementKeys);
     PerMeasurement<T> result;
+    const bool other_unit = is_in_other_unit(object);
     for (const MeasurementInfo& entry : kMeasurements) {
       const JsonValue* given = document_.member(object, entry.key);
       if (given != nullptr) {
-        result[entry.name] = read({document_, entry, unit_, bust_in(result)}, *given);
+        result[entry.name] = read({document_, entry, unit_, bust_in(result), other_unit}, *given);
       }
     }
     return result;

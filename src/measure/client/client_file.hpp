@@ -61,6 +61,7 @@ struct FileMeasurement {
   const MeasurementInfo& entry;
   Unit unit;                         ///< the file's
   std::optional<Measure> bust = {};  ///< of the same session, if it was read
+  bool other_unit = false;  ///< most lengths of its session are what bodies have in the other unit
 };
 
 /// The readings: one number, one inch fraction, or a list of them; nothing for null.

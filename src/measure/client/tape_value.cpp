@@ -62,20 +62,28 @@ struct OutOfRange {
                     .limit = said.limit});
 }
 
+std::string with_whole_session(const std::string& hint, Unit unit) {
+  const Unit other = unit == Unit::Cm ? Unit::Inch : Unit::Cm;
+  const bool ended = hint.ends_with('.') || hint.ends_with('?');
+  return hint + (ended ? "" : ".") +
+         fmt::format(" If all is in {}, write \"unit\": \"{}\" and leave the numbers",
+                     unit_word(other), unit_name(other));
+}
+
 [[noreturn]] void refuse_reading(const FileMeasurement& file, const JsonValue& value,
-                                 std::string hint) {
-  const auto& [document, entry, unit, bust] = file;
+                                 const std::string& hint) {
+  const auto& [document, entry, unit, bust, other_unit] = file;
   refuse_range(
       file, value,
       {fmt::format("{} is {} {}, outside {}", document.name_of(value), document.as_written(value),
                    unit_name(unit, entry.kind), limits_text(entry, unit)),
-       std::move(hint),
+       other_unit ? with_whole_session(hint, unit) : hint,
        {.least = entry.least, .most = entry.most}});
 }
 
 Measure read_reading(const FileMeasurement& file, const JsonValue& value,
                      const NumberHints& hints) {
-  const auto& [document, entry, unit, bust] = file;
+  const auto& [document, entry, unit, bust, other_unit] = file;
   const double written = read_number(document, value, entry.kind, unit, hints);
   const Measure reading = measured(file, written);
   if (!entry.allows(reading)) {
@@ -138,7 +146,7 @@ std::optional<Readings> read_readings(const FileMeasurement& file, const JsonVal
 }
 
 std::optional<Measure> read_ease(const FileMeasurement& file, const JsonValue& value) {
-  const auto& [document, entry, unit, bust] = file;
+  const auto& [document, entry, unit, bust, other_unit] = file;
   const Measure ease = measured(file, read_number(document, value, entry.kind, unit, kEase));
   const Measure most = most_ease(entry.name);
   if (abs(ease) <= most) return ease;
