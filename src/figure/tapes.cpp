@@ -58,7 +58,7 @@ constexpr std::array<Tape, kMeasurementCount> kTapes{{
      .number = {0.5, {-12, -22}}},
     {.name = ShoulderSlope, .figure = TapeFigure::Arm,
      .course = over({134, kSideNeck.y}, {132.5, 1378}, {127, 1360}),
-     .number = {0.45, {15, 3}}, .held = HeldAt::Nowhere},
+     .number = {0.45, {17, 3}}, .held = HeldAt::Nowhere},
     {.name = FrontShoulderSlant, .figure = TapeFigure::Front,
      .course = straight(right(kShoulder), kBesideCentre), .number = {0.32}},
     {.name = BackShoulderSlant, .figure = TapeFigure::Back,

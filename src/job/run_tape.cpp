@@ -23,13 +23,14 @@ bool is_changed_much(const BlockRun& run, const std::string& key) {
   });
 }
 
-/// What the draft finds of the tape beyond what judge() does.
-Problems found_by_draft(const BlockRun& run) {
+/// What the draft finds of the tape where judging finds nothing: what is known to be wrong explains
+/// all of it, but not that there is no block.
+Problems found_by_draft(const BlockRun& run, bool explained) {
   Problems found;
-  if (run.block.odd_neck) add(found, judge_neck(run.body, *run.block.odd_neck));
+  if (!explained && run.block.odd_neck) add(found, judge_neck(run.body, *run.block.odd_neck));
   for (const Problem& problem : run.problems) {
     const bool changed = problem.code == "draft.adjusted" && is_changed_much(run, problem.where);
-    if (problem.severity == Severity::Error || changed) found.push_back(problem);
+    if (problem.severity == Severity::Error || (changed && !explained)) found.push_back(problem);
   }
   return found;
 }
@@ -55,7 +56,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
     report.changes = changes_since(*earlier, source.session);
     add(report.problems, judge_changes(*earlier, source.session));
   }
-  add(report.problems, found_by_draft(run));
+  add(report.problems, found_by_draft(run, !report.problems.empty()));
   report.problems = with_file(worded(report.problems, source.unit), job.client);
   errors_first(report.problems);
   return report;

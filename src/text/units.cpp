@@ -23,7 +23,7 @@ std::string metric_text(Length length) {
 }
 
 // One unit in a sentence, where rounding to 0.1 cm takes no more than a tenth of the length. Ours.
-constexpr double kShortest = 5.0;  // mm
+constexpr double kAsOthersFrom = 5.0;  // mm
 
 bool is_in_cm(const Wording::Part& part) {
   const auto* length = std::get_if<Length>(&part);
@@ -107,7 +107,7 @@ std::string worded(const Wording& wording, Unit unit) {
   std::string text;
   for (const Wording::Part& part : wording.parts()) {
     const auto* length = std::get_if<Length>(&part);
-    const bool as_others = length && in_cm && std::abs(length->mm()) >= kShortest;
+    const bool as_others = length && in_cm && std::abs(length->mm()) >= kAsOthersFrom;
     text += as_others ? told_number(length->cm(), 1) + " cm"
             : length  ? length_text(*length, unit)
                       : std::get<std::string>(part);

@@ -409,7 +409,7 @@ TEST_CASE("A band is a line to either side of its edge, as far off as it says, o
   const EdgeBand band{
       "back",
       "side",
-      {{{10.0, 20.0}, {1.0, 0.0}, {3.0, 0.0}}, {{12.0, 120.0}, {1.0, 0.0}, {5.0, 1.0}}}};
+      {{{10.0, 20.0}, {-1.0, 0.0}, {3.0, 0.0}}, {{12.0, 120.0}, {-1.0, 0.0}, {5.0, 1.0}}}};
   TextFonts fonts;
   const Sheet sheet = sheet_of(
       lay_out(pattern, options_for(CutStyle::Net), sample_notes(), nullptr, std::span(&band, 1)),
