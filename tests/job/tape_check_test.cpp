@@ -248,8 +248,10 @@ TEST_CASE("Contradictions are in the JSON report with what was settled") {
 }
 
 TEST_CASE("The check doubts what a draft of the same session doubts") {
-  const std::string text =
-      tape_of(R"("front_waist_length": 36.0, "side_neck_to_waist": 38.6, "neck_base_girth": 34.6)");
+  const std::string text = R"({"format": "blockwright-client-1", "name": "Runa Vell",
+    "unit": "cm", "sessions": [{"date": "2026-03-14",
+      "tape": {"bust_girth": 90.7, "front_waist_length": 36.0, "side_neck_to_waist": 38.6},
+      "sure": ["front_waist_length", "side_neck_to_waist"]}]})";
   const JobResult result = checked(text);
   CHECK(has(result.output, "[measure.neck_depth]"));
   CHECK_FALSE(has(result.output, "Nothing in it is unlikely"));
