@@ -8,10 +8,10 @@ namespace {
 
 constexpr double kFormTitle = 6.0;
 constexpr double kLabel = 3.2;
-constexpr double kLabelGap = 2.0;   // between a label and its line
-constexpr double kFieldGap = 6.0;   // between two fields
-constexpr double kFieldStep = 9.0;  // from line to line
-constexpr double kLineStep = 6.0;   // where nothing is written
+constexpr double kLabelGap = 2.0;     // between a label and its line
+constexpr double kFieldGap = 6.0;     // between two fields
+constexpr double kFieldStep = 9.0;    // from line to line
+constexpr double kWritingStep = 6.0;  // where nothing is written
 constexpr double kTickBox = 3.2;
 constexpr double kCautionText = 2.9;
 constexpr double kUnderLine = 0.9;  // from the line to what is written on it
@@ -98,7 +98,7 @@ FormPart form_head(const TapeSheet& form, TextFonts& fonts) {
   draw_field(drawing, {"Taken by", form.by, 130.0 + kFieldGap, kFormWidth}, y);
   y -= kFieldStep;
   draw_units(drawing, form.units, y);
-  y -= kLineStep;
+  y -= kWritingStep;
   draw_side(drawing, y);
   y -= 4.0;
   y -= draw_cautions(drawing, form.cautions, y);
