@@ -201,9 +201,9 @@ void name_taker(TapeForm& form, const std::string& by) {
 
 TapeRound round_of(const TapeForm& form) {
   TapeRound round{.names = {tape_order().begin(), tape_order().end()}};
-  const auto to_take = std::ranges::stable_partition(
-      round.names, [&](MeasurementName name) { return form.in_file.tape[name].has_value(); });
-  round.in_file = round.names.size() - to_take.size();
+  const auto is_in_file = [&](MeasurementName name) { return form.in_file.tape[name].has_value(); };
+  const auto to_take = std::stable_partition(round.names.begin(), round.names.end(), is_in_file);
+  round.in_file = static_cast<std::size_t>(to_take - round.names.begin());
   return round;
 }
 
