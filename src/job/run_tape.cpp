@@ -39,7 +39,7 @@ TapeReport judged(const TapeJob& job, const BlockSource& source) {
   const BlockRun run = drafted_block(source);
   const Session* earlier = session_taken_before(source.client, source.session);
   TapeReport report;
-  report.file = for_shell(job.client);
+  report.file = as_argument(job.client);
   report.client = source.client.name;
   report.session = source.session.date;
   report.body = run.body;

@@ -146,14 +146,6 @@ std::vector<NewFile> form_files(const TapeJob& job, const std::string& stem, con
   return files;
 }
 
-void require_unit(const TapeJob& job, const TapeForm& form) {
-  if (form.is_new_client() || !job.unit || *job.unit == form.unit) return;
-  refuse_option("--unit",
-                "her file is in " + std::string(unit_word(form.unit)) +
-                    ", and what is on the form is typed into it",
-                "leave it out");
-}
-
 /// What is printed in its place must be what a session takes, or it could not be typed in.
 void require_printable(const char* option, const std::string& cure, const auto& take) {
   try {
@@ -183,7 +175,6 @@ JobResult sheet(const TapeJob& job, FileStore& files) {
   const PrintOptions print = print_of(job);
   const std::vector<Preparation> writers = prepare_writers(job);
   const TapeForm form = job.client.empty() ? TapeForm() : open_tape(job, files);
-  require_unit(job, form);
   judge_answers(job, form);
   const std::string whose = job.client.empty() ? "" : safe_stem(job.client) + "-";
   TextFonts fonts;

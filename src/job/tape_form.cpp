@@ -140,6 +140,14 @@ void judge_words(const TapeJob& job) {
   judged("--by", {.date = kAnyDate, .by = job.by, .tape = {}});
 }
 
+void require_her_unit(const TapeJob& job, Unit hers) {
+  if (!job.unit || *job.unit == hers) return;
+  refuse_option(
+      "--unit",
+      "her file is in " + std::string(unit_word(hers)) + ", and what is taken is written into it",
+      "leave it out");
+}
+
 }  // namespace
 
 void judge_tape(const TapeJob& job) {
@@ -148,6 +156,9 @@ void judge_tape(const TapeJob& job) {
   if (static_cast<int>(job.check) + static_cast<int>(job.sheet) + static_cast<int>(job.blank) > 1) {
     refuse_option(job.blank ? "--blank" : "--sheet", "two things are asked for at once",
                   "use one of --check, --sheet and --blank in a run");
+  }
+  if (job.all && !job.check) {
+    refuse_option("--all", "it belongs to --check", "use both, or leave it out");
   }
   if (job.client.empty() && !job.sheet) {
     refuse_option("CLIENT", "no client file was named",
@@ -171,6 +182,7 @@ TapeForm open_tape(const TapeJob& job, FileStore& files) {
   if (!is_there(job.client, files)) return form;
   form.text = files.read(job.client);
   const Client client = read_again({form.text, form.path});
+  require_her_unit(job, client.unit);
   form.name = client.name;
   form.unit = client.unit;
   form.begun = begun_in(client);
@@ -187,7 +199,8 @@ void date_session(TapeForm& form, const std::string& date) {
   form.date = date;
   if (form.is_new_client()) return;
   for (const Session& session : read_again({form.text, form.path}).sessions) {
-    if (session.date < date) form.earlier = session;
+    const bool finished = session.tape[MeasurementName::BustGirth].has_value();
+    if (session.date < date && finished) form.earlier = session;
     if (session.date != date) continue;
     form.continued = true;
     form.in_file = form.taken = session;

@@ -1,6 +1,7 @@
 #include "dress.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
 #include "words.hpp"
@@ -141,16 +142,26 @@ void draw_previous(const PreviousPiece& previous, Drawing& drawing) {
   }
 }
 
-// Where the line bends more sharply than the band is wide, the band's edge would turn back on
-// itself: such places are left out.
+// Appends a point to a chain of straight strokes; a loop that it closes is cut off where they
+// cross.
+void add_without_loop(std::vector<Point>& chain, Point next) {
+  for (std::size_t i = 0; i + 2 < chain.size(); ++i) {
+    const auto crossings =
+        intersections(Path::through({chain[i], chain[i + 1]}), Path::through({chain.back(), next}));
+    if (crossings.empty()) continue;
+    chain.resize(i + 1);
+    chain.push_back(crossings.front().point);
+    break;
+  }
+  chain.push_back(next);
+}
+
+// Where the line bends more sharply than the band is wide, the band's edge would cross itself.
 void draw_band(const EdgeBand& band, double side, Drawing& drawing) {
   std::vector<Point> points;
   for (const BandPlace& place : band.places) {
-    const Point at = place.at + side * place.off;
-    const Vec along{place.across.y, -place.across.x};
-    if (points.empty() || dot(at - points.back(), along) > 0.0) points.push_back(at);
+    add_without_loop(points, place.at + side * place.off);
   }
-  if (points.size() < 2) return;
   drawing.line(SheetLayer::Marks, LineRole::Band, band.edge, Path::through(points));
 }
 

@@ -72,9 +72,11 @@ Wording list_of_changes(const std::vector<TapeChange>& changes) {
 }
 
 Wording cause_words(const LevelMove& move) {
-  const std::string words(move.by > 0.0 ? move.cause->more : move.cause->less);
-  return ". It looks as if this time " + words + ", by about " + Length::mm(std::abs(move.by)) +
-         ", or then the other way";
+  const bool more = move.by > 0.0;
+  const std::string now(more ? move.cause->more : move.cause->less);
+  const std::string then(more ? move.cause->less : move.cause->more);
+  return ". It looks as if this time " + now + ", by about " + Length::mm(std::abs(move.by)) +
+         (then.empty() ? "" : ", or that time " + then);
 }
 
 }  // namespace

@@ -270,6 +270,25 @@ TEST_CASE("The unit is taken in any case and written out") {
   CHECK(client_in(files).unit == Unit::Cm);
 }
 
+TEST_CASE("Another unit than her file's is refused before anything is asked") {
+  MemoryFiles files({{"people/verity.json", kClient}});
+  TapeJob job;
+  job.unit = Unit::Inch;
+  CHECK_THROWS_AS(asked("\n\n92.5\nsave\n", files, job), UsageError);
+  CHECK(files.files["people/verity.json"] == kClient);
+  job.unit = Unit::Cm;
+  CHECK(asked("\n\n92.5\nsave\n", files, job).wrote);
+}
+
+TEST_CASE("An older session without a bust girth does not hide the last that was taken") {
+  std::string text = kClient;
+  const std::string blank = "{ \"date\": \"2026-09-12\", \"tape\": { \"bust_girth\": null } }";
+  text.insert(text.find("\n  ]"), ",\n    " + blank);
+  MemoryFiles files({{"people/verity.json", text}});
+  CHECK(asked("2026-11-29\n\nsave\n", files).said.find("On 2026-07-12 it was 94 cm.") !=
+        std::string::npos);
+}
+
 TEST_CASE("A date or name that no file may have is refused as the option that gave it") {
   TapeJob job;
   job.client = "v.json";

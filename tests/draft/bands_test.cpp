@@ -1,6 +1,7 @@
 // How far the lines of a block could be off, tried by taping people again and again.
 #include "blockwright/draft/bands.hpp"
 
+#include "support/band_width.hpp"
 #include "support/each_person.hpp"
 #include "support/hand_tape.hpp"
 
@@ -73,18 +74,6 @@ Names all_names() {
   Names all;
   for (const MeasurementInfo& entry : kMeasurements) all.insert(entry.name);
   return all;
-}
-
-// Root mean square of all bands.
-double width_of(const BlockBands& bands) {
-  double sum = 0.0, count = 0.0;
-  for (const EdgeBand& edge : bands.edges) {
-    for (const BandPlace& place : edge.places) {
-      sum += place.aside() * place.aside();
-      count += 1.0;
-    }
-  }
-  return std::sqrt(sum / count);
 }
 
 }  // namespace

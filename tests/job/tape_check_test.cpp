@@ -1,5 +1,6 @@
 // A tape session as `tape --check` judges it, and what a draft and a batch say of the same.
 #include "blockwright/job/job.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
 
@@ -273,4 +274,13 @@ TEST_CASE("A session whose bust is still null is passed over, where there is ano
     "sessions": [{"date": "2026-03-14", "tape": {"bust_girth": 90.7}},
                  {"date": "2026-09-14", "tape": {"bust_girth": null, "waist_girth": null}}]})";
   CHECK(has(checked(text).output, "Runa Vell, session of 2026-03-14: 1 taken"));
+}
+
+TEST_CASE("What belongs to the check is refused without it") {
+  TapeJob job;
+  job.client = "her.json";
+  job.all = true;
+  CHECK_THROWS_AS(judge_tape(job), UsageError);
+  job.check = true;
+  CHECK_NOTHROW(judge_tape(job));
 }

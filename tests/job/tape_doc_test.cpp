@@ -3,6 +3,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/draft/bands.hpp"
 #include "blockwright/text/units.hpp"
+#include "support/band_width.hpp"
 #include "support/people.hpp"
 #include "support/run_tool.hpp"
 
@@ -44,24 +45,13 @@ struct Effect {
   LengthBand most;
 };
 
-double mean_of(const BlockBands& bands) {
-  double sum = 0.0, count = 0.0;
-  for (const EdgeBand& edge : bands.edges) {
-    for (const BandPlace& place : edge.places) {
-      sum += place.aside() * place.aside();
-      count += 1.0;
-    }
-  }
-  return std::sqrt(sum / count) / kBandSd;
-}
-
 Effect effect_of(MeasurementName name) {
   const Body body = mean_woman();
   BodySpread spread;
   spread.set(name, name, std::pow(tape_sd(name).number(), 2.0));
   const Ease ease = Ease::of_toile();
   const BlockBands bands = block_bands(body, spread, ease, draft_block(body, ease));
-  return {name, mean_of(bands),
+  return {name, width_of(bands) / kBandSd,
           *std::ranges::max_element(bands.lengths, std::less(), &LengthBand::aside)};
 }
 

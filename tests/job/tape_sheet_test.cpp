@@ -142,6 +142,18 @@ TEST_CASE("A form says in its unit when a third reading is wanted") {
   CHECK_FALSE(contains_text(all_svg(inches), "1 cm"));
 }
 
+TEST_CASE("The form has three pages on a4 and on letter, with and without her last values") {
+  for (const std::string& paper : each(std::vector<std::string>{"a4", "letter"})) {
+    for (const char* client : {"", "people/verity.json"}) {
+      INFO("'" << client << "'");
+      MemoryFiles files({{"people/verity.json", kVerity}});
+      TapeJob job = sheet_of(client);
+      job.paper = paper;
+      CHECK(run_tape_sheet(job, files).summary.pages == 3);
+    }
+  }
+}
+
 TEST_CASE("A form in another unit than her file's is refused") {
   MemoryFiles files({{"people/verity.json", kVerity}});
   TapeJob job = sheet_of("people/verity.json");
@@ -150,7 +162,7 @@ TEST_CASE("A form in another unit than her file's is refused") {
   CHECK(result.exit_code == 2);
   CHECK(only_problem(result).where == "--unit");
   CHECK(only_problem(result).message.plain() ==
-        "her file is in inches, and what is on the form is typed into it");
+        "her file is in inches, and what is taken is written into it");
   CHECK(files.files.size() == 1);
 }
 

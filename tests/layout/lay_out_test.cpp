@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <string>
 
@@ -423,4 +424,29 @@ TEST_CASE("A band is a line to either side of its edge, as far off as it says, o
   CHECK(distance(lines[1]->path.start(), Point{7.0, 20.0} + shift) < 1e-9);
   CHECK(distance(lines[1]->path.end(), Point{7.0, 119.0} + shift) < 1e-9);
   CHECK(lines[0]->layer == SheetLayer::Marks);
+}
+
+// A line that turns sharply to its left, with a wide band: the left edge would make a loop there.
+TEST_CASE("A band that is wider than a bend is tight does not cross itself") {
+  EdgeBand band{"back", "side", {}};
+  for (int i = 0; i <= 24; ++i) {
+    const Angle turned = Angle::degrees(180.0 * i / 24.0);
+    const Vec out{std::cos(turned.radians()), std::sin(turned.radians())};
+    band.places.push_back({Point{0.0, 3.0 * i} + 4.0 * out, -out, -9.0 * out});
+  }
+  TextFonts fonts;
+  const Sheet sheet = sheet_of(lay_out(sample_pattern(), options_for(CutStyle::Net), sample_notes(),
+                                       nullptr, std::span(&band, 1)),
+                               fonts);
+  const auto lines = strokes_of(sheet, LineRole::Band, "back");
+  REQUIRE(lines.size() == 2);
+  for (const Stroke* line : lines) {
+    const std::vector<Curve>& strokes = line->path.curves();
+    REQUIRE(strokes.size() > 4);
+    for (std::size_t i = 0; i < strokes.size(); ++i) {
+      for (std::size_t j = i + 2; j < strokes.size(); ++j) {
+        CHECK(intersections(Path({strokes[i]}), Path({strokes[j]})).empty());
+      }
+    }
+  }
 }

@@ -198,8 +198,8 @@ JobResult run_fit(const FitJob& job, FileStore& files);
 
 /// Judges a tape session, without asking anything: how many measurements were taken and how many
 /// are estimated, the likeliest slip of the tape or with `all` each, and what changed since the
-/// session before. Writes nothing; the exit code is 0 whatever it doubts. Throws nothing but
-/// std::logic_error.
+/// session before; where judging doubts nothing, what a draft would. Writes nothing; the exit code
+/// is 0 whatever it doubts, and 1 where no block can be drawn. Throws nothing but std::logic_error.
 JobResult run_tape(const TapeJob& job, FileStore& files);
 
 /// Writes a form for a tape session: the figures with every tape, and places for readings. With a

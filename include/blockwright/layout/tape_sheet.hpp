@@ -40,10 +40,9 @@ struct TapeSheet {
   std::string foot = {};  ///< what to do with the form, and the program's version
 };
 
-/// The form on pages: title, places for name, date and who holds the tape, the cautions, the
-/// points to mark, then each
-/// figure with a table beside it: number, name, how it is taken and three boxes for readings. A
-/// roll takes it on one page.
+/// The form on pages: title, places for name, date and who holds the tape, the cautions, the points
+/// to mark, then each figure with a table beside it: number, name, how it is taken and three boxes
+/// for readings. A roll takes it on one page.
 ///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another text
 /// or on a line. Throws UsageError "paper.too_small" for a paper that does not take it.

@@ -25,7 +25,7 @@ constexpr double kTextWidth = kBoxesLeft - kBeforeBoxes - kTextLeft;
 /// As large as the column takes it, all of her smaller.
 FigureSize size_on_form(TapeFigure figure) {
   if (figure == TapeFigure::Side) return {.scale = 0.068, .number = 2.6};
-  return {.scale = figure == TapeFigure::Arm ? 0.19 : 0.116, .number = 2.6};
+  return {.scale = figure == TapeFigure::Arm ? 0.19 : 0.112, .number = 2.6};
 }
 
 /// In the middle of its column, its top at `top`; gives its height.

@@ -12,7 +12,7 @@ constexpr double kPointText = 2.6;
 constexpr double kPointLine = 1.32 * kPointText;
 constexpr double kPointDot = 0.55;
 constexpr double kLetterColumn = 5.0;
-constexpr FigureSize kPointsSize{.scale = 0.062, .number = 2.6};
+constexpr FigureSize kPointsSize{.scale = 0.052, .number = 2.6};
 
 LineRole role_of_ink(FigureInk ink) {
   switch (ink) {
