@@ -426,14 +426,23 @@ TEST_CASE("A band is a line to either side of its edge, as far off as it says, o
   CHECK(lines[0]->layer == SheetLayer::Marks);
 }
 
-// A line that turns sharply to its left, with a wide band: the left edge would make a loop there.
-TEST_CASE("A band that is wider than a bend is tight does not cross itself") {
+// Down, round a bend of 5 mm radius, and to the right; its left edge 9 mm off would go round a loop
+// there and crosses itself at (9, 4).
+EdgeBand band_round_a_bend() {
   EdgeBand band{"back", "side", {}};
-  for (int i = 0; i <= 24; ++i) {
-    const Angle turned = Angle::degrees(180.0 * i / 24.0);
-    const Vec out{std::cos(turned.radians()), std::sin(turned.radians())};
-    band.places.push_back({Point{0.0, 3.0 * i} + 4.0 * out, -out, -9.0 * out});
+  const auto add = [&](Point at, Vec left) { band.places.push_back({at, left, 9.0 * left}); };
+  for (int i = 20; i >= 1; --i) add({0.0, 3.0 * i}, {1.0, 0.0});
+  for (int i = 0; i <= 6; ++i) {
+    const double turned = Angle::degrees(15.0 * i).radians();
+    const Vec left{std::cos(turned), std::sin(turned)};
+    add(Point{5.0, 0.0} + -5.0 * left, left);
   }
+  for (int i = 1; i <= 20; ++i) add({5.0 + 3.0 * i, -5.0}, {0.0, 1.0});
+  return band;
+}
+
+TEST_CASE("A band that is wider than a bend is tight does not cross itself") {
+  const EdgeBand band = band_round_a_bend();
   TextFonts fonts;
   const Sheet sheet = sheet_of(lay_out(sample_pattern(), options_for(CutStyle::Net), sample_notes(),
                                        nullptr, std::span(&band, 1)),
