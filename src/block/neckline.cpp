@@ -18,6 +18,9 @@ constexpr double kNecklineFollows = 0.0;
 constexpr double kFrontCentreFullness = 0.83;
 constexpr double kMoreIfDeep = 0.40;
 constexpr double kUsualDeep = 0.60;
+// A redrawn one reaches at least and at most so far. Ours.
+constexpr double kLeastReach = 0.30;
+constexpr double kMostReach = 0.97;
 // The same for the back's handle at the side neck point. Ours, from the same.
 constexpr double kBackSideFullness = 0.75;
 // A handle that is free to give both necklines one curvature at the shoulder: what it reaches by
@@ -42,13 +45,18 @@ struct NeckCorner {
 
 constexpr Vec kToCentre{-1.0, 0.0};
 
-std::optional<NeckCorner> corner_of(const NecklineEnds& ends) {
+std::optional<NeckCorner> corner_of(const NecklineEnds& ends, Vec arriving = kToCentre) {
   const Vec leaving = unit(ends.leaving);
-  const auto corner = lines_meet(ends.side_neck, leaving, ends.centre, kToCentre);
+  const auto corner = lines_meet(ends.side_neck, leaving, ends.centre, arriving);
   if (!corner) return std::nullopt;
-  const NeckCorner found{dot(*corner - ends.side_neck, leaving), corner->x - ends.centre.x,
-                         std::abs(cross(leaving, kToCentre))};
+  const NeckCorner found{dot(*corner - ends.side_neck, leaving),
+                         dot(ends.centre - *corner, arriving), std::abs(cross(leaving, arriving))};
   return found.side > 0.0 && found.centre > 0.0 ? std::optional(found) : std::nullopt;
+}
+
+double front_centre_fullness(const NeckCorner& corner) {
+  return kFrontCentreFullness +
+         kMoreIfDeep * (corner.side / (corner.side + corner.centre) - kUsualDeep);
 }
 
 CubicCurve neckline(const NecklineEnds& ends, double at_side, double at_centre) {
@@ -78,8 +86,7 @@ Necklines necklines(const NecklineEnds& front, const NecklineEnds& back) {
     return {neckline(front, kFrontSide.natural, kFrontCentreFullness),
             neckline(back, kBackSideFullness, kBackCentre.natural)};
   }
-  const double at_front =
-      kFrontCentreFullness + kMoreIfDeep * (f->side / (f->side + f->centre) - kUsualDeep);
+  const double at_front = front_centre_fullness(*f);
   const auto front_bend = [&](double side) { return f->bend(side, at_front); };
   const auto back_bend = [&](double centre) {
     return b->bend(kBackSideFullness, centre) / kBackBendsMore;
@@ -99,6 +106,19 @@ Necklines necklines(const NecklineEnds& front, const NecklineEnds& back) {
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
                              Vec arriving) {
   return bent_one_way(old, from, unit(leaving), to, unit(arriving), kNecklineFollows);
+}
+
+CubicCurve reshaped_front_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
+                                   Vec arriving) {
+  CubicCurve curve = reshaped_neckline(old, from, leaving, to, arriving);
+  const Vec arrived = unit(old.p3 - old.p2), arrives = unit(arriving);
+  const auto was = corner_of({old.p0, old.p1 - old.p0, old.p3}, arrived);
+  const auto is = corner_of({from, leaving, to}, arrives);
+  if (!was || !is) return curve;
+  const double more = front_centre_fullness(*is) - front_centre_fullness(*was);
+  const double reaches = distance(old.p2, old.p3) / was->centre + more;
+  curve.p2 = to - std::clamp(reaches, kLeastReach, kMostReach) * is->centre * arrives;
+  return curve;
 }
 
 }  // namespace blockwright

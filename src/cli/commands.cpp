@@ -4,6 +4,7 @@
 #include "blockwright/job/tape_form.hpp"
 #include "command_options.hpp"
 #include "fit_prompt.hpp"
+#include "new_tape_prompt.hpp"
 #include "progress_bar.hpp"
 #include "tape_prompt.hpp"
 #include "terminal.hpp"

@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
+#include "new_tape_prompt.hpp"
 #include "prompt.hpp"
 
 #include <algorithm>
@@ -76,34 +77,7 @@ std::optional<Answered> one_correction(const Prompt& prompt, const std::vector<S
   return answered;
 }
 
-/// Keep or drop; nothing for an empty line or the end.
-std::optional<OnNewTape> keep_or_drop(const Prompt& prompt) {
-  while (const auto line = prompt.answer("Keep it all the same (k) or drop it (d)?")) {
-    if (line->empty()) return std::nullopt;
-    if (*line == "k" || *line == "keep") return OnNewTape::Keep;
-    if (*line == "d" || *line == "drop") return OnNewTape::Drop;
-    prompt.out() << "  k, d, or nothing: keep it this time, and ask again\n";
-  }
-  return std::nullopt;
-}
-
 }  // namespace
-
-void ask_of_explained(const Job& job, FileStore& files, std::istream& in, std::ostream& out) {
-  std::vector<ExplainedDecision> decisions;
-  for (const Explained& explained : explained_corrections(job, files)) {
-    out << "Correction " << explained.number << ", " << printable(explained.correction) << ": "
-        << printable(explained.tapes)
-        << ". The new tape already has what this correction asked for.\n";
-    const auto answered = keep_or_drop(Prompt(in, out));
-    if (answered) decisions.push_back({explained.number, *answered});
-  }
-  decide_explained(job.client, decisions, files);
-  if (!decisions.empty()) {
-    const std::string client = shown_place(job.client);
-    out << "Written into " << client << "; the text before it is " << client << ".bak\n\n";
-  }
-}
 
 void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
   Job drafted;

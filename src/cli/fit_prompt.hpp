@@ -6,11 +6,6 @@
 
 namespace blockwright {
 
-/// Asks of each correction that a newer tape session already has whether it is kept or dropped, and
-/// writes the answers into the client file. Without an answer, or at the end of the input, a
-/// correction is applied this time and asked of again the next.
-void ask_of_explained(const Job& job, FileStore& files, std::istream& in, std::ostream& out);
-
 /// Asks at a prompt of corrections that a newer tape already has, then what is seen on the body,
 /// offers the corrections that answer it, and asks by how much, how the amount was read and on
 /// which side; as often as the fitter wishes. What was answered is added to the client file. The

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace blockwright {
 namespace {
@@ -112,6 +113,24 @@ void require_stretches(const RedrawnPiece& piece) {
   }
 }
 
+// No correction leaves a neckline or an armhole that turns too sharply to be finished.
+void require_round(const RedrawnPiece& piece, BlockEdge edge) {
+  const auto radius = [&](const Opened& of) {
+    double least = std::numeric_limits<double>::infinity();
+    for (const Path& stretch : of.edges[index_of(edge)].stretches) {
+      least = std::fmin(least, least_radius(stretch));
+    }
+    return least;
+  };
+  const double is = radius(piece.after);
+  if (is >= kLeastRadius || is >= radius(piece.before) - kTouch) return;
+  refuse_fit("fit.curve",
+             "the " + piece.after.piece.name + " " + piece.after.edges[index_of(edge)].name +
+                 " would turn within a radius of " + Length::mm(is) + "; at least " +
+                 Length::mm(kLeastRadius) + " can be bound or faced",
+             "give a smaller amount, here or in the corrections that came before");
+}
+
 void require_outline(const Piece& piece) {
   if (const auto problem = find_problem_on_paper(piece)) {
     refuse_fit("fit.crossing",
@@ -202,6 +221,10 @@ void require_possible(const Redrawn& half) {
   }
   require_seam(half, BlockEdge::Side, "side seams");
   require_seam(half, BlockEdge::Shoulder, "shoulders");
+  for (const RedrawnPiece& piece : pieces) {
+    require_round(piece, BlockEdge::Neckline);
+    require_round(piece, BlockEdge::Armhole);
+  }
 }
 
 Problems judge_centres(const Halves& halves) {

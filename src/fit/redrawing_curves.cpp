@@ -6,9 +6,6 @@
 namespace blockwright {
 namespace {
 
-// Directions that differ by less are the same.
-constexpr double kSameDirection = 1e-12;
-
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
@@ -42,14 +39,41 @@ Angle Redrawing::armhole_turn() const {
   return asked + Angle::radians(is - was);
 }
 
-// A front neckline turns one way only while its end tangents meet well on its own side of the
-// centre front. On the back there is always room.
-Vec Redrawing::neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const {
+// Where a front neckline's side neck point has moved, or its shoulder turned, it leaves the
+// shoulder as it is drafted: square, but for what its corner needs of room at the centre front.
+Vec Redrawing::neck_leaving(const Stroke& neck) const {
+  const auto& was = std::get<CubicCurve>(neck.was);
   const Vec arriving = arriving_of(was);
-  const bool turned = distance(Point{} + wished, Point{} + leaving_of(was)) > kSameDirection;
-  const double least = std::fmin(turned ? kTurnedNeckRoom : kLeastNeckRoom,
-                                 neckline_room(was.p0, leaving_of(was), was.p3, arriving));
-  return neckline_leaving(from, wished, to, arriving, least);
+  const auto drafted = [&](Point NodeState::*at) {
+    const Point from = nodes_[neck.from].*at, before = nodes_[neck.from - 1].*at;
+    return neckline_leaving(from, left_of(unit(from - before)), nodes_[neck.to].*at, arriving,
+                            kNeckCornerRoom);
+  };
+  const Angle turn = turn_between(drafted(&NodeState::was), drafted(&NodeState::now));
+  return rotated(leaving_of(was), turn);
+}
+
+// Where only its depth has changed, a neckline keeps its direction at the side neck point, as long
+// as its end tangents meet on its own side of the centre front.
+Vec Redrawing::neck_kept(const Stroke& neck, Vec leaving) const {
+  const auto& was = std::get<CubicCurve>(neck.was);
+  const Vec arriving = arriving_of(was);
+  const double least =
+      std::fmin(kLeastNeckRoom, neckline_room(was.p0, leaving_of(was), was.p3, arriving));
+  return neckline_leaving(nodes_[neck.from].now, leaving, nodes_[neck.to].now, arriving, least);
+}
+
+// The neckline of a piece without a neck dart.
+CubicCurve Redrawing::bent_neckline(const Stroke& neck, Angle from, Angle to) const {
+  const auto& was = std::get<CubicCurve>(neck.was);
+  const bool front = is_a(open_->piece, kBodiceFront);
+  const bool at_shoulder = moved_by(neck.from) != Vec{} || from != Angle();
+  const Vec kept = rotated(leaving_of(was), from);
+  const bool as_drafted = front && at_shoulder && !neck.turn_from;
+  const Vec leaving = as_drafted ? neck_leaving(neck) : neck_kept(neck, kept);
+  const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
+  return draw(was, nodes_[neck.from].now, leaving, nodes_[neck.to].now,
+              rotated(arriving_of(was), to));
 }
 
 CubicCurve Redrawing::bent(std::size_t stroke) const {
@@ -67,12 +91,9 @@ CubicCurve Redrawing::bent(std::size_t stroke) const {
   if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
     return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
   }
-  Vec leaving = rotated(leaving_of(was), from);
-  const bool whole_neck =
-      open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1 && here.spot == kNeckline;
-  if (whole_neck) leaving = neck_leaving(was, leaving, start, end);
-  const Vec arriving = rotated(arriving_of(was), to);
-  if (whole_neck) return reshaped_neckline(was, start, leaving, end, arriving);
+  const bool whole_neck = open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1;
+  if (whole_neck && here.spot == kNeckline) return bent_neckline(here, from, to);
+  const Vec leaving = rotated(leaving_of(was), from), arriving = rotated(arriving_of(was), to);
   if (here.spot == kLowerArmhole) {
     return reshaped_lower_armhole(was, start, leaving, end, arriving);
   }

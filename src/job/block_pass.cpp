@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/tape_changes.hpp"
+#include "new_tape_sums.hpp"
 
 #include <fmt/format.h>
 
@@ -188,11 +189,9 @@ BlockRun drafted_block(BlockSource source) {
 BlockRun fitted_block(BlockSource source) {
   BlockRun run = drafted_block(std::move(source));
   if (has_errors(run.problems)) return run;
-  run.corrections = active_corrections(run.client, run.before_toile);
-  std::erase_if(run.corrections, [&](const NumberedCorrection& numbered) {
-    return numbered.correction.on_new_tape == OnNewTape::Drop && told_by_new_tape(run, numbered);
-  });
-  if (run.corrections.empty()) return run;
+  const auto active = active_corrections(run.client, run.before_toile);
+  run.corrections = with_what_remains(active, sums_of_new_tape(run, active));
+  if (active.empty()) return run;
   run.fitted = fitted(run);
   judge_corrected(run);
   return run;

@@ -86,14 +86,9 @@ BlockSource block_source(const std::string& text, const ClientJob& job, const st
 /// That of a job, before its toile.
 BlockSource block_source(const Job& job, FileStore& files);
 
-/// Whether a newer session than that of the fitting already has what a correction asked for.
-bool told_by_new_tape(const BlockSource& source, const NumberedCorrection& correction);
-
-/// Warns of corrections that a newer tape session already explains: the measurement that the
-/// correction called into doubt has moved since, by half to one and a half times what the
-/// correction asked of it. They are applied still, unless the file says to drop them; the maker
-/// decides (code "fit.explained").
-Problems told_by_new_tape(const BlockRun& run);
+/// Warns of corrections that a newer tape session has some of, with the sum that is made of them
+/// (new_tape_sums.hpp), until the file says what becomes of them (code "fit.explained").
+Problems told_by_new_tape(const BlockSource& source);
 
 /// What is said of a drafted block: the tape, the checks, and the pieces as they will be printed.
 void judge_draft(BlockRun& run);

@@ -1,175 +1,134 @@
 #include "block_pass.hpp"
 #include "blockwright/base/error.hpp"
-#include "blockwright/block/kinds.hpp"
-#include "blockwright/geometry/solve.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/client_edit.hpp"
-#include "blockwright/measure/correction_table.hpp"
+#include "new_tape_sums.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 
 namespace blockwright {
 namespace {
 
-// A measurement that moved by this share of what a correction asked for, or more, explains it.
-// Ours.
-constexpr double kLeastShare = 0.5;
-constexpr double kMostShare = 1.5;
+using Corrections = std::vector<NumberedCorrection>;
 
-/// The session that the fitting's toile was drafted from: the newest that is not later.
-const Session* session_before(const Client& client, const std::string& date) {
-  const Session* found = nullptr;
-  for (const Session& session : client.sessions) {
-    if (session.date <= date) found = &session;
+/// To 0.1 mm in cm, so that a sum adds up as it is read.
+std::string exact_text(Length length, Unit unit) {
+  return unit == Unit::Cm ? trimmed(length.cm(), 2) + " cm" : length_text(length, unit);
+}
+
+std::string exact_text(Measure measure, Unit unit) {
+  const Measure size = abs(measure);
+  return size.is_angle() ? angle_text(size.angle()) : exact_text(size.length(), unit);
+}
+
+const NumberedCorrection& numbered(const Corrections& corrections, std::size_t number) {
+  return *std::ranges::find(corrections, number, &NumberedCorrection::number);
+}
+
+/// What a file can say: an amount that would be written as 0 is dropped.
+AfterNewTape settled_as(const TapeShare& share, const BlockSource& source,
+                        const Corrections& corrections) {
+  const Correction& correction = numbered(corrections, share.correction).correction;
+  const Length remains =
+      as_written_in_file(remaining_amount(share, correction), source.client.unit);
+  if (remains == Length()) return {OnNewTape::Drop, {}};
+  return {OnNewTape::Change, remains};
+}
+
+/// "5 (take in waist) is now 3.25 cm in place of 3 cm".
+std::string share_words(const TapeShare& share, const BlockSource& source,
+                        const Corrections& corrections) {
+  const auto& [number, date, toile, correction, before] = numbered(corrections, share.correction);
+  const Length remains = remaining_amount(share, correction);
+  const std::string what =
+      remains == Length()
+          ? "is left out"
+          : fmt::format("is now {} in place of {}", exact_text(remains, source.unit),
+                        exact_text(correction.by, source.unit));
+  return fmt::format("{} ({}) {}", number, name_text(correction.action + " " + correction.place),
+                     what);
+}
+
+std::string list_of(const std::vector<std::string>& words) {
+  if (words.size() == 1) return words.front();
+  return fmt::format("{} and {}", fmt::join(words.begin(), words.end() - 1, ", "), words.back());
+}
+
+std::string numbers_of(const TapeSum& sum) {
+  std::vector<std::string> numbers;
+  for (const TapeShare& share : sum.shares) numbers.push_back(std::to_string(share.correction));
+  return (numbers.size() == 1 ? "correction " : "corrections ") + list_of(numbers);
+}
+
+/// "asked for 6 cm less waist girth; the newer tape has 2.75 cm of it (76.25 cm on 2026-01-10, 73.5
+/// cm on 2026-07-12), and 3.25 cm remains: 2 (take in waist) is left out and 5 ...".
+std::string sum_words(const TapeSum& sum, const BlockSource& source,
+                      const Corrections& corrections) {
+  const auto text = [&](Measure measure) { return exact_text(measure, source.unit); };
+  const Measure remains = sum.remains(), has = sum.asked() - remains;
+  std::vector<std::string> shares;
+  for (const TapeShare& share : sum.shares) {
+    shares.push_back(share_words(share, source, corrections));
   }
-  return found;
+  return fmt::format(
+      "asked for {} {} {}; the newer tape has {} of it ({} on {}, {} on {}), and {} remains: {}",
+      text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more",
+      words_of(sum.name), text(has), text(sum.was), sum.since->date, text(sum.is),
+      source.session.date, remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
 }
 
-std::optional<Measure> taped(const Session& session, MeasurementName name) {
-  const auto& readings = session.tape[name];
-  return readings ? std::optional(readings->median()) : std::nullopt;
+bool is_decided(const TapeSum& sum, const Corrections& corrections) {
+  return std::ranges::all_of(sum.shares, [&](const TapeShare& share) {
+    return is_decided(share, numbered(corrections, share.correction).correction);
+  });
 }
 
-/// A measurement that a correction called into doubt, in the session of the fitting and now.
-struct Retaped {
-  MeasurementName name;
-  const Session* before = nullptr;
-  Measure was, is;
-};
-
-std::optional<Retaped> explaining(const BlockSource& source, const NumberedCorrection& numbered) {
-  const RowAmount amount = row_of(numbered.correction);
-  const FittingRow& row = fitting_row(amount.row);
-  const Session* before = session_before(source.client, numbered.date);
-  if (!row.doubts || before == nullptr || before->date >= source.session.date) return std::nullopt;
-  const auto was = taped(*before, row.doubts->name), is = taped(source.session, row.doubts->name);
-  const Measure asked = row.doubts->change(Length::mm(amount.sign * counted_amount(amount)));
-  if (!was || !is || asked.number() == 0.0) return std::nullopt;
-  const double share = (*is - *was) / asked;
-  if (share < kLeastShare || share > kMostShare) return std::nullopt;
-  return Retaped{row.doubts->name, before, *was, *is};
+std::vector<TapeSum> undecided_sums(const BlockSource& source, const Corrections& corrections) {
+  std::vector<TapeSum> sums = sums_of_new_tape(source, corrections);
+  std::erase_if(sums, [&](const TapeSum& sum) { return is_decided(sum, corrections); });
+  return sums;
 }
 
-/// What both sessions took of the measurement, where the newer one already has what the correction
-/// asked for: "the session of 2026-09-20 took ... where that of 2026-03-14 took ...".
-std::optional<std::string> tapes_of(const BlockSource& source,
-                                    const NumberedCorrection& correction) {
-  const auto retaped = explaining(source, correction);
-  if (!retaped) return std::nullopt;
-  const auto value = [&](Measure v) { return value_text(v, source.unit); };
-  return "the session of " + source.session.date + " took " + words_of(retaped->name) + " as " +
-         value(retaped->is) + " where that of " + retaped->before->date + " took " +
-         value(retaped->was);
-}
-
-std::optional<Problem> told(const BlockRun& run, const NumberedCorrection& numbered) {
-  if (numbered.correction.on_new_tape == OnNewTape::Keep) return std::nullopt;
-  const auto tapes = tapes_of(run, numbered);
-  if (!tapes) return std::nullopt;
-  const std::string number = std::to_string(numbered.number);
-  return Problem{
-      Severity::Warning, "fit.explained",
-      "correction " + number + ": " + numbered.correction.action + " " + numbered.correction.place,
-      *tapes +
-          ": the new tape already has what this correction asked for, and both are "
-          "applied",
-      "withdraw it with `blockwright fit FILE --undo " + number +
-          "`, or write \"new_tape\": \"keep\" next to it if the next toile shows the "
-          "same again"};
-}
-
-/// A whole length of a block by the name that an effect gives it; nothing for those that are not
-/// edges or whole edges.
-std::optional<double> length_named(const Pattern& pattern, const std::string& name) {
-  if (const KindEdge* edge = kind_edge(piece_of(pattern, kBodiceFront), name)) {
-    const double whole = edge->part == BlockEdge::Armhole ? 1.0 : 2.0;
-    return whole * half_length(pattern, edge->part);
-  }
-  for (const NamedLength& length : measured_edges(pattern)) {
-    if (length.name == name) return length.mm;
-  }
-  return std::nullopt;
-}
-
-bool has_both_halves(const Pattern& pattern) {
-  return std::all_of(pattern.pieces.begin(), pattern.pieces.end(),
-                     [](const Piece& p) { return p.kind != nullptr && p.name == p.kind->name; });
-}
-
-/// The length that the correction moved most and that can be measured on any block.
-const MovedLength* telling_length(const BlockRun& run, const Effect& effect) {
-  const MovedLength* most = nullptr;
-  for (const MovedLength& moved : effect.moved) {
-    if (!length_named(run.block.pattern, moved.name)) continue;
-    if (most == nullptr || std::abs(moved.change()) > std::abs(most->change())) most = &moved;
-  }
-  return most;
-}
-
-double drafted_length(const BlockRun& run, MeasurementName name, Measure value,
-                      const std::string& length) {
-  Session session = run.session;
-  session.tape[name] = Readings{{value}};
-  const DraftedBlock block = draft_block(fill_in(session), Ease::of(run.client));
-  return length_named(block.pattern, length).value_or(0.0);
-}
-
-std::vector<Explained> explained_in(const BlockSource& source) {
-  std::vector<Explained> explained;
-  for (const NumberedCorrection& numbered :
-       active_corrections(source.client, source.before_toile)) {
-    const Correction& correction = numbered.correction;
-    if (correction.on_new_tape != OnNewTape::Ask) continue;
-    if (const auto tapes = tapes_of(source, numbered)) {
-      explained.push_back(
-          {static_cast<int>(numbered.number), correction.action + " " + correction.place, *tapes});
-    }
+ExplainedSum explained(const TapeSum& sum, const BlockSource& source,
+                       const Corrections& corrections) {
+  ExplainedSum explained{numbers_of(sum), sum_words(sum, source, corrections), {}};
+  for (const TapeShare& share : sum.shares) {
+    explained.settled.push_back(
+        {static_cast<int>(share.correction), settled_as(share, source, corrections)});
   }
   return explained;
 }
 
-}  // namespace
-
-bool told_by_new_tape(const BlockSource& source, const NumberedCorrection& correction) {
-  return explaining(source, correction).has_value();
+std::vector<ExplainedSum> explained_in(const BlockSource& source) {
+  const Corrections corrections = active_corrections(source.client, source.before_toile);
+  std::vector<ExplainedSum> all;
+  for (const TapeSum& sum : undecided_sums(source, corrections)) {
+    all.push_back(explained(sum, source, corrections));
+  }
+  return all;
 }
 
-Problems told_by_new_tape(const BlockRun& run) {
+}  // namespace
+
+Problems told_by_new_tape(const BlockSource& source) {
+  const Corrections corrections = active_corrections(source.client, source.before_toile);
   Problems problems;
-  for (const NumberedCorrection& numbered : run.corrections) {
-    if (const auto problem = told(run, numbered)) problems.push_back(*problem);
+  for (const TapeSum& sum : undecided_sums(source, corrections)) {
+    problems.push_back({.severity = Severity::Warning,
+                        .code = "fit.explained",
+                        .where = numbers_of(sum),
+                        .message = sum_words(sum, source, corrections),
+                        .hint = "sew a toile; where it shows the same again, write \"new_tape\": "
+                                "\"keep\" next to the correction. At a terminal `draft` and `fit "
+                                "--ask` ask, and write the answer",
+                        .measurements = {std::string(info(sum.name).key)}});
   }
   return problems;
 }
 
-std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
-  const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts || !run.body.has(row.doubts->name)) return std::nullopt;
-  const Measure taped = run.body[row.doubts->name];
-  const Measure asked = row.doubts->change(Length::mm(effect.by));
-  Doubt doubt{row.doubts->name, taped, taped + asked, true};
-  const MovedLength* length = telling_length(run, effect);
-  if (length == nullptr || asked.number() == 0.0 || !has_both_halves(run.block.pattern))
-    return doubt;
-  const double wanted = length->change();
-  const double now = *length_named(run.block.pattern, length->name);
-  const auto off = [&](double value) {
-    return drafted_length(run, doubt.name, measure_of(doubt.name, value), length->name) - now -
-           wanted;
-  };
-  const double low = (taped + kLeastShare * asked).number();
-  const double high = (taped + kMostShare * asked).number();
-  const auto can_be = [&](double value) {
-    return info(doubt.name).allows(measure_of(doubt.name, value));
-  };
-  if (!can_be(low) || !can_be(high)) return doubt;
-  if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
-  doubt.would_do = measure_of(doubt.name, solve_between(off, {low, high}, 0.05));
-  doubt.roughly = false;
-  return doubt;
-}
-
-std::vector<Explained> explained_corrections(const Job& job, FileStore& files) {
+std::vector<ExplainedSum> explained_sums(const Job& job, FileStore& files) {
   try {
     return explained_in(block_source(job, files));
   } catch (const Error&) {
@@ -182,9 +141,8 @@ void decide_explained(const std::string& client, const std::vector<ExplainedDeci
   if (decisions.empty()) return;
   const std::string before = files.read(client);
   std::string text = before;
-  for (const ExplainedDecision& decision : decisions) {
-    text =
-        with_new_tape({text, client}, static_cast<std::size_t>(decision.number), decision.answer);
+  for (const auto& [number, answer] : decisions) {
+    text = with_new_tape({text, client}, static_cast<std::size_t>(number), answer);
   }
   in_its_place([&] { files.write_all({{client + ".bak", before}, {client, text}}); });
 }

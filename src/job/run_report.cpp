@@ -67,6 +67,16 @@ std::vector<std::string> next_toile(const std::vector<FittingLine>& lines) {
   return texts;
 }
 
+/// The active corrections that a newer tape has left nothing of.
+std::vector<NumberedCorrection> in_the_tape(const BlockRun& run) {
+  std::vector<NumberedCorrection> left_out = active_corrections(run.client, run.before_toile);
+  std::erase_if(left_out, [&](const NumberedCorrection& one) {
+    return std::ranges::find(run.corrections, one.number, &NumberedCorrection::number) !=
+           run.corrections.end();
+  });
+  return left_out;
+}
+
 }  // namespace
 
 Change change_of(const BlockRun& run, const Effect& effect) {
@@ -124,7 +134,7 @@ SheetNotes notes_of(const Report& report) {
 
 FittingReport fitting_report_of(const BlockRun& run) {
   FittingReport report{
-      run.client.name, run.session.date, run.unit, {}, {}, {}, worded(run.problems, run.unit)};
+      run.client.name, run.session.date, run.unit, {}, {}, {}, {}, worded(run.problems, run.unit)};
   std::vector<Correction> corrections;
   for (const NumberedCorrection& one : run.corrections) corrections.push_back(one.correction);
   for (const OrderedCorrection& ordered : order_corrections(corrections)) {
@@ -134,6 +144,7 @@ FittingReport fitting_report_of(const BlockRun& run) {
   for (const NumberedCorrection& one : numbered_corrections(run.client)) {
     if (one.correction.withdrawn) report.withdrawn.push_back(one);
   }
+  report.in_the_tape = in_the_tape(run);
   return report;
 }
 

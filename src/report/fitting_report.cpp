@@ -104,10 +104,15 @@ std::string fitting_text(const FittingReport& report) {
     stage = line.order.stage;
     text += line_text(line, report.unit);
   }
-  std::vector<std::string> withdrawn;
-  for (const auto& one : report.withdrawn) withdrawn.push_back(numbered_text(one, report.unit));
+  const auto texts = [&](const std::vector<NumberedCorrection>& corrections) {
+    std::vector<std::string> lines;
+    for (const auto& one : corrections) lines.push_back(numbered_text(one, report.unit));
+    return lines;
+  };
   return text + list_text("Look for these on the next toile", report.next_toile) +
-         list_text("Withdrawn, not applied", withdrawn) + problem_list(report.problems) +
+         list_text("Left out, the newer tape has them", texts(report.in_the_tape)) +
+         list_text("Withdrawn, not applied", texts(report.withdrawn)) +
+         problem_list(report.problems) +
          "\nSew the next toile before good cloth; where the eye on the body disagrees, the eye is "
          "right.\n";
 }

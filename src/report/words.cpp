@@ -56,8 +56,13 @@ std::string correction_text(const Correction& correction, Unit unit) {
 }
 
 std::string numbered_text(const NumberedCorrection& numbered, Unit unit) {
-  return fmt::format("{:>2}. {} ({}, toile {})", numbered.number,
-                     correction_text(numbered.correction, unit), numbered.date, numbered.toile);
+  const std::string before =
+      numbered.before_new_tape
+          ? fmt::format(", {} before the new tape", length_text(*numbered.before_new_tape, unit))
+          : "";
+  return fmt::format("{:>2}. {} ({}, toile {}{})", numbered.number,
+                     correction_text(numbered.correction, unit), numbered.date, numbered.toile,
+                     before);
 }
 
 std::string written_text(const std::vector<std::string>& files) {

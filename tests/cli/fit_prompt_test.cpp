@@ -1,6 +1,8 @@
 // What the program asks at a prompt, with answers from a text and files in memory.
 #include "../../src/cli/fit_prompt.hpp"
 
+#include "../../src/cli/new_tape_prompt.hpp"
+
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
 #include "support/each.hpp"
@@ -69,10 +71,11 @@ std::vector<std::string> warned(const Job& job, MemoryFiles& files) {
 TEST_CASE("Each correction that the new tape already has is asked of; the answers are written") {
   MemoryFiles files = files_here();
   const std::string said = asked(draft_job(), "keep\nd\n", files);
-  CHECK(said.find("Correction 2, take_in waist: the session of 2026-07-12 took waist girth as "
-                  "72.0 cm where that of 2026-01-10 took 74.0 cm.") != std::string::npos);
-  CHECK(said.find("Correction 3, shorten shoulder") != std::string::npos);
-  CHECK(said.find("Correction 1") == std::string::npos);
+  CHECK(said.find("correction 2 asked for 2 cm less waist girth; the newer tape has 2 cm of it "
+                  "(74 cm on 2026-01-10, 72 cm on 2026-07-12), and nothing remains: 2 (take in "
+                  "waist) is left out.") != std::string::npos);
+  CHECK(said.find("correction 3 asked for 0.6 cm less shoulder length") != std::string::npos);
+  CHECK(said.find("correction 1") == std::string::npos);
   // All that was typed stays as it was; the two answers stand beside their corrections.
   const std::string kept =
       replaced(kClient, R"("as": "whole_girth" })", R"("as": "whole_girth", "new_tape": "keep" })");
@@ -96,7 +99,7 @@ TEST_CASE("The name of a client file makes no line of a prompt") {
                   "ver\\nWritten into\\u202eity.json.bak\n") != std::string::npos);
 }
 
-TEST_CASE("Without an answer a correction is applied with a warning, and asked of again") {
+TEST_CASE("Without an answer the sum counts with a warning, and is asked of again") {
   for (const char* answers : each({"\n\n", "", "k", "perhaps\n\nno\n"})) {
     MemoryFiles files = files_here();
     const bool first_kept = std::string(answers) == "k";
@@ -109,7 +112,7 @@ TEST_CASE("Without an answer a correction is applied with a warning, and asked o
 TEST_CASE("An answer that is none is asked for once more") {
   MemoryFiles files = files_here();
   const std::string said = asked(draft_job(), "yes\nd\nk\n", files);
-  CHECK(said.find("k, d, or nothing") != std::string::npos);
+  CHECK(said.find("s, k, d, or nothing") != std::string::npos);
   CHECK(files.files["verity.json"].find("\"whole_girth\", \"new_tape\": \"drop\"") !=
         std::string::npos);
 }
@@ -155,7 +158,7 @@ TEST_CASE("An answer of 1000 bytes is read; a longer one is refused, naming the 
   MemoryFiles files = files_here();
   const std::string longest(1000, 'y');
   const std::string said = asked(draft_job(), longest + "\nk\nd\n", files);
-  CHECK(said.find("k, d, or nothing") != std::string::npos);
+  CHECK(said.find("s, k, d, or nothing") != std::string::npos);
   CHECK(files.files["verity.json"].find("\"new_tape\": \"drop\"") != std::string::npos);
   for (const char* end : each({"\n", "", "yyyy"})) {
     MemoryFiles fresh = files_here();

@@ -28,7 +28,7 @@ const std::string kClient = R"({
     { "date": "2026-01-20", "toile": 1, "corrections": [ { "shorten": "shoulder", "by": 0.6 } ] }
   ]
 })";
-const std::string kQuestion = "Keep it all the same (k) or drop it (d)?";
+const std::string kQuestion = "Settle it so (s), keep it as it was (k), or drop it (d)?";
 
 /// Runs a command in the shell with a terminal of its own, types the answers there, and gives back
 /// all that the terminal shows. What takes longer than a minute is killed.

@@ -133,13 +133,48 @@ TEST_CASE("A bust is made fuller by 0.8 of the height from its point to the acro
   CHECK(too_near(0.81 * height));
 }
 
+/// What is refused of a block whose shoulders are longer by so many mm, half at either end.
+struct LongerShoulders {
+  double front, back;
+};
+Problem refusal_of(const LongerShoulders& by) {
+  const HalfBlock drafted = halves_of(usual_block()).right;
+  const auto moved = [](const Opened& open, double along) {
+    const Opened narrower =
+        with_corner_moved(open, Corner::ShoulderPoint, 0.5 * along * shoulder_at_tip(open));
+    return with_corner_moved(narrower, Corner::SideNeck, -0.5 * along * shoulder_at_neck(open));
+  };
+  try {
+    require_possible({drafted, {moved(drafted.front, by.front), moved(drafted.back, by.back)}});
+  } catch (const InputError& error) {
+    return error.problem();
+  }
+  return {};
+}
+
 TEST_CASE("A shoulder is corrected down to 25 mm and no shorter", "[kLeastShoulder]") {
-  const auto rows = [](double by) { return std::vector{row(8, by), row(9, by)}; };
-  const double by = most_before("fit.strap", rows, 0.45 * sewn(usual_block(), "front", "shoulder"));
-  const FittedPattern left = apply_rows(usual_block(), rows(by));
-  const double shorter =
-      std::fmin(sewn(left.pattern, "front", "shoulder"), sewn(left.pattern, "back", "shoulder"));
-  CHECK(shorter == Approx(25.0).margin(0.01));
+  const HalfBlock drafted = halves_of(usual_block()).right;
+  const double shorter = std::fmin(closed_length(drafted.front, BlockEdge::Shoulder),
+                                   closed_length(drafted.back, BlockEdge::Shoulder));
+  const auto code = [&](double left) { return refusal_of({left - shorter, left - shorter}).code; };
+  CHECK(code(24.9) == "fit.strap");
+  CHECK(code(25.1) != "fit.strap");
+}
+
+TEST_CASE("A neckline is narrowed to a radius of 8 mm and no sharper", "[kLeastRadius]") {
+  const auto rows = [](double by) { return std::vector{row(8, by, -1)}; };
+  const FittedPattern left = apply_rows(usual_block(), rows(most_before("fit.curve", rows, 60.0)));
+  CHECK(least_radius(left.pattern.piece("front").edge("neckline").path) ==
+        Approx(8.0).margin(0.01));
+}
+
+TEST_CASE("Shoulders of front and back that could no longer be sewn together are refused",
+          "[kSeamsMeet]") {
+  const auto refusal = [](double longer) { return refusal_of({longer, 0.0}); };
+  CHECK(refusal(0.04).code.empty());
+  CHECK(refusal(0.06).code == "fit.limit");
+  CHECK(has(refusal(0.06).message.plain(), "shoulders would no longer be sewn together"));
+  CHECK(has(refusal(0.06).message.plain(), "at most 0.05 mm"));
 }
 
 TEST_CASE("A correction of more than 1000 mm is refused as an amount", "[kMostAmount]") {
@@ -208,19 +243,18 @@ TEST_CASE("A bust is made fuller or smaller if its point is 20 mm below the armh
 }
 
 TEST_CASE("The armhole's across point stays 10 mm over the underarm", "[kLeastArmhole]") {
-  const auto rows = [](double by) {
-    return std::vector{
-        RowAmount{CorrectionRow::UnderarmHigher, 1, by, AmountAs::Length, BodySide::Both, ""}};
-  };
   const Opened back = halves_of(usual_block()).right.back;
   const double height = across_of(back).y - corner_of(back, Corner::Underarm).y;
-  const double by = most_before("fit.place", rows, height);
-  const Pattern left = apply_rows(usual_block(), rows(by)).pattern;
-  const HalfBlock half = halves_of(left).right;
-  const auto over = [](const Opened& open) {
-    return across_of(open).y - corner_of(open, Corner::Underarm).y;
+  const auto is_refused = [&](double left) {
+    try {
+      (void)with_corner_moved(back, Corner::Underarm, {0.0, height - left});
+    } catch (const InputError& error) {
+      return has(error.problem().message.plain(), "lower armhole of the back would be used up");
+    }
+    return false;
   };
-  CHECK(std::fmin(over(half.front), over(half.back)) == Approx(10.0).margin(0.1));
+  CHECK_FALSE(is_refused(10.1));
+  CHECK(is_refused(9.9));
 }
 
 TEST_CASE("A stroke of the outline keeps 2 mm from end to end", "[kLeastStroke]") {

@@ -351,19 +351,19 @@ TEST_CASE("an answer on the new tape is put beside its correction, or changed th
     const Client before = client_of(text);
     for (std::size_t number = 1; number <= corrections_of(before); ++number) {
       INFO(text << "\ncorrection " << number);
-      const std::string kept = with_new_tape({text, "f.json"}, number, OnNewTape::Keep);
-      const std::string dropped = with_new_tape({kept, "f.json"}, number, OnNewTape::Drop);
-      CHECK(with_new_tape({dropped, "f.json"}, number, OnNewTape::Keep) == kept);
+      const std::string kept = with_new_tape({text, "f.json"}, number, {OnNewTape::Keep});
+      const std::string dropped = with_new_tape({kept, "f.json"}, number, {OnNewTape::Drop});
+      CHECK(with_new_tape({dropped, "f.json"}, number, {OnNewTape::Keep}) == kept);
       std::size_t told = 0;
       for (const Fitting& fitting : client_of(dropped).fittings) {
         for (const Correction& correction : fitting.corrections) {
-          told += correction.on_new_tape == OnNewTape::Drop ? 1 : 0;
+          told += correction.new_tape.answer == OnNewTape::Drop ? 1 : 0;
         }
       }
       CHECK(told >= 1);
       CHECK(corrections_of(client_of(kept)) == corrections_of(before));
     }
-    CHECK_THROWS_AS(with_new_tape({text, "f.json"}, corrections_of(before) + 1, OnNewTape::Keep),
+    CHECK_THROWS_AS(with_new_tape({text, "f.json"}, corrections_of(before) + 1, {OnNewTape::Keep}),
                     InputError);
   }
 }
@@ -371,9 +371,27 @@ TEST_CASE("an answer on the new tape is put beside its correction, or changed th
 TEST_CASE("a new answer adds one member and moves no other byte") {
   const std::string text =
       with_correction({kBegin + "\n}", "f.json"}, {"2026-03-21", 1, "", ""}, kLower);
-  const std::string kept = with_new_tape({text, "f.json"}, 1, OnNewTape::Keep);
+  const std::string kept = with_new_tape({text, "f.json"}, 1, {OnNewTape::Keep});
   CHECK(has_one_insertion(kept, text));
-  CHECK(client_of(kept).fittings[0].corrections[0].on_new_tape == OnNewTape::Keep);
+  CHECK(client_of(kept).fittings[0].corrections[0].new_tape.answer == OnNewTape::Keep);
+}
+
+TEST_CASE("what remains of an amount is written in the file's unit, rounded, and read back") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    if (corrections_of(before) == 0) continue;
+    const Length remains = as_written_in_file(Length::mm(16.2549), before.unit);
+    // Ours: to 0.1 mm, and to 0.001 of an inch.
+    CHECK(remains.mm() == Approx(before.unit == Unit::Cm ? 16.3 : 0.64 * 25.4));
+    const std::string changed =
+        with_new_tape({text, "f.json"}, 1, {OnNewTape::Change, remains});
+    CHECK(changed.find(before.unit == Unit::Cm ? "1.63" : "0.64") != std::string::npos);
+    std::vector<AfterNewTape> read;
+    for (const Fitting& fitting : client_of(changed).fittings) {
+      for (const Correction& one : fitting.corrections) read.push_back(one.new_tape);
+    }
+    CHECK(read.front() == AfterNewTape{OnNewTape::Change, remains});
+  }
 }
 
 TEST_CASE("a session is put in without moving a byte, and is read with all that was there") {

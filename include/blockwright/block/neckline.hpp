@@ -17,9 +17,8 @@ inline constexpr double kBackNeckRise = 0.40;
 /// of the width, and gives up the right angle at the shoulder for it. Ours: with less the neckline
 /// turns within less than 10 mm at the front neck point on one woman in ten of the 1988 survey.
 inline constexpr double kNeckCornerRoom = 0.55;
-/// ... this far where a fitting turns the shoulder, so that turning it back finds the same
-/// neckline, and this far where it changes only the neck's depth. Ours.
-inline constexpr double kTurnedNeckRoom = 0.30;
+/// ... this far where a fitting changes only the neck's depth, so that it keeps its direction at
+/// the side neck point. Ours.
 inline constexpr double kLeastNeckRoom = 0.05;
 
 /// Of half a neckline, in mm.
@@ -50,5 +49,9 @@ Necklines necklines(const NecklineEnds& front, const NecklineEnds& back);
 /// corner where the end tangents meet, so that it goes on bending one way.
 CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
                              Vec arriving);
+/// The same for a front neckline: the handle at the front neck point reaches by as much more or
+/// less as the rule of the draft has it for a deeper or a flatter neck.
+CubicCurve reshaped_front_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
+                                   Vec arriving);
 
 }  // namespace blockwright

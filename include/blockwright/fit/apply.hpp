@@ -82,10 +82,11 @@ struct FittedPattern {
 /// Requires: draft_block()'s pattern, no dart moved, not trued. Throws InputError, and `where`
 /// names row and amount: "fit.unknown" (no such row), "fit.amount" (below 0, not a number,
 /// or more than the piece can take), "fit.negative_dart", "fit.crossing" (the outline or two darts
-/// would cross), "fit.close" (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder
-/// of less than 25 mm), "fit.place" (no such dart, or an edge used up), "fit.limit" (more than
-/// darts and seams can carry, or edges that could no longer be sewn together), "fit.side_missing"
-/// (a row for one side needs a side).
+/// would cross), "fit.curve" (a neckline or an armhole of a radius of less than 8 mm), "fit.close"
+/// (an edge less than 40 mm from the bust point), "fit.strap" (a shoulder of less than 25 mm),
+/// "fit.place" (no such dart, or an edge used up), "fit.limit" (more than darts and seams can
+/// carry, or edges that could no longer be sewn together), "fit.side_missing" (a row for one side
+/// needs a side).
 FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows);
 
 /// The same for corrections in words; withdrawn ones are left out, and indices in the effects are
@@ -113,6 +114,9 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
 
 /// An edge closer to the bust point than this cannot be made up, in mm. Common practice, no source.
 inline constexpr double kLeastToBustPoint = 40.0;
+/// Least radius of a neckline or an armhole after a correction, in mm, unless it was less before.
+/// Ours: a finger's breadth; a smaller one cannot be bound or faced flat.
+inline constexpr double kLeastRadius = 8.0;
 /// Shortest shoulder, in mm. Common practice, no source.
 inline constexpr double kLeastShoulder = 25.0;
 

@@ -116,7 +116,9 @@ class Redrawing {
   [[nodiscard]] Angle turn_at(std::size_t stroke, bool at_start) const;
   [[nodiscard]] Curve redrawn(std::size_t stroke) const;
   [[nodiscard]] Angle armhole_turn() const;
-  [[nodiscard]] Vec neck_leaving(const CubicCurve& was, Vec wished, Point from, Point to) const;
+  [[nodiscard]] Vec neck_leaving(const Stroke& neck) const;
+  [[nodiscard]] Vec neck_kept(const Stroke& neck, Vec leaving) const;
+  [[nodiscard]] CubicCurve bent_neckline(const Stroke& neck, Angle from, Angle to) const;
   void require_armhole() const;
   [[nodiscard]] Opened drawn() const;
   [[nodiscard]] CubicCurve bent(std::size_t stroke) const;

@@ -227,23 +227,23 @@ std::vector<Symptom> fitting_symptoms(Unit unit);
 /// The unit of a client file. Throws as reading it.
 Unit unit_of_client(const std::string& path, FileStore& files);
 
-/// A correction of which it is not settled what becomes of it, although a newer tape session
-/// already has what it asked for.
-struct Explained {
-  int number = 0;          ///< in the client file, counted from 1
-  std::string correction;  ///< "lower front_neck"
-  std::string tapes;       ///< what both sessions took, one sentence
-};
-
-/// The corrections that a run of the job would warn of with "fit.explained", by number. None where
-/// the client cannot be read: the run itself tells why.
-std::vector<Explained> explained_corrections(const Job& job, FileStore& files);
-
-/// What becomes of such a correction: Keep or Drop.
+/// What becomes of a correction, now that a newer tape session has some of what it asked for.
 struct ExplainedDecision {
-  int number = 0;  ///< of the correction
-  OnNewTape answer = OnNewTape::Keep;
+  int number = 0;  ///< of the correction, in the client file, counted from 1
+  AfterNewTape answer;
 };
+
+/// The corrections that ask for a change of one measurement which a newer tape session has some of,
+/// and of which it is not settled what becomes of them.
+struct ExplainedSum {
+  std::string corrections;  ///< "corrections 2 and 5"
+  std::string sum;  ///< what they asked for, what the tape has of it, what remains: one sentence
+  std::vector<ExplainedDecision> settled;  ///< what that sum leaves of each
+};
+
+/// The sums that a run of the job would warn of with "fit.explained", in the order of the
+/// measurements. None where the client cannot be read: the run itself tells why.
+std::vector<ExplainedSum> explained_sums(const Job& job, FileStore& files);
 
 /// Writes answers into the client file, as "new_tape" beside their corrections; the text before it
 /// stands beside with ".bak" behind its name. Nothing is written without an answer. Throws as

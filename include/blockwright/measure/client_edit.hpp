@@ -69,9 +69,12 @@ std::string with_withdrawn(const ClientText& client, std::size_t number);
 std::string with_active(const ClientText& client, std::size_t number);
 
 /// The text with the answer what becomes of the number-th correction once a newer tape session has
-/// what it asked for. Requires: `answer` is Keep or Drop. Error: "client.correction" if there is
-/// none of that number.
-std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTape answer);
+/// some of what it asked for. Requires: the answer is not Ask, an amount is more than 0. Error:
+/// "client.correction" if there is none of that number.
+std::string with_new_tape(const ClientText& client, std::size_t number, AfterNewTape after);
+
+/// An amount as a client file has it, rounded to 0.1 mm, or 0.001 of an inch.
+Length as_written_in_file(Length amount, Unit unit);
 
 /// The text with the session as the last one of its list. Error beyond those of reading:
 /// "client.duplicate" if there is a session of that date.

@@ -60,11 +60,19 @@ constexpr std::optional<BodySide> side_named(std::string_view word) {
   return static_cast<BodySide>(found - kSideWords.begin());
 }
 
-/// What becomes of a correction once a newer tape session already has what it asked for.
+/// What becomes of a correction once a newer tape session has some of what it asked for.
 enum class OnNewTape {
-  Ask,   ///< apply it and warn, until somebody decides
-  Keep,  ///< "keep": apply it, and say no more
-  Drop,  ///< "drop": do not apply it
+  Ask,     ///< apply what the tape leaves of it and warn, until somebody decides
+  Keep,    ///< "keep": apply all of it, and say no more
+  Drop,    ///< "drop": do not apply it
+  Change,  ///< a number: apply so much of it
+};
+
+struct AfterNewTape {
+  OnNewTape answer = OnNewTape::Ask;
+  Length by = {};  ///< where it is Change: what remains of the amount, read as that was
+
+  bool operator==(const AfterNewTape&) const = default;
 };
 
 /// One correction, in the words of the fitting: what was done or is wanted, where, by how much.
@@ -76,7 +84,7 @@ struct Correction {
   BodySide side = BodySide::Both;
   std::string seen;        ///< what was seen on the body, in the fitter's own words
   bool withdrawn = false;  ///< kept in the file, not applied
-  OnNewTape on_new_tape = OnNewTape::Ask;
+  AfterNewTape new_tape = {};
 
   bool operator==(const Correction&) const = default;
 };

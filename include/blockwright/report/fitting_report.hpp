@@ -34,6 +34,7 @@ struct FittingReport {
   std::vector<FittingLine> lines;
   std::vector<std::string> next_toile;  ///< what to look for
   std::vector<NumberedCorrection> withdrawn;
+  std::vector<NumberedCorrection> in_the_tape;  ///< left out: a newer tape has what they asked for
   Problems problems;
 };
 

@@ -23,6 +23,8 @@ struct NumberedCorrection {
   std::string date;  ///< of the fitting
   int toile = 0;
   Correction correction;
+  /// What the file has as its amount, where a newer tape has changed it.
+  std::optional<Length> before_new_tape = {};
 };
 
 /// A length before and after; what is new has no length before, what is gone none after.

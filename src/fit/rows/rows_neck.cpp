@@ -1,3 +1,4 @@
+#include "blockwright/fit/apply.hpp"
 #include "rows.hpp"
 
 #include <cmath>
@@ -23,15 +24,20 @@ constexpr LawPerMm kBackNeckLaws[] = {{"back.centre_back", -1.0},
                                       {"back.neckline", kHalfNeckPerBackDrop, LawKind::Ratio}};
 
 // NeckWider, NeckNarrower: the neckline into the piece, parallel; the side neck point goes along
-// the shoulder.
+// the shoulder. Where the parallel would bend too sharply it is drawn again, as long as that.
 Opened with_neck_offset(const Opened& open, double by) {
   const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
   const Vec inwards = left_of(tangent_at(old, 0.0)), along = shoulder_at_neck(open);
   Redrawing work(open);
   work.move(Corner::SideNeck, by / dot(inwards, along) * along);
   work.move(Corner::CentreNeck, by * left_of(tangent_at(old, 1.0)));
-  work.draw(kNeckline,
-            offset_stroke(old, by, {work.at(Corner::SideNeck), work.at(Corner::CentreNeck)}));
+  const CubicCurve parallel =
+      offset_stroke(old, by, {work.at(Corner::SideNeck), work.at(Corner::CentreNeck)});
+  if (least_radius(Path({parallel})) >= kLeastRadius) {
+    work.draw(kNeckline, parallel);
+  } else {
+    work.lengthen(kNeckline, length(Curve(parallel)) - length(Curve(old)));
+  }
   return work.finished();
 }
 

@@ -101,6 +101,18 @@ Length read_amount(const JsonDocument& document, const JsonValue& correction,
          amount_hint(words, written, unit));
 }
 
+Length read_remaining(const JsonDocument& document, const JsonValue& value, Unit unit,
+                      std::string_view hint) {
+  const double written = read_number(document, value, kLength, unit, kAmount);
+  const Length amount = measured(written, kLength, unit).length();
+  if (amount > Length() && amount <= kMostCorrection) return amount;
+  refuse("client.range", document.where(value),
+         fmt::format("new_tape is {} {}; what remains is more than 0 and at most {}",
+                     document.as_written(value), unit_name(unit, kLength),
+                     measure_text(kMostCorrection, unit)),
+         std::string(hint));
+}
+
 AmountAs read_way(const JsonDocument& document, const JsonValue& correction,
                   const CorrectionWords& words, BodySide side) {
   const JsonValue* value = document.member(correction, "as");

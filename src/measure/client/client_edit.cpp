@@ -252,15 +252,14 @@ std::string with_active(const ClientText& client, std::size_t number) {
   return with_changed(client, number, &Correction::withdrawn, false, marked_active);
 }
 
-std::string with_new_tape(const ClientText& client, std::size_t number, OnNewTape answer) {
-  require(answer != OnNewTape::Ask, "an answer on the new tape is keep or drop");
-  return with_changed(client, number, &Correction::on_new_tape, answer,
+std::string with_new_tape(const ClientText& client, std::size_t number, AfterNewTape after) {
+  require(after.answer != OnNewTape::Ask, "an answer on the new tape is keep, drop or an amount");
+  const JsonPart part = new_tape_part(after, client_in(client).unit);
+  return with_changed(client, number, &Correction::new_tape, after,
                       [&](const JsonEdit& edit, const JsonValue& correction) {
-                        const JsonPart word =
-                            json_text(answer == OnNewTape::Keep ? "keep" : "drop");
                         const JsonValue* old = edit.document().member(correction, "new_tape");
-                        return old == nullptr ? edit.with_member(correction, "new_tape", word)
-                                              : edit.with_bytes(old->begin, old->end, word.scalar);
+                        return old == nullptr ? edit.with_member(correction, "new_tape", part)
+                                              : edit.with_bytes(old->begin, old->end, part.scalar);
                       });
 }
 

@@ -82,6 +82,10 @@ std::string read_optional_text(const JsonDocument& document, const JsonValue& ob
 Length read_amount(const JsonDocument& document, const JsonValue& correction,
                    const CorrectionWords& words, Unit unit);
 
+/// What remains of an amount, more than 0; "client.range" for others, with the hint.
+Length read_remaining(const JsonDocument& document, const JsonValue& value, Unit unit,
+                      std::string_view hint);
+
 /// How the amount was read; "client.amount" for a way that the correction does not have.
 AmountAs read_way(const JsonDocument& document, const JsonValue& correction,
                   const CorrectionWords& words, BodySide side);

@@ -1,7 +1,9 @@
 #include "client_parts.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
 #include "client_file.hpp"
+#include "measure_text.hpp"
 
 #include <fmt/format.h>
 
@@ -18,6 +20,11 @@ void add_text(JsonPart& object, const char* key, std::string_view text) {
 
 constexpr std::string_view kWithdrawn = "withdrawn";
 constexpr std::string_view kTrue = "true";
+
+// 0.1 mm, or 0.001 of an inch.
+std::string amount_in_file(Length amount, Unit unit) {
+  return unit == Unit::Cm ? trimmed(amount.cm(), 2) : trimmed(amount.inches(), 3);
+}
 
 JsonPart true_part() { return {.scalar = std::string(kTrue)}; }
 
@@ -55,6 +62,11 @@ JsonPart correction_part(const NewCorrection& correction) {
   if (correction.side != BodySide::Both) add_text(part, "side", side_word(correction.side));
   add_text(part, "seen", correction.seen);
   return part;
+}
+
+JsonPart new_tape_part(const AfterNewTape& after, Unit unit) {
+  if (after.answer == OnNewTape::Change) return {.scalar = amount_in_file(after.by, unit)};
+  return json_text(after.answer == OnNewTape::Keep ? "keep" : "drop");
 }
 
 JsonPart fitting_part(const FittingOf& fitting, JsonPart correction) {
@@ -115,6 +127,11 @@ std::string marked_active(const JsonEdit& edit, const JsonValue& correction) {
   if (lead && lead->written == lead->ours) return edit.with_bytes(lead->begin, mark->end, "");
   const bool spaced = lead && lead->written == lead->ours + " ";
   return edit.with_bytes(mark->begin - (spaced ? 1 : 0), mark->end, "false");
+}
+
+Length as_written_in_file(Length amount, Unit unit) {
+  const double number = number_in<double>(amount_in_file(amount, unit)).value_or(0.0);
+  return measured(number, MeasurementKind::Length, unit).length();
 }
 
 }  // namespace blockwright

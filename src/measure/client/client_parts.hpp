@@ -9,6 +9,8 @@ namespace blockwright {
 
 /// What is to be added to a client file, as JSON on one line.
 JsonPart correction_part(const NewCorrection& correction);
+/// "keep", "drop", or what remains of an amount, as as_written_in_file() rounds it.
+JsonPart new_tape_part(const AfterNewTape& after, Unit unit);
 /// A fitting with this one correction; the list of them is its last member.
 JsonPart fitting_part(const FittingOf& fitting, JsonPart correction);
 /// Its tape is its last member.

@@ -121,19 +121,27 @@ bool read_withdrawn(const JsonDocument& document, const JsonValue& correction) {
   return value->flag;
 }
 
-OnNewTape read_on_new_tape(const JsonDocument& document, const JsonValue& correction) {
+constexpr const char* kNewTapeHint =
+    "write \"keep\", \"drop\", or the amount that remains of it now that a newer tape session has "
+    "some of it; leave the key out to be asked";
+
+bool is_amount(const JsonValue& value) {
+  return value.kind == JsonKind::Number || inches_of(value.text).has_value();
+}
+
+AfterNewTape read_new_tape(const JsonDocument& document, const JsonValue& correction, Unit unit) {
   const JsonValue* value = document.member(correction, "new_tape");
-  if (value == nullptr) return OnNewTape::Ask;
-  const std::string hint =
-      "write \"keep\" or \"drop\": what becomes of it once a newer tape session has it; leave the "
-      "key out to be warned";
-  expect(document, *value, JsonKind::Text, hint);
-  if (value->text == "keep") return OnNewTape::Keep;
-  if (value->text == "drop") return OnNewTape::Drop;
+  if (value == nullptr) return {};
+  if (is_amount(*value)) {
+    return {OnNewTape::Change, read_remaining(document, *value, unit, kNewTapeHint)};
+  }
+  expect(document, *value, JsonKind::Text, kNewTapeHint);
+  if (value->text == "keep") return {OnNewTape::Keep, {}};
+  if (value->text == "drop") return {OnNewTape::Drop, {}};
   refuse("client.correction", document.where(*value),
-         fmt::format("{} is neither \"keep\" nor \"drop\"{}", document.as_written(*value),
-                     odd_letter_note(value->text)),
-         hint);
+         fmt::format("{} is neither \"keep\", \"drop\" nor an amount{}",
+                     document.as_written(*value), odd_letter_note(value->text)),
+         kNewTapeHint);
 }
 
 }  // namespace
@@ -151,7 +159,7 @@ Correction read_correction(const JsonDocument& document, const JsonValue& value,
   correction.as = read_way(document, value, words, correction.side);
   correction.seen = read_optional_text(document, value, "seen", kMostNoteLength);
   correction.withdrawn = read_withdrawn(document, value);
-  correction.on_new_tape = read_on_new_tape(document, value);
+  correction.new_tape = read_new_tape(document, value, unit);
   return correction;
 }
 
