@@ -242,7 +242,7 @@ TEST_CASE("An amount counts as it was read") {
       CorrectionRow::CentreSeamTakenIn, 1, 8.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
   CHECK(change(usual_block(), seam, "waist") == Approx(-16.0).margin(0.2));
   // A dart pinned 3 mm deeper has a mouth 6 mm wider.
-  const RowAmount dart{CorrectionRow::DartWider, 1, 3.0, AmountAs::TuckDepth, BodySide::Both,
+  const RowAmount dart{CorrectionRow::FrontShoulderDartWider, 1, 3.0, AmountAs::TuckDepth, BodySide::Both,
                        "front_waist_dart"};
   CHECK(change(usual_block(), dart, "front.waist dart") == Approx(6.0).margin(1e-6));
   // A fold of 5 mm depth across the bodice takes 10 mm of its length.
@@ -289,7 +289,7 @@ TEST_CASE("15 mm taken out at each centre back take 30 mm from the waist, nothin
 }
 
 TEST_CASE("A take-in of the front waist dart leaves every line above the bust alone") {
-  const RowAmount row{CorrectionRow::DartWider, 1, 8.0, AmountAs::PerHalf, BodySide::Both,
+  const RowAmount row{CorrectionRow::FrontShoulderDartWider, 1, 8.0, AmountAs::PerHalf, BodySide::Both,
                       "front_waist_dart"};
   const FittedPattern fitted = apply_rows(usual_block(), {row});
   const Piece &was = usual_block().piece("front"), &is = fitted.pattern.piece("front");
