@@ -53,13 +53,25 @@ std::string voids_text(const FittingLine& line) {
   return text;
 }
 
+const Watched& watched_by(const FittingLine& line) {
+  return watched_at(line.order.row, line.correction.correction.place);
+}
+
+// What the list of lengths does not tell: where they move, what stays, or what moves instead.
+std::string watched_text(const FittingLine& line) {
+  const Watched& watched = watched_by(line);
+  if (watched.says.empty()) return "";
+  return fmt::format("       {}: {}\n", watched.lengths.empty() ? "what moves" : "besides",
+                     watched.says);
+}
+
 std::string line_text(const FittingLine& line, Unit unit) {
   std::string text = fmt::format("  {}: {}\n", numbered_text(line.correction, unit),
                                  row_name(line.order.row, row_of(line.correction.correction).sign));
   if (line.counted_with != 0) {
     text += fmt::format("       counted together with {}\n", line.counted_with);
   } else if (line.change) {
-    text += lengths_text(*line.change, unit) + doubt_text(line, unit);
+    text += lengths_text(*line.change, unit) + watched_text(line) + doubt_text(line, unit);
   }
   return text + voids_text(line);
 }
@@ -82,6 +94,7 @@ Json line_json(const FittingLine& line) {
       {"stage", line.order.stage},
       {"voids", voids},
       {"look_at_rows", line.order.look_at}};
+  if (const Watched& watched = watched_by(line); !watched.says.empty()) row["says"] = watched.says;
   if (!line.change) return row;
   row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {

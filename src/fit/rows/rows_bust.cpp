@@ -246,21 +246,14 @@ Opened with_side_let_out(const Opened& open, double by) {
   return work.finished();
 }
 
-bool to_the_waist(const RowAsk& ask) { return ask.place == "side"; }
-
 void let_out_side(HalfBlock& half, const RowAsk& ask) {
-  const auto let_out = to_the_waist(ask) ? with_side_let_out : with_bust_let_out_at_side;
+  const auto let_out = ask.place == "side" ? with_side_let_out : with_bust_let_out_at_side;
   half.front = let_out(half.front, 0.5 * ask.by);
   half.back = let_out(half.back, 0.5 * ask.by);
 }
 
-std::vector<Law> let_out_laws(const HalfBlock&, const RowAsk& ask) {
-  std::vector<Law> laws = {{"armhole", kArmholePerBust * ask.by, LawKind::Rough},
-                           {"front.side", 0.0},
-                           {"back.side", 0.0}};
-  if (to_the_waist(ask)) laws.push_back({"waist", 2.0 * ask.by});
-  return laws;
-}
+constexpr LawPerMm kLetOutLaws[] = {
+    {"armhole", kArmholePerBust, LawKind::Rough}, {"front.side"}, {"back.side"}};
 
 using enum CorrectionRow;
 
@@ -273,7 +266,7 @@ constexpr auto kBustRows = std::to_array<RowMoves>({
     {BustPointsApart, 1, on_front<with_bust_points_apart>, in_proportion<kBustPointsLaws>},
     {UnderBustTakenIn, 1, take_in_under_bust, no_more_laws},
     {OneBreastFuller, 1, on_front<with_fuller_breast>, breast_laws},
-    {BustLetOutAtSide, 1, let_out_side, let_out_laws},
+    {BustLetOutAtSide, 1, let_out_side, in_proportion<kLetOutLaws>},
 });
 static_assert(are_all_moves_of(RowPart::Bust, kBustRows));
 

@@ -107,7 +107,8 @@ void forward_shoulder_seam(HalfBlock& half, const RowAsk& ask) {
   join_strip(to, cut_strip(from, width), width);
 }
 
-constexpr LawPerMm kForwardSeamLaws[] = {{"front.armhole", -1.0, LawKind::Ratio},
+constexpr LawPerMm kForwardSeamLaws[] = {{"back.neckline", 1.0, LawKind::Ratio},
+                                         {"front.armhole", -1.0, LawKind::Ratio},
                                          {"back.armhole", 1.0, LawKind::Ratio}};
 
 // FrontShoulderTakenUp, BackShoulderTakenUp: the shoulder taken up at its neck end; the neck point

@@ -203,25 +203,27 @@ void share_waist(HalfBlock& half, double by) {
   take_in_sides(half, at_sides + left);
 }
 
+// However wide they get: where the fitter names darts, that is for her to say, and a warning tells.
+constexpr double kAnyWidth = std::numeric_limits<double>::infinity();
+
 // The waist darts alone: front and back take their shares as above; what one cannot take goes to
-// the other.
+// the other, and what is over their usual widths to both.
 void share_among_darts(HalfBlock& half, double by) {
-  const auto back = [&](double more) {
-    return take_in_darts(more, half.back, back_darts(half.back));
+  constexpr double of_front = kShareOfFront / (kShareOfFront + kShareOfBack);
+  const auto share = [&](double more, const DartsTaken& front, const DartsTaken& back) {
+    const double left = take_in_darts(of_front * more, half.front, front) +
+                        take_in_darts((1.0 - of_front) * more, half.back, back);
+    return take_in_darts(take_in_darts(left, half.back, back), half.front, front);
   };
-  const auto front = [&](double more) {
-    return take_in_darts(more, half.front, front_darts(half.front));
-  };
-  const double of_front = kShareOfFront / (kShareOfFront + kShareOfBack);
-  double left = back((1.0 - of_front) * by) + front(of_front * by);
-  left = front(back(left));
+  double left = share(by, front_darts(half.front), back_darts(half.back));
+  if (left > kTaken) {
+    left = share(left, {waist_darts(half.front), kAnyWidth}, {waist_darts(half.back), kAnyWidth});
+  }
   if (std::abs(left) > kTaken) refuse_waist(kDartsAlone, by, left);
 }
 
-// One waist dart, by as much as is asked: how wide it gets is for the fitter to say.
 void take_in_one_dart(Opened& open, double by) {
-  constexpr double any = std::numeric_limits<double>::infinity();
-  const double left = take_in_darts(by, open, {{the_waist_dart(open)}, any});
+  const double left = take_in_darts(by, open, {{the_waist_dart(open)}, kAnyWidth});
   if (std::abs(left) > kTaken) {
     refuse_fit("fit.negative_dart",
                "the " + open.piece.name + " waist dart has only " +
