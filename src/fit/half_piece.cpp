@@ -113,8 +113,7 @@ std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other
   lengths.push_back({"armhole", both<BlockEdge::Armhole>(half)});
   const Point bust = apex_of(half.front);
   lengths.push_back({"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck), bust)});
-  lengths.push_back(
-      {"bust_point_to_waist", bust.y - corner_of(half.front, Corner::CentreWaist).y});
+  lengths.push_back({"bust_point_to_waist", bust.y - corner_of(half.front, Corner::CentreWaist).y});
   return lengths;
 }
 

@@ -55,7 +55,7 @@ struct Opposites {
 };
 constexpr Opposites kOpposites[] = {
     {"lower", "raise"},  {"widen", "narrow"}, {"take_in", "let_out"}, {"shorten", "lengthen"},
-    {"forward", "back"}, {"scoop", "fill"},   {"fuller", "smaller"}, {"take_up", "let_down"},
+    {"forward", "back"}, {"scoop", "fill"},   {"fuller", "smaller"},  {"take_up", "let_down"},
 };
 
 }  // namespace

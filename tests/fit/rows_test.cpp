@@ -222,8 +222,8 @@ TEST_CASE("An amount counts as it was read") {
       CorrectionRow::CentreSeamTakenIn, 1, 8.0, AmountAs::PerSeam, BodySide::Both, "centre_back"};
   CHECK(change(usual_block(), seam, "waist") == Approx(-16.0).margin(0.2));
   // A dart pinned 3 mm deeper has a mouth 6 mm wider, on each half: 12 mm less of the waist.
-  const RowAmount dart{CorrectionRow::FrontShoulderDartWider, 1, 3.0, AmountAs::TuckDepth,
-                       BodySide::Both, ""};
+  const RowAmount dart{
+      CorrectionRow::FrontShoulderDartWider, 1, 3.0, AmountAs::TuckDepth, BodySide::Both, ""};
   CHECK(change(usual_block(), dart, "front.shoulder dart") == Approx(6.0).margin(1e-6));
   CHECK(waist_change(AmountAs::TuckDepth, "front_waist_dart") == Approx(-32.0).margin(0.01));
   CHECK(waist_change(AmountAs::WholeGirth, "waist_darts") == Approx(-8.0).margin(0.01));

@@ -52,8 +52,8 @@ bool smooth_at_darts(const Pattern& pattern, const char* piece) {
 }
 
 bool same_edges(const Piece& a, const Piece& b) {
-  return std::ranges::all_of(
-      a.edges, [&](const Edge& edge) { return edge.path == b.edge(edge.name).path; });
+  return std::ranges::all_of(a.edges,
+                             [&](const Edge& edge) { return edge.path == b.edge(edge.name).path; });
 }
 
 Point at(const Pattern& pattern, const char* piece, const char* landmark) {
@@ -75,7 +75,8 @@ TEST_CASE("What the fitter watches moves by what she pinned, within 0.5 mm", "[t
         CHECK(missed < 2.0 * kAsPinned);
         if (missed > kAsPinned) ++off;
       }
-      // One armhole is so low that the bust line of a fuller bust crosses the end of the waist dart.
+      // One armhole is so low that the bust line of a fuller bust crosses the end of the waist
+      // dart.
       CHECK(off <= (asked.row == CorrectionRow::FullerBust ? 1 : 0));
       CHECK((applied > 0 || asked.row == CorrectionRow::BackLongerBelowNape));
     }

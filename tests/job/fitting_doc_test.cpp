@@ -26,12 +26,19 @@ const std::string kRoot = BLOCKWRIGHT_SOURCE_DIR;
 const std::string kPage = kRoot + "/docs/fitting.md";
 constexpr Length kAsked = Length::cm(1.0);
 constexpr const char* kHead =
-    "| row | correction | what you watch | bust | waist | armhole | neck | shoulder | side | centre "
+    "| row | correction | what you watch | bust | waist | armhole | neck | shoulder | side | "
+    "centre "
     "front | centre back | neck to bust |\n"
     "|---|---|---|---|---|---|---|---|---|---|---|---|\n";
-constexpr const char* kColumns[] = {
-    "bust_line",  "waist",      "armhole",            "neckline",         "front.shoulder",
-    "front.side", "front.centre_front", "back.centre_back", "neck_to_bust"};
+constexpr const char* kColumns[] = {"bust_line",
+                                    "waist",
+                                    "armhole",
+                                    "neckline",
+                                    "front.shoulder",
+                                    "front.side",
+                                    "front.centre_front",
+                                    "back.centre_back",
+                                    "neck_to_bust"};
 constexpr const char* kBesides = "<!-- besides, computed -->\n";
 
 // The demo client's block.
@@ -92,8 +99,7 @@ std::string link_to(CorrectionRow row) {
 }
 
 std::string line_of(const CorrectionWords& words) {
-  std::string line =
-      fmt::format("| {} | `{} {}` |", link_to(words.row), words.action, words.place);
+  std::string line = fmt::format("| {} | `{} {}` |", link_to(words.row), words.action, words.place);
   const auto effect = effect_of(words);
   if (!effect) return line + " not so much: this block has less to give | | | | | | | | | |\n";
   line += " " + watched_text(words, *effect) + " |";
@@ -111,7 +117,7 @@ std::string table_computed() {
 std::string besides_computed() {
   std::vector<std::pair<std::string_view, std::vector<std::string>>> said;
   for (const CorrectionWords& words : pairs_of_words()) {
-    const std::string_view says = watched_at(words.row, words.place).says;
+    const std::string_view says = watched_at(words.row, words.place).in_words(words.sign);
     if (says.empty()) continue;
     auto found = std::ranges::find(said, says, &decltype(said)::value_type::first);
     if (found == said.end()) found = said.insert(said.end(), {says, {}});

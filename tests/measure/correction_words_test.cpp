@@ -41,8 +41,8 @@ TEST_CASE("each pair of words stands once and is found") {
 
 // Rows that the catalogue writes with both directions in one, common practice, no source.
 TEST_CASE("rows of two directions have words for both") {
-  for (const int row : {7,  8,  13, 14, 15, 16, 17, 21, 22, 25, 26, 29,
-                        30, 31, 38, 39, 40, 41, 44, 45, 46, 47, 48, 49, 50}) {
+  for (const int row : {7,  8,  13, 14, 15, 16, 17, 21, 22, 25, 26, 29, 30,
+                        31, 38, 39, 40, 41, 44, 45, 46, 47, 48, 49, 50}) {
     INFO(row);
     std::set<int> signs;
     for (const CorrectionWords& words : correction_words()) {

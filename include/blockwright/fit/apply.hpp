@@ -22,8 +22,9 @@ struct RowAmount {
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
 /// body. A tuck of depth p takes out 2p, at a centre line p on each half; a seam pinned p beyond
-/// its line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam; both
-/// shoulder seams taken up count p of each piece however they are read; a whole girth is halved. Common practice, no source.
+/// its line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam;
+/// both shoulder seams taken up count p of each piece however they are read; a whole girth is
+/// halved. Common practice, no source.
 double counted_amount(const RowAmount& amount);
 
 /// A length of the pattern that a correction moved, or that its row speaks of. Names: "front.side"

@@ -91,22 +91,29 @@ struct LengthMoved {
 /// (tests/fit/watched_test.cpp). Of no length: `says` tells what moves instead.
 struct Watched {
   ShortList<LengthMoved, 2> lengths;
-  std::string_view says = {};   ///< what else moves, and what stays; no full stop
-  std::string_view place = {};  ///< of the words it holds for; empty: of all
+  std::string_view says = {};       ///< what else moves, and what stays; no full stop
+  std::string_view place = {};      ///< of the words it holds for; empty: of all
+  std::string_view says_back = {};  ///< the same of the row's reverse; empty: the same words
 
   [[nodiscard]] constexpr Watched at(std::string_view where) const {
-    return {lengths, says, where};
+    return {lengths, says, where, says_back};
+  }
+  [[nodiscard]] constexpr Watched or_back(std::string_view words) const {
+    return {lengths, says, place, words};
+  }
+  [[nodiscard]] constexpr std::string_view in_words(int sign) const {
+    return sign < 0 && !says_back.empty() ? says_back : says;
   }
 };
 constexpr Watched watch(std::string_view name, double per_mm, std::string_view says = {}) {
-  return {{{name, per_mm}}, says, {}};
+  return {.lengths = {{name, per_mm}}, .says = says};
 }
 /// The same of both pieces.
 constexpr Watched watch(const LengthMoved& front, const LengthMoved& back,
                         std::string_view says = {}) {
-  return {{front, back}, says, {}};
+  return {.lengths = {front, back}, .says = says};
 }
-constexpr Watched moves_instead(std::string_view says) { return {{}, says, {}}; }
+constexpr Watched moves_instead(std::string_view says) { return {.lengths = {}, .says = says}; }
 
 /// What holds of single rows.
 struct RowTraits {
@@ -207,12 +214,13 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
       "the armhole line at the across point, square to it, to nothing at shoulder point and "
       "underarm; its length changes by about as much";
   constexpr std::string_view kAtTheDarts =
-      "all at the waist darts, front and back, to nothing at their points: bust line and side waist "
-      "points stay; a bust line that is tight or slack wants side_at_bust, or a fuller or smaller "
-      "bust";
+      "all at the waist darts, front and back, to nothing at the bust line; the side waist points "
+      "stay";
   constexpr std::string_view kAtTheDart =
-      "all at this dart, to nothing at its point: bust line and side waist point stay; a bust line "
-      "that is tight or slack wants side_at_bust, or a fuller or smaller bust";
+      "all at this dart, to nothing at the bust line; the side waist point stays";
+  constexpr std::string_view kRoomUnderBust =
+      "room at the waist and under the bust, none at the bust line (tight there: let out "
+      "side_at_bust, or a fuller bust); the side waist points stay";
   return {{
     // Neck.
     {FrontNeckLower, Neck, 2, "front neck lower", "front neck higher",
@@ -370,7 +378,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.6),
      kTrade, {}, {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}},
      {watch({"front.side", -1.0}, {"back.side", -1.0},
-      "the armhole grows by 3 to 4 times as much")}},
+      "the armhole changes by 3 to 4 times as much")}},
     // Bust.
     {BustPointHigher, Bust, 3, "bust point higher", "bust point lower",
      "the darts point below (or above) the bust", "the length from the side neck to the bust point",
@@ -412,7 +420,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {{1, "take_in", "front_shoulder_dart", Dart}, {-1, "let_out", "front_shoulder_dart", Dart}},
      {watch("front.shoulder dart", 1.0,
             "the dart's mouth, and with it the room for the bust; shoulder seam, bust line and "
-            "waist stay as long, half as much is lost across the front on each side")}},
+            "waist stay as long, the across front changes by half as much on each side")}},
     {BustPointsApart, Bust, 3, "bust points apart", "bust points closer",
      "the dart points stand too close (or too far apart)", "the bust point width",
      usually(6).from(3).to(15), doubts(BustPointWidth, 2.0), kTrade, {DartShorter},
@@ -422,8 +430,8 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
     {UnderBustTakenIn, Bust, 4, "hollow under the bust", "fuller under the bust",
      "slack across directly under the bust, the waist fits", "a hollow under the bust",
      usually(8).from(4).to(12), {}, kTrade, {}, {{1, "take_in", "under_bust", Dart}},
-     {moves_instead("no length of an edge: between bust line and waist each leg of the waist dart bows "
-      "out by half of the amount; bust line and waist stay")}},
+     {moves_instead("the legs of the front waist dart, each bowed out by half of the amount between "
+                    "bust line and waist; both stay")},
     // Back.
     {AcrossBackWider, Back, 4, "across back wider", "across back narrower",
      "strain between the blades, the centre back or armhole seam pulls",
@@ -502,13 +510,13 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
       {1, "take_in", "back_waist_dart", Dart}, {-1, "let_out", "back_waist_dart", Dart}},
      {watch("waist", -2.0,
             "a little goes to the side seams alone, more is shared with the waist darts; the bust "
-            "line changes by about a quarter of what the sides take").at("waist"),
+            "line changes by about a quarter of what the sides do").at("waist"),
       watch("waist", -2.0,
             "all at the side seams, to nothing at the underarm: the bust line changes by about a "
             "quarter as much").at("side_at_waist"),
-      watch("waist", -2.0, kAtTheDarts).at("waist_darts"),
-      watch("waist", -2.0, kAtTheDart).at("front_waist_dart"),
-      watch("waist", -2.0, kAtTheDart).at("back_waist_dart")},
+      watch("waist", -2.0, kAtTheDarts).at("waist_darts").or_back(kRoomUnderBust),
+      watch("waist", -2.0, kAtTheDart).at("front_waist_dart").or_back(kRoomUnderBust),
+      watch("waist", -2.0, kAtTheDart).at("back_waist_dart").or_back(kRoomUnderBust)},
      {.usual_place = "waist"}},
     {CentreSeamTakenIn, Waist, 4, "centre seam taken in", "centre seam let out",
      "slack down the centre back with blades right, or loose between the breasts",
@@ -554,55 +562,57 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
       BustPointHigher, LongerBelowBust, FrontWaistLonger},
      {{1, "take_up", "shoulders", SeamFold}, {-1, "let_down", "shoulders"}},
      {watch({"front.centre_front", -1.0}, {"back.centre_back", -1.0},
-            "bust line and waist go up on the body by as much; neck, shoulder and armhole stay as "
-            "long, the side seams change by as much")},
+            "on the body bust line and waist go up by as much; neck, shoulders and armhole stay as "
+            "long, the side seams get shorter by as much")
+          .or_back("on the body bust line and waist go down by as much; neck, shoulders and armhole "
+                   "stay as long, the side seams get longer by as much")},
      {.along_a_seam = true}},
   }};
 }
 // NOLINTEND(readability-function-size,readability-identifier-naming)
-// clang-format on
+  // clang-format on
 
-inline constexpr std::array<FittingRow, kCorrectionCount> kCorrections = correction_table();
+  inline constexpr std::array<FittingRow, kCorrectionCount> kCorrections = correction_table();
 
-/// True if the i-th row is number i + 1 and has words, amounts, a stage and something watched.
-consteval bool is_complete(const std::array<FittingRow, kCorrectionCount>& rows) {
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const FittingRow& row = rows[i];
-    if (row.number() != static_cast<int>(i) + 1 || row.words.empty()) return false;
-    if (row.name.empty() || row.reverse_name.empty() || row.source.empty()) return false;
-    const auto& [usual, least, most] = row.amount;
-    if (least > usual || usual > most || row.stage < 1) return false;
-    if (row.doubts && row.doubts->per_mm == 0.0) return false;
-    for (const Watched& watched : row.watched) {
-      if (watched.lengths.empty() && watched.says.empty()) return false;
+  /// True if the i-th row is number i + 1 and has words, amounts, a stage and something watched.
+  consteval bool is_complete(const std::array<FittingRow, kCorrectionCount>& rows) {
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      const FittingRow& row = rows[i];
+      if (row.number() != static_cast<int>(i) + 1 || row.words.empty()) return false;
+      if (row.name.empty() || row.reverse_name.empty() || row.source.empty()) return false;
+      const auto& [usual, least, most] = row.amount;
+      if (least > usual || usual > most || row.stage < 1) return false;
+      if (row.doubts && row.doubts->per_mm == 0.0) return false;
+      for (const Watched& watched : row.watched) {
+        if (watched.lengths.empty() && watched.says.empty()) return false;
+      }
+      if (row.watched.empty()) return false;
     }
-    if (row.watched.empty()) return false;
+    return true;
   }
-  return true;
-}
-static_assert(is_complete(kCorrections), "each row of corrections is there, in order");
+  static_assert(is_complete(kCorrections), "each row of corrections is there, in order");
 
-/// All rows, by number.
-constexpr const std::array<FittingRow, kCorrectionCount>& fitting_catalogue() {
-  return kCorrections;
-}
-/// Throws std::logic_error if there is no such row.
-const FittingRow& fitting_row(CorrectionRow row);
+  /// All rows, by number.
+  constexpr const std::array<FittingRow, kCorrectionCount>& fitting_catalogue() {
+    return kCorrections;
+  }
+  /// Throws std::logic_error if there is no such row.
+  const FittingRow& fitting_row(CorrectionRow row);
 
-/// What the fitter watches where the row is done at `place`; an empty one means the usual place.
-const Watched& watched_at(CorrectionRow row, std::string_view place);
+  /// What the fitter watches where the row is done at `place`; an empty one means the usual place.
+  const Watched& watched_at(CorrectionRow row, std::string_view place);
 
-/// The row's name in the direction of `sign`: "bust taken in at the side" for the reverse of 49.
-std::string_view row_name(CorrectionRow row, int sign);
+  /// The row's name in the direction of `sign`: "bust taken in at the side" for the reverse of 49.
+  std::string_view row_name(CorrectionRow row, int sign);
 
-/// "lengths and balance" ...: what is judged at a stage. A change at one stage makes every
-/// judgement of a later stage void. Order of work: common practice, no source; that the cross grain
-/// and the shoulders come first: USDA, "Fitting Dresses", rev. 1946, and H. Roberts, "Garment
-/// Fitting", Washington State University E.M. 2246, 1962.
-std::string_view stage_name(int stage);
+  /// "lengths and balance" ...: what is judged at a stage. A change at one stage makes every
+  /// judgement of a later stage void. Order of work: common practice, no source; that the cross
+  /// grain and the shoulders come first: USDA, "Fitting Dresses", rev. 1946, and H. Roberts,
+  /// "Garment Fitting", Washington State University E.M. 2246, 1962.
+  std::string_view stage_name(int stage);
 
-/// Beyond this a measurement is taken again and the block drafted anew: 25 mm of a girth, 13 mm of
-/// a length, 4 degrees of slope. Our judgement; common practice, no source.
-Measure redraft_limit(MeasurementName name);
+  /// Beyond this a measurement is taken again and the block drafted anew: 25 mm of a girth, 13 mm
+  /// of a length, 4 degrees of slope. Our judgement; common practice, no source.
+  Measure redraft_limit(MeasurementName name);
 
 }  // namespace blockwright

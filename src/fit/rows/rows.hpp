@@ -31,7 +31,8 @@ enum class LawKind {
   Rough,  ///< a ratio that depends much on the curve: the median of blocks lies within 30 %
 };
 
-/// What a row says of a length besides what the fitter watches (Watched in the table): named as in Effect, its change in mm.
+/// What a row says of a length besides what the fitter watches (Watched in the table): named as in
+/// Effect, its change in mm.
 struct Law {
   std::string name;
   double change = 0.0;

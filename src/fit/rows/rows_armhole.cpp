@@ -16,16 +16,15 @@ Opened with_underarm_lowered(const Opened& before, double by) {
   return with_corner_moved(open, Corner::Underarm, -by * up_to_the_underarm(open));
 }
 
-constexpr LawPerMm kUnderarmLaws[] = {
-    {"armhole", kArmholePerUnderarm, LawKind::Ratio}};
+constexpr LawPerMm kUnderarmLaws[] = {{"armhole", kArmholePerUnderarm, LawKind::Ratio}};
 
 // Square to the armhole at the across point, into the piece.
 Vec into_the_armhole(const Opened& open) {
   return left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0));
 }
 
-// BackArmholeFilled, and FrontArmholeScooped as a mark: the armhole at the across point, into the piece where
-// positive, to nothing at its ends.
+// BackArmholeFilled, and FrontArmholeScooped as a mark: the armhole at the across point, into the
+// piece where positive, to nothing at its ends.
 Opened with_armhole_scooped(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * into_the_armhole(open));
@@ -83,8 +82,7 @@ Opened with_armhole_rounded(const Opened& before, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kWidenLaws[] = {
-    {"armhole", kArmholePerRound, LawKind::Ratio}};
+constexpr LawPerMm kWidenLaws[] = {{"armhole", kArmholePerRound, LawKind::Ratio}};
 
 using enum CorrectionRow;
 

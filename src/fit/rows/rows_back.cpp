@@ -91,8 +91,7 @@ Opened with_upper_back_longer(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kUpperBackLaws[] = {
-    {"back.neckline"}, {"back.shoulder"}, {"back.armhole"}};
+constexpr LawPerMm kUpperBackLaws[] = {{"back.neckline"}, {"back.shoulder"}, {"back.armhole"}};
 
 // Where the back curves under the nape: on the line from the neckline to the blade point.
 Point high_curve_point(const Opened& open, Point on_neckline) {
@@ -144,8 +143,7 @@ Opened with_back_longer_below_nape(const Opened& old_back, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kBelowNapeLaws[] = {
-    {"back.neckline"}, {"back.shoulder"}};
+constexpr LawPerMm kBelowNapeLaws[] = {{"back.neckline"}, {"back.shoulder"}};
 
 // BackWaistShorter: centre back waist up, to nothing at the side.
 constexpr LawPerMm kBackWaistLaws[] = {{"back.side"}};

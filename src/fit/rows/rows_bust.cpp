@@ -194,8 +194,7 @@ Opened with_bust_dart_widened(const Opened& open, double by) {
   return with_dart_widened(open, shoulder_dart(open), by);
 }
 
-constexpr LawPerMm kBustDartLaws[] = {
-    {"front.shoulder"}, {"bust_line"}, {"waist"}, {"front.side"}};
+constexpr LawPerMm kBustDartLaws[] = {{"front.shoulder"}, {"bust_line"}, {"waist"}, {"front.side"}};
 
 // BustPointsApart: bust points further apart.
 Opened with_bust_points_apart(const Opened& open, double by) {

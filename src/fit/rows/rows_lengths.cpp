@@ -27,12 +27,9 @@ Opened with_strip_above_bust(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kAboveBustLaws[] = {{"front.armhole", 1.0},
-                                       {"back.armhole", 1.0},
-                                       {"front.shoulder"},
-                                       {"back.shoulder"},
-                                       {"front.side"},
-                                       {"front.shoulder dart"}};
+constexpr LawPerMm kAboveBustLaws[] = {{"front.armhole", 1.0}, {"back.armhole", 1.0},
+                                       {"front.shoulder"},     {"back.shoulder"},
+                                       {"front.side"},         {"front.shoulder dart"}};
 
 // FrontWaistLonger: centre front waist down, to nothing at the side: the reverse of a waist raised.
 constexpr LawPerMm kFrontWaistLaws[] = {{"front.side"}};
@@ -62,8 +59,7 @@ Opened with_side_waist_raised(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kSideWaistLaws[] = {
-    {"front.centre_front"}, {"back.centre_back"}};
+constexpr LawPerMm kSideWaistLaws[] = {{"front.centre_front"}, {"back.centre_back"}};
 
 using enum CorrectionRow;
 

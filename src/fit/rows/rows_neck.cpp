@@ -63,8 +63,7 @@ Opened with_front_neck_edge_taken_in(const Opened& open, double by) {
   return with_neck_wedge(open, waist_dart(open).value_or(shoulder_dart(open)), by);
 }
 
-constexpr LawPerMm kFrontNeckEdgeLaws[] = {
-    {"front.waist"}, {"front.shoulder"}, {"front.armhole"}};
+constexpr LawPerMm kFrontNeckEdgeLaws[] = {{"front.waist"}, {"front.shoulder"}, {"front.armhole"}};
 
 // BackNeckEdgeTakenIn: back neck stands away; turned into the shoulder dart about the blade point.
 Opened with_back_neck_edge_taken_in(const Opened& open, double by) {

@@ -162,9 +162,9 @@ Opened with_shoulder_taken_up(const Opened& before, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kTakenUpLaws[] = {{"front.side", -1.0}, {"back.side", -1.0}, {"neckline"},
-                                     {"front.armhole"},    {"back.armhole"},    {"front.shoulder"},
-                                     {"back.shoulder"},    {"waist"}};
+constexpr LawPerMm kTakenUpLaws[] = {
+    {"front.side", -1.0}, {"back.side", -1.0}, {"neckline"},      {"front.armhole"},
+    {"back.armhole"},     {"front.shoulder"},  {"back.shoulder"}, {"waist"}};
 
 using enum CorrectionRow;
 

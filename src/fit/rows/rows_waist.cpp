@@ -53,7 +53,8 @@ double most_in_back_darts(const Opened& back) {
   double widest = 0.0;
   for (const DartSpot spot : waist_darts(back)) widest = std::fmax(widest, back.at(spot).intake());
   if (waist_darts(back).size() < 2) return kMostInBackDart;
-  return std::fmax(kMostInBackDart, mouths_of(back, waist_darts(back)) * kMostInEachBackDart / widest);
+  return std::fmax(kMostInBackDart,
+                   mouths_of(back, waist_darts(back)) * kMostInEachBackDart / widest);
 }
 
 // The piece with darts wider by `more` mm together, in their proportion. What a back dart, whose
