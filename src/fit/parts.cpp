@@ -81,12 +81,6 @@ std::optional<DartSpot> waist_dart(const Opened& open) {
   return DartSpot{index_of(BlockEdge::Waist), 0};
 }
 
-DartSpot the_waist_dart(const Opened& open) {
-  if (const auto spot = waist_dart(open)) return *spot;
-  refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
-             "take the width at the side seam");
-}
-
 std::vector<DartSpot> waist_darts(const Opened& open) {
   std::vector<DartSpot> spots;
   const std::size_t waist = index_of(BlockEdge::Waist);

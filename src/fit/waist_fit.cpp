@@ -65,6 +65,12 @@ Vec direction_of(const Redrawing& work, Redrawing::Node node) {
 
 }  // namespace
 
+DartSpot the_waist_dart(const Opened& open) {
+  if (const auto spot = waist_dart(open)) return *spot;
+  refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
+             "take the width at the side seam");
+}
+
 Opened with_waist_let_out_at_side(const Opened& open, double by) {
   const double wanted = closed_length(open, BlockEdge::Waist) + by;
   const auto too_long = [&](double turn) {

@@ -431,7 +431,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      "slack across directly under the bust, the waist fits", "a hollow under the bust",
      usually(8).from(4).to(12), {}, kTrade, {}, {{1, "take_in", "under_bust", Dart}},
      {moves_instead("the legs of the front waist dart, each bowed out by half of the amount between "
-                    "bust line and waist; both stay")},
+                    "bust line and waist; both stay")}},
     // Back.
     {AcrossBackWider, Back, 4, "across back wider", "across back narrower",
      "strain between the blades, the centre back or armhole seam pulls",
