@@ -326,9 +326,9 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      "a tight pull over the blade (or puckers at the back shoulder seam)",
      "the dart does not suit the blade", usually(5).from(3).to(10), {}, kTrade, {AcrossBackWider},
      {{1, "take_in", "back_shoulder_dart", Dart}, {-1, "let_out", "back_shoulder_dart", Dart}},
-     {watch("back.shoulder dart", 1.0, 
-            "the dart's mouth, and with it the room over the blade; shoulder seam and waist stay as "
-            "long")}},
+     {watch("back.shoulder dart", 1.0,
+            "the dart's mouth, and with it the room over the blade; shoulder seam and waist stay "
+            "as long")}},
     {UpperChestTakenIn, Shoulder, 3, "upper chest taken in", "upper chest let out",
      "a hollow between collarbone and bust, slack high on the chest", "a hollow upper chest",
      usually(6).from(3).to(13), doubts(FrontWaistLength, -1.0), kHeads,
@@ -390,15 +390,17 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
     {FullerBust, Bust, 3, "fuller bust", "smaller bust",
      "tight folds radiate from the bust point, the front waist rides up, the armhole gapes",
      "a cup larger than the draft", usually(12.5).from(6).to(20), doubts(BustGirth, 2.0), kHeads,
-     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, FrontShoulderDartWider, LongerBelowBust,
-      FrontWaistLonger, SideSeamBack, WaistTakenIn}, {{1, "fuller", "bust", Width}},
+     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, FrontShoulderDartWider,
+      LongerBelowBust, FrontWaistLonger, SideSeamBack, WaistTakenIn},
+     {{1, "fuller", "bust", Width}},
      {watch("bust_line", 2.0)},
      {.on_one_side = OneBreastFuller}},
     {SmallerBust, Bust, 3, "smaller bust", "fuller bust",
      "loose folds at and under the bust, the dart points bubble", "a cup smaller than the draft",
      usually(6).from(6).to(20), doubts(BustGirth, -2.0), kManual,
-     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, FrontShoulderDartWider, LongerBelowBust,
-      FrontWaistLonger, SideSeamBack, WaistTakenIn}, {{1, "smaller", "bust", PinnedWidth}},
+     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, DartShorter, FrontShoulderDartWider,
+      LongerBelowBust, FrontWaistLonger, SideSeamBack, WaistTakenIn},
+     {{1, "smaller", "bust", PinnedWidth}},
      {watch("bust_line", -2.0)},
      {.on_one_side = OneBreastFuller}},
     {DartShorter, Bust, 3, "dart shorter", "dart longer",
@@ -430,8 +432,8 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
     {UnderBustTakenIn, Bust, 4, "hollow under the bust", "fuller under the bust",
      "slack across directly under the bust, the waist fits", "a hollow under the bust",
      usually(8).from(4).to(12), {}, kTrade, {}, {{1, "take_in", "under_bust", Dart}},
-     {moves_instead("the legs of the front waist dart, each bowed out by half of the amount between "
-                    "bust line and waist; both stay")}},
+     {moves_instead("the legs of the front waist dart, each bowed out by half of the amount "
+                    "between bust line and waist; both stay")}},
     // Back.
     {AcrossBackWider, Back, 4, "across back wider", "across back narrower",
      "strain between the blades, the centre back or armhole seam pulls",
@@ -564,8 +566,8 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      {watch({"front.centre_front", -1.0}, {"back.centre_back", -1.0},
             "on the body bust line and waist go up by as much; neck, shoulders and armhole stay as "
             "long, the side seams get shorter by as much")
-          .or_back("on the body bust line and waist go down by as much; neck, shoulders and armhole "
-                   "stay as long, the side seams get longer by as much")},
+          .or_back("on the body bust line and waist go down by as much; neck, shoulders and "
+                   "armhole stay as long, the side seams get longer by as much")},
      {.along_a_seam = true}},
   }};
 }

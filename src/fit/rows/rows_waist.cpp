@@ -211,14 +211,15 @@ constexpr double kAnyWidth = std::numeric_limits<double>::infinity();
 // the other, and what is over their usual widths to both.
 void share_among_darts(HalfBlock& half, double by) {
   constexpr double of_front = kShareOfFront / (kShareOfFront + kShareOfBack);
-  const auto share = [&](double more, const DartsTaken& front, const DartsTaken& back) {
+  const auto left_of_all = [&](double more, const DartsTaken& front, const DartsTaken& back) {
     const double left = take_in_darts(of_front * more, half.front, front) +
                         take_in_darts((1.0 - of_front) * more, half.back, back);
     return take_in_darts(take_in_darts(left, half.back, back), half.front, front);
   };
-  double left = share(by, front_darts(half.front), back_darts(half.back));
+  double left = left_of_all(by, front_darts(half.front), back_darts(half.back));
   if (left > kTaken) {
-    left = share(left, {waist_darts(half.front), kAnyWidth}, {waist_darts(half.back), kAnyWidth});
+    left = left_of_all(left, {waist_darts(half.front), kAnyWidth},
+                       {waist_darts(half.back), kAnyWidth});
   }
   if (std::abs(left) > kTaken) refuse_waist(kDartsAlone, by, left);
 }
