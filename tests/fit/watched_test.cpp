@@ -192,6 +192,16 @@ TEST_CASE("All waist darts share what is pinned, 35 in front to 41 in the back, 
   CHECK(tried > share_of_blocks(0.2 * 0.6));
 }
 
+TEST_CASE("One dart taken in by more than lies flat is refused, naming who can take the rest") {
+  double by = 30.0;
+  while (by < 100.0 && outcome(usual_block(), {row(44, by, "back_waist_dart")}).fitted) by += 2.0;
+  const Problem refused = outcome(usual_block(), {row(44, by, "back_waist_dart")}).refusal;
+  CHECK(refused.code == "fit.limit");
+  CHECK(refused.message.plain().find("the back waist dart cannot take so much alone") !=
+        std::string::npos);
+  CHECK(refused.hint.plain().find("waist_darts") != std::string::npos);
+}
+
 TEST_CASE("Darts let out by more than they have are refused, naming who can give the rest") {
   const Problem one = outcome(usual_block(), {row(44, 60, "front_waist_dart", -1)}).refusal;
   CHECK(one.code == "fit.negative_dart");

@@ -226,12 +226,15 @@ void share_among_darts(HalfBlock& half, double by) {
 
 void take_in_one_dart(Opened& open, double by) {
   const double left = take_in_darts(by, open, {{the_waist_dart(open)}, kAnyWidth});
-  if (std::abs(left) > kTaken) {
-    refuse_fit("fit.negative_dart",
-               "the " + open.piece.name + " waist dart has only " +
-                   Length::mm(std::abs(by - left)) + " to give",
-               "give the rest to the other darts (waist_darts), or to the side seams "
-               "(side_at_waist)",
+  const std::string dart = "the " + open.piece.name + " waist dart ";
+  const char* const hint =
+      "give the rest to the other darts (waist_darts), or to the side seams (side_at_waist)";
+  if (left > kTaken) {
+    refuse_fit("fit.limit", dart + "cannot take so much alone", hint,
+               {MeasurementName::WaistGirth});
+  }
+  if (left < -kTaken) {
+    refuse_fit("fit.negative_dart", dart + "has only " + Length::mm(left - by) + " to give", hint,
                {MeasurementName::WaistGirth});
   }
 }
