@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <tuple>
 
 namespace blockwright {
@@ -113,6 +114,16 @@ MovedLength compared(const std::vector<FitLength>& before, const FitLength& is) 
   return {is.name, was == before.end() ? 0.0 : was->mm, is.mm, std::nullopt, false};
 }
 
+// What the row promises: what the fitter watches, and its other laws.
+std::vector<Law> laws_of(const HalfBlock& before, const Job& job) {
+  std::vector<Law> laws;
+  for (const LengthMoved& length : watched_at(job.effect.row, job.place).lengths) {
+    laws.push_back({std::string(length.name), length.per_mm * job.effect.by});
+  }
+  std::ranges::move(job.moves.laws(before, job.ask()), std::back_inserter(laws));
+  return laws;
+}
+
 // A law of a whole girth holds for both halves; one half alone makes half of it.
 void predict(MovedLength& length, const std::vector<Law>& laws, BodySide side) {
   const auto law = std::ranges::find(laws, length.name, &Law::name);
@@ -160,7 +171,7 @@ void carry_out(Halves& halves, Job& job) {
   HalfBlock& here = side == BodySide::Left ? left : halves.right;
   HalfBlock& there = &here == &left ? halves.right : left;
   const auto before = fit_lengths(here, there);
-  const auto laws = job.moves.laws(here, job.ask());
+  const std::vector<Law> laws = laws_of(here, job);
   here = applied(here, job);
   if (side == BodySide::Both && !halves.alike()) there = applied(there, job);
   for (const FitLength& is : fit_lengths(here, there)) {
@@ -196,11 +207,12 @@ void add(Problems& problems, const Problems& more) {
 }  // namespace
 
 double counted_amount(const RowAmount& amount) {
-  const bool centre = fitting_row(amount.row).traits.at_centre_line;
+  const RowTraits& traits = fitting_row(amount.row).traits;
+  const bool once = traits.at_centre_line || traits.along_a_seam;
   switch (amount.as) {
     case AmountAs::TuckDepth:
     case AmountAs::PerSeam:
-      return centre ? amount.by : 2.0 * amount.by;
+      return once ? amount.by : 2.0 * amount.by;
     case AmountAs::WholeGirth:
       return 0.5 * amount.by;
     case AmountAs::Length:

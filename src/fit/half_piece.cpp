@@ -50,6 +50,13 @@ double across_back(const HalfBlock& half) { return width_to(half.back, across_of
 
 double bust_points(const HalfBlock& half) { return width_to(half.front, apex_of(half.front)); }
 
+// How far the shoulder point lies under the side neck point, the dart closed.
+double shoulder_drop(const Opened& open) {
+  const Dart& dart = open.at(shoulder_dart(open));
+  const Point tip = rotated_about(corner_of(open, Corner::ShoulderPoint), dart.apex, dart.angle());
+  return corner_of(open, Corner::SideNeck).y - tip.y;
+}
+
 template <BlockEdge edge>
 double both(const HalfBlock& half) {
   return closed_length(half.front, edge) + closed_length(half.back, edge);
@@ -68,6 +75,7 @@ void add_piece(std::vector<FitLength>& lengths, const Opened& open) {
   for (const OpenEdge& edge : open.edges) {
     lengths.push_back({piece + edge.name, closed_length(edge)});
   }
+  lengths.push_back({piece + "shoulder_drop", shoulder_drop(open)});
   for (const OpenEdge& edge : open.edges) {
     for (const Dart& dart : edge.darts) {
       lengths.push_back({piece + dart.name + " dart", dart.intake()});
@@ -103,8 +111,9 @@ std::vector<FitLength> fit_lengths(const HalfBlock& half, const HalfBlock& other
     lengths.push_back({std::string(whole.name), whole.of(half) + whole.of(other)});
   }
   lengths.push_back({"armhole", both<BlockEdge::Armhole>(half)});
-  lengths.push_back(
-      {"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck), apex_of(half.front))});
+  const Point bust = apex_of(half.front);
+  lengths.push_back({"neck_to_bust", distance(corner_of(half.front, Corner::SideNeck), bust)});
+  lengths.push_back({"bust_point_to_waist", bust.y - corner_of(half.front, Corner::CentreWaist).y});
   return lengths;
 }
 

@@ -46,6 +46,8 @@ DartSpot shoulder_dart(const Opened& open);
 Point apex_of(const Opened& open);
 /// The first waist dart from the centre.
 std::optional<DartSpot> waist_dart(const Opened& open);
+/// The same. Throws InputError "fit.place" where there is none.
+DartSpot the_waist_dart(const Opened& open);
 /// All darts on the waist.
 std::vector<DartSpot> waist_darts(const Opened& open);
 double closed_length(const Opened& open, BlockEdge edge);
@@ -105,6 +107,10 @@ Opened with_dart_widened(const Opened& open, DartSpot dart, double by);
 /// keeps its length, until the sewn waist is `by` mm longer than it is. Throws InputError
 /// "fit.amount" where the side would slant by more than a third.
 Opened with_waist_let_out_at_side(const Opened& open, double by);
+
+/// The half piece with its side turned about the side waist point, until the bust line is `by` mm
+/// longer than it is. Throws InputError "fit.amount" where the side would slant by more than half.
+Opened with_bust_let_out_at_side(const Opened& open, double by);
 
 /// The waist edge moved up by `by` at its one end and not at all at the other, square at both, with
 /// everything between moved by a smooth share. Moves no other point; works on what `work` has.

@@ -112,7 +112,7 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
 // narrower, by `times` their amount.
 struct Line {
   std::string_view name;
-  ShortList<CorrectionRow, 4> longer, shorter;
+  ShortList<CorrectionRow, 5> longer, shorter;
   double times = 1.0;
 
   [[nodiscard]] double share_of(CorrectionRow row) const {
@@ -124,10 +124,10 @@ struct Line {
 constexpr Line kLines[] = {
     {"back.centre_back",
      {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
-     {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter}},
+     {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter, ShouldersTakenUp}},
     {"front.centre_front",
      {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
-     {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn}},
+     {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn, ShouldersTakenUp}},
     {"back.shoulder dart",
      {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
      {UpperBackShorter}},
@@ -137,7 +137,7 @@ constexpr Line kLines[] = {
     {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, 2.0},
     {"side seam",
      {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
-     {UnderarmLower, ShoulderPointLower, ArmholeLarger}},
+     {UnderarmLower, ShoulderPointLower, ArmholeLarger, ShouldersTakenUp}},
 };
 
 void judge_lines(const std::vector<Effect>& effects, Problems& problems) {

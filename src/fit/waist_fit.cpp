@@ -19,6 +19,23 @@ Opened with_side_turned(const Opened& open, double radians) {
   return work.finished();
 }
 
+// The side turned about the side waist point, so that its notch comes `by` mm out.
+Opened with_side_turned_out(const Opened& open, double by) {
+  const Vec up = up_the_side(open);
+  const double aside = up.x + by / side_notch(open);
+  if (std::abs(aside) > 0.5) {
+    refuse_fit("fit.amount", "the side seam would slant too far",
+               "give a smaller amount, or take the bust girth again", {MeasurementName::BustGirth});
+  }
+  Redrawing work(open);
+  const Angle turn = turn_between(up, {aside, std::sqrt(1.0 - aside * aside)});
+  const Point waist = work.at(Corner::SideWaist);
+  for (const Redrawing::Node node : work.nodes_of(BlockEdge::Side)) {
+    work.put(node, rotated_about(work.at(node), waist, turn));
+  }
+  return work.finished();
+}
+
 // A smooth share from 1 at 0 to 0 at 1, level at both ends, and its slope.
 double share(double s) { return 1.0 - s * s * (3.0 - 2.0 * s); }
 double share_slope(double s) { return -6.0 * s * (1.0 - s); }
@@ -48,6 +65,12 @@ Vec direction_of(const Redrawing& work, Redrawing::Node node) {
 
 }  // namespace
 
+DartSpot the_waist_dart(const Opened& open) {
+  if (const auto spot = waist_dart(open)) return *spot;
+  refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
+             "take the width at the side seam");
+}
+
 Opened with_waist_let_out_at_side(const Opened& open, double by) {
   const double wanted = closed_length(open, BlockEdge::Waist) + by;
   const auto too_long = [&](double turn) {
@@ -61,6 +84,17 @@ Opened with_waist_let_out_at_side(const Opened& open, double by) {
                {MeasurementName::WaistGirth, MeasurementName::BustGirth});
   }
   return with_side_turned(open, turn);
+}
+
+// The notch comes down a little as it goes out, where back waist darts take out more.
+Opened with_bust_let_out_at_side(const Opened& open, double by) {
+  constexpr int passes = 4;
+  const double wanted = bust_line_width(open) + by;
+  double out = by;
+  for (int pass = 0; pass < passes; ++pass) {
+    out += wanted - bust_line_width(with_side_turned_out(open, out));
+  }
+  return with_side_turned_out(open, out);
 }
 
 void raise_waist(Redrawing& work, WaistEnd end, double by) {

@@ -11,9 +11,10 @@ constexpr std::array<std::string_view, kOneSideStage + 1> kStageNames{
 
 constexpr auto kWaysOfKind = [] {
   using enum AmountAs;
-  return std::array<ShortList<AmountAs, 4>, 10>{{
+  return std::array<ShortList<AmountAs, 4>, 11>{{
       {Length},                                   // Mark
       {Length, TuckDepth},                        // Fold
+      {Length, TuckDepth, PerSeam},               // SeamFold
       {TuckDepth, PerHalf, WholeGirth},           // NeckEdge
       {TuckDepth, PerHalf},                       // Edge
       {TuckDepth, PerHalf, WholeGirth},           // Dart
@@ -31,7 +32,7 @@ std::vector<CorrectionWords> all_words() {
     for (const RowWords& words : row.words) {
       const auto& ways = kWaysOfKind[static_cast<std::size_t>(words.kind)];
       std::vector<AmountAs> readings(ways.begin(), ways.end());
-      const bool must_say = readings.size() > 1;
+      const bool must_say = readings.size() > 1 && words.kind != AmountKind::SeamFold;
       all.push_back({words.action, words.place, row.row, words.sign, std::move(readings), must_say,
                      row.stage == kOneSideStage});
     }
@@ -54,7 +55,7 @@ struct Opposites {
 };
 constexpr Opposites kOpposites[] = {
     {"lower", "raise"},  {"widen", "narrow"}, {"take_in", "let_out"}, {"shorten", "lengthen"},
-    {"forward", "back"}, {"scoop", "fill"},   {"fuller", "smaller"},
+    {"forward", "back"}, {"scoop", "fill"},   {"fuller", "smaller"},  {"take_up", "let_down"},
 };
 
 }  // namespace
@@ -64,6 +65,15 @@ const FittingRow& fitting_row(CorrectionRow row) {
   require(number >= 1 && number <= static_cast<int>(kCorrectionCount),
           "the fitting catalogue has no such row");
   return kCorrections[static_cast<std::size_t>(number) - 1];
+}
+
+const Watched& watched_at(CorrectionRow row, std::string_view place) {
+  const FittingRow& entry = fitting_row(row);
+  const std::string_view here = place.empty() ? entry.traits.usual_place : place;
+  const auto* const found = std::ranges::find_if(entry.watched, [&](const Watched& watched) {
+    return watched.place.empty() || watched.place == here;
+  });
+  return found == entry.watched.end() ? *entry.watched.begin() : *found;
 }
 
 std::string_view row_name(CorrectionRow row, int sign) {

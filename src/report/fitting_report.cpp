@@ -6,7 +6,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <string_view>
 
 namespace blockwright {
 namespace {
@@ -21,17 +23,34 @@ std::string prediction(const LengthChange& moved, Unit unit) {
   return (moved.roughly ? "; about " : "; expected ") + change_text(*moved.predicted, unit);
 }
 
-std::string lengths_text(const Change& change, Unit unit) {
-  std::string text;
-  for (const LengthChange& moved : change.lengths) {
-    const Length by = *moved.after - *moved.before;
-    if (by < kSeen && -by < kSeen && !moved.predicted) continue;
-    const Length printed = as_printed(*moved.after, unit) - as_printed(*moved.before, unit);
-    text += fmt::format("       {:<24}{:>8} -> {:<8} ({}{})\n", name_text(moved.name),
-                        number_text(*moved.before, unit), number_text(*moved.after, unit),
-                        change_text(printed, unit), prediction(moved, unit));
+std::string length_line(const LengthChange& moved, Unit unit) {
+  const Length by = *moved.after - *moved.before;
+  if (by < kSeen && -by < kSeen && !moved.predicted) return "";
+  const Length printed = as_printed(*moved.after, unit) - as_printed(*moved.before, unit);
+  return fmt::format("       {:<24}{:>8} -> {:<8} ({}{})\n", name_text(moved.name),
+                     number_text(*moved.before, unit), number_text(*moved.after, unit),
+                     change_text(printed, unit), prediction(moved, unit));
+}
+
+const Watched& watched_by(const FittingLine& line) {
+  return watched_at(line.order.row, line.correction.correction.place);
+}
+
+bool is_watched(const FittingLine& line, const LengthChange& moved) {
+  return std::ranges::count(watched_by(line).lengths, moved.name, &LengthMoved::name) > 0;
+}
+
+// What the fitter watches comes first.
+std::string lengths_text(const FittingLine& line, Unit unit) {
+  std::string first, others;
+  for (const LengthChange& moved : line.change->lengths) {
+    (is_watched(line, moved) ? first : others) += length_line(moved, unit);
   }
-  return text;
+  return first + others;
+}
+
+std::string_view says(const FittingLine& line) {
+  return watched_by(line).in_words(row_of(line.correction.correction).sign);
 }
 
 std::string doubt_text(const FittingLine& line, Unit unit) {
@@ -53,13 +72,20 @@ std::string voids_text(const FittingLine& line) {
   return text;
 }
 
+// What the list of lengths does not tell: where they move, what stays, or what moves instead.
+std::string besides_text(const FittingLine& line) {
+  if (says(line).empty()) return "";
+  return fmt::format("       {}: {}\n", watched_by(line).lengths.empty() ? "what moves" : "besides",
+                     says(line));
+}
+
 std::string line_text(const FittingLine& line, Unit unit) {
   std::string text = fmt::format("  {}: {}\n", numbered_text(line.correction, unit),
                                  row_name(line.order.row, row_of(line.correction.correction).sign));
   if (line.counted_with != 0) {
     text += fmt::format("       counted together with {}\n", line.counted_with);
   } else if (line.change) {
-    text += lengths_text(*line.change, unit) + doubt_text(line, unit);
+    text += lengths_text(line, unit) + besides_text(line) + doubt_text(line, unit);
   }
   return text + voids_text(line);
 }
@@ -82,6 +108,7 @@ Json line_json(const FittingLine& line) {
       {"stage", line.order.stage},
       {"voids", voids},
       {"look_at_rows", line.order.look_at}};
+  if (!says(line).empty()) row["says"] = says(line);
   if (!line.change) return row;
   row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {

@@ -51,9 +51,9 @@ TEST_CASE("The catalogue holds rows with sound numbers") {
     if (one.doubts) CHECK(one.doubts->per_mm != 0.0);
     CHECK_FALSE(stage_name(one.stage).empty());
   }
-  CHECK(numbers.size() == 49);
+  CHECK(numbers.size() == 50);
   CHECK(*numbers.begin() == 1);
-  CHECK(*numbers.rbegin() == 49);
+  CHECK(*numbers.rbegin() == 50);
 }
 
 TEST_CASE("All words of corrections can be applied") {
@@ -180,6 +180,9 @@ TEST_CASE("Chains, voids, limits and sums are told") {
   CHECK(warns_of(apply_rows(block, {row(39, 8), row(44, 8)}), "fit.void", "row 44"));
   CHECK(warns_of(apply_rows(block, {row(35, 6), row(38, 6)}), "fit.same_line", "centre_back"));
   CHECK(warns_of(apply_rows(block, {row(17, 3), row(35, 6)}), "fit.same_line", "shoulder dart"));
+  CHECK(warns_of(apply_rows(block, {row(50, 6), row(38, 6)}), "fit.same_line", "centre_back"));
+  CHECK(warns_of(apply_rows(block, {row(50, 6), row(19, 6)}), "fit.same_line", "side seam"));
+  CHECK(warns_of(apply_rows(block, {row(50, 6), row(39, 6)}), "fit.void", "row 39"));
   CHECK_FALSE(warns(apply_rows(block, {row(35, 6)}), "fit.same_line"));
   // 15 mm on the half are 30 mm of the bust girth: more than 25. The shoulder: 13 mm, or 4 degrees.
   CHECK(warns_of(apply_rows(block, {row(27, 15)}), "fit.limit", "row 27"));

@@ -3,7 +3,7 @@
 //
 //   fit_pictures WARDROBE FOLDER
 //
-// reads the client files of the folder WARDROBE and writes folds.svg and fit-01.svg to fit-49.svg
+// reads the client files of the folder WARDROBE and writes folds.svg and fit-01.svg to fit-50.svg
 // into FOLDER. It uses the library as any program could: read a client, fill in, draft, apply a
 // row; then it draws the pieces before and after.
 #include "blockwright/measure/correction_table.hpp"

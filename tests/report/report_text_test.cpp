@@ -141,6 +141,41 @@ TEST_CASE(
   }
 }
 
+// A correction that moved the waist by 20 mm, and before it in the list the front waist by 10.
+FittingReport report_of(const std::string& action, const std::string& place) {
+  const Correction correction{action, place, Length::mm(10.0), AmountAs::PerHalf, BodySide::Both,
+                              "",     false};
+  FittingLine line;
+  line.correction = {1, "2026-03-21", 1, correction};
+  line.order = order_corrections({correction}).at(0);
+  line.change = Change{{},
+                       {{"front.waist", Length::mm(212), Length::mm(202), {}, {}, {}},
+                        {"waist", Length::mm(765), Length::mm(745), {}, {}, {}}},
+                       {},
+                       {}};
+  FittingReport report;
+  report.lines = {line};
+  return report;
+}
+
+TEST_CASE("What the fitter watches comes first, and what moves besides is said in words") {
+  const std::string text = fitting_text(report_of("take_in", "front_waist_dart"));
+  CHECK(text.find("       waist ") < text.find("       front waist "));
+  CHECK_THAT(text, Catch::Contains("\n       besides: all at this dart, to nothing at the bust "
+                                   "line; the side waist point stays\n"));
+  CHECK_THAT(fitting_text(report_of("let_out", "front_waist_dart")),
+             Catch::Contains("\n       besides: room at the waist and under the bust, none at the "
+                             "bust line"));
+  CHECK_THAT(fitting_text(report_of("scoop", "front_armhole")),
+             Catch::Contains("\n       what moves: the armhole line at the across point"));
+  CHECK_THAT(fitting_text(report_of("lower", "front_neck")), !Catch::Contains("besides"));
+  const Json json = Json::parse(fitting_json(report_of("let_out", "waist_darts")));
+  CHECK_THAT(json["corrections"][0]["says"].get<std::string>(), Catch::StartsWith("room at the"));
+  CHECK_FALSE(
+      Json::parse(fitting_json(report_of("lower", "front_neck")))["corrections"][0].contains(
+          "says"));
+}
+
 TEST_CASE("Beside the body's side length it says that the underarm drop is its ease") {
   Report report = one(Unit::Cm);
   report.measure_back.push_back(

@@ -136,9 +136,10 @@ TEST_CASE("A side dart with a mouth over 90 mm becomes two") {
 TEST_CASE("What is pinned in the shoulder dart changes there until it is too wide") {
   const Pattern block = widest_block();
   const auto shares = [&](double by) {
-    const Pattern fitted = apply_rows(block, {{CorrectionRow::DartWider, 1, by, AmountAs::PerHalf,
-                                               BodySide::Both, "front_shoulder_dart"}})
-                               .pattern;
+    const Pattern fitted =
+        apply_rows(block, {{CorrectionRow::FrontShoulderDartWider, 1, by, AmountAs::PerHalf,
+                            BodySide::Both, "front_shoulder_dart"}})
+            .pattern;
     const Pattern two = apply_style(fitted, bust_dart_division({block, fitted}), kUsualCup).pattern;
     return std::pair{two.piece("front").dart("shoulder").intake(),
                      two.piece("front").dart("side").angle().degrees()};

@@ -22,15 +22,18 @@ struct RowAmount {
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
 /// body. A tuck of depth p takes out 2p, at a centre line p on each half; a seam pinned p beyond
-/// its line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam; a
-/// whole girth is halved. Common practice, no source.
+/// its line takes p from each of its two pieces: 2p on each half at the side, p at a centre seam;
+/// both shoulder seams taken up count p of each piece however they are read; a whole girth is
+/// halved. Common practice, no source.
 double counted_amount(const RowAmount& amount);
 
 /// A length of the pattern that a correction moved, or that its row speaks of. Names: "front.side"
 /// (an edge, darts closed), "front.waist dart" (a mouth), "front.waist dart
-/// point" (how far the stitching stops short of the apex), whole girths and widths "bust_line",
-/// "waist", "across_front", "across_back", "bust_points", "neckline", and the lengths "armhole"
-/// (front and back together, one arm), "neck_to_bust". All in mm.
+/// point" (how far the stitching stops short of the apex), "front.shoulder_drop" (how far the
+/// shoulder point lies under the side neck point, darts closed), whole girths and widths
+/// "bust_line", "waist", "across_front", "across_back", "bust_points", "neckline", and the lengths
+/// "armhole" (front and back together, one arm), "neck_to_bust", "bust_point_to_waist" (straight
+/// down to the level of the centre front waist). All in mm.
 struct MovedLength {
   std::string name;
   double before = 0.0;

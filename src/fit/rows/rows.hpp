@@ -31,7 +31,8 @@ enum class LawKind {
   Rough,  ///< a ratio that depends much on the curve: the median of blocks lies within 30 %
 };
 
-/// What a row says of a length: named as in Effect, its change in mm.
+/// What a row says of a length besides what the fitter watches (Watched in the table): named as in
+/// Effect, its change in mm.
 struct Law {
   std::string name;
   double change = 0.0;
@@ -47,6 +48,9 @@ struct LawPerMm {
 
 using RowApply = void(HalfBlock&, const RowAsk&);
 using RowLaws = std::vector<Law>(const HalfBlock& before, const RowAsk&);
+
+/// The laws of a row that promises nothing but what the fitter watches.
+inline std::vector<Law> no_more_laws(const HalfBlock&, const RowAsk&) { return {}; }
 
 /// What a row does. Rows that are another's reverse, or the same on one side, share its moves.
 /// Without its moves or its laws a row does not compile.

@@ -16,21 +16,28 @@ Opened with_underarm_lowered(const Opened& before, double by) {
   return with_corner_moved(open, Corner::Underarm, -by * up_to_the_underarm(open));
 }
 
-constexpr LawPerMm kUnderarmLaws[] = {
-    {"front.side", -1.0}, {"back.side", -1.0}, {"armhole", kArmholePerUnderarm, LawKind::Ratio}};
+constexpr LawPerMm kUnderarmLaws[] = {{"armhole", kArmholePerUnderarm, LawKind::Ratio}};
 
 // Square to the armhole at the across point, into the piece.
 Vec into_the_armhole(const Opened& open) {
   return left_of(tangent_at(stroke_of(open, kLowerArmhole), 1.0));
 }
 
-// FrontArmholeScooped, BackArmholeFilled: the armhole at the across point, into the piece where
-// positive, to nothing at its ends.
+// BackArmholeFilled, and FrontArmholeScooped as a mark: the armhole at the across point, into the
+// piece where positive, to nothing at its ends.
 Opened with_armhole_scooped(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * into_the_armhole(open));
   work.keep_hollow();
   return work.finished();
+}
+
+// FrontArmholeScooped: as a width, by so much of the across front, the shoulder dart closed.
+void scoop_front_armhole(HalfBlock& half, const RowAsk& ask) {
+  const bool as_width = ask.place == "across_front";
+  const Angle dart = half.front.at(shoulder_dart(half.front)).angle();
+  const double level = as_width ? rotated(into_the_armhole(half.front), dart).x : -1.0;
+  half.front = with_armhole_scooped(half.front, ask.by / -level);
 }
 
 constexpr LawPerMm kScoopLaws[] = {{"front.armhole", kArmholePerScoop, LawKind::Ratio}};
@@ -52,7 +59,7 @@ Opened with_front_armhole_edge_taken_in(const Opened& open, double by) {
   });
 }
 
-constexpr LawPerMm kFrontEdgeLaws[] = {{"front.armhole", -1.0}, {"front.side"}, {"front.waist"}};
+constexpr LawPerMm kFrontEdgeLaws[] = {{"front.side"}, {"front.waist"}};
 
 // BackArmholeEdgeTakenIn: a wedge at the back's across point closed about the blade point into the
 // shoulder dart.
@@ -64,7 +71,7 @@ Opened with_back_armhole_edge_taken_in(const Opened& open, double by) {
   });
 }
 
-constexpr LawPerMm kBackEdgeLaws[] = {{"back.armhole", -1.0}, {"back.shoulder"}};
+constexpr LawPerMm kBackEdgeLaws[] = {{"back.shoulder"}};
 
 // ArmholeLarger: the armhole round both pieces wider, to nothing at the shoulder.
 Opened with_armhole_rounded(const Opened& before, double by) {
@@ -75,15 +82,14 @@ Opened with_armhole_rounded(const Opened& before, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kWidenLaws[] = {
-    {"front.side", -1.0}, {"back.side", -1.0}, {"armhole", kArmholePerRound, LawKind::Ratio}};
+constexpr LawPerMm kWidenLaws[] = {{"armhole", kArmholePerRound, LawKind::Ratio}};
 
 using enum CorrectionRow;
 
 constexpr auto kArmholeRows = std::to_array<RowMoves>({
     {UnderarmLower, 1, on_both<with_underarm_lowered>, in_proportion<kUnderarmLaws>},
     {UnderarmHigher, -1, on_both<with_underarm_lowered>, in_proportion<kUnderarmLaws>},
-    {FrontArmholeScooped, 1, on_front<with_armhole_scooped>, in_proportion<kScoopLaws>},
+    {FrontArmholeScooped, 1, scoop_front_armhole, in_proportion<kScoopLaws>},
     {BackArmholeFilled, -1, on_back<with_armhole_scooped>, in_proportion<kFillLaws>},
     {FrontArmholeEdgeTakenIn, 1, on_front<with_front_armhole_edge_taken_in>,
      in_proportion<kFrontEdgeLaws>},

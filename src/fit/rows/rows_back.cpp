@@ -44,8 +44,7 @@ double share_at_bust_line(const Opened& open, DartSpot dart) {
 std::vector<Law> across_back_laws(const HalfBlock& before, const RowAsk& ask) {
   const auto dart = waist_dart(before.back);
   const double of_bust_line = dart ? 1.0 - share_at_bust_line(before.back, *dart) : 1.0;
-  return {{"across_back", 2.0 * ask.by},
-          {"bust_line", 2.0 * ask.by * of_bust_line},
+  return {{"bust_line", 2.0 * ask.by * of_bust_line},
           {"back.waist", dart ? 0.0 : ask.by},
           {"front.shoulder", 0.5 * ask.by},
           {"back.shoulder", 0.5 * ask.by}};
@@ -92,8 +91,7 @@ Opened with_upper_back_longer(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kUpperBackLaws[] = {
-    {"back.centre_back", 1.0}, {"back.neckline"}, {"back.shoulder"}, {"back.armhole"}};
+constexpr LawPerMm kUpperBackLaws[] = {{"back.neckline"}, {"back.shoulder"}, {"back.armhole"}};
 
 // Where the back curves under the nape: on the line from the neckline to the blade point.
 Point high_curve_point(const Opened& open, Point on_neckline) {
@@ -145,11 +143,10 @@ Opened with_back_longer_below_nape(const Opened& old_back, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kBelowNapeLaws[] = {
-    {"back.centre_back", 1.0}, {"back.neckline"}, {"back.shoulder"}};
+constexpr LawPerMm kBelowNapeLaws[] = {{"back.neckline"}, {"back.shoulder"}};
 
 // BackWaistShorter: centre back waist up, to nothing at the side.
-constexpr LawPerMm kBackWaistLaws[] = {{"back.centre_back", -1.0}, {"back.side"}};
+constexpr LawPerMm kBackWaistLaws[] = {{"back.side"}};
 
 using enum CorrectionRow;
 

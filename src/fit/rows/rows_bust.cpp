@@ -144,8 +144,7 @@ double mouth_gain(const Opened& front, Angle turn) {
 std::vector<Law> fuller_laws(const HalfBlock& before, const RowAsk& ask) {
   const FullBust move = full_bust_of(before.front, ask.by);
   const bool dart = waist_dart(before.front).has_value();
-  return {{"bust_line", 2.0 * ask.by},
-          {"front.centre_front", move.drop},
+  return {{"front.centre_front", move.drop},
           {"front.armhole", 0.0},
           {"front.side", 0.0},
           {"front.waist", dart ? 0.0 : ask.by, dart ? LawKind::Exact : LawKind::Ratio},
@@ -155,24 +154,18 @@ std::vector<Law> fuller_laws(const HalfBlock& before, const RowAsk& ask) {
 
 std::vector<Law> breast_laws(const HalfBlock& before, const RowAsk& ask) {
   std::vector<Law> laws = fuller_laws(before, ask);
-  laws[1].change = 0.0;
+  laws.front().change = 0.0;  // the centre front's
   return laws;
 }
 
-// "back_shoulder_dart" is the shoulder dart of the back; the default is the front waist dart.
+// Whose dart a place names.
 struct DartPlace {
   explicit DartPlace(std::string_view place)
       : piece(place.starts_with("back") ? &HalfBlock::back : &HalfBlock::front),
         on_shoulder(place.find("shoulder") != std::string_view::npos) {}
 
-  [[nodiscard]] std::string edge_of(const HalfBlock& half) const {
-    return (half.*piece).piece.name + (on_shoulder ? ".shoulder" : ".waist");
-  }
   [[nodiscard]] DartSpot spot_on(const Opened& open) const {
-    if (on_shoulder) return shoulder_dart(open);
-    if (const auto spot = waist_dart(open)) return *spot;
-    refuse_fit("fit.place", "this block's " + open.piece.name + " has no waist dart",
-               "take the width at the side seam");
+    return on_shoulder ? shoulder_dart(open) : the_waist_dart(open);
   }
 
   Opened HalfBlock::*piece;
@@ -195,32 +188,20 @@ void shorten_dart(HalfBlock& half, const RowAsk& ask) {
   set_peak(open, std::string(dart.name));
 }
 
-std::vector<Law> shorten_dart_laws(const HalfBlock& before, const RowAsk& ask) {
-  return {{DartPlace(ask.place).edge_of(before) + " dart point", ask.by}};
+// FrontShoulderDartWider: the bust dart wider; the shoulder point goes out by what the seam would
+// lose.
+Opened with_bust_dart_widened(const Opened& open, double by) {
+  return with_dart_widened(open, shoulder_dart(open), by);
 }
 
-// DartWider: one dart wider; its seam is let out at the far end by what it loses.
-void widen_dart(HalfBlock& half, const RowAsk& ask) {
-  const DartPlace place(ask.place);
-  Opened& open = half.*place.piece;
-  const Opened widened = with_dart_widened(open, place.spot_on(open), ask.by);
-  const double lost =
-      closed_length(open, BlockEdge::Waist) - closed_length(widened, BlockEdge::Waist);
-  open = place.on_shoulder ? widened : with_waist_let_out_at_side(widened, lost);
-}
-
-std::vector<Law> widen_dart_laws(const HalfBlock& before, const RowAsk& ask) {
-  const DartPlace place(ask.place);
-  const std::string edge = place.edge_of(before);
-  return {{edge + " dart", ask.by}, {edge, 0.0}, {(before.*place.piece).piece.name + ".side", 0.0}};
-}
+constexpr LawPerMm kBustDartLaws[] = {{"front.shoulder"}, {"bust_line"}, {"waist"}, {"front.side"}};
 
 // BustPointsApart: bust points further apart.
 Opened with_bust_points_apart(const Opened& open, double by) {
   return with_bust_point_at(open, apex_of(open) + Vec{by, 0.0});
 }
 
-constexpr LawPerMm kBustPointsLaws[] = {{"bust_points", 2.0}, {"front.waist"}, {"front.shoulder"}};
+constexpr LawPerMm kBustPointsLaws[] = {{"front.waist"}, {"front.shoulder"}};
 
 // A dart's stitch line from leg end to dart point, bowed away from the dart's axis.
 Path bowed_leg(const Dart& dart, Point leg, double bow) {
@@ -250,13 +231,11 @@ void take_in_under_bust(HalfBlock& half, const RowAsk& ask) {
                "make a princess seam in place of the darts");
   }
   if (bow == 0.0) return;
-  const Dart& dart = half.front.at(DartPlace("front_waist_dart").spot_on(half.front));
+  const Dart& dart = half.front.at(the_waist_dart(half.front));
   auto& lines = half.front.piece.balance_lines;
   lines.push_back({"waist_dart_inner_leg", bowed_leg(dart, dart.legs[0], bow)});
   lines.push_back({"waist_dart_outer_leg", bowed_leg(dart, dart.legs[1], bow)});
 }
-
-std::vector<Law> under_bust_laws(const HalfBlock&, const RowAsk&) { return {}; }
 
 // BustLetOutAtSide: side seams out, half of the amount on each edge: alike from underarm to waist,
 // or at the bust line and to nothing at the waist.
@@ -266,50 +245,14 @@ Opened with_side_let_out(const Opened& open, double by) {
   return work.finished();
 }
 
-// The side turned about the side waist point, so that its notch comes `by` mm out.
-Opened with_side_turned_out(const Opened& open, double by) {
-  const Vec up = up_the_side(open);
-  const double aside = up.x + by / side_notch(open);
-  if (std::abs(aside) > 0.5) {
-    refuse_fit("fit.amount", "the side seam would slant too far",
-               "give a smaller amount, or take the bust girth again", {MeasurementName::BustGirth});
-  }
-  Redrawing work(open);
-  const Angle turn = turn_between(up, {aside, std::sqrt(1.0 - aside * aside)});
-  const Point waist = work.at(Corner::SideWaist);
-  for (const Redrawing::Node node : work.nodes_of(BlockEdge::Side)) {
-    work.put(node, rotated_about(work.at(node), waist, turn));
-  }
-  return work.finished();
-}
-
-// The notch comes down a little as it goes out, where back waist darts take out more.
-Opened with_bust_let_out_at_side(const Opened& open, double by) {
-  constexpr int passes = 4;
-  const double wanted = bust_line_width(open) + by;
-  double out = by;
-  for (int pass = 0; pass < passes; ++pass) {
-    out += wanted - bust_line_width(with_side_turned_out(open, out));
-  }
-  return with_side_turned_out(open, out);
-}
-
-bool to_the_waist(const RowAsk& ask) { return ask.place == "side"; }
-
 void let_out_side(HalfBlock& half, const RowAsk& ask) {
-  const auto let_out = to_the_waist(ask) ? with_side_let_out : with_bust_let_out_at_side;
+  const auto let_out = ask.place == "side" ? with_side_let_out : with_bust_let_out_at_side;
   half.front = let_out(half.front, 0.5 * ask.by);
   half.back = let_out(half.back, 0.5 * ask.by);
 }
 
-std::vector<Law> let_out_laws(const HalfBlock&, const RowAsk& ask) {
-  std::vector<Law> laws = {{"bust_line", 2.0 * ask.by},
-                           {"armhole", kArmholePerBust * ask.by, LawKind::Rough},
-                           {"front.side", 0.0},
-                           {"back.side", 0.0}};
-  if (to_the_waist(ask)) laws.push_back({"waist", 2.0 * ask.by});
-  return laws;
-}
+constexpr LawPerMm kLetOutLaws[] = {
+    {"armhole", kArmholePerBust, LawKind::Rough}, {"front.side"}, {"back.side"}};
 
 using enum CorrectionRow;
 
@@ -317,12 +260,12 @@ constexpr auto kBustRows = std::to_array<RowMoves>({
     {BustPointHigher, 1, raise_bust_point, raise_bust_laws},
     {FullerBust, 1, on_front<with_fuller_bust>, fuller_laws},
     {SmallerBust, -1, on_front<with_fuller_bust>, fuller_laws},
-    {DartShorter, 1, shorten_dart, shorten_dart_laws},
-    {DartWider, 1, widen_dart, widen_dart_laws},
+    {DartShorter, 1, shorten_dart, no_more_laws},
+    {FrontShoulderDartWider, 1, on_front<with_bust_dart_widened>, in_proportion<kBustDartLaws>},
     {BustPointsApart, 1, on_front<with_bust_points_apart>, in_proportion<kBustPointsLaws>},
-    {UnderBustTakenIn, 1, take_in_under_bust, under_bust_laws},
+    {UnderBustTakenIn, 1, take_in_under_bust, no_more_laws},
     {OneBreastFuller, 1, on_front<with_fuller_breast>, breast_laws},
-    {BustLetOutAtSide, 1, let_out_side, let_out_laws},
+    {BustLetOutAtSide, 1, let_out_side, in_proportion<kLetOutLaws>},
 });
 static_assert(are_all_moves_of(RowPart::Bust, kBustRows));
 

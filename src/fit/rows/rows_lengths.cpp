@@ -9,9 +9,7 @@ std::vector<Law> below_bust_laws(const HalfBlock& before, const RowAsk& ask) {
     const Vec below = side_joint(open) - corner_of(open, Corner::SideWaist);
     return norm(below + Vec{0.0, ask.by}) - norm(below);
   };
-  return {{"front.centre_front", ask.by},
-          {"back.centre_back", ask.by},
-          {"front.side", side_gain(before.front)},
+  return {{"front.side", side_gain(before.front)},
           {"back.side", side_gain(before.back)},
           {"front.armhole", 0.0},
           {"back.armhole", 0.0},
@@ -29,17 +27,12 @@ Opened with_strip_above_bust(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kAboveBustLaws[] = {{"front.centre_front", 1.0},
-                                       {"back.centre_back", 1.0},
-                                       {"front.armhole", 1.0},
-                                       {"back.armhole", 1.0},
-                                       {"front.shoulder"},
-                                       {"back.shoulder"},
-                                       {"front.side"},
-                                       {"front.shoulder dart"}};
+constexpr LawPerMm kAboveBustLaws[] = {{"front.armhole", 1.0}, {"back.armhole", 1.0},
+                                       {"front.shoulder"},     {"back.shoulder"},
+                                       {"front.side"},         {"front.shoulder dart"}};
 
 // FrontWaistLonger: centre front waist down, to nothing at the side: the reverse of a waist raised.
-constexpr LawPerMm kFrontWaistLaws[] = {{"front.centre_front", -1.0}, {"front.side"}};
+constexpr LawPerMm kFrontWaistLaws[] = {{"front.side"}};
 
 // SideSeamForward, SideSeamBack: the side seam forward: off the front, onto the back.
 Opened with_side_shifted(const Opened& open, double out) {
@@ -66,8 +59,7 @@ Opened with_side_waist_raised(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kSideWaistLaws[] = {
-    {"front.side", -1.0}, {"back.side", -1.0}, {"front.centre_front"}, {"back.centre_back"}};
+constexpr LawPerMm kSideWaistLaws[] = {{"front.centre_front"}, {"back.centre_back"}};
 
 using enum CorrectionRow;
 

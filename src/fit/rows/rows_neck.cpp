@@ -18,10 +18,8 @@ Opened with_centre_neck_lowered(const Opened& open, double by) {
   return with_corner_moved(open, Corner::CentreNeck, {0.0, -by});
 }
 
-constexpr LawPerMm kFrontNeckLaws[] = {{"front.centre_front", -1.0},
-                                       {"neckline", kWholeNeckPerFrontDrop, LawKind::Ratio}};
-constexpr LawPerMm kBackNeckLaws[] = {{"back.centre_back", -1.0},
-                                      {"back.neckline", kHalfNeckPerBackDrop, LawKind::Ratio}};
+constexpr LawPerMm kFrontNeckLaws[] = {{"neckline", kWholeNeckPerFrontDrop, LawKind::Ratio}};
+constexpr LawPerMm kBackNeckLaws[] = {{"back.neckline", kHalfNeckPerBackDrop, LawKind::Ratio}};
 
 // NeckWider, NeckNarrower: the neckline into the piece, parallel; the side neck point goes along
 // the shoulder. Where the parallel would bend too sharply it is drawn again, as long as that.
@@ -71,24 +69,21 @@ Opened with_front_neck_edge_taken_in(const Opened& open, double by) {
   return with_neck_wedge(open, waist_dart(open).value_or(shoulder_dart(open)), by);
 }
 
-constexpr LawPerMm kFrontNeckEdgeLaws[] = {
-    {"front.neckline", -1.0}, {"front.waist"}, {"front.shoulder"}, {"front.armhole"}};
+constexpr LawPerMm kFrontNeckEdgeLaws[] = {{"front.waist"}, {"front.shoulder"}, {"front.armhole"}};
 
 // BackNeckEdgeTakenIn: back neck stands away; turned into the shoulder dart about the blade point.
 Opened with_back_neck_edge_taken_in(const Opened& open, double by) {
   return with_neck_wedge(open, shoulder_dart(open), by);
 }
 
-constexpr LawPerMm kBackNeckEdgeLaws[] = {{"back.neckline", -1.0}, {"back.shoulder"}};
+constexpr LawPerMm kBackNeckEdgeLaws[] = {{"back.shoulder"}};
 
 // SideNeckWider: both side neck points out along the shoulder.
 Opened with_side_neck_out(const Opened& open, double by) {
   return with_corner_moved(open, Corner::SideNeck, by * shoulder_at_neck(open));
 }
 
-constexpr LawPerMm kSideNeckLaws[] = {{"front.shoulder", -1.0},
-                                      {"back.shoulder", -1.0},
-                                      {"neckline", kWholeNeckPerSideShift, LawKind::Rough}};
+constexpr LawPerMm kSideNeckLaws[] = {{"neckline", kWholeNeckPerSideShift, LawKind::Rough}};
 
 using enum CorrectionRow;
 

@@ -18,9 +18,7 @@ Opened with_shoulder_shortened(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kShortenLaws[] = {{"front.shoulder", -1.0},
-                                     {"back.shoulder", -1.0},
-                                     {"armhole", 2.0 * kArmholePerShoulder, LawKind::Rough}};
+constexpr LawPerMm kShortenLaws[] = {{"armhole", 2.0 * kArmholePerShoulder, LawKind::Rough}};
 
 // ShoulderPointHigher, ShoulderPointLower, OneShoulderLower: shoulder point up; the armhole goes up
 // the side seam as far and keeps its length.
@@ -109,8 +107,7 @@ void forward_shoulder_seam(HalfBlock& half, const RowAsk& ask) {
   join_strip(to, cut_strip(from, width), width);
 }
 
-constexpr LawPerMm kForwardSeamLaws[] = {{"front.neckline", -1.0, LawKind::Ratio},
-                                         {"back.neckline", 1.0, LawKind::Ratio},
+constexpr LawPerMm kForwardSeamLaws[] = {{"back.neckline", 1.0, LawKind::Ratio},
                                          {"front.armhole", -1.0, LawKind::Ratio},
                                          {"back.armhole", 1.0, LawKind::Ratio}};
 
@@ -123,10 +120,7 @@ Opened with_neck_end_lowered(const Opened& open, double by) {
   return work.finished();
 }
 
-constexpr LawPerMm kFrontTakeUpLaws[] = {
-    {"front.centre_front", -1.0}, {"front.shoulder"}, {"back.shoulder"}};
-constexpr LawPerMm kBackTakeUpLaws[] = {
-    {"back.centre_back", -1.0}, {"front.shoulder"}, {"back.shoulder"}};
+constexpr LawPerMm kTakeUpLaws[] = {{"front.shoulder"}, {"back.shoulder"}};
 
 // BackShoulderDartWider: the back shoulder dart wider; the shoulder point goes out by what the seam
 // would lose.
@@ -134,8 +128,7 @@ Opened with_shoulder_dart_widened(const Opened& open, double by) {
   return with_dart_widened(open, shoulder_dart(open), by);
 }
 
-constexpr LawPerMm kBackDartLaws[] = {
-    {"back.shoulder dart", 1.0}, {"front.shoulder"}, {"back.shoulder"}};
+constexpr LawPerMm kBackDartLaws[] = {{"front.shoulder"}, {"back.shoulder"}, {"back.waist"}};
 
 // UpperChestTakenIn: a wedge across the upper chest, from the centre front to nothing at the across
 // point, with the shoulder dart closed; the centre front stays straight.
@@ -151,7 +144,27 @@ Opened with_upper_chest_taken_in(const Opened& open, double by) {
 }
 
 constexpr LawPerMm kUpperChestLaws[] = {
-    {"front.centre_front", -1.0}, {"front.armhole"}, {"front.shoulder dart"}, {"front.shoulder"}};
+    {"front.armhole"}, {"front.shoulder dart"}, {"front.shoulder"}};
+
+// ShouldersTakenUp: both shoulders, front neck, nape and underarm down as one; what lies below the
+// underarm stays. The bust dart keeps its lines and its angle, and the armhole its length.
+Opened with_shoulder_taken_up(const Opened& before, double by) {
+  const Opened open = with_side_to_lower(before, by);
+  Redrawing work(open);
+  const Vec down{0.0, -by};
+  const ClosedShoulder shoulder = closed_shoulder(work);
+  put_shoulder(work,
+               with_ends(shoulder, {shoulder.side_neck + down, shoulder.shoulder_point + down}));
+  work.move(Corner::CentreNeck, down);
+  work.move(Corner::Underarm, -by * up_to_the_underarm(open));
+  work.move(work.across(), rotated(down, -shoulder.angle));
+  work.lengthen_armhole(0.0);
+  return work.finished();
+}
+
+constexpr LawPerMm kTakenUpLaws[] = {
+    {"front.side", -1.0}, {"back.side", -1.0}, {"neckline"},      {"front.armhole"},
+    {"back.armhole"},     {"front.shoulder"},  {"back.shoulder"}, {"waist"}};
 
 using enum CorrectionRow;
 
@@ -163,9 +176,10 @@ constexpr auto kShoulderRows = std::to_array<RowMoves>({
     {OneShoulderLower, -1, on_both<with_tip_raised>, in_proportion<kRaiseLaws>},
     {ShoulderPointForward, 1, forward<with_tip_alone_raised>, in_proportion<kForwardPointLaws>},
     {ShoulderSeamForward, 1, forward_shoulder_seam, in_proportion<kForwardSeamLaws>},
-    {FrontShoulderTakenUp, 1, on_front<with_neck_end_lowered>, in_proportion<kFrontTakeUpLaws>},
-    {BackShoulderTakenUp, 1, on_back<with_neck_end_lowered>, in_proportion<kBackTakeUpLaws>},
+    {FrontShoulderTakenUp, 1, on_front<with_neck_end_lowered>, in_proportion<kTakeUpLaws>},
+    {BackShoulderTakenUp, 1, on_back<with_neck_end_lowered>, in_proportion<kTakeUpLaws>},
     {BackShoulderDartWider, 1, on_back<with_shoulder_dart_widened>, in_proportion<kBackDartLaws>},
+    {ShouldersTakenUp, 1, on_both<with_shoulder_taken_up>, in_proportion<kTakenUpLaws>},
     {UpperChestTakenIn, 1, on_front<with_upper_chest_taken_in>, in_proportion<kUpperChestLaws>},
 });
 static_assert(are_all_moves_of(RowPart::Shoulder, kShoulderRows));

@@ -62,9 +62,13 @@ const JsonValue& action_of(const JsonDocument& document, const JsonValue& correc
 // The place that was likely meant: one that goes with the action, sooner than another.
 std::string place_hint(const JsonValue& action) {
   const std::vector<std::string_view> here = places_of(action.key);
-  std::string_view best = nearest(action.text, here);
-  if (best.empty()) best = nearest(action.text, correction_places());
+  const std::string_view best = nearest(action.text, here);
   if (!best.empty()) return fmt::format("did you mean \"{}\"?", best);
+  const std::string_view other = nearest(action.text, correction_places());
+  if (!other.empty()) {
+    return fmt::format("did you mean \"{}\"? It goes with: {}", other,
+                       fmt::join(actions_at(other), ", "));
+  }
   return fmt::format("\"{}\" goes with: {}", action.key, fmt::join(here, ", "));
 }
 

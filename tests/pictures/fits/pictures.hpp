@@ -54,7 +54,7 @@ struct FitPicture {
   const char* person = "ondine-marsh";
 };
 
-/// Rows 1 to 18, 19 to 32 with 49, and 33 to 48.
+/// Rows 1 to 18 with 50, 19 to 32 with 49, and 33 to 48.
 std::vector<FitPicture> upper_pictures();
 std::vector<FitPicture> middle_pictures();
 std::vector<FitPicture> lower_pictures();

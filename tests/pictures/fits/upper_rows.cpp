@@ -201,7 +201,23 @@ std::vector<FitPicture> upper_pictures() {
              Upper,
              {{Landmark, "front_neck_point", {-14, 0}, "{}"},
               {Landmark, "side_neck_point", {14, 10}, "{}"},
-              {Place, "across_front_point", {-14, -4}, "hinge"}}}}}};
+              {Place, "across_front_point", {-14, -4}, "hinge"}}}}},
+          {50,
+           20.0,
+           "take_up shoulders",
+           "",
+           {{"front",
+             Whole,
+             {{Landmark, "front_neck_point", {-14, 0}, "{asked} down"},
+              {Landmark, "side_neck_point", {14, 12}, "{asked} down"},
+              {Landmark, "underarm_point", {14, -4}, "{} down the side"},
+              {Place, "bust_point", {-14, 4}, "stays"}}},
+            {"back",
+             Whole,
+             {{Landmark, "nape", {-14, 0}, "{asked} down"},
+              {Landmark, "shoulder_point", {14, 8}, "{asked} down"},
+              {Landmark, "underarm_point", {14, -4}, "{} down the side"},
+              {Place, "centre_waist", {-14, 0}, "stays"}}}}}};
 }
 
 }  // namespace blockwright_pictures
