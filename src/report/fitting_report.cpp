@@ -108,6 +108,7 @@ std::string fitting_text(const FittingReport& report) {
   for (const auto& one : report.withdrawn) withdrawn.push_back(numbered_text(one, report.unit));
   return text + list_text("Look for these on the next toile", report.next_toile) +
          list_text("Withdrawn, not applied", withdrawn) + problem_list(report.problems) +
+         (report.files.empty() ? "" : written_text(report.files)) +
          "\nSew the next toile before good cloth; where the eye on the body disagrees, the eye is "
          "right.\n";
 }
@@ -116,7 +117,8 @@ std::string fitting_json(const FittingReport& report) {
   return text_of(Json{{"client", report.client},
                       {"session", report.session},
                       {"corrections", list_of(report.lines, line_json)},
-                      {"problems", problems_as_json(report.problems)}});
+                      {"problems", problems_as_json(report.problems)},
+                      {"files", report.files}});
 }
 
 }  // namespace blockwright

@@ -39,6 +39,12 @@ enum class LineRole {
   Band,  ///< how far a line could lie to either side
   TestSquare,
   Frame,  ///< page furniture: frames, crosses, overlap guides
+  // Of a picture that nothing is cut by.
+  Before,     ///< where a line lay
+  After,      ///< where it lies, and lay
+  AfterDart,  ///< the same of a dart's legs
+  MovedEdge,  ///< where it lies, having moved
+  Arrow,      ///< how far
   // Of the figures on the form of a tape session.
   BodyLine,    ///< outline of the body
   BodyDetail,  ///< what lies within it

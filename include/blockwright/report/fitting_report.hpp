@@ -35,6 +35,7 @@ struct FittingReport {
   std::vector<std::string> next_toile;  ///< what to look for
   std::vector<NumberedCorrection> withdrawn;
   Problems problems;
+  std::vector<std::string> files = {};  ///< written
 };
 
 std::string fitting_text(const FittingReport& report);

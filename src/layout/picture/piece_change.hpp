@@ -1,0 +1,43 @@
+#pragma once
+
+#include "blockwright/layout/versions.hpp"
+
+#include <string>
+#include <vector>
+
+namespace blockwright {
+
+/// A stitch line of a piece, or a dart's two legs, where the piece is laid.
+struct PieceLine {
+  std::string name;
+  Path path;
+  bool dart = false;
+};
+
+/// Edges, then darts.
+std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies = {});
+
+/// How far a place lies from the nearest of the lines, in mm, and where that is.
+struct NearestLine {
+  double distance = 0.0;
+  Point point;
+};
+NearestLine nearest_line(const std::vector<PieceLine>& lines, Point to);
+
+/// The parts of lines that lie off all of the others, or on one of them.
+enum class Lies { Off, On };
+std::vector<PieceLine> parts(const std::vector<PieceLine>& lines,
+                             const std::vector<PieceLine>& others, Lies lies);
+
+/// A piece over an earlier version of it, each line where it is laid.
+struct PieceChange {
+  std::vector<PieceLine> before = {};    ///< of the earlier one, where nothing of the piece lies
+  std::vector<PieceLine> kept = {};      ///< of the piece, where the earlier one lay
+  std::vector<PieceLine> moved = {};     ///< and elsewhere
+  std::vector<MovedPoint> points = {};   ///< named ones by more than kToldMove, the farthest first
+  std::vector<MovedPoint> largest = {};  ///< the one place that moved most; none: nothing moved
+  std::vector<std::string> still = {};   ///< words of up to two named places that did not move
+};
+PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies);
+
+}  // namespace blockwright
