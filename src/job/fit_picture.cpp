@@ -1,6 +1,7 @@
 #include "fit_picture.hpp"
 
 #include "blockwright/base/version.hpp"
+#include "blockwright/figure/seen_figure.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/layout/change_page.hpp"
 #include "blockwright/measure/correction_table.hpp"
@@ -10,6 +11,9 @@
 
 namespace blockwright {
 namespace {
+
+/// Of the figures, to the body.
+constexpr double kSeenScale = 0.09;
 
 /// A correction that a run added, withdrew or applied again; or one of those that are active.
 struct ToldCorrection {
@@ -51,18 +55,36 @@ std::vector<ToldCorrection> told_of_all(const BlockRun& run) {
   return told;
 }
 
+/// In her own words, or in those of the catalogue, which has them for a row alone, not its reverse.
 std::string seen_in_words(const Correction& correction) {
-  if (!correction.seen.empty()) return "seen: " + correction.seen;
-  return "seen: " + std::string(fitting_row(row_of(correction).row).seen);
+  if (!correction.seen.empty()) return correction.seen;
+  const RowAmount row = row_of(correction);
+  return row.sign > 0 ? std::string(fitting_row(row.row).seen) : "";
 }
 
 void add_words(const std::vector<ToldCorrection>& told, Unit unit, ChangePage& page) {
   for (const ToldCorrection& one : told) {
     page.words.push_back(
         {(one.withdrawn ? "withdrawn: " : "") + numbered_text(one.numbered, unit)});
-    page.words.push_back({seen_in_words(one.numbered.correction)});
+    const std::string seen = seen_in_words(one.numbered.correction);
+    if (!seen.empty()) page.words.push_back({"seen: " + seen});
   }
   if (told.empty()) page.words.push_back({"No correction is applied."});
+}
+
+/// Each fault once.
+void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
+  std::vector<std::string> drawn;
+  for (const ToldCorrection& one : told) {
+    const Correction& correction = one.numbered.correction;
+    const RowAmount row = row_of(correction);
+    const std::string name(row_name(row.row, row.sign));
+    const std::string key = name + correction.place + std::string(side_word(correction.side));
+    if (std::ranges::find(drawn, key) != drawn.end()) continue;
+    drawn.push_back(key);
+    page.seen.push_back(
+        {seen_figure({row.row, row.sign, correction.place, correction.side}, kSeenScale), name});
+  }
 }
 
 ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const BlockRun& run) {
@@ -75,6 +97,7 @@ ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const Blo
   const auto told = changed ? told_of_change(job, texts) : told_of_all(run);
   page.words = {{changed ? "What this changed" : "All corrections", true}};
   add_words(told, run.unit, page);
+  add_seen(told, page);
   return page;
 }
 

@@ -39,6 +39,8 @@ const RoleRow& row_of(LineRole role) {
       {LineRole::Tape, "tape", {0.4, {}}},
       {LineRole::HiddenTape, "hidden-tape", {0.18, {1.2, 0.8}, 0.3}},
       {LineRole::TapeEnd, "tape-end", {0.45, {}}},
+      {LineRole::Cloth, "cloth", {0.2, {}, 0.25}},
+      {LineRole::SeenFault, "seen-fault", {0.55, {}}},
   };
   const auto row =
       std::find_if(rows.begin(), rows.end(), [&](const RoleRow& r) { return r.role == role; });

@@ -31,7 +31,7 @@ execute_process(COMMAND ${TAPE_PICTURES} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 
 file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
 list(LENGTH names count)
-if(count LESS 89)
+if(count LESS 138)
   message(FATAL_ERROR "Only ${count} pictures were drawn.")
 endif()
 foreach(name IN LISTS names)

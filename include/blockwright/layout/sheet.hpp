@@ -51,6 +51,8 @@ enum class LineRole {
   Tape,        ///< a tape where it is seen
   HiddenTape,  ///< behind the body; a level that a tape begins or ends at
   TapeEnd,     ///< the end held still, the end read off
+  Cloth,       ///< the toile on the body
+  SeenFault,   ///< folds and edges that show a fault
 };
 /// "cut-line", "stitch-line" ... as used for SVG classes.
 std::string_view line_role_name(LineRole role);

@@ -3,12 +3,15 @@
 #include "text_placer.hpp"
 #include "words.hpp"
 
+#include <algorithm>
+#include <utility>
+
 namespace blockwright {
 namespace {
 
 // In mm on the page.
 constexpr double kPageArrowHead = 2.4;
-constexpr double kLeastArrow = 8.0;  // so long an arrow is drawn, however small the move
+constexpr double kShortestArrow = 3.0;
 constexpr double kAmountText = 3.4;
 constexpr double kBesideArrow = 3.0;
 // With an arrow at every point, those farthest off and this far from one another are drawn.
@@ -63,11 +66,19 @@ ShownChange shown_change(const Piece& piece, const ChangePage& page) {
   return shown;
 }
 
+bool holds(const Box& box, Point p) {
+  return p.x >= box.left && p.x <= box.right && p.y >= box.bottom && p.y <= box.top;
+}
+
 /// In the direction of the move, to its end; a short move's arrow begins farther back.
-std::pair<Point, Point> arrow_on_page(const MovedPoint& move, const Reduction& reduce) {
+std::pair<Point, Point> arrow_on_page(const MovedPoint& move, const Reduction& reduce,
+                                      const Box& room) {
   const Point to = reduce(move.is), from = reduce(move.was);
-  if (distance(from, to) >= kLeastArrow) return {from, to};
-  return {to - kLeastArrow * unit(to - from), to};
+  const Vec along = unit(to - from);
+  double far = kLeastArrow;
+  while (far > kShortestArrow && !holds(room, to - far * along)) far -= 1.0;
+  if (distance(from, to) >= far) return {from, to};
+  return {to - far * along, to};
 }
 
 }  // namespace
@@ -93,17 +104,17 @@ void draw_lines(TextDrawing& drawing, const ShownChange& shown, const Reduction&
 }
 
 void draw_arrows(TextDrawing& drawing, const ShownChange& shown, const Reduction& reduce,
-                 FreeSpace& space, Unit unit) {
+                 const ArrowRoom& room, Unit unit) {
   for (const MovedPoint& move : shown.arrows) {
-    const auto [from, to] = arrow_on_page(move, reduce);
+    const auto [from, to] = arrow_on_page(move, reduce, room.box);
     for (const Path& stroke : arrow(from, to, kPageArrowHead)) {
       drawing.line(SheetLayer::Marks, LineRole::Arrow, move.name, stroke);
-      space.take(stroke);
+      room.space.take(stroke);
     }
   }
-  TextPlacer placer(drawing, space);
+  TextPlacer placer(drawing, room.space);
   for (const MovedPoint& move : shown.arrows) {
-    const auto [from, to] = arrow_on_page(move, reduce);
+    const auto [from, to] = arrow_on_page(move, reduce, room.box);
     const std::string far = number_text(Length::mm(distance(move.was, move.is)), unit) + " " +
                             std::string(unit_name(unit));
     placer.block({{far, kAmountText}}, from - kBesideArrow * blockwright::unit(to - from), 0.5);

@@ -24,9 +24,9 @@ constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
 constexpr double kFootText = 3.0, kFootRoom = 6.0;
 constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
-constexpr double kUnderWords = 6.0;  // between the words and the pieces
+constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
 constexpr double kCellGap = 12.0, kCellRim = 4.0;
-constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = 15.0;
+constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
 constexpr double kMostWords = 0.45;
@@ -222,12 +222,12 @@ class ChangePageDrawing {
       top -= scale * (row.top - row.bottom) + kCaptionRoom + kCellRim;
     }
     for (std::size_t i = 0; i < shown.size(); ++i) {
-      draw_arrows(drawing_, shown[i], places[i], space, page_.unit);
+      draw_arrows(drawing_, shown[i], places[i], {rest_, space}, page_.unit);
     }
   }
 
   void draw_caption(const ShownChange& shown, Point upper_left, double wide, FreeSpace& space) {
-    double y = upper_left.y - kNameText - 1.5;
+    double y = upper_left.y - kLeastArrow - kNameText;
     const auto set = [&](const std::string& words, double height) {
       SheetText text = drawing_.measured(shortened(fonts_, words, height, wide), height);
       text.at = {upper_left.x, y};

@@ -75,7 +75,8 @@ std::vector<MovedPoint> moved_darts(const Piece& piece, const Piece& earlier,
     if (was == nullptr) continue;
     add_named(dart.name, lies(was->point), dart.point, moves);
     for (const std::size_t leg : {std::size_t{0}, std::size_t{1}}) {
-      add_named(dart.name, lies(was->legs[leg]), dart.legs[leg], moves);
+      const std::size_t same = lies.mirrors() ? 1 - leg : leg;  // an edge meets them in its order
+      add_named(dart.name, lies(was->legs[same]), dart.legs[leg], moves);
     }
   }
   return moves;

@@ -233,8 +233,8 @@ class PieceNames {
 
 // What is at the outline is taken with what is outside it.
 bool follows_outline(const Stroke& stroke) {
-  return stroke.layer == SheetLayer::Cut || stroke.role == LineRole::StitchLine ||
-         stroke.role == LineRole::FoldLine;
+  const bool edge = stroke.role == LineRole::StitchLine || stroke.role == LineRole::FoldLine;
+  return stroke.layer == SheetLayer::Cut || (stroke.layer == SheetLayer::Stitch && edge);
 }
 
 }  // namespace
