@@ -83,7 +83,8 @@ void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
     if (std::ranges::find(drawn, key) != drawn.end()) continue;
     drawn.push_back(key);
     page.seen.push_back(
-        {seen_figure({row.row, row.sign, correction.place, correction.side}, kSeenScale), name});
+        {seen_figure({row.row, row.sign, correction.place, correction.side}, kSeenScale),
+         "cure: " + name});
   }
 }
 

@@ -92,7 +92,7 @@ TEST_CASE(
   const std::string& svg = files.files.at(kPicture);
   for (const char* words :
        {">Ondine Marsh<", "1. lower front neck 1.0 cm", "seen: folds round", "not for cutting",
-        ">1.0 cm<", "laid together at the underarm", ">unchanged<", ">front neck lower<",
+        ">1.0 cm<", "laid together at the underarm", ">unchanged<", ">cure: front neck lower<",
         "class=\"seen-fault\"", "class=\"moved-edge\"", "class=\"before\""}) {
     INFO(words);
     CHECK(has(svg, words));
@@ -148,7 +148,7 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
   done(job_of({"lower front_neck 1.0", "lower underarm 0.6", "shorten shoulder 0.6"}), files);
   const std::string& svg = files.files.at(kPicture);
   for (const char* words : {"1. lower front neck", "2. lower underarm", "3. shorten shoulder",
-                            ">underarm lower<", ">shoulder shorter<"}) {
+                            ">cure: underarm lower<", ">cure: shoulder shorter<"}) {
     CHECK(has(svg, words));
   }
 }

@@ -137,7 +137,7 @@ class ChangePageDrawing {
     line(page_.subtitle, {head.left, head.top - kPageTitle - 5.6}, kPageSubtitle);
     const std::string scale = "1:" + trimmed(reduction, 1) + ", to look at, not for cutting";
     line(scale, {head.left, head.top - kPageTitle - 11.6}, kScaleText);
-    line("grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.",
+    line("Grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.",
          {head.left, options_.margin.mm() + 1.0}, kFootText);
   }
 

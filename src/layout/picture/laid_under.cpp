@@ -28,10 +28,10 @@ std::vector<Point> places_along(const std::vector<PieceLine>& lines) {
 }
 
 /// How much of the outline lies where it was if the earlier one is laid `up` higher.
-double unmoved(const std::vector<Point>& places, const std::vector<PieceLine>& earlier, double up) {
+double unmoved(const std::vector<Point>& places, const LinesAsked& earlier, double up) {
   double sum = 0.0;
   for (const Point place : places) {
-    const double off = nearest_line(earlier, place - Vec{0.0, up}).distance / kHalfCounts;
+    const double off = earlier.nearest(place - Vec{0.0, up}).distance / kHalfCounts;
     sum += 1.0 / (1.0 + off * off);
   }
   return sum;
@@ -51,10 +51,12 @@ std::vector<double> heights(const Piece& piece, const Piece& earlier) {
 }
 
 double still_height(const Piece& piece, const Piece& earlier, const Placement& side) {
+  const std::vector<double> asked = heights(piece, earlier);
+  if (asked.size() == 1) return asked.front();
   const std::vector<Point> places = places_along(lines_of(piece));
-  const std::vector<PieceLine> lines = lines_of(earlier, side);
+  const LinesAsked lines(lines_of(earlier, side));
   double best = 0.0, most = -1.0;
-  for (const double up : heights(piece, earlier)) {
+  for (const double up : asked) {
     const double score = unmoved(places, lines, up);
     if (score <= most + kBetter) continue;
     most = score;

@@ -18,19 +18,35 @@ constexpr double kAskedEvery = 2.0;
 constexpr double kShortestKept = 7.0;
 // A named point is shown rather than a place without a name that moved a little farther.
 constexpr double kNamedIsEnough = 0.75;
+constexpr double kAskedFlattening = 0.01;
+// Chords follow one another on lines: a box round a few of them tells most places apart.
+constexpr std::size_t kInAskedBunch = 12;
 // Points nearer than this to where they were did not move, mm.
 constexpr double kStill = 0.05;
 
 Path legs_of(const Dart& dart) { return Path::through({dart.legs[0], dart.point, dart.legs[1]}); }
 
+double distance_to(const Box& box, Point p) {
+  const double x = std::max({box.left - p.x, 0.0, p.x - box.right});
+  const double y = std::max({box.bottom - p.y, 0.0, p.y - box.top});
+  return std::hypot(x, y);
+}
+
+Point nearest_on(Point a, Point b, Point to) {
+  const Vec along = b - a;
+  const double whole = dot(along, along);
+  if (whole == 0.0) return a;
+  return a + std::clamp(dot(to - a, along) / whole, 0.0, 1.0) * along;
+}
+
 /// Whether each of a line's steps lies off the others.
-std::vector<bool> steps_off(const Path& path, std::size_t count,
-                            const std::vector<PieceLine>& others) {
-  const double step = length(path) / static_cast<double>(count);
+std::vector<bool> steps_off(const Path& path, std::size_t count, const LinesAsked& others) {
   std::vector<bool> off(count);
+  if (others.has(path)) return off;
+  const double step = length(path) / static_cast<double>(count);
   for (std::size_t i = 0; i < count; ++i) {
     const Point middle = point_at_length(path, (static_cast<double>(i) + 0.5) * step);
-    off[i] = nearest_line(others, middle).distance > kOnLine;
+    off[i] = others.nearest(middle).distance > kOnLine;
   }
   return off;
 }
@@ -90,14 +106,13 @@ void farthest_first(std::vector<MovedPoint>& moves) {
 }
 
 /// Of all places along the lines the one that lies farthest from the old ones.
-MovedPoint farthest_place(const std::vector<PieceLine>& moved,
-                          const std::vector<PieceLine>& before) {
+MovedPoint farthest_place(const std::vector<PieceLine>& moved, const LinesAsked& before) {
   MovedPoint farthest;
   for (const PieceLine& line : moved) {
     const double whole = length(line.path);
     for (double s = 0.5 * kAskedEvery; s < whole; s += kAskedEvery) {
       const Point here = point_at_length(line.path, s);
-      const Point was = nearest_line(before, here).point;
+      const Point was = before.nearest(here).point;
       if (distance(was, here) > size_of(farthest) + kStill) farthest = {line.name, was, here};
     }
   }
@@ -147,17 +162,41 @@ std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies) {
   return lines;
 }
 
-NearestLine nearest_line(const std::vector<PieceLine>& lines, Point to) {
-  NearestLine best{std::numeric_limits<double>::infinity(), to};
+LinesAsked::LinesAsked(const std::vector<PieceLine>& lines) {
   for (const PieceLine& line : lines) {
-    const NearestOnPath found = nearest(line.path, to);
-    if (found.distance < best.distance) best = {found.distance, found.point};
+    paths_.push_back(line.path);
+    const std::vector<Point> points = flattened(line.path, kAskedFlattening);
+    for (std::size_t i = 1; i < points.size(); ++i) add({points[i - 1], points[i]});
+  }
+}
+
+void LinesAsked::add(const Chord& chord) {
+  if (chords_.size() % kInAskedBunch == 0) bunches_.emplace_back();
+  chords_.push_back(chord);
+  bunches_.back().include(chord.a);
+  bunches_.back().include(chord.b);
+}
+
+LinesAsked::Nearest LinesAsked::nearest(Point to) const {
+  Nearest best{std::numeric_limits<double>::infinity(), to};
+  for (std::size_t bunch = 0; bunch < bunches_.size(); ++bunch) {
+    if (distance_to(bunches_[bunch], to) >= best.distance) continue;
+    const std::size_t end = std::min(chords_.size(), (bunch + 1) * kInAskedBunch);
+    for (std::size_t i = bunch * kInAskedBunch; i < end; ++i) {
+      const Point here = nearest_on(chords_[i].a, chords_[i].b, to);
+      const double far = distance(here, to);
+      if (far < best.distance) best = {far, here};
+    }
   }
   return best;
 }
 
-std::vector<PieceLine> parts(const std::vector<PieceLine>& lines,
-                             const std::vector<PieceLine>& others, Lies lies) {
+bool LinesAsked::has(const Path& path) const {
+  return std::ranges::find(paths_, path) != paths_.end();
+}
+
+std::vector<PieceLine> parts(const std::vector<PieceLine>& lines, const LinesAsked& others,
+                             Lies lies) {
   std::vector<PieceLine> found;
   for (const PieceLine& line : lines) {
     const double whole = length(line.path);
@@ -179,10 +218,11 @@ std::vector<PieceLine> parts(const std::vector<PieceLine>& lines,
 }
 
 PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies) {
-  const std::vector<PieceLine> now = lines_of(piece), was = lines_of(earlier, lies);
-  PieceChange change{.before = parts(was, now, Lies::Off),
-                     .kept = parts(now, was, Lies::On),
-                     .moved = parts(now, was, Lies::Off),
+  const std::vector<PieceLine> lines = lines_of(piece), old = lines_of(earlier, lies);
+  const LinesAsked now(lines), was(old);
+  PieceChange change{.before = parts(old, now, Lies::Off),
+                     .kept = parts(lines, was, Lies::On),
+                     .moved = parts(lines, was, Lies::Off),
                      .points = moved_landmarks(piece, earlier, lies),
                      .largest = {},
                      .still = still_places(piece, earlier, lies)};

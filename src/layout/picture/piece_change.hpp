@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/geometry/box.hpp"
 #include "blockwright/layout/versions.hpp"
 
 #include <string>
@@ -17,17 +18,35 @@ struct PieceLine {
 /// Edges, then darts.
 std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies = {});
 
-/// How far a place lies from the nearest of the lines, in mm, and where that is.
-struct NearestLine {
-  double distance = 0.0;
-  Point point;
+/// Lines that many places are held against; straight between points that leave them by 0.01 mm.
+class LinesAsked {
+ public:
+  explicit LinesAsked(const std::vector<PieceLine>& lines);
+
+  /// How far a place lies from the nearest of them, in mm, and where that is.
+  struct Nearest {
+    double distance = 0.0;
+    Point point;
+  };
+  [[nodiscard]] Nearest nearest(Point to) const;
+  /// Whether one of them is this path, stroke by stroke.
+  [[nodiscard]] bool has(const Path& path) const;
+
+ private:
+  struct Chord {
+    Point a, b;
+  };
+  void add(const Chord& chord);
+
+  std::vector<Path> paths_;
+  std::vector<Chord> chords_;
+  std::vector<Box> bunches_;  ///< round a few chords each
 };
-NearestLine nearest_line(const std::vector<PieceLine>& lines, Point to);
 
 /// The parts of lines that lie off all of the others, or on one of them.
 enum class Lies { Off, On };
-std::vector<PieceLine> parts(const std::vector<PieceLine>& lines,
-                             const std::vector<PieceLine>& others, Lies lies);
+std::vector<PieceLine> parts(const std::vector<PieceLine>& lines, const LinesAsked& others,
+                             Lies lies);
 
 /// A piece over an earlier version of it, each line where it is laid.
 struct PieceChange {
