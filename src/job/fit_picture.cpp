@@ -136,6 +136,7 @@ std::vector<std::string> write_fitting(const FitJob& job, const ClientTexts& tex
   const bool together =
       !pictures.empty() && folder_of(pictures.front().path) == folder_of(job.client);
   std::vector<std::string> paths;
+  paths.reserve(client.size() + pictures.size());
   for (const NewFile& file : client) paths.push_back(file.path);
   for (const NewFile& file : pictures) paths.push_back(file.path);
   if (together) {

@@ -22,7 +22,7 @@ constexpr double kRollProportion = 1.4142;  // of an A4: height over width
 constexpr double kPageTitle = 6.0, kPageSubtitle = 3.6, kScaleText = 4.2;
 constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
-constexpr double kFootText = 3.0, kFootRoom = 6.0;
+constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
 constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
 constexpr double kCellGap = 12.0, kCellRim = 4.0;
@@ -30,10 +30,11 @@ constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArro
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
 constexpr double kMostWords = 0.45;
-constexpr std::array kWordScales = {1.0, 0.9, 0.8};
+constexpr std::array kChangeScales = {1.0, 0.9, 0.8};
 
 std::vector<Paragraph> paragraphs_of(const std::vector<ChangeWords>& words) {
   std::vector<Paragraph> all;
+  all.reserve(words.size());
   for (const ChangeWords& line : words) {
     all.push_back(line.heading ? Paragraph{line.text, kChangeHeading, 2.5, true}
                                : Paragraph{line.text, kChangeBody, 0.6, false});
@@ -99,7 +100,7 @@ class ChangePageDrawing {
     sheet_.height =
         options.paper.is_roll() ? kRollProportion * sheet_.width : options.paper.height.mm();
     const double margin = options.margin.mm();
-    rest_ = {margin, margin + kFootRoom, sheet_.width - margin, sheet_.height - margin};
+    rest_ = {margin, margin + kLegendRoom, sheet_.width - margin, sheet_.height - margin};
   }
 
   DrawnChange draw() && {
@@ -138,7 +139,7 @@ class ChangePageDrawing {
     const std::string scale = "1:" + trimmed(reduction, 1) + ", to look at, not for cutting";
     line(scale, {head.left, head.top - kPageTitle - 11.6}, kScaleText);
     line("Grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.",
-         {head.left, options_.margin.mm() + 1.0}, kFootText);
+         {head.left, options_.margin.mm() + 1.0}, kLegendText);
   }
 
   /// Figures on the right, words beside them.
@@ -162,12 +163,14 @@ class ChangePageDrawing {
     const double left = frame.right - static_cast<double>(columns) * (wide + kSeenGap) + kSeenGap;
     const double step = high + kSeenWordsRoom + kSeenGap;
     for (std::size_t i = 0; i < count; ++i) {
-      const auto column = static_cast<double>(i % columns), row = static_cast<double>(i / columns);
+      const std::size_t above = i / columns;
+      const auto column = static_cast<double>(i % columns), row = static_cast<double>(above);
       draw_one_seen(page_.seen[i],
                     {left + column * (wide + kSeenGap), frame.top - row * step - high}, wide);
     }
     frame.right = left - kGutter;
-    return static_cast<double>((count + columns - 1) / columns) * step - kSeenGap;
+    const std::size_t rows = (count + columns - 1) / columns;
+    return static_cast<double>(rows) * step - kSeenGap;
   }
 
   void draw_one_seen(const SeenOnPage& seen, Point lower_left, double wide) {
@@ -182,11 +185,11 @@ class ChangePageDrawing {
 
   /// As large as they fit; gives the height used.
   double draw_words(const Box& frame) {
-    for (const double scale : kWordScales) {
+    for (const double scale : kChangeScales) {
       Sheet tried;
       TextDrawing drawing(tried, fonts_);
       TextFlow flow(paragraphs_of(page_.words), scale);
-      const bool last = scale == kWordScales.back();
+      const bool last = scale == kChangeScales.back();
       Box room = frame;
       if (last) room.bottom += 2.0 * kChangeBody;
       const double high = flow.pour(drawing, room);

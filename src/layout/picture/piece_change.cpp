@@ -32,11 +32,11 @@ double distance_to(const Box& box, Point p) {
   return std::hypot(x, y);
 }
 
-Point nearest_on(Point a, Point b, Point to) {
-  const Vec along = b - a;
+Point nearest_on(const Segment& chord, Point to) {
+  const Vec along = chord.b - chord.a;
   const double whole = dot(along, along);
-  if (whole == 0.0) return a;
-  return a + std::clamp(dot(to - a, along) / whole, 0.0, 1.0) * along;
+  if (whole == 0.0) return chord.a;
+  return chord.a + std::clamp(dot(to - chord.a, along) / whole, 0.0, 1.0) * along;
 }
 
 /// Whether each of a line's steps lies off the others.
@@ -166,11 +166,11 @@ LinesAsked::LinesAsked(const std::vector<PieceLine>& lines) {
   for (const PieceLine& line : lines) {
     paths_.push_back(line.path);
     const std::vector<Point> points = flattened(line.path, kAskedFlattening);
-    for (std::size_t i = 1; i < points.size(); ++i) add({points[i - 1], points[i]});
+    for (std::size_t i = 1; i < points.size(); ++i) add(Segment{points[i - 1], points[i]});
   }
 }
 
-void LinesAsked::add(const Chord& chord) {
+void LinesAsked::add(const Segment& chord) {
   if (chords_.size() % kInAskedBunch == 0) bunches_.emplace_back();
   chords_.push_back(chord);
   bunches_.back().include(chord.a);
@@ -183,7 +183,7 @@ LinesAsked::Nearest LinesAsked::nearest(Point to) const {
     if (distance_to(bunches_[bunch], to) >= best.distance) continue;
     const std::size_t end = std::min(chords_.size(), (bunch + 1) * kInAskedBunch);
     for (std::size_t i = bunch * kInAskedBunch; i < end; ++i) {
-      const Point here = nearest_on(chords_[i].a, chords_[i].b, to);
+      const Point here = nearest_on(chords_[i], to);
       const double far = distance(here, to);
       if (far < best.distance) best = {far, here};
     }

@@ -33,13 +33,10 @@ class LinesAsked {
   [[nodiscard]] bool has(const Path& path) const;
 
  private:
-  struct Chord {
-    Point a, b;
-  };
-  void add(const Chord& chord);
+  void add(const Segment& chord);
 
   std::vector<Path> paths_;
-  std::vector<Chord> chords_;
+  std::vector<Segment> chords_;
   std::vector<Box> bunches_;  ///< round a few chords each
 };
 
