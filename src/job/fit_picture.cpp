@@ -78,8 +78,8 @@ void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
   for (const ToldCorrection& one : told) {
     const Correction& correction = one.numbered.correction;
     const RowAmount row = row_of(correction);
-    const std::string name(row_name(row.row, row.sign));
-    const std::string key = name + correction.place + std::string(side_word(correction.side));
+    const std::string name = name_text(correction.action + " " + correction.place);
+    const std::string key = name + std::string(side_word(correction.side));
     if (std::ranges::find(drawn, key) != drawn.end()) continue;
     drawn.push_back(key);
     page.seen.push_back(

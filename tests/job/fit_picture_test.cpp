@@ -92,7 +92,7 @@ TEST_CASE(
   const std::string& svg = files.files.at(kPicture);
   for (const char* words :
        {">Ondine Marsh<", "1. lower front neck 1.0 cm", "seen: folds round", "not for cutting",
-        ">1.0 cm<", "laid together at the underarm", ">unchanged<", ">cure: front neck lower<",
+        ">1.0 cm<", "laid together at the underarm", ">unchanged<", ">cure: lower front neck<",
         "class=\"seen-fault\"", "class=\"moved-edge\"", "class=\"before\""}) {
     INFO(words);
     CHECK(has(svg, words));
@@ -148,7 +148,7 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
   done(job_of({"lower front_neck 1.0", "lower underarm 0.6", "shorten shoulder 0.6"}), files);
   const std::string& svg = files.files.at(kPicture);
   for (const char* words : {"1. lower front neck", "2. lower underarm", "3. shorten shoulder",
-                            ">cure: underarm lower<", ">cure: shoulder shorter<"}) {
+                            ">cure: lower underarm<", ">cure: shorten shoulder<"}) {
     CHECK(has(svg, words));
   }
 }
@@ -204,4 +204,19 @@ TEST_CASE("The same fitting gives the same picture") {
   done(job_of({"lower underarm 1.0"}), one);
   done(job_of({"lower underarm 1.0"}), two);
   CHECK(one.files == two.files);
+}
+
+// The legs are bowed by half of what is taken in on a half (docs/fitting.md, row 32). The dart that
+// row 36 makes in the neckline was nowhere before: what moved most is the side neck.
+TEST_CASE("Bowed legs are a change, and a new dart is no move") {
+  MemoryFiles files(her_file());
+  FitJob hollow = job_of({"take_in under_bust 0.8"});
+  hollow.as = AmountAs::PerHalf;
+  done(hollow, files);
+  CHECK(has(files.files.at(kPicture), "class=\"moved-edge\""));
+  CHECK(has(files.files.at(kPicture), ">0.4 cm<"));
+  MemoryFiles others(her_file());
+  done(job_of({"lengthen below_nape 0.8"}), others);
+  CHECK(std::regex_search(others.files.at(kPicture),
+                          std::regex("class=\"arrow\"[^>]*><title>side_neck_point<")));
 }

@@ -109,6 +109,7 @@ void farthest_first(std::vector<MovedPoint>& moves) {
 MovedPoint farthest_place(const std::vector<PieceLine>& moved, const LinesAsked& before) {
   MovedPoint farthest;
   for (const PieceLine& line : moved) {
+    if (line.dart) continue;  // its ends have names; a new one has not moved
     const double whole = length(line.path);
     for (double s = 0.5 * kAskedEvery; s < whole; s += kAskedEvery) {
       const Point here = point_at_length(line.path, s);
@@ -158,6 +159,10 @@ std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies) {
   for (const Edge& edge : piece.edges) lines.push_back({edge.name, placed(edge.path, lies)});
   for (const Dart& dart : piece.darts) {
     lines.push_back({dart.name, placed(legs_of(dart), lies), true});
+  }
+  for (const BalanceLine& line : piece.balance_lines) {
+    if (line_use(piece, line.name) != LineUse::Plain) continue;  // drafted, not stitched
+    lines.push_back({line.name, placed(line.path, lies)});
   }
   return lines;
 }

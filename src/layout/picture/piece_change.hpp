@@ -15,7 +15,7 @@ struct PieceLine {
   bool dart = false;
 };
 
-/// Edges, then darts.
+/// Edges, then darts, then what else is stitched, such as the bowed legs of a waist dart.
 std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies = {});
 
 /// Lines that many places are held against; straight between points that leave them by 0.01 mm.
