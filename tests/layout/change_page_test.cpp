@@ -79,7 +79,7 @@ Drawn drawn_on(const ChangePage& page, const std::string& paper) {
 }  // namespace
 
 TEST_CASE("What changed is on one page of any paper, inside its margin, and nothing is to be cut") {
-  for (const char* paper : each({"a4", "letter", "a3", "a1", "roll:300", "210x240"})) {
+  for (const char* paper : each({"a4", "letter", "a3", "a1", "roll:300", "210x240", "120x300"})) {
     for (const std::size_t lines : {1U, 12U, 80U}) {
       CAPTURE(paper, lines);
       const auto [sheet, reduction] = drawn_on(page_of(lines, lines), paper);

@@ -26,7 +26,7 @@ struct ChangePage {
   Alignment alignment = Alignment::Still;
   std::string title, subtitle;
   std::vector<ChangeWords> words;
-  std::vector<SeenOnPage> seen;   ///< the first kMostSeenOnPage are drawn
+  std::vector<SeenOnPage> seen;   ///< at most kMostSeenOnPage are drawn, on small paper fewer
   std::string before_is, now_is;  ///< which line is whose: "as drafted", "corrected"
   bool every_point = false;  ///< an arrow at every named point that moved, not the largest only
   Unit unit = Unit::Cm;

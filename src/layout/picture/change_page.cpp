@@ -24,6 +24,8 @@ constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
 constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
 constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
+constexpr std::size_t kSeenColumns = 2;
+constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
 constexpr double kCellGap = 12.0, kCellRim = 4.0;
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
@@ -150,23 +152,33 @@ class ChangePageDrawing {
     rest_.top -= std::max(figures, said) + kUnderWords;
   }
 
-  /// Takes their columns off the frame; gives the height used.
-  double draw_seen(Box& frame) {
-    const std::size_t count = std::min(page_.seen.size(), kMostSeenOnPage);
-    if (count == 0) return 0.0;
-    const std::size_t columns = std::min<std::size_t>(count, 2);
-    double wide = 0.0, high = 0.0;
-    for (std::size_t i = 0; i < count; ++i) {
-      wide = std::max(wide, page_.seen[i].figure.width);
-      high = std::max(high, page_.seen[i].figure.height);
+  /// The largest figure's width and height.
+  [[nodiscard]] Vec seen_size() const {
+    Vec size;
+    for (const SeenOnPage& seen : page_.seen) {
+      size.x = std::max(size.x, seen.figure.width);
+      size.y = std::max(size.y, seen.figure.height);
     }
-    const double left = frame.right - static_cast<double>(columns) * (wide + kSeenGap) + kSeenGap;
-    const double step = high + kSeenWordsRoom + kSeenGap;
+    return size;
+  }
+
+  /// As many as leave room for words. Takes their columns off the frame; gives the height used.
+  double draw_seen(Box& frame) {
+    const auto [wide, high] = seen_size();
+    const double across = wide + kSeenGap, step = high + kSeenWordsRoom + kSeenGap;
+    const auto room = [](double whole, double each) {
+      return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
+    };
+    std::size_t count = std::min(page_.seen.size(), kMostSeenOnPage);
+    const std::size_t columns =
+        std::min({count, kSeenColumns, room(frame.width() - kLeastWordsWide, across)});
+    count = std::min(count, columns * room(frame.height(), step));
+    if (count == 0) return 0.0;
+    const double left = frame.right - static_cast<double>(columns) * across + kSeenGap;
     for (std::size_t i = 0; i < count; ++i) {
       const std::size_t above = i / columns;
       const auto column = static_cast<double>(i % columns), row = static_cast<double>(above);
-      draw_one_seen(page_.seen[i],
-                    {left + column * (wide + kSeenGap), frame.top - row * step - high}, wide);
+      draw_one_seen(page_.seen[i], {left + column * across, frame.top - row * step - high}, wide);
     }
     frame.right = left - kGutter;
     const std::size_t rows = (count + columns - 1) / columns;
