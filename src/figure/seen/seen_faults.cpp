@@ -46,9 +46,7 @@ constexpr Marks pucker(const DrawnDart& d) {
           tight(off(d, 3, -5), off(d, 20, -16))};
 }
 /// It stands out short of where the body does.
-constexpr Marks dimple(const DrawnDart& d) {
-  return {loose(off(d, 14, -22), off(d, 14, 22))};
-}
+constexpr Marks dimple(const DrawnDart& d) { return {loose(off(d, 14, -22), off(d, 14, 22))}; }
 constexpr Marks slack_round(const DrawnDart& d) {
   return {loose(off(d, -62, 24), off(d, -6, 12)), loose(off(d, -62, -24), off(d, -6, -12))};
 }
