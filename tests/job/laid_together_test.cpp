@@ -17,7 +17,7 @@ using namespace blockwright;
 
 namespace {
 
-// Of a point that stays where it is, mm (the rule of issue and page: within 0.05).
+// Of a point that stays where it is, mm: a twentieth of what a ruler shows. Ours.
 constexpr double kStays = 0.05;
 
 Pattern block_of(const std::string& person) {
