@@ -1,4 +1,5 @@
 #include "body_points.hpp"
+#include "on_paper.hpp"
 #include "outlines.hpp"
 #include "tapes.hpp"
 
@@ -18,28 +19,6 @@ constexpr double kDigitHeight = 0.73;
 // An arrow's barb stands this much of its length beside the shaft.
 constexpr double kHeadSlant = 0.36;
 constexpr double kFigureQuarter = 0.5522847498307936;  // handle of a quarter circle
-
-/// Brings body mm to paper mm.
-class OnPaper {
- public:
-  OnPaper(const Box& frame, double scale) : corner_{frame.left, frame.bottom}, scale_(scale) {}
-  [[nodiscard]] Point operator()(Point p) const {
-    const Vec from = scale_ * (p - corner_);
-    return {from.x, from.y};
-  }
-  [[nodiscard]] Path operator()(const Path& path) const {
-    Path scaled;
-    for (const Curve& curve : path.curves()) {
-      const CubicCurve c = as_cubic(curve);
-      scaled.add(CubicCurve{(*this)(c.p0), (*this)(c.p1), (*this)(c.p2), (*this)(c.p3)});
-    }
-    return scaled;
-  }
-
- private:
-  Point corner_;
-  double scale_;
-};
 
 Path path_of(const Course& course) {
   return smooth_through(std::span(course.through).first(course.count), course.ends);

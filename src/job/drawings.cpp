@@ -75,6 +75,20 @@ int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, con
   return pages;
 }
 
+void add_page(const std::string& stem, const DrawingJob& job, const PrintPlan& plan,
+              TextFonts& fonts, std::vector<NewFile>& outputs) {
+  for (const OutputRow& row : output_kinds()) {
+    if (row.of != OutputOf::Sheet || !is_wanted(job, row)) continue;
+    std::ostringstream bytes;
+    if (row.kind == OutputKind::Svg) {
+      write_svg(bytes, plan.pages.front().furniture, plan.title, fonts);
+    } else {
+      write_pdf(bytes, plan, fonts);
+    }
+    outputs.push_back({stem + "." + std::string(row.word), std::move(bytes).str()});
+  }
+}
+
 std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, FileStore& files) {
   spare_client_files(outputs, files);
   files.write_all(outputs);

@@ -59,6 +59,11 @@ bool writes(const DrawingJob& job, OutputOf of);
 int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, const Drawing& drawing,
                 std::vector<NewFile>& outputs);
 
+/// Adds a drawing that is one page, and in the PDF whatever pages follow it: as SVG its first page
+/// alone.
+void add_page(const std::string& stem, const DrawingJob& job, const PrintPlan& plan,
+              TextFonts& fonts, std::vector<NewFile>& outputs);
+
 /// Writes the files as one set and gives their paths in order. A client file that has an output's
 /// name is never written over. Throws FileError "file.write".
 std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, FileStore& files);

@@ -1,11 +1,14 @@
 #include "block_pass.hpp"
+#include "blockwright/base/version.hpp"
 #include "blockwright/files/safe_name.hpp"
+#include "blockwright/layout/change_page.hpp"
 #include "blockwright/report/comparison.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <span>
 #include <utility>
 
@@ -63,39 +66,75 @@ Version version_of(const BlockRun& run) {
   return {run.client.name, version_name(run), run.session, stage_of("", run.fitted.pattern)};
 }
 
-/// Of the points that both blocks have, the older block first.
+/// How far the points that both blocks have moved, as both are laid together.
 std::vector<LandmarkMove> moved_points(std::span<const BlockRun> runs, Alignment alignment) {
   std::vector<LandmarkMove> moves;
-  const std::vector<Piece>& before = runs.front().fitted.pattern.pieces;
   for (const Piece& piece : runs.back().fitted.pattern.pieces) {
-    const auto old = std::ranges::find(before, piece.name, &Piece::name);
-    if (old == before.end()) continue;
-    const auto here = alignment_level(piece, alignment), there = alignment_level(*old, alignment);
-    const Vec shift{0.0, here && there ? *here - *there : 0.0};
+    const Piece* old = earlier_version(piece, runs.front().fitted.pattern);
+    if (old == nullptr) continue;
+    const Placement lies = laid_under(piece, *old, alignment);
+    const double out = is_mirrored(piece) ? -1.0 : 1.0;
     for (const Landmark& landmark : piece.landmarks) {
-      const auto was = std::ranges::find(old->landmarks, landmark.name, &Landmark::name);
-      if (was == old->landmarks.end()) continue;
-      const Vec by = landmark.at - (was->at + shift);
-      moves.push_back({piece.name + "." + landmark.name, Length::mm(by.x), Length::mm(by.y)});
+      const Landmark* was = find_named(old->landmarks, landmark.name);
+      if (was == nullptr) continue;
+      const Vec by = landmark.at - lies(was->at);
+      moves.push_back({piece.name + "." + landmark.name, Length::mm(out * by.x), Length::mm(by.y)});
     }
   }
   return moves;
 }
 
-/// The newer block over the older one.
-std::vector<std::string> write_overlay(const CompareJob& job, std::span<const BlockRun> runs,
-                                       const Comparison& comparison, FileStore& files) {
+/// Both on one page, as large as it takes them.
+DrawnChange small_picture(const CompareJob& job, std::span<const BlockRun> runs,
+                          const Comparison& comparison, TextFonts& fonts) {
+  ChangePage page;
+  page.before = runs.front().fitted.pattern;
+  page.after = runs.back().fitted.pattern;
+  page.alignment = job.align;
+  page.title = title_of(comparison);
+  page.subtitle = "blockwright " + std::string(version());
+  page.words = {{"The lines", true},
+                {"grey: " + comparison.before.name},
+                {"black: " + comparison.after.name}};
+  page.before_is = "before";
+  page.now_is = "after";
+  page.every_point = true;
+  page.unit = comparison.unit;
+  return change_page(page, print_of(job), fonts);
+}
+
+/// The newer block over the older one in true size, where nothing is cut.
+Layout overlay_of(const CompareJob& job, std::span<const BlockRun> runs,
+                  const Comparison& comparison) {
   const PrintOptions print = print_of(job);
   SheetNotes notes = notes_of(report_of(runs.back(), print.cut));
   notes.versions = {"grey and dotted: " + comparison.before.name,
-                    "black: " + comparison.after.name};
+                    "black, heavy where it moved: " + comparison.after.name};
+  notes.to_look_at = "two versions over each other, not for cutting";
   const PreviousVersion previous{true_darts(runs.front().fitted.pattern).pattern, job.align, true};
-  const Pattern trued = true_darts(runs.back().fitted.pattern).pattern;
+  return lay_out(true_darts(runs.back().fitted.pattern).pattern, print, notes, &previous);
+}
+
+/// As SVG the sheet in true size; as PDF one page, and where that is smaller than life the sheet on
+/// the pages behind it.
+std::vector<std::string> write_overlay(const CompareJob& job, std::span<const BlockRun> runs,
+                                       const Comparison& comparison, FileStore& files) {
   TextFonts fonts;
+  const Layout overlay = overlay_of(job, runs, comparison);
+  DrawnChange small = small_picture(job, runs, comparison, fonts);
+  if (small.reduction > 1.0) {
+    PrintPlan tiles = tile(overlay, fonts);
+    std::ranges::move(tiles.pages, std::back_inserter(small.plan.pages));
+    small.plan.sheet = std::move(tiles.sheet);
+  }
   std::vector<NewFile> outputs;
-  add_outputs(stem_of(job), OutputOf::Sheet, job,
-              {title_of(comparison), lay_out(trued, print, notes, &previous), trued, fonts},
-              outputs);
+  CompareJob pages = job, sheet = job;
+  std::erase(pages.write, OutputKind::Svg);
+  std::erase(sheet.write, OutputKind::Pdf);
+  const std::string title = title_of(comparison);
+  add_outputs(stem_of(job), OutputOf::Sheet, sheet,
+              {title, overlay, runs.back().fitted.pattern, fonts}, outputs);
+  add_page(stem_of(job), pages, small.plan, fonts, outputs);
   return write_outputs(outputs, files);
 }
 

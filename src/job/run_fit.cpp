@@ -4,6 +4,8 @@
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/measure/client_edit.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "drawings.hpp"
+#include "fit_picture.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
 
@@ -149,19 +151,22 @@ FolderLock held_for_change(const FitJob& job, FileStore& files) {
 
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
+  (void)print_of(job);
+  const std::vector<Preparation> writers = prepare_writers(job);
   const auto held = held_for_change(job, files);
   const std::string before = files.read(job.client);
   const std::string after = edited(job, before);
   // Drawn before the file is touched: a correction that cannot be applied is not written.
   const BlockRun run = fitted_block(block_source(after, job, job.session));
   JobResult result;
-  const FittingReport report = fitting_report_of(run);
+  FittingReport report = fitting_report_of(run);
   result.problems = report.problems;
   if (has_errors(run.problems)) {
     result.exit_code = 1;
-  } else if (after != before) {
-    in_its_place([&] { files.write_all({{job.client + ".bak", before}, {job.client, after}}); });
-    result.files = {job.client, job.client + ".bak"};
+  } else {
+    const ClientTexts texts{before, after};
+    result.files = write_fitting(job, texts, fit_pictures(job, texts, run), files);
+    report.files = result.files;
   }
   result.output = job.report == ReportKind::Json ? fitting_json(report) : fitting_text(report);
   return result;

@@ -1,5 +1,7 @@
 #include "drawing.hpp"
 
+#include <algorithm>
+
 namespace blockwright {
 namespace {
 
@@ -71,6 +73,11 @@ Path arrow_head(Point tip, Vec pointing, double size) {
   const Point root = tip - size * along;
   const Vec aside = kBarbSlant * size * left_of(along);
   return Path::through({root + aside, tip, root - aside});
+}
+
+std::vector<Path> arrow(Point from, Point to, double head) {
+  return {Path::through({from, to}),
+          arrow_head(to, to - from, std::min(head, 0.5 * distance(from, to)))};
 }
 
 }  // namespace blockwright

@@ -58,5 +58,8 @@ Box square_at(Point lower_left, double side);
 std::vector<Path> cross_mark(Point centre, double size);
 /// The head of an arrow as one path: barb, tip, barb. `pointing` need not be of unit length.
 Path arrow_head(Point tip, Vec pointing, double size);
+/// Shaft and head of an arrow; the head is no longer than half the shaft. Requires: `from` is not
+/// `to`.
+std::vector<Path> arrow(Point from, Point to, double head);
 
 }  // namespace blockwright

@@ -4,6 +4,7 @@
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
+#include "piece_change.hpp"
 #include "words.hpp"
 
 namespace blockwright {
@@ -27,8 +28,6 @@ constexpr double kArrowHead = 6.0;
 constexpr double kBracketFrom = 0.2;
 constexpr double kBracketTo = 0.8;
 constexpr double kBracketDepth = 8.0;
-// Smaller moves of a point are not drawn, in mm.
-constexpr double kDrawnMove = 2.0;
 
 Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
   std::vector<Path> edges;
@@ -173,17 +172,22 @@ void draw_bands(const Piece& piece, std::span<const EdgeBand> bands, Drawing& dr
   }
 }
 
-std::vector<MovedPoint> moved_points(const Piece& piece, const PreviousPiece& previous) {
-  std::vector<MovedPoint> moved;
-  for (const Landmark& landmark : piece.landmarks) {
-    for (const Landmark& old : previous.piece->landmarks) {
-      const Point was = previous.lies(old.at);
-      if (old.name == landmark.name && distance(was, landmark.at) > kDrawnMove) {
-        moved.push_back({landmark.name, was, landmark.at});
-      }
+void draw_change(const PieceChange& change, Drawing& drawing) {
+  for (const PieceLine& line : change.before) {
+    drawing.line(SheetLayer::Previous, LineRole::StitchLine, line.name, line.path);
+  }
+  for (const PieceLine& line : change.kept) {
+    drawing.line(SheetLayer::Stitch, line.dart ? LineRole::AfterDart : LineRole::After, line.name,
+                 line.path);
+  }
+  for (const PieceLine& line : change.moved) {
+    drawing.line(SheetLayer::Stitch, LineRole::MovedEdge, line.name, line.path);
+  }
+  for (const MovedPoint& point : change.points) {
+    for (const Path& stroke : arrow(point.was, point.is, kArrowHead)) {
+      drawing.line(SheetLayer::Marks, LineRole::Arrow, point.name, stroke);
     }
   }
-  return moved;
 }
 
 }  // namespace
@@ -201,15 +205,19 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
   draw_fold_brackets(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
-  if (previous) {
-    draw_previous(*previous, drawing);
-    if (previous->distances) dressed.moved = moved_points(piece, *previous);
-    for (const MovedPoint& point : dressed.moved) {
-      drawing.line(SheetLayer::Marks, LineRole::Notch, point.name,
-                   Path::through({point.was, point.is}));
-    }
-  }
+  if (previous) draw_previous(*previous, drawing);
   draw_bands(piece, bands, drawing);
+  dressed.room = room_on(piece, dressed.lines);
+  return dressed;
+}
+
+LaidPiece dress_compared(const Piece& piece, const std::optional<PreviousPiece>& previous) {
+  LaidPiece dressed{piece, {}, {}, {}, {}};
+  Drawing drawing(dressed.lines, piece.name);
+  const PieceChange change = previous ? change_between(piece, *previous->piece, previous->lies)
+                                      : PieceChange{.kept = lines_of(piece)};
+  draw_change(change, drawing);
+  dressed.moved = change.points;
   dressed.room = room_on(piece, dressed.lines);
   return dressed;
 }

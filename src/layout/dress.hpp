@@ -11,8 +11,7 @@ namespace blockwright {
 /// A piece of an older version, laid under a piece.
 struct PreviousPiece {
   const Piece* piece = nullptr;
-  Placement lies;          ///< where it is laid
-  bool distances = false;  ///< say how far named points moved
+  Placement lies;  ///< where it is laid
 };
 
 /// Cut line, stitch lines and marks of one piece, as the cut style asks for; under them the stitch
@@ -21,6 +20,11 @@ struct PreviousPiece {
 LaidPiece dress(const Piece& piece, const PrintOptions& options,
                 const std::optional<PreviousPiece>& previous = std::nullopt,
                 std::span<const EdgeBand> bands = {});
+
+/// The stitch lines and darts of a piece that is compared with its previous version, if there is
+/// one: heavier where they moved, the previous ones where they lay elsewhere, and arrows where
+/// named points moved. Nothing to cut by.
+LaidPiece dress_compared(const Piece& piece, const std::optional<PreviousPiece>& previous);
 
 /// The strokes of a notch: square to the stitch line, from the cut line inwards. A double notch is
 /// two of them, side by side.

@@ -1,9 +1,7 @@
-#include "blockwright/block/kinds.hpp"
 #include "drawing.hpp"
 #include "dress.hpp"
 
 #include <optional>
-#include <utility>
 
 namespace blockwright {
 namespace {
@@ -12,24 +10,11 @@ namespace {
 constexpr double kSheetMargin = 10.0;
 constexpr double kBetweenPieces = 10.0;
 
-// A panel is named after its piece: "side_front" of "front", "front_yoke" of "front".
-bool is_panel_of(const Piece& panel, const Piece& piece) {
-  const auto& [whole, part] = std::pair(piece.name, panel.name);
-  return part == whole || part.ends_with("_" + whole) || part.starts_with(whole + "_");
-}
-
 std::optional<PreviousPiece> previous_of(const Piece& piece, const PreviousVersion* previous) {
   if (previous == nullptr) return std::nullopt;
-  for (const Piece& old : previous->pattern.pieces) {
-    if (!is_panel_of(piece, old)) continue;
-    const auto here = alignment_level(piece, previous->alignment);
-    const auto there = alignment_level(old, previous->alignment);
-    const double up = here && there ? *here - *there : 0.0;
-    const Placement side =
-        is_mirrored(piece) == is_mirrored(old) ? Placement() : Placement::mirror();
-    return PreviousPiece{&old, side.then(Placement::shift({0.0, up})), previous->distances};
-  }
-  return std::nullopt;
+  const Piece* old = earlier_version(piece, previous->pattern);
+  if (old == nullptr) return std::nullopt;
+  return PreviousPiece{old, laid_under(piece, *old, previous->alignment)};
 }
 
 Box box_of(const Sheet& lines) {
@@ -40,24 +25,17 @@ Box box_of(const Sheet& lines) {
 
 }  // namespace
 
-std::optional<double> alignment_level(const Piece& piece, Alignment alignment) {
-  if (alignment == Alignment::Bust) {
-    const BalanceLine* line = find_line(piece, LineUse::Bust);
-    return line == nullptr ? std::nullopt : std::optional(line->path.start().y);
-  }
-  const Landmark* point = find_landmark(
-      piece, alignment == Alignment::Neck ? PointUse::CentreNeck : PointUse::CentreWaist);
-  return point == nullptr ? std::nullopt : std::optional(point->at.y);
-}
-
 // Pieces stand on one waist level (y = 0 of their frames), as they would be drafted side by side.
 Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
                const PreviousVersion* previous, std::span<const EdgeBand> bands) {
-  Layout layout{options, notes, {}, 0.0, 0.0, previous != nullptr};
+  const bool compared = previous != nullptr && previous->compared;
+  Layout layout{options, notes, {}, 0.0, 0.0, previous != nullptr, compared};
   Box upright;
   double x = kSheetMargin;
   for (const Piece& piece : pattern.pieces) {
-    layout.pieces.push_back(dress(piece, options, previous_of(piece, previous), bands));
+    const auto older = previous_of(piece, previous);
+    layout.pieces.push_back(compared ? dress_compared(piece, older)
+                                     : dress(piece, options, older, bands));
     const Box box = box_of(layout.pieces.back().lines);
     layout.pieces.back().at.x = x - box.left;
     x += box.width() + kBetweenPieces;

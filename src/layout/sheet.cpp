@@ -29,11 +29,18 @@ const RoleRow& row_of(LineRole role) {
       {LineRole::Band, "band", {0.25, {1.0, 1.0}, 0.4}},
       {LineRole::TestSquare, "test-square", {0.3, {}}},
       {LineRole::Frame, "frame", {0.15, {}}},
+      {LineRole::Before, "before", {0.35, {}, 0.55}},
+      {LineRole::After, "after", {0.3, {}}},
+      {LineRole::AfterDart, "after-dart", {0.25, {3.0, 1.5}}},
+      {LineRole::MovedEdge, "moved-edge", {0.8, {}}},
+      {LineRole::Arrow, "arrow", {0.35, {}}},
       {LineRole::BodyLine, "body-line", {0.25, {}, 0.45}},
       {LineRole::BodyDetail, "body-detail", {0.18, {}, 0.65}},
       {LineRole::Tape, "tape", {0.4, {}}},
       {LineRole::HiddenTape, "hidden-tape", {0.18, {1.2, 0.8}, 0.3}},
       {LineRole::TapeEnd, "tape-end", {0.45, {}}},
+      {LineRole::Cloth, "cloth", {0.2, {}, 0.25}},
+      {LineRole::SeenFault, "seen-fault", {0.55, {}}},
   };
   const auto row =
       std::find_if(rows.begin(), rows.end(), [&](const RoleRow& r) { return r.role == role; });

@@ -18,7 +18,7 @@ using Json = nlohmann::ordered_json;
 // Smaller differences are not shown, in mm or degrees.
 constexpr double kDiffers = 0.05;
 // Points that moved by less are left out of the text.
-constexpr Length kFar = Length::mm(2.0);
+constexpr Length kFar = Length::mm(1.0);
 
 /// A value of both versions, or of one; in mm, or degrees.
 struct Row {

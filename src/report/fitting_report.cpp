@@ -140,6 +140,7 @@ std::string fitting_text(const FittingReport& report) {
          list_text("Left out, the newer tape has them", texts(report.in_the_tape)) +
          list_text("Withdrawn, not applied", texts(report.withdrawn)) +
          problem_list(report.problems) +
+         (report.files.empty() ? "" : written_text(report.files)) +
          "\nSew the next toile before good cloth; where the eye on the body disagrees, the eye is "
          "right.\n";
 }
@@ -148,7 +149,8 @@ std::string fitting_json(const FittingReport& report) {
   return text_of(Json{{"client", report.client},
                       {"session", report.session},
                       {"corrections", list_of(report.lines, line_json)},
-                      {"problems", problems_as_json(report.problems)}});
+                      {"problems", problems_as_json(report.problems)},
+                      {"files", report.files}});
 }
 
 }  // namespace blockwright

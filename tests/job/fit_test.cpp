@@ -256,6 +256,35 @@ TEST_CASE("compare tells what differs between toiles, and draws both") {
   CHECK(svg.find("class=\"previous\"") != std::string::npos);
   CHECK(svg.find("display=\"none\"") == std::string::npos);
   CHECK(svg.find(">1 cm<") != std::string::npos);
+  // One arrow, shaft and head, and nothing that is cut by.
+  std::size_t arrows = 0;
+  for (std::size_t at = svg.find("class=\"arrow\""); at != std::string::npos;
+       at = svg.find("class=\"arrow\"", at + 1)) {
+    ++arrows;
+  }
+  CHECK(arrows == 2);
+  for (const char* words : {"cut-line", "notch", "grain", "fold", "cut 1", "cut 2"}) {
+    INFO(words);
+    CHECK(svg.find(words) == std::string::npos);
+  }
+}
+
+TEST_CASE("compare tells of a lowered hem that the hem moved, and nothing else") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_hem 1.0"), files);
+  CompareJob job;
+  job.client = "verity.json";
+  job.toiles = {1, 2};
+  job.write = {OutputKind::Pdf};
+  const JobResult result = run_compare(job, files);
+  REQUIRE(result.exit_code == 0);
+  const std::string points =
+      result.output.substr(result.output.find("\nPoints that moved by more than 1 mm\n"));
+  CHECK_THAT(points, Catch::Contains("front centre waist                 0.0 out,    1.0 down\n"));
+  CHECK(std::ranges::count(points.substr(0, points.find("\nWritten")), '\n') == 3);
+  // Asked for, the waist lies on itself, and all that lies above it has moved.
+  job.align = Alignment::Waist;
+  CHECK_THAT(run_compare(job, files).output, Catch::Contains("front bust point"));
 }
 
 TEST_CASE("Without names neither compare nor fit tells one, on paper or in the report") {

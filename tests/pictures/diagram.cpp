@@ -28,6 +28,8 @@ std::string look_attributes(Look look) {
   switch (look) {
     case Look::New:
       return "stroke='black' stroke-width='1.1'";
+    case Look::Fault:
+      return "stroke='black' stroke-width='1.9' stroke-linecap='round'";
     case Look::Before:
       return "stroke='#777' stroke-width='0.9'";
     case Look::Guide:
@@ -167,8 +169,9 @@ void Diagram::heading(Point p, const std::string& words) { text(p, kHeading, "st
 
 std::string Diagram::svg(const std::string& title) const {
   const std::string size = number(width_) + ' ' + number(height_);
-  return "<svg xmlns='http://www.w3.org/2000/svg' width='900' viewBox='0 0 " + size +
-         "'>\n<title>" + title + "</title>\n<rect width='100%' height='100%' fill='white'/>\n" +
+  return "<svg xmlns='http://www.w3.org/2000/svg' width='" + number(shown_) + "' viewBox='0 0 " +
+         size + "'>\n<title>" + title +
+         "</title>\n<rect width='100%' height='100%' fill='white'/>\n" +
          "<g fill='none' stroke-linejoin='round' font-family='DejaVu Sans, sans-serif'>\n" + body_ +
          "</g>\n</svg>\n";
 }

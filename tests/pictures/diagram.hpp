@@ -10,6 +10,7 @@ namespace blockwright_pictures {
 /// How a line of a diagram is drawn.
 enum class Look {
   New,      ///< what this step draws: black
+  Fault,    ///< what is wrong: black and heavy
   Before,   ///< what stood there before: grey
   Guide,    ///< thin and grey, to be rubbed out
   Compass,  ///< a compass stroke, or a place that a part is turned away from: dashed
@@ -21,6 +22,8 @@ class Diagram {
  public:
   Diagram(double width, double height) : width_(width), height_(height) {}
 
+  /// How wide it is shown, in pixels.
+  void show_at(double pixels) { shown_ = pixels; }
   /// Everything that follows is put down by this placement.
   void place(const blockwright::Placement& placement) { placement_ = placement; }
 
@@ -59,7 +62,7 @@ class Diagram {
             const std::string& line);
   [[nodiscard]] std::string at(blockwright::Point p) const;
 
-  double width_, height_;
+  double width_, height_, shown_ = 900.0;
   blockwright::Placement placement_;
   std::string body_;
 };

@@ -3,9 +3,10 @@
 //
 //   fit_pictures WARDROBE FOLDER
 //
-// reads the client files of the folder WARDROBE and writes folds.svg and fit-01.svg to fit-50.svg
-// into FOLDER. It uses the library as any program could: read a client, fill in, draft, apply a
-// row; then it draws the pieces before and after.
+// reads the client files of the folder WARDROBE and writes folds.svg, and for each row what is seen
+// (seen-01.svg ...) and what is done (fit-01.svg ...), into FOLDER. It uses the library as any
+// program could: read a client, fill in, draft, apply a row; then it draws the pieces before and
+// after.
 #include "blockwright/measure/correction_table.hpp"
 #include "darts/wardrobe.hpp"
 #include "fits/pictures.hpp"
@@ -19,8 +20,15 @@ namespace {
 
 using namespace blockwright_pictures;
 
-std::string file_of(int row) {
-  return std::string(row < 10 ? "fit-0" : "fit-") + std::to_string(row) + ".svg";
+std::string file_of(const std::string& kind, int row) {
+  return kind + (row < 10 ? "-0" : "-") + std::to_string(row) + ".svg";
+}
+
+void write_seen(const std::string& folder) {
+  for (const blockwright::FittingRow& row : blockwright::fitting_catalogue()) {
+    seen_picture(row).write("seen: " + std::string(row.seen),
+                            folder + '/' + file_of("seen", row.number()));
+  }
 }
 
 void write_all(const std::string& wardrobe, const std::string& folder) {
@@ -30,7 +38,7 @@ void write_all(const std::string& wardrobe, const std::string& folder) {
       draw_fit(diagram, picture, person_of(wardrobe, picture.person).block);
       diagram.write(
           std::string(blockwright::fitting_row(blockwright::CorrectionRow{picture.row}).name),
-          folder + '/' + file_of(picture.row));
+          folder + '/' + file_of("fit", picture.row));
     }
   }
 }
@@ -50,6 +58,7 @@ int main(int argc, char** argv) {
   }
   try {
     write_folds(argv[2]);
+    write_seen(argv[2]);
     write_all(argv[1], argv[2]);
   } catch (const std::exception& error) {
     std::cerr << error.what() << '\n';

@@ -17,6 +17,7 @@ file(RENAME ${DRAWN}/ondine-marsh-toile.svg ${DRAWN}/block.svg)
 file(COPY ${CLIENT} DESTINATION ${DRAWN})
 execute_process(COMMAND ${BLOCKWRIGHT} fit ${DRAWN}/ondine-marsh.json --date 2026-03-21 --toile 1
                         --add "lower front_neck 1.0" OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
+file(RENAME ${DRAWN}/ondine-marsh-fit.svg ${DRAWN}/fit-page.svg)
 execute_process(COMMAND ${BLOCKWRIGHT} draft ${DRAWN}/ondine-marsh.json --cut card --write svg
                         --out ${DRAWN} OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
 file(RENAME ${DRAWN}/ondine-marsh-card.svg ${DRAWN}/first-card.svg)
@@ -31,7 +32,7 @@ execute_process(COMMAND ${TAPE_PICTURES} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 
 file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
 list(LENGTH names count)
-if(count LESS 89)
+if(count LESS 138)
   message(FATAL_ERROR "Only ${count} pictures were drawn.")
 endif()
 foreach(name IN LISTS names)

@@ -41,6 +41,8 @@ Look look_of(FigureInk ink) {
     case FigureInk::Tape:
     case FigureInk::Held:
     case FigureInk::ReadOff:
+    case FigureInk::Cloth:
+    case FigureInk::Seen:
       return Look::New;
   }
   return Look::New;

@@ -17,7 +17,7 @@ Comparison two_versions() {
       {"front.side", 170.0}, {"front.centre_front", 300.0}, {"back.yoke", 50.0}};
   c.before.stage.darts = {{"back", "waist_outer", Angle::degrees(9.0), 20.0, 120.0}};
   c.points = {{"front.front_neck_point", Length::mm(0.0), Length::mm(-10.0)},
-              {"front.bust_point", Length::mm(1.0), Length::mm(1.0)}};
+              {"front.bust_point", Length::mm(0.6), Length::mm(0.6)}};
   return c;
 }
 

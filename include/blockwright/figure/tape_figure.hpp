@@ -37,6 +37,8 @@ enum class FigureInk {
   HiddenTape,  ///< the tape behind the body
   Held,        ///< a dot, drawn as a small ring: the end held still
   ReadOff,     ///< an arrow head: the end where the tape is read
+  Cloth,       ///< a line of the toile
+  Seen,        ///< a fault on it
 };
 
 struct FigureLine {

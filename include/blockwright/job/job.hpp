@@ -69,7 +69,13 @@ struct DrawingJob : ClientJob {
 
 /// What is done with the corrections of a client file: added, withdrawn or made active again, then
 /// shown in the order of work with what each does.
-struct FitJob : ClientJob {
+struct FitJob : DrawingJob {
+  /// Without a folder the picture lies beside the client file, to be written with it as one set;
+  /// without a kind it is an SVG where something is added, and none else.
+  FitJob() {
+    out.clear();
+    write.clear();
+  }
   std::vector<std::string> add;  ///< "lower front_neck 1.0", amounts in the file's unit as typed
   std::optional<AmountAs> as;    ///< how the amounts were read
   std::optional<BodySide> side;  ///< none: both
@@ -99,7 +105,7 @@ struct CompareJob : DrawingJob {
   std::string other;                  ///< path of another client file; empty: the same
   std::vector<std::string> sessions;  ///< dates: the older and the newer; default: the last two
   std::vector<int> toiles;            ///< numbers; 0 stands for all corrections
-  Alignment align = Alignment::Waist;
+  Alignment align = Alignment::Still;
 };
 
 /// What a person who works in inches leaves round a toile where she asked for nothing: a round
@@ -192,8 +198,9 @@ JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& w
 JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
                      const BatchWatch& watch);
 
-/// Adds, withdraws and shows corrections. A changed client file is written whole, the text before
-/// it beside it with ".bak" behind its name, both or none. Throws nothing but std::logic_error.
+/// Adds, withdraws and shows corrections, and draws them on one page. A changed client file is
+/// written whole, the text before it beside it with ".bak" behind its name, both or none; the page
+/// with them where it lies in the same folder. Throws nothing but std::logic_error.
 JobResult run_fit(const FitJob& job, FileStore& files);
 
 /// Judges a tape session, without asking anything: how many measurements were taken and how many

@@ -2,6 +2,7 @@
 
 #include "blockwright/base/length.hpp"
 #include "blockwright/layout/sheet.hpp"
+#include "blockwright/layout/versions.hpp"
 #include "blockwright/pattern/edge_band.hpp"
 #include "blockwright/pattern/pattern.hpp"
 #include "blockwright/text/units.hpp"
@@ -67,31 +68,6 @@ struct SheetNotes {
   Unit unit = Unit::Cm;                  ///< of lengths on the paper
 };
 
-/// What lies on what when two versions are laid over each other; always centre line on centre line.
-enum class Alignment {
-  Waist,  ///< the centre waist
-  Bust,   ///< the bust line at the centre
-  Neck,   ///< front neck point or nape
-};
-
-/// The height of a piece that the alignment lays on the same height of another version, in mm;
-/// nothing if the piece has not got it.
-std::optional<double> alignment_level(const Piece& piece, Alignment alignment);
-
-/// An older version to lay under the pieces.
-struct PreviousVersion {
-  Pattern pattern;
-  Alignment alignment = Alignment::Waist;
-  /// Draw where named points moved by more than 2 mm, and write how far.
-  bool distances = false;
-};
-
-/// A named point that lies elsewhere than in the previous version.
-struct MovedPoint {
-  std::string name;
-  Point was, is;
-};
-
 /// Where a piece has room for texts, whatever pages it is printed on.
 struct PieceRoom;
 
@@ -114,12 +90,14 @@ struct Layout {
   double width = 0.0;
   double height = 0.0;
   bool shows_previous = false;
+  bool compared = false;  ///< nothing is cut by it
 };
 
 /// Pieces keep their grain upright; they are at least 10 mm apart and nothing overlaps.
 /// The stitch lines and darts of a previous version lie under each piece on a layer of their own; a
-/// panel lies over the piece that it was cut from. A band is drawn as a line to either side of its
-/// own, among the marks.
+/// panel lies over the piece that it was cut from. Of a comparison there are the stitch lines
+/// alone, what moved heavier, with arrows where named points moved: nothing to cut by. A band is
+/// drawn as a line to either side of its own, among the marks.
 Layout lay_out(const Pattern& pattern, const PrintOptions& options, const SheetNotes& notes,
                const PreviousVersion* previous = nullptr, std::span<const EdgeBand> bands = {});
 

@@ -39,12 +39,20 @@ enum class LineRole {
   Band,  ///< how far a line could lie to either side
   TestSquare,
   Frame,  ///< page furniture: frames, crosses, overlap guides
+  // Of a picture that nothing is cut by.
+  Before,     ///< where a line lay
+  After,      ///< where it lies, and lay
+  AfterDart,  ///< the same of a dart's legs
+  MovedEdge,  ///< where it lies, having moved
+  Arrow,      ///< how far
   // Of the figures on the form of a tape session.
   BodyLine,    ///< outline of the body
   BodyDetail,  ///< what lies within it
   Tape,        ///< a tape where it is seen
   HiddenTape,  ///< behind the body; a level that a tape begins or ends at
   TapeEnd,     ///< the end held still, the end read off
+  Cloth,       ///< the toile on the body
+  SeenFault,   ///< folds and edges that show a fault
 };
 /// "cut-line", "stitch-line" ... as used for SVG classes.
 std::string_view line_role_name(LineRole role);

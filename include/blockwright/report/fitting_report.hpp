@@ -36,6 +36,7 @@ struct FittingReport {
   std::vector<NumberedCorrection> withdrawn;
   std::vector<NumberedCorrection> in_the_tape;  ///< left out: a newer tape has what they asked for
   Problems problems;
+  std::vector<std::string> files = {};  ///< written
 };
 
 std::string fitting_text(const FittingReport& report);

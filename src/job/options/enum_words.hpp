@@ -25,7 +25,10 @@ std::vector<EnumWord<Enum>> enum_words() {
   } else if constexpr (std::is_same_v<Enum, ReportKind>) {
     words = {{ReportKind::Text, "text"}, {ReportKind::Json, "json"}};
   } else if constexpr (std::is_same_v<Enum, Alignment>) {
-    words = {{Alignment::Waist, "waist"}, {Alignment::Bust, "bust"}, {Alignment::Neck, "neck"}};
+    words = {{Alignment::Still, "still", "what leaves most of the outline where it was"},
+             {Alignment::Waist, "waist"},
+             {Alignment::Bust, "bust"},
+             {Alignment::Neck, "neck"}};
   } else if constexpr (std::is_same_v<Enum, CutStyle>) {
     words = {{CutStyle::Toile, {}, "allowance at shoulder, side and opening; lines to read it by"},
              {CutStyle::Card, {}, "no allowance, holes at the dart points"},

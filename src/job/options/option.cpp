@@ -62,7 +62,7 @@ void judge_whole(const Option& option, const OptionItems& items, Command command
         "`blockwright " + std::string(command_name(command)) + " --help` shows how it is called");
   }
   if (items.empty() && option.shape.count == OptionShape::Count::List &&
-      !option.shape.words.empty()) {
+      !option.shape.words.empty() && option.rules.otherwise.empty()) {
     refuse_option(where, "the list is empty", "use " + values_words(option));
   }
   if (option.rules.most_items > 0 && items.size() > option.rules.most_items) {
@@ -116,7 +116,7 @@ JobOptions::JobOptions(BatchJob& job, const std::vector<Option>& table)
                  table) {}
 
 JobOptions::JobOptions(FitJob& job, const std::vector<Option>& table)
-    : JobOptions(Command::Fit, {&job, nullptr, nullptr, &job, nullptr, nullptr, nullptr}, table) {}
+    : JobOptions(Command::Fit, {&job, &job, nullptr, &job, nullptr, nullptr, nullptr}, table) {}
 
 JobOptions::JobOptions(CompareJob& job, const std::vector<Option>& table)
     : JobOptions(Command::Compare, {&job, &job, nullptr, nullptr, &job, nullptr, nullptr}, table) {}

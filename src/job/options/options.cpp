@@ -14,6 +14,7 @@ constexpr auto kOutput = Changes::Output, kNothing = Changes::Nothing;
 const std::vector<Command> kOneClient = {Draft, Pivot, Adapt, Fit, Compare};
 const std::vector<Command> kPieces = {Draft, Pivot, Adapt, Batch};
 const std::vector<Command> kDrawings = {Draft, Pivot, Adapt, Batch, Compare};
+const std::vector<Command> kPapered = {Draft, Pivot, Adapt, Batch, Fit, Compare};
 const std::vector<Command> kAll = {Draft, Pivot, Adapt, Batch, Fit, Compare};
 
 /// A comparison has no pattern of its own.
@@ -109,6 +110,11 @@ std::vector<Option> fit_options() {
       option("redo", {Fit}, &FitJob::redo, kOutput,
              "Number of a withdrawn correction to apply again", {.limits = {.least = 1}}),
       option("list", {Fit}, &FitJob::list, kNothing, "Show the corrections; done in any case"),
+      option("out", {Fit}, &FitJob::out, kNothing, "Folder for the picture; made if missing",
+             {.otherwise = "beside the client file"}),
+      sheets_only(option("write", {Fit}, &FitJob::write, kOutput,
+                         "Draw before and after on one page, with arrows",
+                         {.otherwise = "svg where something is added, else none"})),
       option("ask", {Fit}, &FitJob::ask, kNothing,
              "Ask at the prompt what is seen and by how much"),
   };
@@ -176,7 +182,7 @@ std::vector<Option> drawing_options() {
              {.otherwise = "the current one"}),
       option("write", kPieces, &Job::write, kOutput, "What to write"),
       sheets_only(option("write", {Compare}, &CompareJob::write, kOutput, "What to write")),
-      option("paper", kDrawings, &Job::paper, kOutput,
+      option("paper", kPapered, &Job::paper, kOutput,
              "a4, letter, a3, legal, tabloid, a2, a1, WIDTHxHEIGHT in mm; one page: a0, roll:WIDTH",
              {.pattern = kPapers}),
       option("cut", kPieces, &Job::cut, kOutput, "What the pieces are cut as"),
@@ -186,7 +192,7 @@ std::vector<Option> drawing_options() {
       option("report", {Tape}, &Job::report, kNothing, "How a session is told that --check judges"),
       option("allowance", kPieces, &Job::allowance, kOutput, "Seam allowance of a toile",
              {.otherwise = usual_allowances(), .limits = {0, kMostAllowance.mm()}}),
-      option("margin", kDrawings, &Job::margin, kOutput, "Unprinted edge of the paper",
+      option("margin", kPapered, &Job::margin, kOutput, "Unprinted edge of the paper",
              {.limits = {7, 40}}),
       option("overlap", kDrawings, &Job::overlap, kOutput, "What neighbouring pages share",
              {.limits = {0, 40}}),

@@ -28,6 +28,10 @@ LineRole role_of_ink(FigureInk ink) {
     case FigureInk::Held:
     case FigureInk::ReadOff:
       return LineRole::TapeEnd;
+    case FigureInk::Cloth:
+      return LineRole::Cloth;
+    case FigureInk::Seen:
+      return LineRole::SeenFault;
   }
   return LineRole::Frame;
 }

@@ -1,5 +1,6 @@
 #include "free_space.hpp"
 #include "pages.hpp"
+#include "reduction.hpp"
 #include "words.hpp"
 
 #include <algorithm>
@@ -21,45 +22,21 @@ Box all_windows(const Tiling& tiling) {
   return box;
 }
 
-// Sheet millimetres to the page's, smaller by `scale`.
-struct Reduction {
-  double scale;
-  Point sheet_corner, page_corner;
-
-  [[nodiscard]] Point operator()(Point p) const { return page_corner + scale * (p - sheet_corner); }
-  [[nodiscard]] Box operator()(const Box& box) const {
-    Box small;
-    small.include((*this)(Point{box.left, box.bottom}));
-    small.include((*this)(Point{box.right, box.top}));
-    return small;
-  }
-  [[nodiscard]] Curve operator()(const Curve& curve) const {
-    const Reduction& map = *this;
-    if (const auto* s = std::get_if<Segment>(&curve)) return Segment{map(s->a), map(s->b)};
-    const auto& c = std::get<CubicCurve>(curve);
-    return CubicCurve{map(c.p0), map(c.p1), map(c.p2), map(c.p3)};
-  }
-  [[nodiscard]] Path operator()(const Path& path) const {
-    Path small;
-    for (const Curve& curve : path.curves()) small.add((*this)(curve));
-    return small;
-  }
-};
-
-Reduction reduction_into(const Box& whole, const Box& frame) {
-  const double scale = std::min(frame.width() / whole.width(), frame.height() / whole.height());
-  return {scale, {whole.left, whole.top}, {frame.left, frame.top}};
-}
-
-// Draws the pieces' cut lines; returns the box of each piece, by name.
+// Draws the pieces' cut lines, of a comparison their stitch lines; returns the box of each piece,
+// by name.
 std::map<std::string, Box> draw_pieces(Drawing& drawing, FreeSpace& space, const Layout& layout,
                                        const Reduction& reduce) {
   std::map<std::string, Box> pieces;
   for (const LaidPiece& piece : layout.pieces) {
     for (const Stroke& stroke : piece.lines.strokes) {
-      if (stroke.role != LineRole::CutLine) continue;
+      const bool cut = stroke.role == LineRole::CutLine;
+      if (!cut && !(layout.compared && stroke.layer == SheetLayer::Stitch)) continue;
       const Path small = reduce(placed(stroke.path, Placement::shift(piece.at)));
-      drawing.closed(SheetLayer::Cut, LineRole::CutLine, stroke.piece, small);
+      if (cut) {
+        drawing.closed(SheetLayer::Cut, LineRole::CutLine, stroke.piece, small);
+      } else {
+        drawing.line(SheetLayer::Stitch, stroke.role, stroke.piece, small);
+      }
       space.take(small);
       pieces[stroke.piece].include(box_of(small));
     }

@@ -65,14 +65,15 @@ bool PieceInk::bunch_touches(std::size_t bunch, const Box& reach) const {
   return false;
 }
 
-// A window that no line touches lies either wholly inside the piece or wholly outside it.
+// A window that no line touches lies either wholly inside the piece or wholly outside it. Where
+// nothing is cut, there is nothing to see in it.
 bool PieceInk::touches(const Box& window) const {
   const Box reach = widened(window);
   if (!share_a_point(box_, reach)) return false;
   for (std::size_t bunch = 0; bunch < bunches_.size(); ++bunch) {
     if (share_a_point(bunches_[bunch], reach) && bunch_touches(bunch, reach)) return true;
   }
-  return contains(outline_, {window.left, window.bottom}, kInkFlattening);
+  return !outline_.empty() && contains(outline_, {window.left, window.bottom}, kInkFlattening);
 }
 
 Ink::Ink(const Layout& layout) {

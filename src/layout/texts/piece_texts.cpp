@@ -233,8 +233,8 @@ class PieceNames {
 
 // What is at the outline is taken with what is outside it.
 bool follows_outline(const Stroke& stroke) {
-  return stroke.layer == SheetLayer::Cut ||
-         (stroke.layer == SheetLayer::Stitch && stroke.role != LineRole::DartLeg);
+  const bool edge = stroke.role == LineRole::StitchLine || stroke.role == LineRole::FoldLine;
+  return stroke.layer == SheetLayer::Cut || (stroke.layer == SheetLayer::Stitch && edge);
 }
 
 }  // namespace
@@ -258,10 +258,12 @@ void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBord
   FreeSpace space = space_between(*laid.room, borders);
   TextDrawing texts(drawing, fonts, piece.name);
   TextPlacer placer(texts, space);
-  set_edge_texts(piece, placer);
-  set_line_texts(piece, layout.options, placer);
-  set_fullness_texts(piece, unit, placer);
   set_moves(laid, unit, placer);
+  if (!layout.compared) {
+    set_edge_texts(piece, placer);
+    set_line_texts(piece, layout.options, placer);
+    set_fullness_texts(piece, unit, placer);
+  }
   if (layout.options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
   PieceNames(laid, space, drawing, placer).set(layout, borders);
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "diagram.hpp"
 
 #include <string>
@@ -70,6 +71,9 @@ void draw_arrow(Diagram& d, blockwright::Point from, blockwright::Point to);
 
 /// Half a front as it is seen on the body, from the waist at the centre to the neck: no person's.
 blockwright::Path half_bodice();
+
+/// A row's faults as they are seen on the body: one of each direction and place that has its own.
+Diagram seen_picture(const blockwright::FittingRow& row);
 
 inline constexpr double kFoldsWidth = 780.0;
 inline constexpr double kFoldsHeight = 424.0;

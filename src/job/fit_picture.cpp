@@ -1,0 +1,151 @@
+#include "fit_picture.hpp"
+
+#include "blockwright/base/version.hpp"
+#include "blockwright/figure/seen_figure.hpp"
+#include "blockwright/files/safe_name.hpp"
+#include "blockwright/layout/change_page.hpp"
+#include "blockwright/measure/correction_table.hpp"
+#include "drawings.hpp"
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+/// Of the figures, to the body.
+constexpr double kSeenScale = 0.09;
+
+/// A correction that a run added, withdrew or applied again; or one of those that are active.
+struct ToldCorrection {
+  NumberedCorrection numbered;
+  bool withdrawn = false;
+};
+
+std::vector<OutputKind> wanted_kinds(const FitJob& job) {
+  if (!job.write.empty() || job.add.empty()) return job.write;
+  return {OutputKind::Svg};
+}
+
+/// What could not be drawn before this run, such as a correction that it withdraws, is left out.
+BlockRun run_before(const FitJob& job, const std::string& text) {
+  const BlockSource source = block_source(text, job, job.session);
+  try {
+    return fitted_block(source);
+  } catch (const InputError&) {
+    return drafted_block(source);
+  }
+}
+
+std::vector<ToldCorrection> told_of_change(const FitJob& job, const ClientTexts& texts) {
+  const auto before = numbered_corrections(client_in(texts.before, job));
+  const auto now = numbered_corrections(client_in(texts.after, job));
+  std::vector<ToldCorrection> told;
+  for (std::size_t i = 0; i < now.size(); ++i) {
+    const bool withdrawn = now[i].correction.withdrawn;
+    const bool was_there = i < before.size();
+    if (was_there && before[i].correction.withdrawn == withdrawn) continue;
+    if (was_there || !withdrawn) told.push_back({now[i], withdrawn});
+  }
+  return told;
+}
+
+std::vector<ToldCorrection> told_of_all(const BlockRun& run) {
+  std::vector<ToldCorrection> told;
+  for (const NumberedCorrection& numbered : run.corrections) told.push_back({numbered});
+  return told;
+}
+
+/// In her own words, or in those of the catalogue, which has them for a row alone, not its reverse.
+std::string seen_in_words(const Correction& correction) {
+  if (!correction.seen.empty()) return correction.seen;
+  const RowAmount row = row_of(correction);
+  return row.sign > 0 ? std::string(fitting_row(row.row).seen) : "";
+}
+
+void add_words(const std::vector<ToldCorrection>& told, Unit unit, ChangePage& page) {
+  for (const ToldCorrection& one : told) {
+    page.words.push_back(
+        {(one.withdrawn ? "withdrawn: " : "") + numbered_text(one.numbered, unit)});
+    const std::string seen = seen_in_words(one.numbered.correction);
+    if (!seen.empty()) page.words.push_back({"seen: " + seen});
+  }
+  if (told.empty()) page.words.push_back({"No correction is applied."});
+}
+
+/// Each fault once.
+void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
+  std::vector<std::string> drawn;
+  for (const ToldCorrection& one : told) {
+    const Correction& correction = one.numbered.correction;
+    const RowAmount row = row_of(correction);
+    const std::string name = name_text(correction.action + " " + correction.place);
+    const std::string key = name + std::string(side_word(correction.side));
+    if (std::ranges::find(drawn, key) != drawn.end()) continue;
+    drawn.push_back(key);
+    page.seen.push_back(
+        {seen_figure({row.row, row.sign, correction.place, correction.side}, kSeenScale),
+         "cure: " + name});
+  }
+}
+
+ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const BlockRun& run) {
+  ChangePage page;
+  const bool changed = texts.before != texts.after;
+  page.before = changed ? run_before(job, texts.before).fitted.pattern : run.block.pattern;
+  page.after = run.fitted.pattern;
+  page.before_is = changed ? "as it was" : "as drafted";
+  page.now_is = changed ? "as it is now" : "corrected";
+  const auto told = changed ? told_of_change(job, texts) : told_of_all(run);
+  page.words = {{changed ? "What this changed" : "All corrections", true}};
+  add_words(told, run.unit, page);
+  add_seen(told, page);
+  return page;
+}
+
+std::string picture_stem(const FitJob& job) {
+  const std::string folder = job.out.empty() ? folder_of(job.client) : job.out;
+  return joined_path(folder, safe_stem(job.client) + "-fit");
+}
+
+}  // namespace
+
+std::vector<NewFile> fit_pictures(const FitJob& job, const ClientTexts& texts,
+                                  const BlockRun& run) {
+  DrawingJob drawing = job;
+  drawing.write = wanted_kinds(job);
+  if (drawing.write.empty() || has_errors(run.problems)) return {};
+  const PrintOptions print = print_of(drawing);
+  ChangePage page = page_of_change(job, texts, run);
+  page.title = run.client.name;
+  page.subtitle =
+      "Fitting, session " + run.session.date + ", blockwright " + std::string(version());
+  page.unit = run.unit;
+  TextFonts fonts;
+  const PrintPlan plan = change_page(page, print, fonts).plan;
+  std::vector<NewFile> pictures;
+  add_page(picture_stem(job), drawing, plan, fonts, pictures);
+  return pictures;
+}
+
+std::vector<std::string> write_fitting(const FitJob& job, const ClientTexts& texts,
+                                       const std::vector<NewFile>& pictures, FileStore& files) {
+  std::vector<NewFile> client;
+  if (texts.before != texts.after) {
+    client = {{job.client, texts.after}, {job.client + ".bak", texts.before}};
+  }
+  const bool together =
+      !pictures.empty() && folder_of(pictures.front().path) == folder_of(job.client);
+  std::vector<std::string> paths;
+  paths.reserve(client.size() + pictures.size());
+  for (const NewFile& file : client) paths.push_back(file.path);
+  for (const NewFile& file : pictures) paths.push_back(file.path);
+  if (together) {
+    client.insert(client.end(), pictures.begin(), pictures.end());
+  } else if (!pictures.empty()) {
+    files.write_all(pictures);
+  }
+  if (!client.empty()) in_its_place([&] { files.write_all(client); });
+  return paths;
+}
+
+}  // namespace blockwright

@@ -1,0 +1,275 @@
+#include "blockwright/layout/change_page.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/base/number_text.hpp"
+#include "change_drawing.hpp"
+#include "form_parts.hpp"
+#include "text_flow.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+
+namespace blockwright {
+namespace {
+
+// Round scales that a ruler or a head can undo.
+constexpr std::array kReductions = {1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, kMostReduced};
+constexpr double kRollProportion = 1.4142;  // of an A4: height over width
+
+// In mm.
+constexpr double kPageTitle = 6.0, kPageSubtitle = 3.6, kScaleText = 4.2;
+constexpr double kHeadRoom = 21.0;
+constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
+constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
+constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
+constexpr std::size_t kSeenColumns = 2;
+constexpr double kLeastWordsWide = 60.0;           // beside figures
+constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
+constexpr double kCellGap = 12.0, kCellRim = 4.0;
+constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
+constexpr double kCellOfSpace = 1.0;
+// Words take at most this share of the page; they are set smaller before some are left out.
+constexpr double kMostWords = 0.45;
+constexpr std::array kChangeScales = {1.0, 0.9, 0.8};
+
+std::vector<Paragraph> paragraphs_of(const std::vector<ChangeWords>& words) {
+  std::vector<Paragraph> all;
+  all.reserve(words.size());
+  for (const ChangeWords& line : words) {
+    all.push_back(line.heading ? Paragraph{line.text, kChangeHeading, 2.5, true}
+                               : Paragraph{line.text, kChangeBody, 0.6, false});
+  }
+  return all;
+}
+
+/// How pieces stand at one scale: in rows, each on one waist level.
+struct Rows {
+  double reduction = 0.0;
+  std::size_t in_row = 0;
+};
+
+/// The rows of a drawing: where each begins in the list.
+struct Row {
+  std::size_t from = 0, to = 0;
+  double bottom = 0.0, top = 0.0;  ///< of its pieces
+  double width = 0.0;              ///< of its pieces, in true size
+};
+
+std::vector<Row> rows_of(const std::vector<ShownChange>& shown, std::size_t in_row) {
+  std::vector<Row> rows;
+  for (std::size_t from = 0; from < shown.size(); from += in_row) {
+    Row row{from, std::min(from + in_row, shown.size())};
+    Box upright;
+    for (std::size_t i = row.from; i < row.to; ++i) {
+      row.width += shown[i].box.width();
+      upright.include(Box{0.0, shown[i].box.bottom, 0.0, shown[i].box.top});
+    }
+    row.bottom = upright.bottom;
+    row.top = upright.top;
+    rows.push_back(row);
+  }
+  return rows;
+}
+
+bool fits(const std::vector<Row>& rows, double reduction, const Box& room) {
+  double high = 0.0;
+  for (const Row& row : rows) {
+    const auto gaps = static_cast<double>(row.to - row.from - 1);
+    if (row.width / reduction + gaps * kCellGap + 2.0 * kCellRim > room.width()) return false;
+    high += (row.top - row.bottom) / reduction + kCaptionRoom + kCellRim;
+  }
+  return high <= room.height();
+}
+
+std::optional<Rows> rows_that_fit(const std::vector<ShownChange>& shown, const Box& room) {
+  for (const double reduction : kReductions) {
+    for (const std::size_t in_row : {shown.size(), (shown.size() + 1) / 2}) {
+      if (in_row > 0 && fits(rows_of(shown, in_row), reduction, room))
+        return Rows{reduction, in_row};
+    }
+  }
+  return std::nullopt;
+}
+
+/// One page in the making, from the top down.
+class ChangePageDrawing {
+ public:
+  ChangePageDrawing(const ChangePage& page, const PrintOptions& options, TextFonts& fonts)
+      : page_(page), options_(options), fonts_(fonts), drawing_(sheet_, fonts) {
+    sheet_.width = options.paper.width.mm();
+    sheet_.height =
+        options.paper.is_roll() ? kRollProportion * sheet_.width : options.paper.height.mm();
+    const double margin = options.margin.mm();
+    rest_ = {margin, margin + kLegendRoom, sheet_.width - margin, sheet_.height - margin};
+  }
+
+  DrawnChange draw() && {
+    const Box head = rest_;
+    rest_.top -= kHeadRoom;
+    draw_above();
+    const std::vector<ShownChange> shown = shown_changes(page_);
+    const auto rows = rows_that_fit(shown, rest_);
+    if (!rows) refuse();
+    draw_head(head, rows->reduction);
+    draw_pieces(shown, *rows);
+    Page page;
+    page.label = "changes";
+    page.width = sheet_.width;
+    page.height = sheet_.height;
+    page.furniture = std::move(sheet_);
+    return {{page_.title, {}, {std::move(page)}}, rows->reduction};
+  }
+
+ private:
+  [[noreturn]] void refuse() const {
+    throw UsageError({Severity::Error, "paper.too_small", "--paper",
+                      "on '" + options_.paper.name +
+                          "' the pieces would be drawn smaller than 1:" + trimmed(kMostReduced, 0),
+                      "choose a4, letter or a larger paper, upright"});
+  }
+
+  void line(const std::string& text, Point at, double height) {
+    drawing_.text(shortened(fonts_, text, height, rest_.right - at.x), at, height,
+                  TextAnchor::Start);
+  }
+
+  void draw_head(const Box& head, double reduction) {
+    line(page_.title, {head.left, head.top - kPageTitle}, kPageTitle);
+    line(page_.subtitle, {head.left, head.top - kPageTitle - 5.6}, kPageSubtitle);
+    const std::string scale = "1:" + trimmed(reduction, 1) + ", to look at, not for cutting";
+    line(scale, {head.left, head.top - kPageTitle - 11.6}, kScaleText);
+    line("Grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.",
+         {head.left, options_.margin.mm() + 1.0}, kLegendText);
+  }
+
+  /// Figures on the right, words beside them.
+  void draw_above() {
+    Box words = {rest_.left, rest_.top - kMostWords * rest_.height(), rest_.right, rest_.top};
+    const double figures = draw_seen(words);
+    const double said = draw_words(words);
+    rest_.top -= std::max(figures, said) + kUnderWords;
+  }
+
+  /// The largest figure's width and height.
+  [[nodiscard]] Vec seen_size() const {
+    Vec size;
+    for (const SeenOnPage& seen : page_.seen) {
+      size.x = std::max(size.x, seen.figure.width);
+      size.y = std::max(size.y, seen.figure.height);
+    }
+    return size;
+  }
+
+  /// As many as leave room for words. Takes their columns off the frame; gives the height used.
+  double draw_seen(Box& frame) {
+    const auto [wide, high] = seen_size();
+    const double across = wide + kSeenGap, step = high + kSeenWordsRoom + kSeenGap;
+    const auto room = [](double whole, double each) {
+      return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
+    };
+    std::size_t count = std::min(page_.seen.size(), kMostSeenOnPage);
+    const std::size_t columns =
+        std::min({count, kSeenColumns, room(frame.width() - kLeastWordsWide, across)});
+    count = std::min(count, columns * room(frame.height(), step));
+    if (count == 0) return 0.0;
+    const double left = frame.right - static_cast<double>(columns) * across + kSeenGap;
+    for (std::size_t i = 0; i < count; ++i) {
+      const std::size_t above = i / columns;
+      const auto column = static_cast<double>(i % columns), row = static_cast<double>(above);
+      draw_one_seen(page_.seen[i], {left + column * across, frame.top - row * step - high}, wide);
+    }
+    frame.right = left - kGutter;
+    const std::size_t rows = (count + columns - 1) / columns;
+    return static_cast<double>(rows) * step - kSeenGap;
+  }
+
+  void draw_one_seen(const SeenOnPage& seen, Point lower_left, double wide) {
+    draw_figure_lines(drawing_, seen.figure, lower_left - Point{});
+    double y = lower_left.y;
+    for (const std::string& words : wrapped(fonts_, seen.words, kSeenWords, wide)) {
+      y -= 1.25 * kSeenWords;
+      if (y < lower_left.y - kSeenWordsRoom) break;
+      drawing_.text(words, {lower_left.x + 0.5 * wide, y}, kSeenWords, TextAnchor::Middle);
+    }
+  }
+
+  /// As large as they fit; gives the height used.
+  double draw_words(const Box& frame) {
+    for (const double scale : kChangeScales) {
+      Sheet tried;
+      TextDrawing drawing(tried, fonts_);
+      TextFlow flow(paragraphs_of(page_.words), scale);
+      const bool last = scale == kChangeScales.back();
+      Box room = frame;
+      if (last) room.bottom += 2.0 * kChangeBody;
+      const double high = flow.pour(drawing, room);
+      if (!flow.done() && !last) continue;
+      if (!flow.done()) {
+        drawing.text("\u2026 and " + std::to_string(flow.left()) + " more: see the report",
+                     {frame.left, frame.bottom + 0.5 * kChangeBody}, kChangeBody,
+                     TextAnchor::Start);
+      }
+      add(sheet_, tried);
+      return flow.done() ? high : frame.height();
+    }
+    return 0.0;
+  }
+
+  void draw_pieces(const std::vector<ShownChange>& shown, const Rows& rows) {
+    FreeSpace space({options_.margin.mm(), rest_.bottom, rest_.right, rest_.top}, kCellOfSpace);
+    const double scale = 1.0 / rows.reduction;
+    std::vector<Reduction> places;
+    double top = rest_.top;
+    for (const Row& row : rows_of(shown, rows.in_row)) {
+      const double gaps = static_cast<double>(row.to - row.from) * kCellGap - kCellGap;
+      double left = rest_.left + 0.5 * (rest_.width() - scale * row.width - gaps);
+      for (std::size_t i = row.from; i < row.to; ++i) {
+        const Box& box = shown[i].box;
+        const Reduction reduce{scale, {box.left, row.top}, {left, top}};
+        draw_lines(drawing_, shown[i], reduce, space);
+        draw_caption(shown[i], {left, reduce(Point{0.0, row.bottom}).y},
+                     scale * box.width() + 0.5 * kCellGap, space);
+        places.push_back(reduce);
+        left += scale * box.width() + kCellGap;
+      }
+      top -= scale * (row.top - row.bottom) + kCaptionRoom + kCellRim;
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+      draw_arrows(drawing_, shown[i], places[i], {rest_, space}, page_.unit);
+    }
+  }
+
+  void draw_caption(const ShownChange& shown, Point upper_left, double wide, FreeSpace& space) {
+    double y = upper_left.y - kLeastArrow - kNameText;
+    const auto set = [&](const std::string& words, double height) {
+      SheetText text = drawing_.measured(shortened(fonts_, words, height, wide), height);
+      text.at = {upper_left.x, y};
+      space.take(
+          Box{text.at.x, y - text.room.below, text.at.x + text.room.width, y + text.room.above});
+      drawing_.add(std::move(text));
+    };
+    set(shown.name, kNameText);
+    for (const std::string& words : wrapped(fonts_, shown.together, kTogetherText, wide)) {
+      y -= 1.3 * kTogetherText;
+      if (y < upper_left.y - kCaptionRoom) break;
+      set(words, kTogetherText);
+    }
+  }
+
+  const ChangePage& page_;
+  const PrintOptions& options_;
+  TextFonts& fonts_;
+  Sheet sheet_;
+  TextDrawing drawing_;
+  Box rest_;  // what is free of the page
+};
+
+}  // namespace
+
+DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
+  return ChangePageDrawing(page, options, fonts).draw();
+}
+
+}  // namespace blockwright

@@ -1,0 +1,222 @@
+// The page that `fit` draws, and how it is written.
+#include "blockwright/job/job.hpp"
+#include "support/memory_files.hpp"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+#include <fstream>
+#include <regex>
+#include <sstream>
+
+using namespace blockwright;
+using Json = nlohmann::json;
+
+namespace {
+
+std::string ondine() {
+  std::ifstream in(std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/ondine-marsh.json");
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+using Texts = std::map<std::string, std::string>;
+Texts her_file() { return {{"her/ondine.json", ondine()}}; }
+
+FitJob job_of(std::vector<std::string> add) {
+  FitJob job;
+  job.client = "her/ondine.json";
+  job.add = std::move(add);
+  job.date = "2026-03-21";
+  job.toile = 1;
+  job.report = ReportKind::Json;
+  return job;
+}
+
+JobResult done(const FitJob& job, MemoryFiles& files) {
+  JobResult result = run_fit(job, files);
+  for (const Problem& problem : result.problems) UNSCOPED_INFO(to_text(problem));
+  REQUIRE(result.exit_code == 0);
+  return result;
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
+bool is_heavy(const std::string& svg, const std::string& edge) {
+  return std::regex_search(svg, std::regex("class=\"moved-edge\"[^>]*><title>" + edge + "<"));
+}
+
+const std::string kPicture = "her/ondine-fit.svg";
+
+/// Takes sets into one folder only, as a disk does, and none into a closed one.
+class FoldersOfFiles : public MemoryFiles {
+ public:
+  using MemoryFiles::MemoryFiles;
+  std::string closed;
+  std::vector<std::size_t> sets;
+
+  void write_all(const std::vector<NewFile>& set) override {
+    const auto folder = [](const std::string& path) { return path.substr(0, path.rfind('/')); };
+    for (const NewFile& file : set) {
+      CHECK(folder(file.path) == folder(set.front().path));
+      if (folder(file.path) != closed) continue;
+      throw FileError({Severity::Error, "file.write", file.path, "the folder is closed", ""});
+    }
+    sets.push_back(set.size());
+    MemoryFiles::write_all(set);
+  }
+};
+
+}  // namespace
+
+TEST_CASE(
+    "Where something is added a picture lies beside the client file, and the report lists it") {
+  MemoryFiles files(her_file());
+  FitJob job = job_of({"lower front_neck 1.0"});
+  job.seen = "folds round the throat";
+  const JobResult result = done(job, files);
+  const std::vector<std::string> written = {"her/ondine.json", "her/ondine.json.bak", kPicture};
+  CHECK(result.files == written);
+  CHECK(Json::parse(result.output)["files"] == written);
+  const std::string& svg = files.files.at(kPicture);
+  for (const char* words :
+       {">Ondine Marsh<", "1. lower front neck 1.0 cm", "seen: folds round", "not for cutting",
+        ">1.0 cm<", "laid together at the underarm", ">unchanged<", ">cure: lower front neck<",
+        "class=\"seen-fault\"", "class=\"moved-edge\"", "class=\"before\""}) {
+    INFO(words);
+    CHECK(has(svg, words));
+  }
+  for (const char* words : {"cut 1", "on the fold", "grain", "notch", "cut-line"}) {
+    INFO(words);
+    CHECK_FALSE(has(svg, words));
+  }
+}
+
+TEST_CASE("Nothing is drawn where nothing is added, unless it is asked for") {
+  MemoryFiles files(her_file());
+  done(job_of({"lower front_neck 1.0", "lower underarm 0.6"}), files);
+  files.files.erase(kPicture);
+  FitJob show = job_of({});
+  CHECK(done(show, files).files.empty());
+  FitJob undo = job_of({});
+  undo.undo = {1};
+  CHECK(done(undo, files).files.size() == 2);
+  CHECK(files.files.count(kPicture) == 0);
+  // Asked for without a change it is of all that is active.
+  show.write = {OutputKind::Svg, OutputKind::Pdf};
+  CHECK(done(show, files).files == std::vector<std::string>{kPicture, "her/ondine-fit.pdf"});
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(has(svg, ">All corrections<"));
+  CHECK(has(svg, "2. lower underarm"));
+  CHECK_FALSE(has(svg, "1. lower front neck"));
+  CHECK(has(files.files.at("her/ondine-fit.pdf"), "%PDF"));
+}
+
+TEST_CASE("The picture shows what the run changed, and not what was there before it") {
+  MemoryFiles files(her_file());
+  done(job_of({"lower front_neck 1.0"}), files);
+  CHECK(is_heavy(files.files.at(kPicture), "neckline"));
+  done(job_of({"lower front_hem 1.0"}), files);
+  const std::string added = files.files.at(kPicture);
+  CHECK(has(added, "2. lower front hem 1.0 cm"));
+  CHECK_FALSE(has(added, "1. lower front neck"));
+  CHECK_FALSE(is_heavy(added, "neckline"));
+  CHECK(is_heavy(added, "waist"));
+  FitJob undo = job_of({});
+  undo.undo = {1};
+  undo.write = {OutputKind::Svg};
+  done(undo, files);
+  const std::string withdrawn = files.files.at(kPicture);
+  CHECK(has(withdrawn, "withdrawn:  1. lower front neck"));
+  CHECK(is_heavy(withdrawn, "neckline"));
+  CHECK_FALSE(is_heavy(withdrawn, "waist"));
+}
+
+TEST_CASE("Several corrections are one picture of their sum, with the list beside it") {
+  MemoryFiles files(her_file());
+  done(job_of({"lower front_neck 1.0", "lower underarm 0.6", "shorten shoulder 0.6"}), files);
+  const std::string& svg = files.files.at(kPicture);
+  for (const char* words : {"1. lower front neck", "2. lower underarm", "3. shorten shoulder",
+                            ">cure: lower underarm<", ">cure: shorten shoulder<"}) {
+    CHECK(has(svg, words));
+  }
+}
+
+TEST_CASE("A correction of one side draws both halves, and only hers as moved") {
+  MemoryFiles files(her_file());
+  FitJob job = job_of({"lower one_shoulder 1.0"});
+  job.side = BodySide::Right;
+  done(job, files);
+  const std::string& svg = files.files.at(kPicture);
+  for (const char* words : {">Front right<", ">Front left<", ">Back right<", ">Back left<"}) {
+    CHECK(has(svg, words));
+  }
+  CHECK(count_of(svg, ">unchanged<") == 2);
+  CHECK(count_of(svg, "class=\"arrow\"") == 4);  // shaft and head on each right half
+}
+
+TEST_CASE("A client file and her picture are one set; elsewhere the picture is written first") {
+  FoldersOfFiles files(her_file());
+  done(job_of({"lower front_neck 1.0"}), files);
+  CHECK(files.sets == std::vector<std::size_t>{3});
+  files.sets.clear();
+  FitJob elsewhere = job_of({"lower underarm 0.6"});
+  elsewhere.out = "pictures";
+  CHECK(done(elsewhere, files).files.back() == "pictures/ondine-fit.svg");
+  CHECK(files.sets == std::vector<std::size_t>{1, 2});
+}
+
+TEST_CASE("Where a picture cannot be written nothing is, and it is said of which file") {
+  for (const std::string closed : {"her", "pictures"}) {
+    FoldersOfFiles files(her_file());
+    files.closed = closed;
+    FitJob job = job_of({"lower front_neck 1.0"});
+    if (closed == "pictures") job.out = closed;
+    const JobResult result = run_fit(job, files);
+    CHECK(result.exit_code == 1);
+    REQUIRE_FALSE(result.problems.empty());
+    CHECK(has(result.problems.front().where, closed + "/"));
+    CHECK(files.files == her_file());
+  }
+}
+
+TEST_CASE("A paper that is none is refused before the client file is touched") {
+  MemoryFiles files(her_file());
+  FitJob job = job_of({"lower front_neck 1.0"});
+  job.paper = "a44";
+  CHECK(run_fit(job, files).exit_code == 2);
+  CHECK(files.files == her_file());
+}
+
+TEST_CASE("The same fitting gives the same picture") {
+  MemoryFiles one(her_file()), two(her_file());
+  done(job_of({"lower underarm 1.0"}), one);
+  done(job_of({"lower underarm 1.0"}), two);
+  CHECK(one.files == two.files);
+}
+
+// The legs are bowed by half of what is taken in on a half (docs/fitting.md, row 32). The dart that
+// row 36 makes in the neckline was nowhere before: what moved most is the side neck.
+TEST_CASE("Bowed legs are a change, and a new dart is no move") {
+  MemoryFiles files(her_file());
+  FitJob hollow = job_of({"take_in under_bust 0.8"});
+  hollow.as = AmountAs::PerHalf;
+  done(hollow, files);
+  CHECK(has(files.files.at(kPicture), "class=\"moved-edge\""));
+  CHECK(has(files.files.at(kPicture), ">0.4 cm<"));
+  MemoryFiles others(her_file());
+  done(job_of({"lengthen below_nape 0.8"}), others);
+  CHECK(std::regex_search(others.files.at(kPicture),
+                          std::regex("class=\"arrow\"[^>]*><title>side_neck_point<")));
+}

@@ -1,0 +1,194 @@
+#include "blockwright/layout/change_page.hpp"
+
+#include "blockwright/base/error.hpp"
+#include "blockwright/figure/seen_figure.hpp"
+#include "blockwright/text/units.hpp"
+#include "sheet_reading.hpp"
+#include "support/each.hpp"
+#include "support/sample_pattern.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace blockwright;
+using namespace blockwright_tests;
+
+namespace {
+
+PrintOptions on(const std::string& paper) {
+  PrintOptions options;
+  options.paper = paper_named(paper);
+  return options;
+}
+
+/// The sample's front with the centre of its neckline lower.
+Pattern with_neck_lower(double by) {
+  Pattern pattern = sample_pattern();
+  Piece& front = pattern.pieces.front();
+  const Point was = front.landmark("front_neck_point");
+  for (Edge& edge : front.edges) {
+    std::vector<Curve> curves = edge.path.curves();
+    for (Curve& curve : curves) {
+      if (auto* s = std::get_if<Segment>(&curve)) {
+        if (s->a == was) s->a.y -= by;
+        if (s->b == was) s->b.y -= by;
+      } else {
+        auto& c = std::get<CubicCurve>(curve);
+        if (c.p0 == was) c.p0.y -= by, c.p1.y -= by;
+        if (c.p3 == was) c.p3.y -= by, c.p2.y -= by;
+      }
+    }
+    edge.path = Path(std::move(curves));
+  }
+  for (Landmark& point : front.landmarks) {
+    if (point.name == "front_neck_point") point.at.y -= by;
+  }
+  return pattern;
+}
+
+ChangePage page_of(std::size_t lines = 1, std::size_t figures = 1) {
+  ChangePage page;
+  page.before = sample_pattern();
+  page.after = with_neck_lower(10.0);
+  page.title = "Ondine Marsh";
+  page.subtitle = "Fitting, session 2026-03-14";
+  page.words = {{"What this changed", true}};
+  for (std::size_t i = 0; i < lines; ++i) {
+    page.words.push_back({std::to_string(i + 1) + ". lower front neck 1.0 cm, and why it was"});
+  }
+  for (std::size_t i = 0; i < figures; ++i) {
+    page.seen.push_back({seen_figure({CorrectionRow::FrontNeckLower}, 0.09), "front neck lower"});
+  }
+  page.before_is = "as it was";
+  page.now_is = "as it is now";
+  return page;
+}
+
+struct Drawn {
+  Sheet sheet;
+  double reduction;
+};
+Drawn drawn_on(const ChangePage& page, const std::string& paper) {
+  TextFonts fonts;
+  DrawnChange drawn = change_page(page, on(paper), fonts);
+  REQUIRE(drawn.plan.pages.size() == 1);
+  return {std::move(drawn.plan.pages.front().furniture), drawn.reduction};
+}
+
+}  // namespace
+
+TEST_CASE("What changed is on one page of any paper, inside its margin, and nothing is to be cut") {
+  for (const char* paper : each({"a4", "letter", "a3", "a1", "roll:300", "210x240", "120x300"})) {
+    for (const std::size_t lines : {1U, 12U, 80U}) {
+      CAPTURE(paper, lines);
+      const auto [sheet, reduction] = drawn_on(page_of(lines, lines), paper);
+      const Box ink = drawn_box(sheet);
+      CHECK(ink.left >= 10.0 - 1e-6);
+      CHECK(ink.bottom >= 10.0 - 1e-6);
+      CHECK(ink.right <= sheet.width - 10.0 + 1e-6);
+      CHECK(ink.top <= sheet.height - 10.0 + 1e-6);
+      CHECK(text_in_the_way(sheet) == "");
+      for (const LineRole role : {LineRole::CutLine, LineRole::FoldLine, LineRole::Grainline,
+                                  LineRole::Notch, LineRole::Hole}) {
+        CHECK(strokes_of(sheet, role).empty());
+      }
+      const std::string text = all_text(sheet);
+      CHECK(text.find("not for cutting") != std::string::npos);
+      CHECK(text.find("cut 1") == std::string::npos);
+      CHECK(text.find("cut 2") == std::string::npos);
+      const bool left_out = text.find("more: see the report") != std::string::npos;
+      CHECK(left_out == (text.find("\n" + std::to_string(lines) + ". lower") == std::string::npos));
+    }
+  }
+}
+
+TEST_CASE("The scale that the page says is the one that it is drawn in") {
+  for (const auto& [paper, words] : {std::pair{"a4", "1:4,"}, {"a1", "1:1,"}}) {
+    const auto [sheet, reduction] = drawn_on(page_of(), paper);
+    CAPTURE(paper, reduction, all_text(sheet));
+    const Piece front = sample_front();
+    const double centre = length(front.edge("centre_front").path) - 10.0;
+    double drawn = 0.0;
+    for (const Stroke* stroke : strokes_named(sheet, "centre_front")) {
+      if (stroke->role == LineRole::After) drawn += length(stroke->path);
+    }
+    CHECK(drawn == Approx(centre / reduction).margin(2.0 / reduction));
+    const std::string said = "1:" + std::to_string(static_cast<int>(reduction)) + ",";
+    CHECK(all_text(sheet).find(said) != std::string::npos);
+    if (std::string(paper) == "a1") CHECK(reduction == 1.0);
+  }
+}
+
+TEST_CASE("What moved is heavy, with one arrow that ends there and says how far") {
+  for (const Unit unit : {Unit::Cm, Unit::Inch}) {
+    ChangePage page = page_of();
+    page.unit = unit;
+    const auto [sheet, reduction] = drawn_on(page, "a4");
+    const auto arrows = strokes_of(sheet, LineRole::Arrow);
+    REQUIRE(arrows.size() == 2);
+    const Path& shaft = arrows.front()->path;
+    CHECK(end_tangent(shaft).y == Approx(-1.0));
+    double heavy_end = 0.0;
+    bool neckline = false;
+    for (const Stroke* stroke : strokes_of(sheet, LineRole::MovedEdge)) {
+      CHECK(stroke->name == "neckline");
+      neckline = true;
+      heavy_end = std::max(heavy_end, -std::min(distance(stroke->path.start(), shaft.end()),
+                                                distance(stroke->path.end(), shaft.end())) +
+                                          1.0);
+    }
+    CHECK(neckline);
+    CHECK(heavy_end > 0.0);
+    const std::string text = all_text(sheet);
+    CHECK(text.find(unit == Unit::Cm ? "1.0 cm\n" : "3/8 in\n") != std::string::npos);
+    CHECK(text.find("laid together at the underarm") != std::string::npos);
+    CHECK(text.find("unchanged") != std::string::npos);
+  }
+}
+
+TEST_CASE("The old line is drawn where it lay elsewhere, and nowhere under the new one") {
+  const auto [sheet, reduction] = drawn_on(page_of(), "a4");
+  const auto before = strokes_of(sheet, LineRole::Before);
+  REQUIRE_FALSE(before.empty());
+  for (const Stroke* stroke : before) {
+    CHECK((stroke->name == "neckline" || stroke->name == "centre_front"));
+  }
+  ChangePage same = page_of();
+  same.after = same.before;
+  const Sheet unchanged = drawn_on(same, "a4").sheet;
+  CHECK(strokes_of(unchanged, LineRole::Before).empty());
+  CHECK(strokes_of(unchanged, LineRole::MovedEdge).empty());
+  CHECK(strokes_of(unchanged, LineRole::Arrow).empty());
+}
+
+TEST_CASE("A page has four figures at most", "[kMostSeenOnPage]") {
+  const auto figures = [](std::size_t count) {
+    const std::string text = all_text(drawn_on(page_of(1, count), "a4").sheet);
+    std::size_t found = 0;
+    for (std::size_t at = text.find("front neck lower"); at != std::string::npos;
+         at = text.find("front neck lower", at + 1)) {
+      ++found;
+    }
+    return found;
+  };
+  CHECK(figures(kMostSeenOnPage) == kMostSeenOnPage);
+  CHECK(figures(kMostSeenOnPage + 1) == kMostSeenOnPage);
+}
+
+TEST_CASE("Pieces that would be drawn smaller than 1:12 are refused", "[kMostReduced]") {
+  TextFonts fonts;
+  ChangePage page = page_of();
+  double last = 0.0, size = 1.0;
+  try {
+    for (; size < 30.0; size *= 1.1) {
+      page.before = page.after = scaled(sample_pattern(), size);
+      last = change_page(page, on("a4"), fonts).reduction;
+    }
+    FAIL("everything fits");
+  } catch (const UsageError& error) {
+    CHECK(error.problem().code == "paper.too_small");
+    CHECK(error.problem().message.plain().find("1:12") != std::string::npos);
+  }
+  CHECK(last == kMostReduced);
+}
