@@ -187,6 +187,15 @@ void carry_out_named(Halves& halves, Job& job) {
   }
 }
 
+/// All lengths of a half, as drafted and by now. Both halves are drafted alike.
+std::vector<MovedLength> lengths_of(const HalfBlock& drafted, const HalfBlock& half,
+                                    const HalfBlock& other) {
+  const auto before = fit_lengths(drafted, drafted);
+  std::vector<MovedLength> lengths;
+  for (const FitLength& is : fit_lengths(half, other)) lengths.push_back(compared(before, is));
+  return lengths;
+}
+
 void add(Problems& problems, const Problems& more) {
   for (const Problem& problem : more) {
     if (std::ranges::count(problems, problem) == 0) problems.push_back(problem);
@@ -222,6 +231,10 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   add(fitted.remarks, judge_half({drafted.right, halves.right}));
   if (!halves.alike()) add(fitted.remarks, judge_half({drafted.right, halves.left()}));
   add(fitted.remarks, judge_centres(halves));
+  fitted.right_lengths = lengths_of(drafted.right, halves.right, halves.left());
+  if (!halves.alike()) {
+    fitted.left_lengths = lengths_of(drafted.right, halves.left(), halves.right);
+  }
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;
 }

@@ -1,53 +1,16 @@
 #include "block_pass.hpp"
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/base/printable.hpp"
 #include "blockwright/files/safe_name.hpp"
+#include "blockwright/job/fit_words.hpp"
 #include "blockwright/measure/client_edit.hpp"
-#include "blockwright/measure/correction_table.hpp"
+#include "fit_corrections.hpp"
+#include "fit_reports.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <iterator>
-#include <sstream>
 
 namespace blockwright {
 namespace {
-
-/// The item-th of --add: "lower front_neck 1.0", or with spaces for underscores: "take in centre
-/// back 1 1/2".
-NewCorrection correction_in_words(const FitJob& job, std::size_t item) {
-  const std::string& words = job.add[item];
-  std::istringstream in(words);
-  std::vector<std::string> parts;
-  for (std::string part; in >> part;) parts.push_back(part);
-  const auto is_number = [](const std::string& part) {
-    return part.find_first_not_of("0123456789./") == std::string::npos;
-  };
-  const auto is_action = [](const std::string& word) {
-    return std::ranges::find(correction_actions(), word) != correction_actions().end();
-  };
-  if (parts.size() > 2 && is_action(parts[0] + "_" + parts[1])) {  // "take in", "let out"
-    parts[0] += "_" + parts[1];
-    parts.erase(parts.begin() + 1);
-  }
-  const auto number = std::ranges::find_if(parts, is_number);
-  if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    refuse_option(place_of("--add", job.places, item),
-                  "'" + shown(words) + "' is not an action, a place and an amount",
-                  "write for example \"lower front_neck 1.0\"");
-  }
-  NewCorrection correction;
-  correction.action = parts[0];
-  correction.place = fmt::format("{}", fmt::join(parts.begin() + 1, number, "_"));
-  correction.by = fmt::format("{}", fmt::join(number, parts.end(), " "));
-  correction.as = job.as;
-  correction.side = job.side.value_or(BodySide::Both);
-  correction.seen = job.seen;
-  return correction;
-}
 
 FittingOf fitting_of(const FitJob& job, const Client& client) {
   FittingOf fitting{job.date, job.toile, job.by, job.note};
@@ -74,9 +37,10 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
 }
 
 std::string with_one_more(const std::string& text, const FitJob& job, std::size_t item) {
-  const NewCorrection correction = correction_in_words(job, item);
+  const Client client = client_in(text, job);
+  const NewCorrection correction = correction_of(job, item, client.unit);
   try {
-    return with_correction({text, job.client}, fitting_of(job, client_in(text, job)), correction);
+    return with_correction({text, job.client}, fitting_of(job, client), correction);
   } catch (const InputError& error) {
     rethrow_for_options(error);
   }
@@ -147,6 +111,11 @@ FolderLock held_for_change(const FitJob& job, FileStore& files) {
   return held;
 }
 
+std::string report_text(const FitJob& job, const FittingReport& report) {
+  if (job.report == ReportKind::Json) return fitting_json(report);
+  return job.list ? story_text(report) : fitting_text(report);
+}
+
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
   const auto held = held_for_change(job, files);
@@ -163,44 +132,82 @@ JobResult fit(const FitJob& job, FileStore& files) {
     in_its_place([&] { files.write_all({{job.client + ".bak", before}, {job.client, after}}); });
     result.files = {job.client, job.client + ".bak"};
   }
-  result.output = job.report == ReportKind::Json ? fitting_json(report) : fitting_text(report);
+  result.output = report_text(job, report);
   return result;
 }
 
-std::string usual_text(const FittingRow& row, Unit unit) {
-  const bool inches = unit == Unit::Inch;
-  const auto told = [&](Length length) {
-    return inches ? inch_fraction(length.inches()) : trimmed(length.cm(), 2);
-  };
-  return told(row.amount.usual) + (inches ? " in (" : " cm (") + told(row.amount.least) + " to " +
-         told(row.amount.most) + ")";
+/// The answers to --ask "armhole digs in"; nothing is changed.
+JobResult answered(const FitJob& job, FileStore& files) {
+  judge(job);
+  if (changes_file(job)) {
+    refuse_option("--ask", "it finds corrections, and others are to be added or withdrawn",
+                  "do one after the other");
+  }
+  const Unit unit = job.unit.value_or(unit_of_client(job.client, files));
+  JobResult result;
+  result.output =
+      job.report == ReportKind::Json ? answers_json(*job.ask, unit) : asked_text(job, unit);
+  return result;
 }
+
+/// What a preview has to ask for again: the key that is refused, and the amount where the block
+/// cannot take it.
+std::string fault_of(const Problem& problem) {
+  for (const std::string key : {"date", "toile", "as", "side"}) {
+    if (problem.where.ends_with(" " + key + " to be added")) return key == "toile" ? "date" : key;
+    if (problem.where == "--" + key) return key;
+  }
+  if (problem.code == "client.order") return "date";
+  if (problem.code == "client.amount") return "as";
+  if (problem.code == "fit.side_missing") return "side";
+  const bool of_amount = problem.where.ends_with(" by to be added") ||
+                         problem.code.starts_with("fit.") || problem.where == "--add";
+  return of_amount ? "amount" : "";
+}
+
+FitPreview refused_preview(const Problem& problem) { return {{problem}, "", fault_of(problem)}; }
 
 }  // namespace
 
-JobResult run_fit(const FitJob& job, FileStore& files) {
-  return guarded(job.client, job.report, job.places, [&] { return fit(job, files); });
+FitPreview preview_fit(const FitJob& job, FileStore& files) {
+  try {
+    judge(job);
+    const std::string before = files.read(job.client);
+    const BlockRun with_it = fitted_block(block_source(edited(job, before), job, job.session));
+    if (has_errors(with_it.problems)) {
+      return refused_preview(worded(with_it.problems.front(), with_it.unit));
+    }
+    const BlockRun without = fitted_block(block_source(before, job, job.session));
+    FitPreview preview;
+    for (const Problem& problem : worded(with_it.problems, with_it.unit)) {
+      const bool was = std::ranges::count(worded(without.problems, without.unit), problem) > 0;
+      if (!was && problem.severity == Severity::Warning) preview.problems.push_back(problem);
+    }
+    preview.does = what_it_does(without, with_it);
+    return preview;
+  } catch (const Error& error) {
+    return refused_preview(error.problem());
+  }
 }
 
-std::vector<Symptom> fitting_symptoms(Unit unit) {
-  std::vector<Symptom> symptoms;
-  for (int stage = 0; stage <= kOneSideStage; ++stage) {
-    for (const FittingRow& row : fitting_catalogue()) {
-      if (row.stage != stage) continue;
-      Symptom symptom{row.number(), stage_name(stage),     row.seen,
-                      row.cause,    usual_text(row, unit), {}};
-      std::ranges::copy_if(correction_words(), std::back_inserter(symptom.answers),
-                           [&](const CorrectionWords& words) { return words.row == row.row; });
-      symptoms.push_back(symptom);
-    }
-  }
-  return symptoms;
+JobResult run_fit(const FitJob& job, FileStore& files) {
+  const bool asks = job.ask && !job.ask->empty();
+  return guarded(job.client, job.report, job.places,
+                 [&] { return asks ? answered(job, files) : fit(job, files); });
 }
 
 Unit unit_of_client(const std::string& path, FileStore& files) {
   ClientJob job;
   job.client = path;
   return client_in(files.read(path), job).unit;
+}
+
+NewestFitting newest_fitting(const std::string& path, FileStore& files) {
+  ClientJob job;
+  job.client = path;
+  const Client client = client_in(files.read(path), job);
+  if (client.fittings.empty()) return {};
+  return {client.fittings.back().date, client.fittings.back().toile};
 }
 
 }  // namespace blockwright

@@ -54,7 +54,7 @@ void correct(MemoryFiles& files, int toile, const std::string& date, const std::
   FitJob job;
   job.client = "sabine.json";
   job.add = {words};
-  job.as = as;
+  if (as) job.as = {as};
   job.date = date;
   job.toile = toile;
   const JobResult result = run_fit(job, files);

@@ -64,6 +64,9 @@ struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work
   Problems remarks;
+  /// Every length of the right half, and of the left one where it differs: as drafted, and with all
+  /// corrections. Whole girths are of both halves.
+  std::vector<MovedLength> right_lengths, left_lengths;
 };
 
 /// Applies rows to a drafted block, in the fitter's order: by stage, within a stage as given.

@@ -21,6 +21,7 @@ struct FoundCorrections {
   std::vector<FoundCorrection> best;        ///< at most kMostFound, the likeliest first
   std::vector<std::string> not_understood;  ///< words that mean nothing here, as typed
   BodySide side = BodySide::Both;           ///< the side that she named
+  bool is_whole = false;                    ///< a part of the body and what is seen there
 };
 
 inline constexpr std::size_t kMostFound = 5;

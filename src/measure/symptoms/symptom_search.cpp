@@ -212,11 +212,16 @@ bool is_called(const SymptomPart& part, const std::vector<SaidWord>& words) {
   return is_name(part.name) || std::ranges::any_of(listed(part.also), is_name);
 }
 
+bool is_whole(const Concepts& said) {
+  const Concepts nothing;
+  return named(said, nothing, is_part).any && named(said, nothing, is_sight).any;
+}
+
 }  // namespace
 
 FoundCorrections find_corrections(std::string_view seen) {
   const Understood said = understood(seen);
-  FoundCorrections found{{}, said.unknown, said.side};
+  FoundCorrections found{{}, said.unknown, said.side, is_whole(said.concepts)};
   if (said.concepts.empty()) return found;
   const std::vector<Ranked> all = ranked(seen, said.concepts);
   for (const Ranked& one : all) {
