@@ -166,8 +166,10 @@ bool FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused, F
 }
 
 Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview) const {
-  say("It makes " + preview.does + ".");
-  for (const Problem& problem : preview.problems) say("Mind: " + refusal_of(problem));
+  say("On the pattern: " + preview.does + ".");
+  for (const Problem& problem : preview.problems) {
+    say("Mind, " + problem.where + ": " + refusal_of(problem));
+  }
   while (const auto line = asked("Write it? (Enter: yes; no; or another amount)")) {
     if (line->empty() || is_yes(*line)) return Agreed::Yes;
     if (is_no(*line)) {

@@ -92,8 +92,9 @@ std::string answers_json(const std::string& seen, Unit unit) {
                     {"least_mm", usual.least.mm()},
                     {"most_mm", usual.most.mm()}});
   }
-  const Json whole = {
-      {"seen", printable(seen)}, {"answers", list}, {"not_understood", answers.not_understood}};
+  Json not_understood = Json::array();
+  for (const std::string& word : answers.not_understood) not_understood.push_back(shown(word));
+  const Json whole = {{"seen", shown(seen)}, {"answers", list}, {"not_understood", not_understood}};
   return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -159,7 +159,7 @@ std::string fault_of(const Problem& problem) {
   }
   if (problem.code == "client.order") return "date";
   if (problem.code == "client.amount") return "as";
-  if (problem.code == "fit.side_missing") return "side";
+  if (problem.code == "fit.side_missing" || problem.code == "client.missing") return "side";
   const bool of_amount = problem.where.ends_with(" by to be added") ||
                          problem.code.starts_with("fit.") || problem.where == "--add";
   return of_amount ? "amount" : "";

@@ -78,7 +78,9 @@ std::string story_text(const FittingReport& report) {
     }
     text += look_first_text(fitting);
   }
-  return text + tapes_text(report) + problem_list(report.problems);
+  Problems warnings = report.problems;
+  std::erase_if(warnings, [](const Problem& p) { return p.severity == Severity::Note; });
+  return text + tapes_text(report) + problem_list(warnings);
 }
 
 }  // namespace blockwright

@@ -212,7 +212,7 @@ TEST_CASE("An answer of 1000 bytes is read; a longer one is refused, naming the 
 TEST_CASE("What is seen is said in words; a letter, an amount and yes write the correction") {
   const Asked asked = new_fitting("armhole digs in\na\n1,0\n2026-07-20\n1\n\n\n");
   CHECK(asked.says("  a  lower underarm"));
-  CHECK(asked.says("It makes bust "));
+  CHECK(asked.says("On the pattern: bust "));
   CHECK(asked.says("cm, stays; waist 7"));
   CHECK(asked.says("Added: lower underarm 1,0, toile 1 of 2026-07-20."));
   CHECK(asked.wrote(R"("underarm", "by": 1.0, "seen": "armhole digs in")"));

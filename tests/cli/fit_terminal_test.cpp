@@ -38,7 +38,7 @@ void add_one(AtTerminal& program) {
   program.type("2026-07-20\n");
   REQUIRE(program.says("Which toile?"));
   program.type("\n");
-  REQUIRE(program.says("It makes bust"));
+  REQUIRE(program.says("On the pattern: bust"));
   REQUIRE(program.says("Write it?"));
   program.type("yes\n");
   REQUIRE(program.says("Added: lower underarm 1,0 cm, toile 1 of 2026-07-20."));

@@ -119,7 +119,7 @@ TEST_CASE("Withdrawn corrections stay in the file and are not applied") {
 TEST_CASE("Corrections are shown in the fitter's order, not in that of the file") {
   MemoryFiles files = files_here();
   FitJob job = adding("lower underarm 0.6");
-  job.add = {"lower underarm 0.6", "lower front_neck 0.6", "shorten below_bust 1.0"};
+  job.add = {"lower underarm 0.6", "lower front_neck 0.6", "shorten below_bust 1.0 length"};
   const Json report = done(job, files);
   std::vector<int> numbers, stages;
   for (const Json& correction : report["corrections"]) {

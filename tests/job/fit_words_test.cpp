@@ -163,9 +163,13 @@ TEST_CASE("What a correction would do is told before a letter is written") {
   CHECK(files.files["verity.json"] == before);
   CHECK(files.files.size() == 1);
   CHECK(preview.at_fault.empty());
-  // The row's law: 1 cm on the half takes 2 cm off the whole waist; the bust line stays.
+  // The row's law: 1 cm on the half takes 2 cm off the whole waist.
   CHECK(has(preview.does, "(-2.0)"));
-  CHECK(has(preview.does, "cm, stays"));
+  // The underarm comes down the side, which keeps both girths.
+  const std::string underarm = preview_fit(adding({"lower underarm 1"}), files).does;
+  CHECK(has(underarm, "cm, stays; waist "));
+  CHECK(has(underarm, "cm, stays; front side "));
+  CHECK(has(underarm, "(-1.0)"));
   // A second of the same row is told by itself, not with the first.
   run_fit(adding({"take_in waist 1 per_half"}), files);
   CHECK(has(preview_fit(adding({"take_in waist 0.5 per_half"}), files).does, "(-1.0)"));
@@ -180,7 +184,7 @@ TEST_CASE("A refused preview says what has to be asked for again") {
     return preview.at_fault;
   };
   CHECK(fault(adding({"lower front_neck 99"})) == "amount");
-  CHECK(fault(adding({"lower front_neck 9.9"})) == "amount");
+  CHECK(fault(adding({"shorten shoulder 9.9"})) == "amount");
   CHECK(fault(adding({"take_in waist 1 per_seam"})) == "as");
   CHECK(fault(adding({"lower one_shoulder 1"})) == "side");
   FitJob job = adding({"lower front_neck 1"});
