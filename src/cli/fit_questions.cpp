@@ -153,16 +153,18 @@ bool FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused, F
   }
   if (refused.at_fault == "as") {
     wanted.as = std::nullopt;
-    return ask_way(wanted);
+    return wanted.correction->must_say && ask_way(wanted);
   }
   if (refused.at_fault == "side") {
     wanted.side = std::nullopt;
-    return ask_side(wanted);
+    return wanted.correction->one_sided && ask_side(wanted);
   }
-  if (refused.at_fault != "date") return false;
-  job.date.clear();
-  job.toile = 0;
-  return fitting(job.date, job.toile);
+  const bool both = refused.at_fault == "fitting";
+  const bool of_date = both || refused.at_fault == "date";
+  const bool of_toile = both || refused.at_fault == "toile";
+  if (of_date) job.date.clear();
+  if (of_toile) job.toile = 0;
+  return (of_date || of_toile) && fitting(job.date, job.toile);
 }
 
 Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview) const {

@@ -2,6 +2,7 @@
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/fit_words.hpp"
 #include "blockwright/measure/client_edit.hpp"
+#include "blockwright/measure/symptom_search.hpp"
 #include "fit_corrections.hpp"
 #include "fit_reports.hpp"
 #include "guarded.hpp"
@@ -27,9 +28,21 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
   return fitting;
 }
 
+/// Where there is no such correction, those that the words may mean are named.
+Problem with_near_words(Problem problem, const NewCorrection& correction,
+                        const std::string& words) {
+  if (find_correction_words(correction.action, correction.place) != nullptr) return problem;
+  std::string near;
+  for (const FoundCorrection& found : find_corrections(words).best) {
+    near += (near.empty() ? "" : ", ") + std::string(found.words->action) + " " +
+            std::string(found.words->place);
+  }
+  if (!near.empty()) problem.hint += "; by its words it may be: " + near;
+  return problem;
+}
+
 /// The reader's cures speak of keys of the file; at the command line they are options.
-[[noreturn]] void rethrow_for_options(const InputError& error) {
-  Problem problem = error.problem();
+[[noreturn]] void rethrow_for_options(Problem problem) {
   for (const std::string& key : problem.options) {
     if (has_option(Command::Fit, key)) problem.hint += "; at the command line: --" + key;
   }
@@ -42,7 +55,7 @@ std::string with_one_more(const std::string& text, const FitJob& job, std::size_
   try {
     return with_correction({text, job.client}, fitting_of(job, client), correction);
   } catch (const InputError& error) {
-    rethrow_for_options(error);
+    rethrow_for_options(with_near_words(error.problem(), correction, job.add[item]));
   }
 }
 
@@ -57,7 +70,7 @@ struct AskedBy {
 AskedBy at_fault(const AskedBy& asked, const std::string& where, const OptionPlaces& places) {
   for (const std::string key : {"date", "note", "as", "side", "seen"}) {
     if (where.ends_with(" " + key + " to be added") && places.contains("--" + key)) {
-      return {"--" + key};
+      return {"--" + key, asked.item};
     }
   }
   return asked;
@@ -154,10 +167,10 @@ JobResult answered(const FitJob& job, FileStore& files) {
 /// cannot take it.
 std::string fault_of(const Problem& problem) {
   for (const std::string key : {"date", "toile", "as", "side"}) {
-    if (problem.where.ends_with(" " + key + " to be added")) return key == "toile" ? "date" : key;
+    if (problem.where.ends_with(" " + key + " to be added")) return key;
     if (problem.where == "--" + key) return key;
   }
-  if (problem.code == "client.order") return "date";
+  if (problem.code == "client.order") return "fitting";
   if (problem.code == "client.amount") return "as";
   if (problem.code == "fit.side_missing" || problem.code == "client.missing") return "side";
   const bool of_amount = problem.where.ends_with(" by to be added") ||

@@ -223,7 +223,7 @@ TEST_CASE("Words of --ask are answered at once; a correction may be typed with i
   CHECK(asked.says("  a  take_in waist"));
   CHECK_FALSE(asked.says("By how much"));
   CHECK_FALSE(asked.says("How did you read"));
-  CHECK(asked.wrote(R"("date": "2026-08-01", "toile": 1)"));
+  CHECK(asked.wrote(R"("date": "2026-08-01")"));
   CHECK(asked.wrote(R"("waist", "by": 1.0, "as": "per_half", "seen": "waist loose")"));
 }
 
@@ -250,13 +250,15 @@ TEST_CASE("A part of the body shows all that can be done there, and all shows ev
 TEST_CASE("Whatever is refused is asked for again, and nothing else") {
   // Not an amount, too much, then right; a way that there is not; a date that is none.
   const Asked asked =
-      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2026-07-20\n1\n1\n\n\n");
+      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2\n2026-07-20\n1\n\n\n");
   INFO(asked.said);
   CHECK(asked.says("\"much\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2"));
   CHECK(asked.says("one of the words above"));
   CHECK(asked.says("\"20 July\" is not a date"));
-  CHECK(asked.wrote(R"("date": "2026-07-20", "toile": 1)"));
+  CHECK(asked.wrote(R"("date": "2026-07-20")"));
   CHECK(asked.wrote(R"("waist", "by": 1, "as": "per_half", "seen": "waist loose")"));
+  CHECK(asked.wrote("\"toile\": 2"));
+  CHECK(count_of(asked.said, "Which toile?") == 1);
   CHECK(count_of(asked.said, "How did you read") == 2);  // once more for "sideways" alone
   CHECK(count_of(asked.said, "What do you see?") == 2);
 }

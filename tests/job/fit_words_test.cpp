@@ -2,6 +2,7 @@
 // by toile.
 #include "blockwright/job/fit_words.hpp"
 
+#include "block_pass.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
@@ -92,6 +93,23 @@ TEST_CASE("A refused amount says what would be accepted") {
   CHECK(has(refused(adding({"lower front_neck 1 roughly"})), "'roughly' of"));
   CHECK(has(refused(adding({"take_in waist 1"})), "\"per_half\": cloth on one half"));
   CHECK(has(refused(adding({"lower front_neck -1"})), "raise"));
+}
+
+TEST_CASE("A refusal of the block names the amount as it was given, not as it is counted") {
+  const std::string said = refused(adding({"shorten shoulder 3 1/2 in"}));
+  INFO(said);
+  CHECK(has(said, "3 1/2 in: "));
+  CHECK_FALSE(has(said, "8.9"));
+  const std::string seam = refused(adding({"take_in side 9,5 cm per_seam"}));
+  INFO(seam);
+  CHECK(has(seam, "9.5 cm: "));
+  CHECK_FALSE(has(seam, "19"));
+}
+
+TEST_CASE("Words that are no correction are answered with those that they may mean") {
+  const std::string said = refused(adding({"lower neck 1"}));
+  INFO(said);
+  CHECK(has(said, "by its words it may be: lower front_neck"));
 }
 
 TEST_CASE("Each --as, --seen and --side is of the --add before it") {
@@ -240,15 +258,18 @@ TEST_CASE("At most five lines say what to look at first", "[kMostLookedAt]") {
 TEST_CASE("The map page of a toile says what to look at first; that of a card does not") {
   MemoryFiles files = files_in(Unit::Cm);
   REQUIRE(run_fit(adding({"lower front_neck 1.0"}), files).exit_code == 0);
+  FitJob second = adding({"shorten shoulder 0.5"});
+  second.toile = 2;
+  REQUIRE(run_fit(second, files).exit_code == 0);
   Job job;
   job.client = "verity.json";
-  job.out = "out";
-  job.write = {OutputKind::Svg};
-  REQUIRE(run_job(job, files).exit_code == 0);
-  CHECK(has(files.files["out/verity-toile.svg"], "Look at these first on this toile"));
-  job.cut = CutStyle::Card;
-  REQUIRE(run_job(job, files).exit_code == 0);
-  CHECK_FALSE(has(files.files["out/verity-card.svg"], "Look at these first"));
+  const BlockRun run = fitted_block(block_source(job, files));
+  // Because of the newest fitting: its row makes these four void.
+  const auto looked_at = notes_of(report_of(run, CutStyle::Toile)).look_first;
+  REQUIRE(looked_at.size() == 4);
+  CHECK(looked_at.front() ==
+        "front armhole edge taken in: the front armhole gapes, a fold to the bust");
+  CHECK(notes_of(report_of(run, CutStyle::Card)).look_first.empty());
 }
 
 TEST_CASE("Every part of the body has its corrections, and its name finds them") {

@@ -181,6 +181,15 @@ TEST_CASE("Words that are not understood are named; the others are answered all 
   CHECK(words_of(found.best.front()) == "lower underarm");
 }
 
+TEST_CASE("No more than five words are named as not understood, each once", "[kMostUnknown]") {
+  const auto unknown = [](const char* said) {
+    return find_corrections(said).not_understood.size();
+  };
+  CHECK(unknown("wob wob wob") == 1);
+  CHECK(unknown("wob zib quax flum drob") == kMostUnknown);
+  CHECK(unknown("wob zib quax flum drob plimp") == kMostUnknown);
+}
+
 TEST_CASE("A side that is named is heard, and rows of one side answer only then") {
   CHECK(find_corrections("right shoulder lower").side == BodySide::Right);
   CHECK(find_corrections("waist loose on the left").side == BodySide::Left);

@@ -17,7 +17,8 @@ struct RowAmount {
   double by = 0.0;  ///< mm, as read
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
-  std::string place;  ///< which dart or seam, for rows of several; as Correction::place
+  std::string place;       ///< which dart or seam, for rows of several; as Correction::place
+  std::string given = {};  ///< the amount as it was given, for a refusal; may be empty
 };
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the

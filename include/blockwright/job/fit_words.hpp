@@ -42,7 +42,8 @@ std::string not_found_text(const FitAnswers& answers);
 struct FitPreview {
   Problems problems;  ///< those that it brings; with an error it cannot be done
   std::string does;   ///< "bust 99.0 cm, stays; waist 76.0 -> 74.0 cm ..."; empty with an error
-  /// What has to be asked for again: "amount", "as", "side", "date"; empty: something else.
+  /// What has to be asked for again: "amount", "as", "side", "date", "toile", or
+  /// "fitting": both of these; empty: something else.
   std::string at_fault;
 };
 /// Requires: the job adds one correction.

@@ -19,7 +19,7 @@ struct FoundCorrection {
 /// The answer to what a fitter says she sees.
 struct FoundCorrections {
   std::vector<FoundCorrection> best;        ///< at most kMostFound, the likeliest first
-  std::vector<std::string> not_understood;  ///< words that mean nothing here, as typed
+  std::vector<std::string> not_understood;  ///< words that mean nothing here, as typed, at most five
   BodySide side = BodySide::Both;           ///< the side that she named
   bool is_whole = false;                    ///< a part of the body and what is seen there
 };

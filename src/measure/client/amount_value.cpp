@@ -47,7 +47,7 @@ std::string large_hint(const WrittenAmount& written, Unit unit) {
     return "a toile that is so far off is not corrected: measure again and redraft";
   }
   if (written.text.ends_with("mm")) return "look at the unit";
-  return fmt::format("did you mean {} mm? Write it with its unit, \"{} mm\"; without one it is {}",
+  return fmt::format("did you mean {} mm? Write it with its unit, \"{} mm\"; without one it is read in {}",
                      written.plain, written.plain, unit_word(unit));
 }
 

@@ -8,7 +8,7 @@ namespace {
 // clang-format off
 constexpr SymptomEntry kNeck[] = {
     {"lower", "front_neck", "The front neck comes down at the centre, to nothing at the side neck points.",
-     "front neck cuts; front neck high; front neck tight; front neck fold tight; neck cuts; front neck rides"},
+     "front neck cuts; front neck high; front neck tight; front neck fold tight; neck cuts; neck high; front neck rides"},
     {"raise", "front_neck", "The front neck goes up at the centre, to nothing at the side neck points.",
      "front neck low; front neck low wide; front neck long; front neck below"},
     {"widen", "neck", "Both necklines go into the pieces all round; the shoulders become shorter.",

@@ -118,8 +118,15 @@ class Reader {
       add(at == 0 ? wished(stems.front(), found->second) : found->second, words_[at].stem);
       return count;
     }
-    if (!is_known(words_[at].stem)) result_.unknown.push_back(words_[at].typed);
+    if (!is_known(words_[at].stem)) name(words_[at].typed);
     return 1;
+  }
+
+  /// Each word once, and no more than a person reads.
+  void name(const std::string& typed) {
+    std::vector<std::string>& unknown = result_.unknown;
+    const bool is_new = std::ranges::find(unknown, typed) == unknown.end();
+    if (is_new && unknown.size() < kMostUnknown) unknown.push_back(typed);
   }
 
   void add(const Concepts& concepts, const std::string& stem) {

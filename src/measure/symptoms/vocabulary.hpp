@@ -107,6 +107,9 @@ std::span<const std::string_view> articles();
 /// Words that say nothing of a fault where no longer words hold them: "in", "too".
 std::span<const std::string_view> empty_words();
 
+/// Words that are named as not understood, at most.
+inline constexpr std::size_t kMostUnknown = 5;
+
 /// What was said, understood.
 struct Understood {
   Concepts concepts;
