@@ -160,9 +160,10 @@ const std::vector<Entry>& entries() {
 
 /// "lower the front neck" has the words of lower front_neck; the most of them count.
 Rank rank_of_own_words(const std::vector<SaidWord>& said, const Entry& entry) {
+  const auto same = [](const SaidWord& a, const SaidWord& b) { return a.stem == b.stem; };
   const auto found =
-      std::ranges::search(said, entry.own_words, {}, &SaidWord::stem, &SaidWord::stem);
-  if (found.empty()) return {};
+      std::search(said.begin(), said.end(), entry.own_words.begin(), entry.own_words.end(), same);
+  if (found == said.end()) return {};
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
