@@ -51,7 +51,7 @@ void FitQuestions::show(const std::vector<FitAnswer>& answers) const {
   prompt_.out() << "\n" << printable_lines(lettered_text(answers));
 }
 
-std::optional<WantedCorrection> FitQuestions::correction(std::string seen) const {
+std::optional<WantedCorrection> FitQuestions::correction(const std::string& seen) const {
   FitChoice choice(unit_);
   if (!seen.empty()) choice.hear(seen);
   for (;;) {
@@ -62,7 +62,7 @@ std::optional<WantedCorrection> FitQuestions::correction(std::string seen) const
                                   : "\nWhat do you see?");
     if (!line) return std::nullopt;
     if (line->empty() && !begun) return std::nullopt;
-    if (const auto wanted = choice.hear(line->empty() ? "back" : *line)) return wanted;
+    if (auto wanted = choice.hear(line->empty() ? "back" : *line)) return wanted;
   }
 }
 

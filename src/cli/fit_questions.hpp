@@ -41,7 +41,7 @@ class FitQuestions {
 
   /// What is seen, and which correction answers it; nothing: she is done. `seen` is asked for where
   /// it is empty.
-  std::optional<WantedCorrection> correction(std::string seen) const;
+  std::optional<WantedCorrection> correction(const std::string& seen) const;
   /// Asks for the amount, how it was read and the side, where they are missing. False: she leaves.
   bool complete(WantedCorrection& wanted) const;
   /// Asks for date and toile of the fitting where they are missing. False: she leaves.

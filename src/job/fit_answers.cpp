@@ -32,6 +32,7 @@ FitAnswer answer_of(const FoundCorrection& found, Unit unit) {
 
 std::vector<FitAnswer> answers_of(const std::vector<FoundCorrection>& found, Unit unit) {
   std::vector<FitAnswer> answers;
+  answers.reserve(found.size());
   for (const FoundCorrection& one : found) answers.push_back(answer_of(one, unit));
   return answers;
 }

@@ -82,7 +82,7 @@ std::string amount_of(const FitJob& job, std::size_t item, const TypedCorrection
                               "behind it cm, mm or in where it is not in {}",
                               unit_word(unit)));
   }
-  const std::string text = amount_for_file(*amount, unit);
+  std::string text = amount_for_file(*amount, unit);
   if (text.empty()) {
     refuse_option(place_of_add(job, item), "'" + shown(typed.amount) + "': of an inch or of a cm?",
                   fmt::format("write \"{} in\" or \"{} cm\"", amount->number, amount->number));

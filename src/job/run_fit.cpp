@@ -166,9 +166,9 @@ JobResult answered(const FitJob& job, FileStore& files) {
 /// What a preview has to ask for again: the key that is refused, and the amount where the block
 /// cannot take it.
 std::string fault_of(const Problem& problem) {
-  for (const std::string key : {"date", "toile", "as", "side"}) {
-    if (problem.where.ends_with(" " + key + " to be added")) return key;
-    if (problem.where == "--" + key) return key;
+  for (const char* const key : {"date", "toile", "as", "side"}) {
+    if (problem.where.ends_with(std::string(" ") + key + " to be added")) return key;
+    if (problem.where == std::string("--") + key) return key;
   }
   if (problem.code == "client.order") return "fitting";
   if (problem.code == "client.amount") return "as";

@@ -34,7 +34,7 @@ bool begins_amount(const std::string& word) {
   constexpr std::array<std::string_view, 7> signs{"¼", "½", "¾", "⅛", "⅜", "⅝", "⅞"};
   const bool sign = std::ranges::any_of(signs, [&](auto s) { return word.starts_with(s); });
   const std::size_t at = word.find_first_not_of("-.,");
-  return sign || (at != std::string::npos && at <= 2 && first.find(word[at]) != first.npos);
+  return sign || (at <= 2 && first.find(word[at]) != first.npos);
 }
 
 bool is_filler(const std::string& word) {

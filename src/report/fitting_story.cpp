@@ -60,6 +60,7 @@ std::vector<std::string> look_first(const std::vector<Correction>& corrections) 
   std::ranges::stable_sort(rows, {}, [](CorrectionRow row) { return fitting_row(row).stage; });
   rows.resize(std::min(rows.size(), kMostLookedAt));
   std::vector<std::string> lines;
+  lines.reserve(rows.size());
   for (const CorrectionRow row : rows) {
     lines.push_back(std::string(fitting_row(row).name) + ": " + std::string(fitting_row(row).seen));
   }

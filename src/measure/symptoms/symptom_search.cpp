@@ -95,16 +95,20 @@ int likeness(const Concepts& said, const Concepts& saying) {
 }
 
 /// How many of the parts and sights that she named the saying has: all, some kin, or none.
+struct Compared {
+  const Concepts& said;
+  const Concepts& saying;
+};
 struct Named {
   bool any = false, has_some = false, has_all = true;
 };
-Named named(const Concepts& said, const Concepts& saying, bool (*of_kind)(Concept)) {
+Named named(const Compared& compared, bool (*of_kind)(Concept)) {
   Named result;
   for (unsigned i = 0; i < kConceptCount; ++i) {
     const Concept one{i};
-    if (!of_kind(one) || !said.has(one)) continue;
+    if (!of_kind(one) || !compared.said.has(one)) continue;
     result.any = true;
-    const int near = nearest_in(one, saying);
+    const int near = nearest_in(one, compared.saying);
     result.has_some = result.has_some || near > 0;
     result.has_all = result.has_all && near == 100;
   }
@@ -120,7 +124,7 @@ struct Rank {
 
 Rank rank_of(const Concepts& said, const Concepts& saying) {
   if (contradicts(said, saying)) return {};
-  const Named parts = named(said, saying, is_part), sights = named(said, saying, is_sight);
+  const Named parts = named({said, saying}, is_part), sights = named({said, saying}, is_sight);
   if (parts.any && !parts.has_some) return {};
   if (sights.any && !sights.has_some) return {};
   const int place = !parts.any || parts.has_all ? 2 : 1;
@@ -215,7 +219,7 @@ bool is_called(const SymptomPart& part, const std::vector<SaidWord>& words) {
 
 bool is_whole(const Concepts& said) {
   const Concepts nothing;
-  return named(said, nothing, is_part).any && named(said, nothing, is_sight).any;
+  return named({said, nothing}, is_part).any && named({said, nothing}, is_sight).any;
 }
 
 }  // namespace
