@@ -19,6 +19,7 @@ class CommandOptions {
   void take(FileStore& files) const;
 
  private:
+  CLI::App* command_;
   JobOptions options_;
   std::vector<const CLI::Option*> typed_;  ///< one for each option
   CLI::Option* job_file_;

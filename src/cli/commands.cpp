@@ -11,6 +11,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <csignal>
 #include <ctime>
 #include <fcntl.h>
@@ -20,6 +21,7 @@
 #include <string>
 #include <string_view>
 #include <unistd.h>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -106,14 +108,6 @@ JobResult run_pieces(Job& job, FileStore& files) {
   return run_job(job, files);
 }
 
-JobResult run_fitting(FitJob& job, FileStore& files) {
-  if (job.ask) {
-    judge(JobOptions(job));
-    ask_for_corrections(job, files, std::cin, std::cout);
-  }
-  return run_fit(job, files);
-}
-
 std::string today() {
   const std::time_t now = std::time(nullptr);
   std::tm local{};
@@ -144,6 +138,24 @@ class InterruptEndsInput {
  private:
   struct sigaction before_ {};
 };
+
+/// Whether the prompt goes on from what she asks for: not where a report of the answers is wanted.
+bool goes_on_to_ask(const FitJob& job) {
+  if (!job.ask) return false;
+  const bool report_named =
+      std::ranges::find(job.typed, "--report") != job.typed.end() || job.report == ReportKind::Json;
+  return job.ask->empty() || (is_at_terminal() && !report_named);
+}
+
+JobResult run_fitting(FitJob& job, FileStore& files) {
+  if (job.ask && job.client.empty()) std::swap(*job.ask, job.client);  // fit --ask CLIENT
+  if (goes_on_to_ask(job)) {
+    judge(JobOptions(job));
+    const InterruptEndsInput ends;
+    ask_for_corrections(job, today(), files, {std::cin, std::cout});
+  }
+  return run_fit(job, files);
+}
 
 JobResult ask_session(const TapeJob& job, FileStore& files) {
   const InterruptEndsInput ends;

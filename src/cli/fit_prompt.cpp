@@ -2,11 +2,11 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/job/fit_words.hpp"
+#include "fit_questions.hpp"
 #include "new_tape_prompt.hpp"
 #include "prompt.hpp"
 
-#include <algorithm>
-#include <istream>
 #include <optional>
 #include <ostream>
 #include <string>
@@ -15,93 +15,88 @@
 namespace blockwright {
 namespace {
 
-/// The symptom whose row the fitter names.
-const Symptom* chosen_symptom(const Prompt& prompt, const std::vector<Symptom>& symptoms) {
-  std::string_view stage;
-  for (const Symptom& symptom : symptoms) {
-    if (symptom.stage != stage) prompt.out() << "\n" << symptom.stage << "\n";
-    stage = symptom.stage;
-    prompt.show(static_cast<std::size_t>(symptom.row), symptom.seen);
+/// The session at the prompt: what is seen, which correction, how much; then it is written.
+class FitSession {
+ public:
+  FitSession(FitJob& job, FileStore& files, const AskedOn& on)
+      : job_(job), files_(files), ask_(on, unit_of_client(job.client, files)) {
+    const NewestFitting newest = newest_fitting(job.client, files);
+    if (job_.date.empty()) job_.date = newest.date;
+    if (job_.toile == 0) job_.toile = newest.toile;
   }
-  const auto row = prompt.choice("What is seen? (nothing: done)", symptoms.size());
-  if (!row) return nullptr;
-  const auto found = std::ranges::find(symptoms, static_cast<int>(*row) + 1, &Symptom::row);
-  return found == symptoms.end() ? nullptr : &*found;
-}
 
-std::string words_of(const CorrectionWords& correction) {
-  return std::string(correction.action) + " " + std::string(correction.place);
-}
-
-const CorrectionWords* chosen_answer(const Prompt& prompt, const Symptom& seen) {
-  prompt.out() << "Often because: " << seen.cause << "\nUsual amount: " << seen.usual << "\n";
-  for (std::size_t i = 0; i < seen.answers.size(); ++i) {
-    prompt.show(i + 1, words_of(seen.answers[i]));
+  void run(std::string seen) {
+    if (seen.empty()) ask_.introduce();
+    if (job_.toile != 0) {
+      ask_.say("These go to toile " + std::to_string(job_.toile) + " of " + job_.date +
+               "; --date and --toile name another.");
+    }
+    while (const auto wanted = ask_.correction(seen)) {
+      seen.clear();
+      add(*wanted);
+    }
   }
-  if (seen.answers.size() == 1) return &seen.answers[0];
-  const auto which = prompt.choice("Which correction?", seen.answers.size());
-  return which ? &seen.answers[*which] : nullptr;
-}
 
-struct Answered {
-  std::string words;
-  std::optional<AmountAs> as = {};
-  std::optional<BodySide> side = {};
+ private:
+  /// Asks for what is missing, shows what it does, writes it if she says yes. What is refused is
+  /// asked for again, and nothing else.
+  void add(WantedCorrection wanted) {
+    if (!ask_.complete(wanted) || !ask_.fitting(job_.date, job_.toile)) return;
+    for (;;) {
+      const FitJob one = job_with(wanted);
+      const FitPreview preview = preview_fit(one, files_);
+      if (preview.does.empty()) {
+        if (!ask_.mended(wanted, preview, job_)) return;
+        continue;
+      }
+      const Agreed agreed = ask_.agreed(wanted, preview);
+      if (agreed == Agreed::Yes) write(one, wanted);
+      if (agreed != Agreed::OtherAmount) return;
+    }
+  }
+
+  [[nodiscard]] FitJob job_with(const WantedCorrection& wanted) const {
+    FitJob one = job_;
+    one.add = {wanted.words + " " + wanted.amount};
+    one.as = {wanted.as};
+    one.side = {wanted.side};
+    one.seen = {wanted.seen};
+    one.undo = one.redo = {};
+    one.typed = {};
+    one.ask = std::nullopt;
+    one.list = false;
+    one.report = ReportKind::Text;
+    return one;
+  }
+
+  void write(const FitJob& one, const WantedCorrection& wanted) {
+    const JobResult result = run_fit(one, files_);
+    if (result.exit_code == 0) {
+      ask_.say("Added: " + shown(wanted.words + " " + wanted.amount) + ", toile " +
+               std::to_string(job_.toile) + " of " + job_.date + ".");
+      return;
+    }
+    for (const Problem& problem : result.problems) ask_.say(to_text(problem));
+  }
+
+  FitJob& job_;
+  FileStore& files_;
+  FitQuestions ask_;
 };
-
-/// Asks how the amount was read, where that must be said; false if the fitter leaves.
-bool ask_way(const Prompt& prompt, const CorrectionWords& correction, Answered& answered) {
-  if (!correction.must_say) return true;
-  const std::vector<AmountAs>& ways = correction.readings;
-  for (std::size_t i = 0; i < ways.size(); ++i) prompt.show(i + 1, amount_way(ways[i]).meaning);
-  const auto way = prompt.choice("How was it read?", ways.size());
-  if (way) answered.as = ways[*way];
-  return way.has_value();
-}
-
-std::optional<Answered> one_correction(const Prompt& prompt, const std::vector<Symptom>& symptoms,
-                                       Unit unit) {
-  const Symptom* seen = chosen_symptom(prompt, symptoms);
-  const CorrectionWords* correction = seen == nullptr ? nullptr : chosen_answer(prompt, *seen);
-  if (correction == nullptr) return std::nullopt;
-  const auto amount = prompt.answer(words_of(*correction) + " by how much, in " +
-                                    std::string(unit_name(unit)) + "?");
-  if (!amount || amount->empty()) return std::nullopt;
-  Answered answered{words_of(*correction) + " " + *amount};
-  if (!ask_way(prompt, *correction, answered)) return std::nullopt;
-  if (correction->one_sided) {
-    const auto side = prompt.choice("On which side? 1 left, 2 right", 2);
-    if (!side) return std::nullopt;
-    answered.side = *side == 0 ? BodySide::Left : BodySide::Right;
-  }
-  return answered;
-}
 
 }  // namespace
 
-void ask_for_corrections(FitJob& job, FileStore& files, std::istream& in, std::ostream& out) {
+void ask_for_corrections(FitJob& job, const std::string& today, FileStore& files,
+                         const Terminal& at) {
   Job drafted;
   drafted.client = job.client;
   drafted.session = job.session;
   drafted.unit = job.unit;
-  ask_of_explained(drafted, files, in, out);
-  const Unit unit = unit_of_client(job.client, files);
-  const std::vector<Symptom> symptoms = fitting_symptoms(unit);
-  while (const auto answered = one_correction(Prompt(in, out), symptoms, unit)) {
-    FitJob one = job;
-    one.add = {answered->words};
-    one.undo = one.redo = {};
-    one.as = answered->as;
-    one.side = answered->side;
-    one.report = ReportKind::Text;
-    const JobResult result = run_fit(one, files);
-    if (result.exit_code == 0) {
-      out << "Added: " << shown(answered->words) << "\n";
-    } else {
-      for (const Problem& problem : result.problems) out << to_text(problem) << "\n";
-    }
-  }
-  out << "\n";
+  ask_of_explained(drafted, files, at.in, at.out);
+  const std::string seen = job.ask.value_or("");
+  job.ask = std::nullopt;
+  FitSession(job, files, {Prompt(at.in, at.out), today}).run(seen);
+  at.out << "\n";
 }
 
 }  // namespace blockwright

@@ -65,6 +65,7 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
+  std::string given;  ///< the amount as it was given; empty where several were added
 
   [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
   // What makes corrections one: their amounts are added.
@@ -82,7 +83,8 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
            amount.sign * counted_amount(amount),
            {}},
           moves_for(amount),
-          place_of(amount)};
+          place_of(amount),
+          amount.given};
 }
 
 void require_moderate(const Effect& effect) {
@@ -102,6 +104,7 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
       continue;
     }
     same->effect.corrections.push_back(i);
+    same->given.clear();
     same->effect.by += job.effect.by * job.moves.sign * same->moves.sign;
   }
   for (const Job& job : jobs) require_moderate(job.effect);
@@ -188,7 +191,9 @@ void carry_out_named(Halves& halves, Job& job) {
   } catch (const InputError& error) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
-    problem.message = Length::mm(std::abs(job.effect.by)) + ": " + problem.message;
+    const Wording amount =
+        job.given.empty() ? Wording(Length::mm(std::abs(job.effect.by))) : Wording(job.given);
+    problem.message = amount + ": " + problem.message;
     const auto& doubts = fitting_row(job.effect.row).doubts;
     if (doubts && problem.measurements.empty()) {
       problem.measurements.emplace_back(info(doubts->name).key);
@@ -196,6 +201,15 @@ void carry_out_named(Halves& halves, Job& job) {
     }
     throw InputError(problem);
   }
+}
+
+/// All lengths of a half, as drafted and by now. Both halves are drafted alike.
+std::vector<MovedLength> lengths_of(const HalfBlock& drafted, const HalfBlock& half,
+                                    const HalfBlock& other) {
+  const auto before = fit_lengths(drafted, drafted);
+  std::vector<MovedLength> lengths;
+  for (const FitLength& is : fit_lengths(half, other)) lengths.push_back(compared(before, is));
+  return lengths;
 }
 
 void add(Problems& problems, const Problems& more) {
@@ -234,6 +248,10 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   add(fitted.remarks, judge_half({drafted.right, halves.right}));
   if (!halves.alike()) add(fitted.remarks, judge_half({drafted.right, halves.left()}));
   add(fitted.remarks, judge_centres(halves));
+  fitted.right_lengths = lengths_of(drafted.right, halves.right, halves.left());
+  if (!halves.alike()) {
+    fitted.left_lengths = lengths_of(drafted.right, halves.left(), halves.right);
+  }
   fitted.pattern = joined(halves, block, fitted.remarks);
   return fitted;
 }
@@ -244,8 +262,8 @@ RowAmount row_of(const Correction& correction) {
     refuse("fit.unknown", correction.action + " " + correction.place,
            "no correction is said in these words", "see docs/fitting.md for the words there are");
   }
-  return {words->row,    words->sign,     correction.by.mm(),
-          correction.as, correction.side, correction.place};
+  return {words->row,      words->sign,      correction.by.mm(), correction.as,
+          correction.side, correction.place, correction.given};
 }
 
 FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections) {

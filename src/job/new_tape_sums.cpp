@@ -191,6 +191,7 @@ std::vector<NumberedCorrection> with_what_remains(std::vector<NumberedCorrection
     if (!share) continue;
     numbered.before_new_tape = numbered.correction.by;
     numbered.correction.by = amount_to_apply(*share, numbered.correction);
+    numbered.correction.given.clear();
   }
   std::erase_if(corrections, [](const NumberedCorrection& numbered) {
     return numbered.correction.by == Length();

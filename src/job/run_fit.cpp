@@ -1,55 +1,19 @@
 #include "block_pass.hpp"
-#include "blockwright/base/number_text.hpp"
-#include "blockwright/base/printable.hpp"
 #include "blockwright/files/safe_name.hpp"
+#include "blockwright/job/fit_words.hpp"
 #include "blockwright/measure/client_edit.hpp"
-#include "blockwright/measure/correction_table.hpp"
+#include "blockwright/measure/symptom_search.hpp"
 #include "drawings.hpp"
+#include "fit_corrections.hpp"
 #include "fit_picture.hpp"
+#include "fit_reports.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <iterator>
-#include <sstream>
 
 namespace blockwright {
 namespace {
-
-/// The item-th of --add: "lower front_neck 1.0", or with spaces for underscores: "take in centre
-/// back 1 1/2".
-NewCorrection correction_in_words(const FitJob& job, std::size_t item) {
-  const std::string& words = job.add[item];
-  std::istringstream in(words);
-  std::vector<std::string> parts;
-  for (std::string part; in >> part;) parts.push_back(part);
-  const auto is_number = [](const std::string& part) {
-    return part.find_first_not_of("0123456789./") == std::string::npos;
-  };
-  const auto is_action = [](const std::string& word) {
-    return std::ranges::find(correction_actions(), word) != correction_actions().end();
-  };
-  if (parts.size() > 2 && is_action(parts[0] + "_" + parts[1])) {  // "take in", "let out"
-    parts[0] += "_" + parts[1];
-    parts.erase(parts.begin() + 1);
-  }
-  const auto number = std::ranges::find_if(parts, is_number);
-  if (parts.size() < 3 || number == parts.end() || number - parts.begin() < 2) {
-    refuse_option(place_of("--add", job.places, item),
-                  "'" + shown(words) + "' is not an action, a place and an amount",
-                  "write for example \"lower front_neck 1.0\"");
-  }
-  NewCorrection correction;
-  correction.action = parts[0];
-  correction.place = fmt::format("{}", fmt::join(parts.begin() + 1, number, "_"));
-  correction.by = fmt::format("{}", fmt::join(number, parts.end(), " "));
-  correction.as = job.as;
-  correction.side = job.side.value_or(BodySide::Both);
-  correction.seen = job.seen;
-  return correction;
-}
 
 FittingOf fitting_of(const FitJob& job, const Client& client) {
   FittingOf fitting{job.date, job.toile, job.by, job.note};
@@ -66,9 +30,21 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
   return fitting;
 }
 
+/// Where there is no such correction, those that the words may mean are named.
+Problem with_near_words(Problem problem, const NewCorrection& correction,
+                        const std::string& words) {
+  if (find_correction_words(correction.action, correction.place) != nullptr) return problem;
+  std::string near;
+  for (const FoundCorrection& found : find_corrections(words).best) {
+    near += (near.empty() ? "" : ", ") + std::string(found.words->action) + " " +
+            std::string(found.words->place);
+  }
+  if (!near.empty()) problem.hint += "; by its words it may be: " + near;
+  return problem;
+}
+
 /// The reader's cures speak of keys of the file; at the command line they are options.
-[[noreturn]] void rethrow_for_options(const InputError& error) {
-  Problem problem = error.problem();
+[[noreturn]] void rethrow_for_options(Problem problem) {
   for (const std::string& key : problem.options) {
     if (has_option(Command::Fit, key)) problem.hint += "; at the command line: --" + key;
   }
@@ -76,11 +52,12 @@ FittingOf fitting_of(const FitJob& job, const Client& client) {
 }
 
 std::string with_one_more(const std::string& text, const FitJob& job, std::size_t item) {
-  const NewCorrection correction = correction_in_words(job, item);
+  const Client client = client_in(text, job);
+  const NewCorrection correction = correction_of(job, item, client.unit);
   try {
-    return with_correction({text, job.client}, fitting_of(job, client_in(text, job)), correction);
+    return with_correction({text, job.client}, fitting_of(job, client), correction);
   } catch (const InputError& error) {
-    rethrow_for_options(error);
+    rethrow_for_options(with_near_words(error.problem(), correction, job.add[item]));
   }
 }
 
@@ -95,7 +72,7 @@ struct AskedBy {
 AskedBy at_fault(const AskedBy& asked, const std::string& where, const OptionPlaces& places) {
   for (const std::string key : {"date", "note", "as", "side", "seen"}) {
     if (where.ends_with(" " + key + " to be added") && places.contains("--" + key)) {
-      return {"--" + key};
+      return {"--" + key, asked.item};
     }
   }
   return asked;
@@ -149,6 +126,11 @@ FolderLock held_for_change(const FitJob& job, FileStore& files) {
   return held;
 }
 
+std::string report_text(const FitJob& job, const FittingReport& report) {
+  if (job.report == ReportKind::Json) return fitting_json(report);
+  return job.list ? story_text(report) : fitting_text(report);
+}
+
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
   (void)print_of(job);
@@ -168,44 +150,82 @@ JobResult fit(const FitJob& job, FileStore& files) {
     result.files = write_fitting(job, texts, fit_pictures(job, texts, run), files);
     report.files = result.files;
   }
-  result.output = job.report == ReportKind::Json ? fitting_json(report) : fitting_text(report);
+  result.output = report_text(job, report);
   return result;
 }
 
-std::string usual_text(const FittingRow& row, Unit unit) {
-  const bool inches = unit == Unit::Inch;
-  const auto told = [&](Length length) {
-    return inches ? inch_fraction(length.inches()) : trimmed(length.cm(), 2);
-  };
-  return told(row.amount.usual) + (inches ? " in (" : " cm (") + told(row.amount.least) + " to " +
-         told(row.amount.most) + ")";
+/// The answers to --ask "armhole digs in"; nothing is changed.
+JobResult answered(const FitJob& job, FileStore& files) {
+  judge(job);
+  if (changes_file(job)) {
+    refuse_option("--ask", "it finds corrections, and others are to be added or withdrawn",
+                  "do one after the other");
+  }
+  const Unit unit = job.unit.value_or(unit_of_client(job.client, files));
+  JobResult result;
+  result.output =
+      job.report == ReportKind::Json ? answers_json(*job.ask, unit) : asked_text(job, unit);
+  return result;
 }
+
+/// What a preview has to ask for again: the key that is refused, and the amount where the block
+/// cannot take it.
+std::string fault_of(const Problem& problem) {
+  for (const char* const key : {"date", "toile", "as", "side"}) {
+    if (problem.where.ends_with(std::string(" ") + key + " to be added")) return key;
+    if (problem.where == std::string("--") + key) return key;
+  }
+  if (problem.code == "client.order") return "fitting";
+  if (problem.code == "client.amount") return "as";
+  if (problem.code == "fit.side_missing" || problem.code == "client.missing") return "side";
+  const bool of_amount = problem.where.ends_with(" by to be added") ||
+                         problem.code.starts_with("fit.") || problem.where == "--add";
+  return of_amount ? "amount" : "";
+}
+
+FitPreview refused_preview(const Problem& problem) { return {{problem}, "", fault_of(problem)}; }
 
 }  // namespace
 
-JobResult run_fit(const FitJob& job, FileStore& files) {
-  return guarded(job.client, job.report, job.places, [&] { return fit(job, files); });
+FitPreview preview_fit(const FitJob& job, FileStore& files) {
+  try {
+    judge(job);
+    const std::string before = files.read(job.client);
+    const BlockRun with_it = fitted_block(block_source(edited(job, before), job, job.session));
+    if (has_errors(with_it.problems)) {
+      return refused_preview(worded(with_it.problems.front(), with_it.unit));
+    }
+    const BlockRun without = fitted_block(block_source(before, job, job.session));
+    FitPreview preview;
+    for (const Problem& problem : worded(with_it.problems, with_it.unit)) {
+      const bool was = std::ranges::count(worded(without.problems, without.unit), problem) > 0;
+      if (!was && problem.severity == Severity::Warning) preview.problems.push_back(problem);
+    }
+    preview.does = what_it_does(without, with_it);
+    return preview;
+  } catch (const Error& error) {
+    return refused_preview(error.problem());
+  }
 }
 
-std::vector<Symptom> fitting_symptoms(Unit unit) {
-  std::vector<Symptom> symptoms;
-  for (int stage = 0; stage <= kOneSideStage; ++stage) {
-    for (const FittingRow& row : fitting_catalogue()) {
-      if (row.stage != stage) continue;
-      Symptom symptom{row.number(), stage_name(stage),     row.seen,
-                      row.cause,    usual_text(row, unit), {}};
-      std::ranges::copy_if(correction_words(), std::back_inserter(symptom.answers),
-                           [&](const CorrectionWords& words) { return words.row == row.row; });
-      symptoms.push_back(symptom);
-    }
-  }
-  return symptoms;
+JobResult run_fit(const FitJob& job, FileStore& files) {
+  const bool asks = job.ask && !job.ask->empty();
+  return guarded(job.client, job.report, job.places,
+                 [&] { return asks ? answered(job, files) : fit(job, files); });
 }
 
 Unit unit_of_client(const std::string& path, FileStore& files) {
   ClientJob job;
   job.client = path;
   return client_in(files.read(path), job).unit;
+}
+
+NewestFitting newest_fitting(const std::string& path, FileStore& files) {
+  ClientJob job;
+  job.client = path;
+  const Client client = client_in(files.read(path), job);
+  if (client.fittings.empty()) return {};
+  return {client.fittings.back().date, client.fittings.back().toile};
 }
 
 }  // namespace blockwright

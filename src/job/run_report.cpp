@@ -54,6 +54,16 @@ FittingLine line_of(const BlockRun& run, const OrderedCorrection& ordered) {
   return line;
 }
 
+/// Because of the corrections of the newest fitting that this toile has.
+std::vector<std::string> looked_at_first(const Report& report) {
+  std::vector<Correction> newest;
+  for (const NumberedCorrection& one : report.corrections) {
+    const NumberedCorrection& last = report.corrections.back();
+    if (one.toile == last.toile && one.date == last.date) newest.push_back(one.correction);
+  }
+  return look_first(newest);
+}
+
 std::vector<std::string> next_toile(const std::vector<FittingLine>& lines) {
   std::set<CorrectionRow> rows;
   for (const FittingLine& line : lines) {
@@ -126,6 +136,7 @@ SheetNotes notes_of(const Report& report) {
   for (const NumberedCorrection& numbered : report.corrections) {
     notes.corrections.push_back(correction_text(numbered.correction, report.unit));
   }
+  if (report.cut == cut_style_name(CutStyle::Toile)) notes.look_first = looked_at_first(report);
   notes.made = made_lines(report);
   notes.cautions = caution_lines(report);
   notes.unit = report.unit;
@@ -133,8 +144,15 @@ SheetNotes notes_of(const Report& report) {
 }
 
 FittingReport fitting_report_of(const BlockRun& run) {
-  FittingReport report{
-      run.client.name, run.session.date, run.unit, {}, {}, {}, {}, worded(run.problems, run.unit)};
+  FittingReport report{run.client.name,
+                       run.session.date,
+                       run.unit,
+                       {},
+                       run.client.fittings,
+                       {},
+                       {},
+                       {},
+                       worded(run.problems, run.unit)};
   std::vector<Correction> corrections;
   for (const NumberedCorrection& one : run.corrections) corrections.push_back(one.correction);
   for (const OrderedCorrection& ordered : order_corrections(corrections)) {

@@ -43,9 +43,12 @@ std::string value_text(Measure value, Unit unit) {
 }
 
 std::string correction_text(const Correction& correction, Unit unit) {
+  const std::string amount =
+      correction.given.empty()
+          ? fmt::format("{} {}", number_text(correction.by, unit), unit_name(unit))
+          : correction.given;
   std::string text =
-      fmt::format("{} {} {} {}", name_text(correction.action), name_text(correction.place),
-                  number_text(correction.by, unit), unit_name(unit));
+      fmt::format("{} {} {}", name_text(correction.action), name_text(correction.place), amount);
   if (correction.as != AmountAs::Length) {
     text += " (" + name_text(amount_way(correction.as).word) + ")";
   }

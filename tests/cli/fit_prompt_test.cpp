@@ -2,7 +2,6 @@
 #include "../../src/cli/fit_prompt.hpp"
 
 #include "../../src/cli/new_tape_prompt.hpp"
-
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
 #include "support/each.hpp"
@@ -50,6 +49,47 @@ std::string asked(const Job& job, const std::string& answers, MemoryFiles& files
   std::ostringstream out;
   ask_of_explained(job, files, in, out);
   return out.str();
+}
+
+// What the prompt of fit says to these answers.
+std::string fitted(FitJob& job, const std::string& answers, MemoryFiles& files) {
+  std::istringstream in(answers);
+  std::ostringstream out;
+  ask_for_corrections(job, "2026-08-01", files, {in, out});
+  return out.str();
+}
+
+const std::string kNewClient = R"({
+  "format": "blockwright-client-1", "name": "Pip Quill", "unit": "cm",
+  "sessions": [ { "date": "2026-07-12", "tape": { "bust_girth": 94.0, "waist_girth": 74.0 } } ]
+})";
+
+// What the prompt of fit says of a client without fittings, and the file after it.
+struct Asked {
+  std::string said, file;
+  [[nodiscard]] bool says(const std::string& part) const {
+    return said.find(part) != std::string::npos;
+  }
+  [[nodiscard]] bool wrote(const std::string& part) const {
+    return file.find(part) != std::string::npos;
+  }
+};
+Asked new_fitting(const std::string& answers, const std::string& ask = "") {
+  MemoryFiles files;
+  files.files["pip.json"] = kNewClient;
+  FitJob job;
+  job.client = "pip.json";
+  job.ask = ask;
+  const std::string said = fitted(job, answers, files);
+  return {said, files.files["pip.json"]};
+}
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
 }
 
 std::string replaced(std::string text, const std::string& what, const std::string& by) {
@@ -136,12 +176,9 @@ TEST_CASE("The prompt of fit asks of explained corrections first, then what is s
   MemoryFiles files = files_here();
   FitJob job;
   job.client = "verity.json";
-  std::istringstream in("d\nk\n1\n0.4\n\n");
-  std::ostringstream out;
-  ask_for_corrections(job, files, in, out);
-  const std::string said = out.str();
-  CHECK(said.find("drop it (d)?") < said.find("What is seen?"));
-  CHECK(said.find("Added: ") != std::string::npos);
+  const std::string said = fitted(job, "d\nk\nfront neck chokes\na\n0.4\n\n\n", files);
+  CHECK(said.find("drop it (d)?") < said.find("What do you see?"));
+  CHECK(said.find("Added: lower front_neck 0.4, toile 1 of 2026-01-20.") != std::string::npos);
   const std::string& text = files.files["verity.json"];
   CHECK(text.find("\"new_tape\": \"drop\"") != std::string::npos);
   CHECK(text.find("\"new_tape\": \"keep\"") != std::string::npos);
@@ -171,5 +208,107 @@ TEST_CASE("An answer of 1000 bytes is read; a longer one is refused, naming the 
       CHECK(error.problem().message.plain() == "the answer is longer than 1000 bytes");
     }
     CHECK(fresh.files["verity.json"] == kClient);
+  }
+}
+
+TEST_CASE("What is seen is said in words; a letter, an amount and yes write the correction") {
+  const Asked asked = new_fitting("armhole digs in\na\n1,0\n2026-07-20\n1\n\n\n");
+  CHECK(asked.says("  a  lower underarm"));
+  CHECK(asked.says("On the pattern: bust "));
+  CHECK(asked.says("cm, stays; waist 7"));
+  CHECK(asked.says("Added: lower underarm 1,0, toile 1 of 2026-07-20."));
+  CHECK(asked.wrote(R"("underarm", "by": 1.0, "seen": "armhole digs in")"));
+}
+
+TEST_CASE("Words of --ask are answered at once; a correction may be typed with its amount") {
+  const Asked asked = new_fitting("take in waist 1.0 per half\n\n\nyes\n\n\n", "waist loose");
+  CHECK(asked.says("  a  take_in waist"));
+  CHECK_FALSE(asked.says("By how much"));
+  CHECK_FALSE(asked.says("How did you read"));
+  CHECK(asked.wrote(R"("date": "2026-08-01")"));
+  CHECK(asked.wrote(R"("waist", "by": 1.0, "as": "per_half", "seen": "waist loose")"));
+}
+
+TEST_CASE("More words narrow the answers, and back leads to those before") {
+  const Asked asked = new_fitting("armhole digs in\nat the front\nback\na 1\n\n\n\n\n");
+  const std::size_t narrowed = asked.said.find("  a  scoop front_armhole");
+  REQUIRE(narrowed != std::string::npos);
+  CHECK(asked.said.find("  a  lower underarm") < narrowed);
+  CHECK(asked.said.find("  a  lower underarm", narrowed) != std::string::npos);
+  CHECK(asked.wrote(R"("lower": "underarm", "by": 1)"));
+}
+
+TEST_CASE("A part of the body shows all that can be done there, and all shows everything") {
+  const Asked neck = new_fitting("neck\n\n\n");
+  CHECK(neck.says("  j  raise back_neck"));
+  const Asked back = new_fitting("back\n\n\n");
+  CHECK(back.says("widen across_back"));
+  const Asked all = new_fitting("all\n\n");
+  CHECK(all.says("neck\n  lower front_neck\n"));
+  CHECK(all.says("one side\n  lower one_shoulder\n"));
+  CHECK(all.file == kNewClient);
+}
+
+TEST_CASE("Whatever is refused is asked for again, and nothing else") {
+  // Not an amount, too much, then right; a way that there is not; a date that is none.
+  const Asked asked =
+      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2\n2026-07-20\n1\n\n\n");
+  INFO(asked.said);
+  CHECK(asked.says("\"much\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2"));
+  CHECK(asked.says("one of the words above"));
+  CHECK(asked.says("\"20 July\" is not a date"));
+  CHECK(asked.wrote(R"("date": "2026-07-20")"));
+  CHECK(asked.wrote(R"("waist", "by": 1, "as": "per_half", "seen": "waist loose")"));
+  CHECK(asked.wrote("\"toile\": 2"));
+  CHECK(count_of(asked.said, "Which toile?") == 1);
+  CHECK(count_of(asked.said, "How did you read") == 2);  // once more for "sideways" alone
+  CHECK(count_of(asked.said, "What do you see?") == 2);
+}
+
+TEST_CASE("Date and toile are asked for once") {
+  const Asked asked =
+      new_fitting("armhole digs in\na 1\n2026-07-20\n2\n\nfront neck chokes\na 0,5\n\n\n");
+  CHECK(count_of(asked.said, "Date of the fitting") == 1);
+  CHECK(count_of(asked.said, "Which toile?") == 1);
+  CHECK(asked.wrote("underarm"));
+  CHECK(asked.wrote("front_neck"));
+}
+
+TEST_CASE("No writes nothing; another amount is told before it is written") {
+  const Asked no = new_fitting("waist loose\na 1 per half\n\n\nno\n\n");
+  CHECK(no.says("Not written."));
+  CHECK(no.file == kNewClient);
+  const Asked other = new_fitting("waist loose\na 1 per half\n\n\n0,5\nyes\n\n");
+  CHECK(other.says("(-2.0)"));
+  CHECK(other.says("(-1.0)"));
+  CHECK(other.wrote(R"("by": 0.5, "as": "per_half")"));
+}
+
+TEST_CASE("A fraction without a unit is of cm or of an inch: it is asked") {
+  const Asked asked = new_fitting("front neck chokes\na\n3/8\nin\n\n\n\n\n");
+  CHECK(asked.says("3/8 of what: cm or in?"));
+  CHECK(asked.wrote(R"("by": "3/8 in")"));
+}
+
+TEST_CASE("A side that was said with what is seen is not asked for") {
+  const Asked asked = new_fitting("right shoulder lower\nlower one shoulder 0.8\n\n\n\n\n");
+  CHECK_FALSE(asked.says("Which side"));
+  CHECK(asked.wrote(R"("side": "right")"));
+}
+
+TEST_CASE("What is not understood is said, with the parts of the body") {
+  const Asked asked = new_fitting("flummoxed\n\n");
+  CHECK(asked.says("Not understood: \"flummoxed\"."));
+  CHECK(asked.says("Parts of the body: neck, shoulder, armhole"));
+}
+
+TEST_CASE("The end of the input in the middle keeps what was added and nothing half answered") {
+  const std::string one = "armhole digs in\na 1\n\n\n\n";
+  const std::string more = "waist loose\na\n1\nper half\n";
+  for (std::size_t end = 0; end <= more.size(); ++end) {
+    const Asked asked = new_fitting(one + more.substr(0, end));
+    INFO(end);
+    CHECK(asked.wrote("underarm"));
+    CHECK_FALSE(asked.wrote("waist\","));
   }
 }

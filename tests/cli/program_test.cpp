@@ -185,15 +185,15 @@ TEST_CASE("fit adds a correction to the file, keeps the old text beside it, and 
   CHECK(added.output.find("lower front neck 1.0 cm") != std::string::npos);
   CHECK(read_bytes(file + ".bak") == read_bytes(kDemo));
   CHECK(read_bytes(file).find("\"lower\": \"front_neck\"") != std::string::npos);
-  // At the prompt: a symptom with one answer, an amount; then nothing more.
-  const ToolResult asked =
-      run_tool("printf '1\\n0.4\\n\\n' | " + kProgram + " fit " + file + " --ask");
+  // At the prompt: what is seen, the first answer, an amount, yes; then nothing more.
+  const ToolResult asked = run_tool("printf 'nape gapes\\na\\n0.4\\nper half\\n\\n\\n' | " +
+                                    kProgram + " fit " + file + " --ask");
   CHECK(asked.exit_code == 0);
-  CHECK(asked.output.find("What is seen?") != std::string::npos);
+  CHECK(asked.output.find("What do you see?") != std::string::npos);
   CHECK(asked.output.find("Added: ") != std::string::npos);
   // The end of the input in the middle of an answer keeps nothing.
   const std::string before = read_bytes(file);
-  run_tool("printf '1\\n' | " + kProgram + " fit " + file + " --ask");
+  run_tool("printf 'nape gapes\\na\\n' | " + kProgram + " fit " + file + " --ask");
   CHECK(read_bytes(file) == before);
 }
 

@@ -84,7 +84,7 @@ TEST_CASE(
     "Where something is added a picture lies beside the client file, and the report lists it") {
   MemoryFiles files(her_file());
   FitJob job = job_of({"lower front_neck 1.0"});
-  job.seen = "folds round the throat";
+  job.seen = {"folds round the throat"};
   const JobResult result = done(job, files);
   const std::vector<std::string> written = {"her/ondine.json", "her/ondine.json.bak", kPicture};
   CHECK(result.files == written);
@@ -156,7 +156,7 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
 TEST_CASE("A correction of one side draws both halves, and only hers as moved") {
   MemoryFiles files(her_file());
   FitJob job = job_of({"lower one_shoulder 1.0"});
-  job.side = BodySide::Right;
+  job.side = {BodySide::Right};
   done(job, files);
   const std::string& svg = files.files.at(kPicture);
   for (const char* words : {">Front right<", ">Front left<", ">Back right<", ">Back left<"}) {
@@ -211,7 +211,7 @@ TEST_CASE("The same fitting gives the same picture") {
 TEST_CASE("Bowed legs are a change, and a new dart is no move") {
   MemoryFiles files(her_file());
   FitJob hollow = job_of({"take_in under_bust 0.8"});
-  hollow.as = AmountAs::PerHalf;
+  hollow.as = {AmountAs::PerHalf};
   done(hollow, files);
   CHECK(has(files.files.at(kPicture), "class=\"moved-edge\""));
   CHECK(has(files.files.at(kPicture), ">0.4 cm<"));

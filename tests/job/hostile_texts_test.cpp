@@ -353,7 +353,14 @@ TEST_CASE("Hostile corrections, dates and notes of a fitting are shown escaped")
     fit.date = "2026-03-21";
     check_run(fit, files, run_fit);
     fit.add = {"lower front_neck 1.0"};
-    for (const auto member : {&FitJob::seen, &FitJob::by, &FitJob::note, &FitJob::date}) {
+    FitJob seen = fit;
+    seen.seen = {text};
+    check_run(seen, files, run_fit, turns.report());
+    FitJob asked = fit;
+    asked.add = {};
+    asked.ask = text;
+    check_run(asked, files, run_fit, turns.report());
+    for (const auto member : {&FitJob::by, &FitJob::note, &FitJob::date}) {
       FitJob noted = fit;
       noted.*member = text;
       check_run(noted, files, run_fit, turns.report());

@@ -121,8 +121,8 @@ TEST_CASE("No correction, applied or refused, speaks of millimetres to a person 
         job.date = "2027-09-01";
         job.toile = 90;
         job.unit = Unit::Inch;
-        if (word->must_say) job.as = word->readings.front();
-        if (word->one_sided) job.side = BodySide::Left;
+        if (word->must_say) job.as = {word->readings.front()};
+        if (word->one_sided) job.side = {BodySide::Left};
         job.add = {std::string(word->action) + " " + std::string(word->place) + cm};
         const JobResult result = run_fit(job, files);
         CHECK(lines_in_mm(said(result)) == "");

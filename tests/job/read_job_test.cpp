@@ -74,9 +74,9 @@ TEST_CASE("Options of pivot, adapt, fit and compare can stand in their job files
                                     "job.json", {});
   CHECK(fit.client == "a.json");
   CHECK(fit.add == std::vector<std::string>{"lower front_neck 1.0", "raise underarm 0.5"});
-  CHECK(fit.as == AmountAs::Length);
-  CHECK(fit.side == BodySide::Left);
-  CHECK(fit.seen == "folds");
+  CHECK(fit.as == std::vector<std::optional<AmountAs>>{AmountAs::Length});
+  CHECK(fit.side == std::vector<std::optional<BodySide>>{BodySide::Left});
+  CHECK(fit.seen == std::vector<std::string>{"folds"});
   CHECK(fit.date == "2026-03-21");
   CHECK(fit.toile == 2);
   CHECK(fit.by == "Ada");
@@ -88,7 +88,7 @@ TEST_CASE("Options of pivot, adapt, fit and compare can stand in their job files
   CHECK(fit.report == ReportKind::Json);
   CHECK(fit.anonymous);
   CHECK_FALSE(fit.list);
-  CHECK(fit.ask);
+  CHECK(fit.ask == "");
   const auto compare = read_job<CompareJob>(R"({"format": "blockwright-job-1", "client": "a.json",
     "other": "b.json", "session": ["2026-01-01", "2026-06-01"], "toile": [1, 2], "align": "neck",
     "out": "o", "write": ["svg"], "paper": "a0", "unit": "in", "report": "json", "margin": 12,

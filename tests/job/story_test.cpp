@@ -54,7 +54,7 @@ void correct(MemoryFiles& files, int toile, const std::string& date, const std::
   FitJob job;
   job.client = "sabine.json";
   job.add = {words};
-  job.as = as;
+  if (as) job.as = {as};
   job.date = date;
   job.toile = toile;
   const JobResult result = run_fit(job, files);
@@ -133,9 +133,9 @@ TEST_CASE("From the tape to a fitted block, and the same block half a year later
   text.insert(at + end_of_session.size(), std::string(",") + kSecondSession);
   const Json later = drafted(files);
   CHECK(later["session"] == "2026-07-12");
-  CHECK(explained(later) ==
-        std::vector<std::string>{"correction 2", "correction 3"});
-  // Until that is settled, what the tape has is not applied twice: waist 720 + 25 = 745, half 372.5.
+  CHECK(explained(later) == std::vector<std::string>{"correction 2", "correction 3"});
+  // Until that is settled, what the tape has is not applied twice: waist 720 + 25 = 745, half
+  // 372.5.
   const Json& l_later = later["stages"][1]["lengths"];
   CHECK(later["corrections"].size() == 3);
   CHECK(edge(l_later, "front.waist") + edge(l_later, "back.waist") == Approx(372.5).margin(0.2));

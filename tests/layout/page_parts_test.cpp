@@ -204,3 +204,16 @@ TEST_CASE("a layout without pieces is no page") {
   CHECK_THROWS_AS(tile(empty, fonts), std::logic_error);
   CHECK_THROWS_AS(one_page(empty, fonts), std::logic_error);
 }
+
+TEST_CASE("the notes say what to look at first, but not on a sheet that is not for cutting") {
+  Layout layout = layout_on("a4", 1);
+  layout.notes.look_first = {"dart shorter: a dart's point pokes"};
+  const auto says = [&](const std::string& text) {
+    return std::ranges::count(note_paragraphs(layout, NotesFor::JoinedPages), text,
+                              &Paragraph::text);
+  };
+  CHECK(says("Look at these first on this toile") == 1);
+  CHECK(says("dart shorter: a dart's point pokes") == 1);
+  layout.notes.to_look_at = "how far the lines could be off";
+  CHECK(says("Look at these first on this toile") == 0);
+}

@@ -104,7 +104,7 @@ TEST_CASE("amounts that no correction has are refused with the limit and the lik
       {"less than nothing, no opposite", R"({"lengthen": "below_nape", "by": -1.25})",
        "client.range", kFirst + ".by", "-1.25 cm", "did you mean 1.25?"},
       {"mm", R"({"lower": "front_neck", "by": 12})", "client.range", kFirst + ".by",
-       "12 cm; a correction is more than 0 and at most 10 cm", "did you mean 1.2?"},
+       "12 cm; a correction is more than 0 and at most 10 cm", "did you mean 12 mm?"},
       {"a hair too much", R"({"lower": "front_neck", "by": 10.01})", "client.range", kFirst + ".by",
        "10.01 cm", "redraft"},
       {"far too much", R"({"lower": "front_neck", "by": 120})", "client.range", kFirst + ".by",
@@ -116,7 +116,7 @@ TEST_CASE("amounts that no correction has are refused with the limit and the lik
       {"in quotes", R"({"lower": "front_neck", "by": "1.0"})", "client.type", kFirst + ".by",
        "\"1.0\"", "without quotes"},
       {"fraction in a cm file", R"({"lower": "front_neck", "by": "1/2"})", "client.type",
-       kFirst + ".by", "\"1/2\"", "in cm it is 1.27"},
+       kFirst + ".by", "\"1/2\"", "write \"1/2 in\" or \"1/2 cm\""},
       {"null", R"({"lower": "front_neck", "by": null})", "client.type", kFirst + ".by", "null",
        "one number"},
       {"NaN", R"({"lower": "front_neck", "by": NaN})", "client.syntax", kFirst + ".by",
@@ -125,13 +125,14 @@ TEST_CASE("amounts that no correction has are refused with the limit and the lik
   check_corrections(
       {
           {"nothing", R"({"lower": "front_neck", "by": "0"})", "client.range", kFirst + ".by",
-           "\"0\" in; a correction is more than 0 and at most 3 15/16 in", "leave the correction"},
+           "by is 0 in; a correction is more than 0 and at most 3 15/16 in",
+           "leave the correction"},
           {"mm", R"({"lower": "front_neck", "by": 12})", "client.range", kFirst + ".by", "12 in",
-           "did you mean 0.47? What is written looks like mm"},
+           "did you mean 12 mm?"},
           {"a third", R"({"lower": "front_neck", "by": "1/3"})", "client.type", kFirst + ".by",
            "\"1/3\"", "\"1/2\""},
           {"a fraction less than nothing", R"({"lower": "front_neck", "by": "-1/2"})",
-           "client.range", kFirst + ".by", "\"-1/2\"", "\"raise\""},
+           "client.range", kFirst + ".by", "-1/2 in", "and 1/2, or \"raise\""},
       },
       "in");
 }

@@ -35,11 +35,11 @@ TEST_CASE("fittings are read with every part in its place") {
   CHECK(first.by == "Odalys");
   CHECK(first.note == "unwashed linen, size of pins 0.6");
   REQUIRE(first.corrections.size() == 2);
-  CHECK(first.corrections[0] == Correction{"lower", "front_neck", Length::mm(10.0),
-                                           AmountAs::Length, BodySide::Left,
-                                           "presses on the throat", true});
+  CHECK(first.corrections[0] ==
+        Correction{"lower", "front_neck", Length::mm(10.0), AmountAs::Length, BodySide::Left,
+                   "presses on the throat", true, AfterNewTape{}, "1.0 cm"});
   CHECK(first.corrections[1] == Correction{"take_in", "waist", Length::mm(7.5), AmountAs::PerHalf,
-                                           BodySide::Both, "", false});
+                                           BodySide::Both, "", false, AfterNewTape{}, "0.75 cm"});
   CHECK(client.fittings.back() == Fitting{"2026-03-28", 2, "", "", {}});
 }
 

@@ -17,7 +17,8 @@ struct RowAmount {
   double by = 0.0;  ///< mm, as read
   AmountAs as = AmountAs::Length;
   BodySide side = BodySide::Both;
-  std::string place;  ///< which dart or seam, for rows of several; as Correction::place
+  std::string place;       ///< which dart or seam, for rows of several; as Correction::place
+  std::string given = {};  ///< the amount as it was given, for a refusal; may be empty
 };
 
 /// The amount as the row counts it, in mm, without sign: what is moved, or cloth on one half of the
@@ -67,6 +68,9 @@ struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work
   Problems remarks;
+  /// Every length of the right half, and of the left one where it differs: as drafted, and with all
+  /// corrections. Whole girths are of both halves.
+  std::vector<MovedLength> right_lengths, left_lengths;
 };
 
 /// Applies rows to a drafted block, in the fitter's order: by stage, within a stage as given.

@@ -56,6 +56,8 @@ struct ClientJob {
   ReportKind report = ReportKind::Text;
   bool anonymous = false;  ///< leave the client's name off the paper and the report
   OptionPlaces places;     ///< of what a job file says. No option
+  /// Names of the options in the order in which they were typed: "--add", "--as". No option.
+  std::vector<std::string> typed;
 };
 
 /// What every run that draws takes.
@@ -76,18 +78,23 @@ struct FitJob : DrawingJob {
     out.clear();
     write.clear();
   }
-  std::vector<std::string> add;  ///< "lower front_neck 1.0", amounts in the file's unit as typed
-  std::optional<AmountAs> as;    ///< how the amounts were read
-  std::optional<BodySide> side;  ///< none: both
-  std::string seen;              ///< what was seen, in the fitter's words
-  std::string date;              ///< of the fitting; empty: the newest one of the file
-  int toile = 0;                 ///< of the fitting; 0: the newest one of the file
-  std::string by, note;          ///< who fitted, and a note
-  std::vector<int> undo;         ///< numbers of corrections to withdraw
-  std::vector<int> redo;         ///< numbers of withdrawn corrections to apply again
-  std::string session;           ///< date of the session to draft; empty: the newest
-  bool list = true;              ///< show them; done in any case
-  bool ask = false;              ///< the program asks at its prompt first; run_fit() does not
+  /// "lower front_neck 1.0", "take in waist 5/8 in per half": an amount without a unit is in the
+  /// file's.
+  std::vector<std::string> add;
+  // Each belongs to the --add before it where they were typed; else there are as many as `add` has.
+  std::vector<std::optional<AmountAs>> as;    ///< how an amount was read
+  std::vector<std::optional<BodySide>> side;  ///< none: both
+  std::vector<std::string> seen;              ///< what was seen, in the fitter's words
+  std::string date;                           ///< of the fitting; empty: the newest one of the file
+  int toile = 0;                              ///< of the fitting; 0: the newest one of the file
+  std::string by, note;                       ///< who fitted, and a note
+  std::vector<int> undo;                      ///< numbers of corrections to withdraw
+  std::vector<int> redo;                      ///< numbers of withdrawn corrections to apply again
+  std::string session;                        ///< date of the session to draft; empty: the newest
+  bool list = false;                          ///< tell the fittings toile by toile
+  /// What is seen: run_fit() says which corrections answer it. Empty: the program asks at its
+  /// prompt, run_fit() does not.
+  std::optional<std::string> ask;
 };
 
 /// A tape session of a client. What a drawing needs is for the form.
@@ -220,19 +227,6 @@ JobResult run_tape_blank(const TapeJob& job, FileStore& files);
 
 /// Compares two blocks and writes the overlay. Throws nothing but std::logic_error.
 JobResult run_compare(const CompareJob& job, FileStore& files);
-
-/// A fault as it is seen on the body, and the words of the corrections that answer it.
-struct Symptom {
-  int row = 0;             ///< of the fitting catalogue
-  std::string_view stage;  ///< "shoulder and neck base"
-  std::string_view seen, cause;
-  std::string usual;  ///< "0.6 cm (0.3 to 1.5)" in the unit asked for
-  std::vector<CorrectionWords> answers;
-};
-/// The whole fitting catalogue, in the order of work.
-std::vector<Symptom> fitting_symptoms(Unit unit);
-/// The unit of a client file. Throws as reading it.
-Unit unit_of_client(const std::string& path, FileStore& files);
 
 /// What becomes of a correction, now that a newer tape session has some of what it asked for.
 struct ExplainedDecision {

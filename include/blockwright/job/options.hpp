@@ -28,12 +28,13 @@ struct OptionWord {
 
 /// Which values an option takes.
 struct OptionShape {
-  enum class Kind { Flag, Number, WholeNumber, Text };
+  enum class Kind { Flag, Number, WholeNumber, Text, FlagOrText };
   enum class Count { One, OneOrNone, List };
   Kind kind = Kind::Text;
   Count count = Count::One;
   std::string_view unit = {};          ///< of numbers: "mm", "degrees" or nothing
   std::vector<OptionWord> words = {};  ///< the only texts there are; none: any text
+  bool gaps = false;                   ///< an item of a list may be none: an empty text
 };
 
 /// Numbers from `least`, or above it, to `most`.
@@ -52,6 +53,7 @@ struct OptionRules {
   OptionLimits limits = {};
   std::size_t most_items = 0;      ///< of a list; 0: any number
   std::string_view pattern = {};   ///< regular expression of its texts, for the schema
+  bool or_one = false;             ///< a job file may give one value in the place of a list
   bool argument = false;           ///< at the command line it is a word without a name: CLIENT
   std::string_view required = {};  ///< "client file": what is missing where it is not given
 };
@@ -93,6 +95,8 @@ bool has_option(Command command, std::string_view name);
 
 /// Where the options of its job stand in a job file. Every job is a ClientJob.
 OptionPlaces& places_in(const JobOptions& options);
+/// The job's names of what was typed.
+std::vector<std::string>& typed_in(const JobOptions& options);
 
 /// "draft"
 std::string_view command_name(Command command);

@@ -61,6 +61,7 @@ struct SheetNotes {
   std::vector<std::string> estimated;    ///< measurements that were not taped, with their doubt
   std::string fitted;                    ///< "version 2, toile 1 of 2026-03-21"; empty: not fitted
   std::vector<std::string> corrections;  ///< of fittings, one line each
+  std::vector<std::string> look_first;   ///< on the body, because of them; on a toile
   std::vector<std::string> made;         ///< how the pieces were made from the block, one line each
   std::vector<std::string> versions;     ///< of a comparison: which lines are whose
   std::string to_look_at;                ///< what a sheet shows that is not for cutting; else empty

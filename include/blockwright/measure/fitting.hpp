@@ -85,6 +85,7 @@ struct Correction {
   std::string seen;        ///< what was seen on the body, in the fitter's own words
   bool withdrawn = false;  ///< kept in the file, not applied
   AfterNewTape new_tape = {};
+  std::string given = {};  ///< the amount as the file has it: "1.0 cm", "5/8 in"; may be empty
 
   bool operator==(const Correction&) const = default;
 };

@@ -32,12 +32,22 @@ struct FittingReport {
   std::string client, session;
   Unit unit = Unit::Cm;
   std::vector<FittingLine> lines;
+  std::vector<Fitting> fittings;        ///< of the file, with what was withdrawn
   std::vector<std::string> next_toile;  ///< what to look for
   std::vector<NumberedCorrection> withdrawn;
   std::vector<NumberedCorrection> in_the_tape;  ///< left out: a newer tape has what they asked for
   Problems problems;
   std::vector<std::string> files = {};  ///< written
 };
+
+/// What to look at first on the next toile because of these corrections, in the order of work, at
+/// most kMostLookedAt lines: "front neck edge taken in: a loose fold from the front neck edge ...".
+std::vector<std::string> look_first(const std::vector<Correction>& corrections);
+inline constexpr std::size_t kMostLookedAt = 5;
+
+/// The fittings toile by toile: what was seen, what was done, what to look at first on the next
+/// toile; and which tapes to take again.
+std::string story_text(const FittingReport& report);
 
 std::string fitting_text(const FittingReport& report);
 /// The same as JSON (docs/formats.md).

@@ -26,13 +26,14 @@ Json number_schema(const Option& option) {
 Json item_schema(const Option& option) {
   if (is_number(option)) return number_schema(option);
   if (option.shape.kind == Kind::Flag) return {{"type", "boolean"}};
+  if (option.shape.kind == Kind::FlagOrText) return {{"type", {"boolean", "string"}}};
   if (option.shape.words.empty()) {
     Json schema = {{"type", "string"}};
     if (!option.rules.pattern.empty()) schema["pattern"] = option.rules.pattern;
     return schema;
   }
   Json words = Json::array();
-  if (option.shape.count == Count::OneOrNone) words.push_back("");
+  if (option.shape.count == Count::OneOrNone || option.shape.gaps) words.push_back("");
   for (const OptionWord& word : option.shape.words) words.push_back(word.word);
   return {{"enum", words}};
 }
@@ -40,8 +41,9 @@ Json item_schema(const Option& option) {
 Json value_schema(const Option& option) {
   if (option.shape.count != Count::List) return item_schema(option);
   Json schema = {{"type", "array"}, {"items", item_schema(option)}};
-  if (!option.shape.words.empty()) schema["minItems"] = 1;
+  if (!option.shape.words.empty() && !option.shape.gaps) schema["minItems"] = 1;
   if (option.rules.most_items > 0) schema["maxItems"] = option.rules.most_items;
+  if (option.rules.or_one) return {{"anyOf", Json::array({schema, item_schema(option)})}};
   return schema;
 }
 

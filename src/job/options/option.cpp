@@ -36,6 +36,7 @@ OptionItem typed_item(const Option& option, const std::string& text) {
 /// A list of words may know fewer than its type.
 bool is_known(const Option& option, const OptionItem& item) {
   const auto& words = option.shape.words;
+  if (option.shape.gaps && item == OptionItem(std::string())) return true;
   return words.empty() ||
          std::ranges::find(words, item_text(item), &OptionWord::word) != words.end();
 }
@@ -62,7 +63,7 @@ void judge_whole(const Option& option, const OptionItems& items, Command command
         "`blockwright " + std::string(command_name(command)) + " --help` shows how it is called");
   }
   if (items.empty() && option.shape.count == OptionShape::Count::List &&
-      !option.shape.words.empty() && option.rules.otherwise.empty()) {
+      !option.shape.words.empty() && !option.shape.gaps && option.rules.otherwise.empty()) {
     refuse_option(where, "the list is empty", "use " + values_words(option));
   }
   if (option.rules.most_items > 0 && items.size() > option.rules.most_items) {
@@ -128,6 +129,10 @@ OptionPlaces& places_in(const JobOptions& options) {
   return std::get<ClientJob*>(options.parts)->places;
 }
 
+std::vector<std::string>& typed_in(const JobOptions& options) {
+  return std::get<ClientJob*>(options.parts)->typed;
+}
+
 std::string place_of(const std::string& name, const OptionPlaces& places,
                      std::optional<std::size_t> item) {
   const auto found = places.find(name);
@@ -138,6 +143,11 @@ std::string place_of(const std::string& name, const OptionPlaces& places,
 
 void put_typed(const Option& option, const std::vector<std::string>& typed, const JobParts& parts) {
   OptionItems items;
+  if (option.shape.kind == OptionShape::Kind::FlagOrText) {
+    const bool alone = typed.empty() || typed.front().empty();
+    option.put(parts, {alone ? OptionItem(true) : OptionItem(typed.front())});
+    return;
+  }
   for (const std::string& text : typed) {
     items.push_back(typed_item(option, text));
     if (!option.put(parts, {items.back()})) {

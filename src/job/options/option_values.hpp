@@ -27,6 +27,7 @@ OptionShape shape_of() {
   using Kind = OptionShape::Kind;
   if constexpr (kIsOptional<T> || kIsList<T>) {
     OptionShape shape = shape_of<typename T::value_type>();
+    shape.gaps = shape.count == OptionShape::Count::OneOrNone;
     shape.count = kIsList<T> ? OptionShape::Count::List : OptionShape::Count::OneOrNone;
     return shape;
   } else if constexpr (std::is_enum_v<T>) {
@@ -51,7 +52,9 @@ OptionShape shape_of() {
 
 template <class T>
 OptionItem item_of(const T& value) {
-  if constexpr (std::is_enum_v<T>) {
+  if constexpr (kIsOptional<T>) {
+    return value ? item_of(*value) : OptionItem(std::string());
+  } else if constexpr (std::is_enum_v<T>) {
     const auto words = enum_words<T>();
     return std::string(std::ranges::find(words, value, &EnumWord<T>::value)->word);
   } else if constexpr (std::is_same_v<T, int>) {
@@ -124,6 +127,32 @@ bool put_items(const OptionItems& items, T& into) {
   } else {
     return put_item(items.front(), into);
   }
+}
+
+/// An option that is given alone or with a text, bound to a member: none, an empty text, a text.
+template <class Part>
+Option flag_or_text(std::string_view name, const std::vector<Command>& commands,
+                    std::optional<std::string> Part::*member, std::string_view help) {
+  return {.name = name,
+          .commands = commands,
+          .changes = Changes::Nothing,
+          .help = help,
+          .rules = {},
+          .shape = {.kind = OptionShape::Kind::FlagOrText},
+          .get = [member](const JobParts& parts) -> OptionItems {
+            const auto& value = std::get<Part*>(parts)->*member;
+            if (!value || value->empty()) return {value.has_value()};
+            return {*value};
+          },
+          .put =
+              [member](const JobParts& parts, const OptionItems& items) {
+                auto& value = std::get<Part*>(parts)->*member;
+                const bool* const flag = std::get_if<bool>(&items.front());
+                value = flag == nullptr ? std::optional(std::get<std::string>(items.front()))
+                        : *flag         ? std::optional<std::string>("")
+                                        : std::nullopt;
+                return true;
+              }};
 }
 
 /// An option bound to a member of a job's part.

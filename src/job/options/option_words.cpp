@@ -40,7 +40,7 @@ std::string range_words(const OptionLimits& limits) {
 std::string default_of(const Option& option, const JobParts& defaults) {
   if (!option.rules.otherwise.empty()) return option.rules.otherwise;
   std::string text;
-  if (option.shape.kind == Kind::Flag) return text;
+  if (option.shape.kind == Kind::Flag || option.shape.kind == Kind::FlagOrText) return text;
   for (const OptionItem& item : option.get(defaults)) {
     text += (text.empty() ? "" : ",") + item_text(item);
   }
@@ -71,8 +71,8 @@ std::string kind_words(const Option& option) {
 
 std::string values_words(const Option& option) {
   if (is_number(option)) return kind_words(option) + range_words(option.rules.limits);
-  const bool several =
-      !option.shape.words.empty() && option.shape.count == OptionShape::Count::List;
+  const bool several = !option.shape.words.empty() &&
+                       option.shape.count == OptionShape::Count::List && !option.shape.gaps;
   return list_of(option.shape.words) + (several ? ", or several with commas between" : "");
 }
 
@@ -84,6 +84,7 @@ std::string command_line_name(const Option& option) {
 }
 
 std::string value_name(const Option& option) {
+  if (option.shape.kind == Kind::FlagOrText) return "TEXT";
   if (option.shape.kind == Kind::Text) return option.shape.words.empty() ? "TEXT" : "WORD";
   return option.shape.unit.empty() ? "NUMBER" : upper(std::string(option.shape.unit));
 }

@@ -91,14 +91,21 @@ std::vector<Option> pivot_options() {
 
 std::vector<Option> fit_options() {
   return {
-      option("add", {Fit}, &FitJob::add, kOutput,
-             "Correction in words: \"lower front_neck 1.0\", amount in the file's unit; "
-             "docs/fitting.md lists them; may be repeated"),
-      option("as", {Fit}, &FitJob::as, kOutput, "How the amounts were read",
-             {.otherwise = "where only one way makes sense, that"}),
-      option("side", {Fit}, &FitJob::side, kOutput, "Side of the body, as she has it",
-             {.otherwise = "both"}),
-      option("seen", {Fit}, &FitJob::seen, kOutput, "What was seen on the body, in your own words"),
+      option(
+          "add", {Fit}, &FitJob::add, kOutput,
+          "Correction in words, with its amount and how that was read: \"lower front_neck 1.0\", "
+          "\"take in waist 5/8 in per half\"; in the file's unit where none is named; --ask finds "
+          "the words; may be repeated"),
+      option("as", {Fit}, &FitJob::as, kOutput,
+             "How the amount of the --add before it was read; in a job file one for each",
+             {.otherwise = "where only one way makes sense, that", .or_one = true}),
+      option("side", {Fit}, &FitJob::side, kOutput,
+             "Side of the body, as she has it, of the --add before it; in a job file one for each",
+             {.otherwise = "both", .or_one = true}),
+      option("seen", {Fit}, &FitJob::seen, kOutput,
+             "What was seen on the body, in your own words, for the --add before it; in a job file "
+             "one for each",
+             {.or_one = true}),
       option("date", {Fit}, &FitJob::date, kOutput, "Date of the fitting",
              {.otherwise = "the file's newest"}),
       option("toile", {Fit}, &FitJob::toile, kOutput, "Number of the toile",
@@ -109,14 +116,19 @@ std::vector<Option> fit_options() {
              "Number of a correction to withdraw; it stays in the file", {.limits = {.least = 1}}),
       option("redo", {Fit}, &FitJob::redo, kOutput,
              "Number of a withdrawn correction to apply again", {.limits = {.least = 1}}),
-      option("list", {Fit}, &FitJob::list, kNothing, "Show the corrections; done in any case"),
       option("out", {Fit}, &FitJob::out, kNothing, "Folder for the picture; made if missing",
              {.otherwise = "beside the client file"}),
       sheets_only(option("write", {Fit}, &FitJob::write, kOutput,
                          "Draw before and after on one page, with arrows",
                          {.otherwise = "svg where something is added, else none"})),
-      option("ask", {Fit}, &FitJob::ask, kNothing,
-             "Ask at the prompt what is seen and by how much"),
+      option(
+          "list", {Fit}, &FitJob::list, kNothing,
+          "Tell the fittings toile by toile: what was seen, what was done, what to look at first "
+          "on the next toile, which tape to take again"),
+      flag_or_text(
+          "ask", {Fit}, &FitJob::ask,
+          "Find the corrections that answer what is seen, \"armhole digs in\"; at a terminal "
+          "the prompt goes on from there, and asks without words what is seen"),
   };
 }
 

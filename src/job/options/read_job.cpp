@@ -23,6 +23,9 @@ JsonKind json_kind(const Option& option) {
 }
 
 OptionItem item_in(const JsonDocument& document, const JsonValue& value, const Option& option) {
+  if (option.shape.kind == OptionShape::Kind::FlagOrText && value.kind == JsonKind::Boolean) {
+    return value.flag;
+  }
   const JsonKind kind = json_kind(option);
   expect(document, value, kind, kSchemaHint);
   if (kind == JsonKind::Boolean) return value.flag;
@@ -33,7 +36,8 @@ OptionItem item_in(const JsonDocument& document, const JsonValue& value, const O
 void read_option(const JsonDocument& document, const JsonValue& value, const Option& option,
                  const JobParts& parts) {
   std::vector<const JsonValue*> values = {&value};
-  if (option.shape.count == OptionShape::Count::List) {
+  const bool one_of_list = option.rules.or_one && value.kind != JsonKind::List;
+  if (option.shape.count == OptionShape::Count::List && !one_of_list) {
     expect(document, value, JsonKind::List, kSchemaHint);
     values.clear();
     for (std::size_t i = 0; i < value.children.size(); ++i) {

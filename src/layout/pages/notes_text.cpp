@@ -75,6 +75,7 @@ std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {
   }
   add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
               notes.corrections);
+  if (to_cut) add_section(text, "Look at these first on this toile", notes.look_first);
   add_section(text, "Made from the block", notes.made);
   add_section(text, to_cut ? "The two versions" : "The lines", notes.versions);
   if (pages == NotesFor::JoinedPages) add_section(text, "Joining the pages", joining_lines());

@@ -1,4 +1,5 @@
 #include "blockwright/base/number_text.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "blockwright/text/utf8.hpp"
@@ -15,11 +16,21 @@ constexpr MeasurementKind kLength = MeasurementKind::Length;
 constexpr double kNearAmount = 1.1;
 
 constexpr NumberHints kAmount{
-    .cm = "write one number without quotes, with a point: 1.0",
-    .inches = "write a number, 0.5, or a fraction in quotes as on the tape, \"1/2\""};
+    .cm = "write one number without quotes, with a point: 1.0; or with its unit: \"5/8 in\"",
+    .inches =
+        "write a number, 0.5, or a fraction in quotes as on the tape, \"1/2\"; or with its "
+        "unit: \"1.5 cm\""};
 
-std::string minus_hint(const CorrectionWords& words, double written) {
-  const std::string amount = trimmed(-written, 2);
+// An amount as it is written, and what it is.
+struct WrittenAmount {
+  std::string text;   // with its unit: "1.5 cm", "5/8 in"
+  std::string plain;  // without
+  double number = 0.0;
+  Length length;
+};
+
+std::string minus_hint(const CorrectionWords& words, const WrittenAmount& written) {
+  const std::string amount = written.plain.substr(written.plain.find_first_not_of('-'));
   const std::string_view opposite = opposite_action(words.action);
   if (find_correction_words(opposite, words.place) == nullptr) {
     return fmt::format("did you mean {}? An amount has no minus sign", amount);
@@ -29,21 +40,49 @@ std::string minus_hint(const CorrectionWords& words, double written) {
 }
 
 // Requires: `written` is over the limit.
-std::string large_hint(double written, Unit unit) {
-  const Length taken_for_mm = Length::mm(written);
-  const bool slightly = measured(written, kLength, unit) < kNearAmount * kMostCorrection;
+std::string large_hint(const WrittenAmount& written, Unit unit) {
+  const Length taken_for_mm = Length::mm(written.number);
+  const bool slightly = written.length < kNearAmount * kMostCorrection;
   if (slightly || taken_for_mm > kMostCorrection) {
     return "a toile that is so far off is not corrected: measure again and redraft";
   }
-  const double meant = unit == Unit::Cm ? taken_for_mm.cm() : taken_for_mm.inches();
-  return fmt::format("did you mean {}? What is written looks like mm; this file's unit is {}",
-                     trimmed(meant, 2), unit_name(unit, kLength));
+  if (written.text.ends_with("mm")) return "look at the unit";
+  return fmt::format(
+      "did you mean {} mm? Write it with its unit, \"{} mm\"; without one it is read in {}",
+      written.plain, written.plain, unit_word(unit));
 }
 
-std::string amount_hint(const CorrectionWords& words, double written, Unit unit) {
-  if (written < 0.0) return minus_hint(words, written);
-  if (written == 0.0) return "leave the correction out if nothing is to be changed";
+std::string amount_hint(const CorrectionWords& words, const WrittenAmount& written, Unit unit) {
+  if (written.number < 0.0) return minus_hint(words, written);
+  if (written.number == 0.0) return "leave the correction out if nothing is to be changed";
   return large_hint(written, unit);
+}
+
+[[noreturn]] void refuse_fraction(const JsonDocument& document, const JsonValue& value) {
+  refuse("client.type", document.where(value),
+         fmt::format("by is {}: of an inch or of a cm?", document.as_written(value)),
+         fmt::format("write \"{} in\" or \"{} cm\"; without a unit an amount is in cm, 0.5",
+                     value.text, value.text));
+}
+
+// A text with its unit is read in that one, all else in the file's.
+WrittenAmount written_amount(const JsonDocument& document, const JsonValue& value, Unit unit) {
+  const auto typed =
+      value.kind == JsonKind::Text ? amount_typed(value.text) : std::optional<TypedAmount>();
+  if (typed && typed->unit) {
+    const Length length = typed->length(unit);
+    const double number = *typed->unit == AmountUnit::Mm   ? length.mm()
+                          : *typed->unit == AmountUnit::Cm ? length.cm()
+                                                           : length.inches();
+    const auto word = amount_unit_word(*typed->unit);
+    return {fmt::format("{} {}", typed->number, word), typed->number, number, length};
+  }
+  if (typed && typed->is_fraction() && unit == Unit::Cm) refuse_fraction(document, value);
+  const double number = read_number(document, value, kLength, unit, kAmount);
+  const std::string plain =
+      value.kind == JsonKind::Text ? value.text : std::string(document.as_written(value));
+  return {fmt::format("{} {}", plain, unit_name(unit, kLength)), plain, number,
+          measured(number, kLength, unit).length()};
 }
 
 // "say with ... "length": how far it is to move on the body; "tuck_depth": ..."
@@ -85,18 +124,18 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
 
 }  // namespace
 
-Length read_amount(const JsonDocument& document, const JsonValue& correction,
-                   const CorrectionWords& words, Unit unit) {
+GivenAmount read_amount(const JsonDocument& document, const JsonValue& correction,
+                        const CorrectionWords& words, Unit unit) {
   const JsonValue& value =
       required(document, correction, "by",
                fmt::format("write how much, in {}: \"by\": {}", unit_word(unit, kLength),
                            unit == Unit::Cm ? "1.0" : "\"1/2\""));
-  const double written = read_number(document, value, kLength, unit, kAmount);
-  const Length amount = measured(written, kLength, unit).length();
-  if (amount > Length() && amount <= kMostCorrection) return amount;
+  const WrittenAmount written = written_amount(document, value, unit);
+  if (written.length > Length() && written.length <= kMostCorrection) {
+    return {written.length, written.text};
+  }
   refuse("client.range", document.where(value),
-         fmt::format("by is {} {}; a correction is more than 0 and at most {}",
-                     document.as_written(value), unit_name(unit, kLength),
+         fmt::format("by is {}; a correction is more than 0 and at most {}", written.text,
                      measure_text(kMostCorrection, unit)),
          amount_hint(words, written, unit));
 }

@@ -78,9 +78,13 @@ MeasurementSet read_sure(const JsonDocument& document, const JsonValue& list,
 std::string read_optional_text(const JsonDocument& document, const JsonValue& object,
                                std::string_view key, std::size_t most);
 
-/// The amount of a correction, more than 0.
-Length read_amount(const JsonDocument& document, const JsonValue& correction,
-                   const CorrectionWords& words, Unit unit);
+/// The amount of a correction, more than 0, and as it was given: "1.0 cm", "5/8 in".
+struct GivenAmount {
+  Length by;
+  std::string given;
+};
+GivenAmount read_amount(const JsonDocument& document, const JsonValue& correction,
+                        const CorrectionWords& words, Unit unit);
 
 /// What remains of an amount, more than 0; "client.range" for others, with the hint.
 Length read_remaining(const JsonDocument& document, const JsonValue& value, Unit unit,

@@ -158,7 +158,9 @@ Correction read_correction(const JsonDocument& document, const JsonValue& value,
   Correction correction;
   correction.action = words.action;
   correction.place = words.place;
-  correction.by = read_amount(document, value, words, unit);
+  const GivenAmount amount = read_amount(document, value, words, unit);
+  correction.by = amount.by;
+  correction.given = amount.given;
   correction.side = read_side(document, value, words);
   correction.as = read_way(document, value, words, correction.side);
   correction.seen = read_optional_text(document, value, "seen", kMostNoteLength);

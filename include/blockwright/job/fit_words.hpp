@@ -1,0 +1,62 @@
+#pragma once
+
+#include "blockwright/job/job.hpp"
+#include "blockwright/measure/typed_correction.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// A correction that answers what was seen, as a person reads it.
+struct FitAnswer {
+  const CorrectionWords* correction = nullptr;
+  std::string words;      ///< "lower front_neck": what --add takes
+  std::string_view cure;  ///< in one line
+  std::string_view seen;  ///< what the catalogue says of the fault
+  std::string usual;      ///< "0.6 cm (0.3 to 1.5)", in her unit
+};
+
+/// The answers to what was seen, the likeliest first.
+struct FitAnswers {
+  std::vector<FitAnswer> best;
+  std::vector<std::string> not_understood;  ///< words, as typed
+  BodySide side = BodySide::Both;           ///< that was named
+  bool is_whole = false;                    ///< a part of the body and what is seen there
+};
+FitAnswers answers_to(std::string_view seen, Unit unit);
+
+/// The parts of the body: "neck", "shoulder" ...
+std::vector<std::string_view> part_names();
+/// All corrections at a part of the body; empty if that names none.
+std::vector<FitAnswer> answers_at(std::string_view part, Unit unit);
+
+/// Answers in lines for a terminal, each with its cure and its usual amount.
+std::string answers_text(const std::vector<FitAnswer>& answers);
+/// What to say where nothing was found, or not all understood; may be empty.
+std::string not_found_text(const FitAnswers& answers);
+
+/// What a correction would do, without a letter written.
+struct FitPreview {
+  Problems problems;  ///< those that it brings; with an error it cannot be done
+  std::string does;   ///< "bust 99.0 cm, stays; waist 76.0 -> 74.0 cm ..."; empty with an error
+  /// What has to be asked for again: "amount", "as", "side", "date", "toile", or
+  /// "fitting": both of these; empty: something else.
+  std::string at_fault;
+};
+/// Requires: the job adds one correction.
+FitPreview preview_fit(const FitJob& job, FileStore& files);
+
+/// The unit of a client file. Throws as reading it.
+Unit unit_of_client(const std::string& path, FileStore& files);
+/// Date and number of the newest fitting of a client file; empty and 0 without any. Throws as
+/// reading it.
+struct NewestFitting {
+  std::string date;
+  int toile = 0;
+};
+NewestFitting newest_fitting(const std::string& path, FileStore& files);
+
+}  // namespace blockwright

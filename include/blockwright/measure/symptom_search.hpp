@@ -1,0 +1,53 @@
+#pragma once
+
+#include "blockwright/measure/fitting.hpp"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// A correction that answers what is seen: its words, with row and direction, and in one line what
+/// it does to the paper.
+struct FoundCorrection {
+  const CorrectionWords* words = nullptr;
+  std::string_view cure;
+};
+
+/// The answer to what a fitter says she sees.
+struct FoundCorrections {
+  std::vector<FoundCorrection> best;  ///< at most kMostFound, the likeliest first
+  std::vector<std::string>
+      not_understood;              ///< words that mean nothing here, as typed, at most five
+  BodySide side = BodySide::Both;  ///< the side that she named
+  bool is_whole = false;           ///< a part of the body and what is seen there
+};
+
+inline constexpr std::size_t kMostFound = 5;
+
+/// The corrections that answer words such as "armhole digs in" or "waist loose at the left".
+///
+/// Words are read as what they mean (src/measure/symptoms/vocabulary.cpp: a part of the body, where
+/// on it, what is seen there) and compared with the sayings of each correction
+/// (src/measure/symptoms/symptoms_*.cpp). 1. What is at a part that she named comes before all
+/// else. 2. Nothing is found that answers the opposite ("waist tight", take_in waist). 3. The same
+/// words give the same answer. 4. The words of a correction itself ("lower front_neck") find it
+/// first. Cost: one comparison with each of some 500 sayings.
+FoundCorrections find_corrections(std::string_view seen);
+
+/// A part of the body, and all corrections there.
+struct FittingPart {
+  std::string_view name;
+  std::vector<FoundCorrection> corrections;
+};
+/// All corrections, by the parts of the body from the top down. Each stands once.
+std::span<const FittingPart> fitting_parts();
+/// The part of that name, the plural of it or what else it is called; null if there is none.
+const FittingPart* fitting_part(std::string_view name);
+
+/// The correction in one line. Requires: one of correction_words().
+std::string_view cure_of(const CorrectionWords& words);
+
+}  // namespace blockwright

@@ -1,0 +1,138 @@
+#include "fit_choice.hpp"
+
+#include "blockwright/base/printable.hpp"
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+constexpr std::string_view kLetters = "abcdefghijklmnopqrstuvwxyz";
+
+WantedCorrection wanted_of(const FitAnswer& answer, const TypedCorrection& typed) {
+  return {answer.correction, answer.words, answer.usual, typed.amount, typed.as, typed.side, ""};
+}
+
+/// "a", or "a 1.5 per half": the answer of that letter and what was said with it.
+std::optional<WantedCorrection> by_letter(const std::string& line,
+                                          const std::vector<FitAnswer>& answers) {
+  const std::size_t number = line.empty() ? kLetters.npos : kLetters.find(line.front());
+  const bool alone = line.size() == 1 || (line.size() > 1 && (line[1] == ' ' || line[1] == '.'));
+  if (!alone || number == kLetters.npos || number >= answers.size()) return std::nullopt;
+  const std::string rest = line.size() > 2 ? line.substr(2) : "";
+  const TypedCorrection typed = correction_typed(answers[number].words + " " + rest);
+  if (typed.place != answers[number].correction->place || !typed.odd.empty()) return std::nullopt;
+  return wanted_of(answers[number], typed);
+}
+
+/// The words of any correction, among the answers or not.
+std::optional<WantedCorrection> by_words(const std::string& line, Unit unit) {
+  const TypedCorrection typed = correction_typed(line);
+  const CorrectionWords* words = find_correction_words(typed.action, typed.place);
+  if (words == nullptr || !typed.odd.empty()) return std::nullopt;
+  for (const auto part : part_names()) {
+    for (const FitAnswer& answer : answers_at(part, unit)) {
+      if (answer.correction == words) return wanted_of(answer, typed);
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<WantedCorrection> FitChoice::chosen(const std::string& line) const {
+  if (auto wanted = by_letter(line, shown_)) return wanted;
+  return by_words(line, unit_);
+}
+
+std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
+  remark_.clear();
+  if (auto wanted = chosen(line)) {
+    if (!said_.empty()) wanted->seen = said_.back();
+    if (!wanted->side && side_ != BodySide::Both) wanted->side = side_;
+    return wanted;
+  }
+  if (line == "all") {
+    show_all();
+  } else if (line != "back" || said_.empty()) {  // at first it is the part of the body
+    look_for(line);
+  } else if (said_.size() > 1) {
+    said_.pop_back();
+    const std::string before = said_.back();
+    said_.pop_back();
+    look_for(before);
+  } else {
+    said_.clear();
+    shown_.clear();
+  }
+  return std::nullopt;
+}
+
+void FitChoice::show_all() {
+  shown_.clear();
+  for (const auto part : part_names()) {
+    remark_ += std::string(part) + "\n";
+    for (const FitAnswer& answer : answers_at(part, unit_)) remark_ += "  " + answer.words + "\n";
+  }
+}
+
+void FitChoice::look_for(const std::string& line) {
+  const std::vector<FitAnswer> at_part = answers_at(line, unit_);
+  if (!at_part.empty() && at_part.size() <= kLetters.size()) {
+    shown_ = at_part;
+    said_.push_back(line);
+    return;
+  }
+  FitAnswers answers = answers_to(line, unit_);
+  remark_ = not_found_text(answers);
+  std::string all = line;
+  if (!said_.empty() && !answers.is_whole) {  // more words narrow what was said before
+    all = said_.back() + ", " + line;
+    answers = answers_to(all, unit_);
+  }
+  if (answers.best.empty()) return;
+  shown_ = answers.best;
+  if (answers.side != BodySide::Both) side_ = answers.side;
+  said_.push_back(all);
+}
+
+std::string lettered_text(const std::vector<FitAnswer>& answers) {
+  std::size_t width = 0;
+  for (const FitAnswer& answer : answers) width = std::max(width, answer.words.size());
+  std::string text;
+  for (std::size_t i = 0; i < answers.size(); ++i) {
+    const std::string pad(width - answers[i].words.size(), ' ');
+    text += std::string("  ") + kLetters[i] + "  " + answers[i].words + pad + "  " +
+            std::string(answers[i].cure) + "\n";
+  }
+  return text;
+}
+
+std::string part_list() {
+  std::string text;
+  for (const auto name : part_names()) text += (text.empty() ? "" : ", ") + std::string(name);
+  return text;
+}
+
+std::string_view cure_of_answer(const WantedCorrection& wanted) {
+  for (const auto part : part_names()) {
+    for (const FitAnswer& answer : answers_at(part, Unit::Cm)) {
+      if (answer.correction == wanted.correction) return answer.cure;
+    }
+  }
+  return {};
+}
+
+std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords& words) {
+  std::string typed = line;
+  std::ranges::replace(typed, ' ', '_');
+  std::optional<AmountAs> meant;
+  for (const AmountAs as : words.readings) {
+    if (!amount_way(as).word.starts_with(typed)) continue;
+    if (meant) return std::nullopt;
+    meant = as;
+  }
+  return meant;
+}
+
+}  // namespace blockwright

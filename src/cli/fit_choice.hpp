@@ -1,0 +1,49 @@
+#pragma once
+
+#include "fit_questions.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace blockwright {
+
+/// The way from what is seen to a correction: words are heard, answers shown, more words narrow
+/// them.
+class FitChoice {
+ public:
+  explicit FitChoice(Unit unit) : unit_(unit) {}
+
+  /// A letter or the words of an answer, with or without an amount: that correction. "back": the
+  /// answers before. "all": every part of the body. A part of the body: all that can be done there.
+  /// All else is what is seen, with what was said before.
+  std::optional<WantedCorrection> hear(const std::string& line);
+
+  [[nodiscard]] bool has_answers() const { return !shown_.empty(); }
+  [[nodiscard]] const std::vector<FitAnswer>& answers() const { return shown_; }
+  /// What is to be said of the words that were heard last; may be empty.
+  [[nodiscard]] const std::string& remark() const { return remark_; }
+
+ private:
+  [[nodiscard]] std::optional<WantedCorrection> chosen(const std::string& line) const;
+  void look_for(const std::string& line);
+  void show_all();
+
+  Unit unit_;
+  std::vector<std::string> said_;  ///< so far, each with what was said before it
+  std::vector<FitAnswer> shown_;
+  BodySide side_ = BodySide::Both;
+  std::string remark_;
+};
+
+/// Answers with a letter before each.
+std::string lettered_text(const std::vector<FitAnswer>& answers);
+/// "neck, shoulder ..."
+std::string part_list();
+/// What the correction does.
+std::string_view cure_of_answer(const WantedCorrection& wanted);
+/// The way of reading an amount that begins with these words; nothing if none does, or two.
+std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords& words);
+
+}  // namespace blockwright

@@ -1,0 +1,81 @@
+#include "blockwright/base/number_text.hpp"
+#include "blockwright/base/printable.hpp"
+#include "blockwright/job/fit_words.hpp"
+#include "blockwright/measure/correction_table.hpp"
+#include "blockwright/measure/symptom_search.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+std::string amount_text(Length length, Unit unit) {
+  return unit == Unit::Inch ? inch_fraction(length.inches()) : trimmed(length.cm(), 2);
+}
+
+/// What a pin takes out or lets out is counted on one half of the body.
+std::string usual_text(const CorrectionWords& words, Unit unit) {
+  const UsualAmount& amount = fitting_row(words.row).amount;
+  const bool of_half = std::ranges::find(words.readings, AmountAs::PerHalf) != words.readings.end();
+  return fmt::format("{} {}{} ({} to {})", amount_text(amount.usual, unit), unit_name(unit),
+                     of_half ? " on each half" : "", amount_text(amount.least, unit),
+                     amount_text(amount.most, unit));
+}
+
+FitAnswer answer_of(const FoundCorrection& found, Unit unit) {
+  const CorrectionWords& words = *found.words;
+  return {found.words, std::string(words.action) + " " + std::string(words.place), found.cure,
+          fitting_row(words.row).seen, usual_text(words, unit)};
+}
+
+std::vector<FitAnswer> answers_of(const std::vector<FoundCorrection>& found, Unit unit) {
+  std::vector<FitAnswer> answers;
+  answers.reserve(found.size());
+  for (const FoundCorrection& one : found) answers.push_back(answer_of(one, unit));
+  return answers;
+}
+
+}  // namespace
+
+FitAnswers answers_to(std::string_view seen, Unit unit) {
+  const FoundCorrections found = find_corrections(seen);
+  return {answers_of(found.best, unit), found.not_understood, found.side, found.is_whole};
+}
+
+std::vector<std::string_view> part_names() {
+  std::vector<std::string_view> names;
+  for (const FittingPart& part : fitting_parts()) names.push_back(part.name);
+  return names;
+}
+
+std::vector<FitAnswer> answers_at(std::string_view part, Unit unit) {
+  const FittingPart* found = fitting_part(part);
+  return found == nullptr ? std::vector<FitAnswer>() : answers_of(found->corrections, unit);
+}
+
+std::string answers_text(const std::vector<FitAnswer>& answers) {
+  std::size_t width = 0;
+  for (const FitAnswer& answer : answers) width = std::max(width, answer.words.size());
+  std::string text;
+  for (const FitAnswer& answer : answers) {
+    text += fmt::format("  {:<{}}  {}\n  {:<{}}  usual {}\n", answer.words, width, answer.cure, "",
+                        width, answer.usual);
+  }
+  return text;
+}
+
+std::string not_found_text(const FitAnswers& answers) {
+  std::vector<std::string> words;
+  for (const std::string& word : answers.not_understood) words.push_back("\"" + shown(word) + "\"");
+  std::string text;
+  if (!words.empty()) text = fmt::format("Not understood: {}.\n", fmt::join(words, ", "));
+  if (!answers.best.empty()) return text;
+  return text + fmt::format(
+                    "Say where it is and what the cloth does there: \"armhole digs in\", \"waist "
+                    "loose\".\nParts of the body: {}.\n",
+                    fmt::join(part_names(), ", "));
+}
+
+}  // namespace blockwright

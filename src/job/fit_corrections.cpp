@@ -1,0 +1,136 @@
+#include "fit_corrections.hpp"
+
+#include "blockwright/base/printable.hpp"
+#include "blockwright/measure/typed_correction.hpp"
+#include "option_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+constexpr const char* kExample = "write for example \"lower front_neck 1.0\"";
+constexpr const char* kInWords =
+    "write it behind the --add that it is for, or into its words: --add \"take_in waist 1.0 "
+    "per_half\"";
+
+std::string place_of_add(const FitJob& job, std::size_t item) {
+  return place_of("--add", job.places, item);
+}
+
+/// For each value of an option the --add before it, as they were typed.
+std::vector<std::size_t> owners_as_typed(const FitJob& job, const std::string& option) {
+  std::vector<std::size_t> owners;
+  std::size_t adds = 0;
+  for (const std::string& name : job.typed) {
+    if (name == "--add") ++adds;
+    if (name != option) continue;
+    if (job.add.size() == 1) {
+      owners.push_back(0);
+    } else if (adds == 0) {
+      refuse_option(option,
+                    fmt::format("{} corrections are added, and it is before the first of them: "
+                                "for which is it?",
+                                job.add.size()),
+                    kInWords);
+    } else {
+      owners.push_back(adds - 1);
+    }
+  }
+  return owners;
+}
+
+/// As they are in a job file: one for each.
+std::vector<std::size_t> owners_in_order(const FitJob& job, const std::string& option,
+                                         std::size_t values) {
+  if (values != job.add.size()) {
+    refuse_option(place_of(option, job.places),
+                  fmt::format("{} of them for {} corrections to add", values, job.add.size()),
+                  "give one for each, \"\" where there is none; or write it into the words: "
+                  "\"take_in waist 1.0 per_half\"");
+  }
+  std::vector<std::size_t> owners(values);
+  for (std::size_t i = 0; i < values; ++i) owners[i] = i;
+  return owners;
+}
+
+/// The value of an option that belongs to an item of --add; nothing if it has none.
+template <class Value>
+std::optional<Value> value_for(const FitJob& job, std::size_t item, const std::string& option,
+                               const std::vector<Value>& values) {
+  if (values.empty()) return std::nullopt;
+  const bool typed = std::ranges::find(job.typed, option) != job.typed.end();
+  const std::vector<std::size_t> owners =
+      typed ? owners_as_typed(job, option) : owners_in_order(job, option, values.size());
+  if (std::ranges::count(owners, item) > 1) {
+    refuse_option(option, "more than one for \"" + shown(job.add[item]) + "\": which is meant?",
+                  kInWords);
+  }
+  const auto found = std::ranges::find(owners, item);
+  if (found == owners.end()) return std::nullopt;
+  return values[static_cast<std::size_t>(found - owners.begin())];
+}
+
+std::string amount_of(const FitJob& job, std::size_t item, const TypedCorrection& typed,
+                      Unit unit) {
+  const auto amount = amount_typed(typed.amount);
+  if (!amount) {
+    refuse_option(place_of_add(job, item), "'" + shown(typed.amount) + "' is not an amount",
+                  fmt::format("write a number, 1.5 or 1,5, or inches as on the tape, 5/8 or 1 1/2; "
+                              "behind it cm, mm or in where it is not in {}",
+                              unit_word(unit)));
+  }
+  std::string text = amount_for_file(*amount, unit);
+  if (text.empty()) {
+    refuse_option(place_of_add(job, item), "'" + shown(typed.amount) + "': of an inch or of a cm?",
+                  fmt::format("write \"{} in\" or \"{} cm\"", amount->number, amount->number));
+  }
+  return text;
+}
+
+TypedCorrection words_of(const FitJob& job, std::size_t item) {
+  const std::string& words = job.add[item];
+  TypedCorrection typed = correction_typed(words);
+  if (typed.place.empty() || typed.amount.empty()) {
+    refuse_option(place_of_add(job, item),
+                  "'" + shown(words) + "' is not an action, a place and an amount", kExample);
+  }
+  if (!typed.odd.empty()) {
+    refuse_option(place_of_add(job, item),
+                  fmt::format("'{}' of '{}' is not understood", shown(typed.odd), shown(words)),
+                  "behind the amount may be its unit, cm, mm or in; how it was read, per_half or "
+                  "another word of --as; left or right");
+  }
+  return typed;
+}
+
+/// What the words say and what the option says; they must not differ.
+template <class Value>
+std::optional<Value> agreed(const FitJob& job, std::size_t item, const std::string& option,
+                            const std::optional<Value>& in_words,
+                            const std::optional<Value>& given) {
+  if (in_words && given && *in_words != *given) {
+    refuse_option(place_of_add(job, item),
+                  fmt::format("'{}' and its {} say different things", shown(job.add[item]), option),
+                  "say it once");
+  }
+  return in_words ? in_words : given;
+}
+
+}  // namespace
+
+NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit) {
+  const TypedCorrection typed = words_of(job, item);
+  const auto as = value_for(job, item, "--as", job.as).value_or(std::nullopt);
+  const auto side = value_for(job, item, "--side", job.side).value_or(std::nullopt);
+  return {.action = typed.action,
+          .place = typed.place,
+          .by = amount_of(job, item, typed, file_unit),
+          .as = agreed(job, item, "--as", typed.as, as),
+          .side = agreed(job, item, "--side", typed.side, side).value_or(BodySide::Both),
+          .seen = value_for(job, item, "--seen", job.seen).value_or("")};
+}
+
+}  // namespace blockwright

@@ -1,0 +1,119 @@
+#include "fit_reports.hpp"
+
+#include "blockwright/base/printable.hpp"
+#include "blockwright/job/tape_form.hpp"
+#include "blockwright/measure/correction_table.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace blockwright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+// Ours: no tape shows less.
+constexpr Length kLeastTold = Length::mm(0.5);
+
+/// A length before and after, in mm.
+struct WatchedLength {
+  std::string name;
+  double before = 0.0;
+  double after = 0.0;
+};
+
+std::vector<WatchedLength> lengths_between(const BlockRun& without, const BlockRun& with_it,
+                                           BodySide side) {
+  const auto of = [side](const BlockRun& run) -> const std::vector<MovedLength>& {
+    const bool left = side == BodySide::Left && !run.fitted.left_lengths.empty();
+    return left ? run.fitted.left_lengths : run.fitted.right_lengths;
+  };
+  std::vector<WatchedLength> lengths;
+  for (const MovedLength& is : of(with_it)) {
+    const auto was = std::ranges::find(of(without), is.name, &MovedLength::name);
+    lengths.push_back({is.name, was == of(without).end() ? is.before : was->after, is.after});
+  }
+  return lengths;
+}
+
+std::string length_words(const WatchedLength& length, Unit unit) {
+  const Length before = Length::mm(length.before), after = Length::mm(length.after);
+  const Length change = as_printed(after, unit) - as_printed(before, unit);
+  const std::string name = length.name == "bust_line" ? "bust" : name_text(length.name);
+  if (change < kLeastTold && -change < kLeastTold) {
+    return fmt::format("{} {} {}, stays", name, number_text(before, unit), unit_name(unit));
+  }
+  return fmt::format("{} {} -> {} {} ({})", name, number_text(before, unit),
+                     number_text(after, unit), unit_name(unit), change_text(change, unit));
+}
+
+/// Where the second list has one more than the first.
+std::size_t first_difference(const std::vector<NumberedCorrection>& before,
+                             const std::vector<NumberedCorrection>& after) {
+  std::size_t i = 0;
+  while (i < before.size() && i < after.size() && before[i].toile == after[i].toile &&
+         before[i].date == after[i].date && before[i].correction == after[i].correction) {
+    ++i;
+  }
+  return i;
+}
+
+/// The lengths of which the row says how they move.
+bool is_watched(const Effect& effect, const std::string& name) {
+  return std::ranges::any_of(effect.moved, [&](const MovedLength& moved) {
+    return moved.name == name && moved.predicted && *moved.predicted != 0.0;
+  });
+}
+
+}  // namespace
+
+std::string asked_text(const FitJob& job, Unit unit) {
+  const FitAnswers answers = answers_to(*job.ask, unit);
+  std::string text = fmt::format("\"{}\"\n", shown(*job.ask));
+  if (!answers.best.empty()) text += "\n" + answers_text(answers.best) + "\n";
+  text += not_found_text(answers);
+  if (answers.best.empty()) return text;
+  return text + fmt::format("Add one with its amount: blockwright fit {} --add \"{} AMOUNT\"\n",
+                            as_argument(job.client), answers.best.front().words);
+}
+
+std::string answers_json(const std::string& seen, Unit unit) {
+  const FitAnswers answers = answers_to(seen, unit);
+  Json list = Json::array();
+  for (const FitAnswer& answer : answers.best) {
+    const UsualAmount& usual = fitting_row(answer.correction->row).amount;
+    list.push_back({{"words", answer.words},
+                    {"cure", answer.cure},
+                    {"row", number_of(answer.correction->row)},
+                    {"sign", answer.correction->sign},
+                    {"usual_mm", usual.usual.mm()},
+                    {"least_mm", usual.least.mm()},
+                    {"most_mm", usual.most.mm()}});
+  }
+  Json not_understood = Json::array();
+  for (const std::string& word : answers.not_understood) not_understood.push_back(shown(word));
+  const Json whole = {{"seen", shown(seen)}, {"answers", list}, {"not_understood", not_understood}};
+  return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string what_it_does(const BlockRun& without, const BlockRun& with_it) {
+  const std::size_t added = first_difference(without.corrections, with_it.corrections);
+  for (const Effect& effect : with_it.fitted.effects) {
+    if (std::ranges::count(effect.corrections, added) == 0) continue;
+    std::string first, others;
+    for (const WatchedLength& length : lengths_between(without, with_it, effect.side)) {
+      const std::string words = length_words(length, with_it.unit);
+      if (length.name == "bust_line" || length.name == "waist") {
+        first += (first.empty() ? "" : "; ") + words;
+      } else if (is_watched(effect, length.name)) {
+        others += "; " + words;
+      }
+    }
+    return first + others;
+  }
+  return {};
+}
+
+}  // namespace blockwright

@@ -1,0 +1,150 @@
+#include "blockwright/measure/typed_correction.hpp"
+
+#include <algorithm>
+#include <array>
+#include <vector>
+
+namespace blockwright {
+namespace {
+
+using Words = std::vector<std::string>;
+
+Words words_between_spaces(std::string_view text) {
+  constexpr std::string_view spaces = " \t\r\n";
+  Words words;
+  for (std::size_t at = text.find_first_not_of(spaces); at != std::string_view::npos;
+       at = text.find_first_not_of(spaces, at)) {
+    const std::size_t end = std::min(text.find_first_of(spaces, at), text.size());
+    words.emplace_back(text.substr(at, end - at));
+    at = end;
+  }
+  return words;
+}
+
+/// In small letters, as files have the words.
+std::string plain_word(std::string word) {
+  std::ranges::transform(word, word.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  return word;
+}
+
+bool begins_amount(const std::string& word) {
+  constexpr std::string_view first = "0123456789";
+  constexpr std::array<std::string_view, 7> signs{"¼", "½", "¾", "⅛", "⅜", "⅝", "⅞"};
+  const bool sign = std::ranges::any_of(signs, [&](auto s) { return word.starts_with(s); });
+  const std::size_t at = word.find_first_not_of("-.,");
+  return sign || (at <= 2 && first.find(word[at]) != first.npos);
+}
+
+bool is_filler(const std::string& word) {
+  constexpr std::array<std::string_view, 9> fillers{"the", "by",    "my",   "her", "both",
+                                                    "of",  "about", "each", "a"};
+  return std::ranges::find(fillers, word) != fillers.end();
+}
+
+bool is_known_action(const std::string& word) {
+  return std::ranges::find(correction_actions(), word) != correction_actions().end();
+}
+
+/// A correction's words, taken one after the other.
+class TypedWords {
+ public:
+  explicit TypedWords(std::string_view text) : words_(words_between_spaces(text)) {}
+
+  TypedCorrection read() {
+    take_action();
+    take_place();
+    take_amount();
+    while (at_ < words_.size()) take_rest();
+    return std::move(typed_);
+  }
+
+ private:
+  [[nodiscard]] std::string word(std::size_t ahead = 0) const {
+    return at_ + ahead < words_.size() ? plain_word(words_[at_ + ahead]) : "";
+  }
+
+  void take_action() {
+    const std::string joined = word() + "_" + word(1);  // "take in", "let out"
+    const bool two = is_known_action(joined);
+    typed_.action = two ? joined : word();
+    at_ = std::min(at_ + (two ? 2 : 1), words_.size());
+  }
+
+  void take_place() {
+    Words place;
+    while (at_ < words_.size() && !begins_amount(words_[at_])) {
+      if (!take_way() && !take_side() && !is_filler(word())) place.push_back(word());
+      if (!taken_) ++at_;
+      taken_ = false;
+    }
+    for (const std::string& part : place) typed_.place += (typed_.place.empty() ? "" : "_") + part;
+    if (find_correction_words(typed_.action, typed_.place) != nullptr) return;
+    for (const std::string& other : {typed_.place + "s", without_s(typed_.place)}) {
+      if (find_correction_words(typed_.action, other) != nullptr) typed_.place = other;
+    }
+  }
+
+  static std::string without_s(std::string place) {
+    if (place.ends_with('s')) place.pop_back();
+    return place;
+  }
+
+  /// The longest words from here that are an amount: "1", "1 1/2", "1 1/2 in".
+  void take_amount() {
+    std::string text;
+    for (std::size_t count = std::min<std::size_t>(3, words_.size() - at_); count > 0; --count) {
+      text.clear();
+      for (std::size_t i = 0; i < count; ++i) text += (i == 0 ? "" : " ") + words_[at_ + i];
+      if (!amount_typed(text)) continue;
+      typed_.amount = text;
+      at_ += count;
+      return;
+    }
+    if (at_ < words_.size()) typed_.amount = words_[at_++];
+  }
+
+  /// "per_half", or "per half".
+  bool take_way() {
+    for (const std::size_t count : {std::size_t{2}, std::size_t{1}}) {
+      const std::string way = count == 2 ? word() + "_" + word(1) : word();
+      const auto as = amount_named(way);
+      if (!as) continue;
+      typed_.as = as;
+      return take(count);
+    }
+    return false;
+  }
+
+  /// "left", "right side".
+  bool take_side() {
+    const auto side = side_named(word());
+    if (!side || *side == BodySide::Both) return false;
+    typed_.side = side;
+    return take(!typed_.amount.empty() && word(1) == "side" ? 2 : 1);
+  }
+
+  bool take(std::size_t count) {
+    at_ += count;
+    taken_ = true;
+    return true;
+  }
+
+  void take_rest() {
+    if (take_way() || take_side()) return;
+    if (!is_filler(word()) && typed_.odd.empty()) typed_.odd = words_[at_];
+    ++at_;
+  }
+
+  Words words_;
+  std::size_t at_ = 0;
+  bool taken_ = false;  // whether the words here are used up
+  TypedCorrection typed_;
+};
+
+}  // namespace
+
+TypedCorrection correction_typed(std::string_view words) { return TypedWords(words).read(); }
+
+}  // namespace blockwright

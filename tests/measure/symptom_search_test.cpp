@@ -1,0 +1,252 @@
+// Corrections found by what is seen. The phrases are everyday speech and the words of
+// docs/fitting.md: from memory, no source.
+#include "blockwright/measure/symptom_search.hpp"
+
+#include "blockwright/measure/correction_table.hpp"
+#include "support/each.hpp"
+#include "symptom_table.hpp"
+#include "vocabulary.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <map>
+#include <set>
+#include <string>
+
+namespace blockwright {
+namespace {
+
+struct Phrase {
+  std::string said;
+  std::string correction;  ///< "lower front_neck", "-" for nothing
+};
+
+std::vector<Phrase> phrases() {
+  std::ifstream file(BLOCKWRIGHT_SOURCE_DIR "/tests/measure/symptom_phrases.tsv");
+  REQUIRE(file.good());
+  std::vector<Phrase> all;
+  for (std::string line; std::getline(file, line);) {
+    const std::size_t tab = line.find('\t');
+    if (line.starts_with('#') || tab == std::string::npos) continue;
+    all.push_back({line.substr(0, tab), line.substr(tab + 1)});
+  }
+  return all;
+}
+
+std::string words_of(const FoundCorrection& found) {
+  return std::string(found.words->action) + " " + std::string(found.words->place);
+}
+
+std::vector<std::string> found_by(std::string_view said) {
+  std::vector<std::string> words;
+  for (const FoundCorrection& found : find_corrections(said).best) words.push_back(words_of(found));
+  return words;
+}
+
+bool is_among(const std::string& correction, const std::vector<std::string>& answers) {
+  return std::ranges::find(answers, correction) != answers.end();
+}
+
+/// Whether the catalogue has such a correction.
+bool is_there(const std::string& correction) {
+  const std::size_t space = correction.find(' ');
+  return find_correction_words(correction.substr(0, space), correction.substr(space + 1)) !=
+         nullptr;
+}
+
+TEST_CASE("Each of more than 200 phrases finds its correction as first or second answer") {
+  std::size_t tried = 0;
+  for (const Phrase& phrase : phrases()) {
+    if (phrase.correction == "-" || !is_there(phrase.correction)) continue;
+    INFO(phrase.said);
+    std::vector<std::string> answers = found_by(phrase.said);
+    answers.resize(std::min<std::size_t>(answers.size(), 2));
+    CAPTURE(answers);
+    CHECK(is_among(phrase.correction, answers));
+    CHECK(find_corrections(phrase.said).not_understood.empty());
+    ++tried;
+  }
+  CHECK(tried > 200);
+}
+
+TEST_CASE("Each correction is found by a phrase of the list") {
+  std::set<std::string> listed;
+  for (const Phrase& phrase : phrases()) listed.insert(phrase.correction);
+  for (const CorrectionWords& words : each(correction_words())) {
+    CHECK(listed.contains(words_of({&words, {}})));
+  }
+}
+
+TEST_CASE("Words that say nothing of a fault find nothing") {
+  std::size_t tried = 0;
+  for (const Phrase& phrase : phrases()) {
+    if (phrase.correction != "-") continue;
+    INFO(phrase.said);
+    CHECK(found_by(phrase.said).empty());
+    ++tried;
+  }
+  CHECK(tried >= 10);
+}
+
+TEST_CASE("Every correction is found first by its own words, with its row, direction and cure") {
+  for (const CorrectionWords& words : each(correction_words())) {
+    std::string said = words_of({&words, {}});
+    CHECK(found_by(said).front() == said);
+    std::ranges::replace(said, '_', ' ');
+    const FoundCorrections found = find_corrections(said);
+    CHECK(found.best.front().words == &words);
+    CHECK(found.best.front().cure == cure_of(words));
+    CHECK(cure_of(words).size() > 20);
+    CHECK(cure_of(words).size() <= 90);  // one line of a terminal, beside the words
+  }
+}
+
+TEST_CASE("The parts of the body hold every correction once") {
+  std::set<const CorrectionWords*> seen;
+  std::size_t count = 0;
+  for (const FittingPart& part : each(fitting_parts())) {
+    CHECK(fitting_part(part.name) == &part);
+    for (const FoundCorrection& correction : part.corrections) {
+      seen.insert(correction.words);
+      ++count;
+    }
+  }
+  CHECK(count == correction_words().size());
+  CHECK(seen.size() == count);
+  CHECK(fitting_part("Shoulders")->name == "shoulder");
+  CHECK(fitting_part("the armpit")->name == "armhole");
+  CHECK(fitting_part("hem")->name == "waist");
+  CHECK(fitting_part("armhole digs in") == nullptr);
+  CHECK(fitting_part("") == nullptr);
+}
+
+TEST_CASE("At most five are found", "[kMostFound]") {
+  for (const char* said : each({"loose", "tight", "armhole", "waist loose", "neck"})) {
+    CHECK(found_by(said).size() == kMostFound);
+  }
+  CHECK(found_by("bust points too far apart").size() < kMostFound);
+}
+
+TEST_CASE("A word and its opposite find opposite directions") {
+  for (const auto& [loose, tight, place] :
+       std::vector<std::array<std::string, 3>>{{"loose", "tight", "waist"},
+                                               {"baggy", "too small", "bust"},
+                                               {"slack", "strains", "side"},
+                                               {"too long", "too short", "shoulder"},
+                                               {"too low", "too high", "front neck"},
+                                               {"gapes", "cuts in", "neck sides"},
+                                               {"too wide", "too narrow", "across the back"},
+                                               {"sags", "rides up", "front hem"},
+                                               {"too far apart", "too close", "bust points"},
+                                               {"swings forward", "swings back", "side seam"}}) {
+    INFO(place << ": " << loose << ", " << tight);
+    const auto one = found_by(place + " " + loose), other = found_by(place + " " + tight);
+    REQUIRE_FALSE(one.empty());
+    REQUIRE_FALSE(other.empty());
+    CHECK_FALSE(is_among(one.front(), other));
+    CHECK_FALSE(is_among(other.front(), one));
+  }
+}
+
+// Ours: what is elsewhere may follow, never lead.
+TEST_CASE("A place that is named comes before what is elsewhere") {
+  const std::map<std::string, std::vector<std::string>> at{
+      {"neck", {"neck"}},
+      {"shoulder", {"shoulder"}},
+      {"armhole", {"armhole", "underarm"}},
+      {"waist", {"waist", "below_bust"}},
+      {"front hem", {"front_hem", "front_waist"}},
+      {"back hem", {"back_hem", "back_waist"}},
+      {"centre back", {"centre_back", "back_waist", "upper_back", "back_shoulder"}},
+      {"side seam", {"side"}}};
+  const auto lies_at = [](const std::string& words, const std::vector<std::string>& places) {
+    return std::ranges::any_of(
+        places, [&](const std::string& p) { return words.find(p) != std::string::npos; });
+  };
+  for (const auto& [place, places] : at) {
+    for (const char* sight : {"loose", "tight", "too long", "too short", "bubbles"}) {
+      INFO(place << " " << sight);
+      const auto found = found_by(place + " " + sight);
+      REQUIRE_FALSE(found.empty());
+      CHECK(lies_at(found.front(), places));
+    }
+  }
+}
+
+TEST_CASE("Words that are not understood are named; the others are answered all the same") {
+  const FoundCorrections found = find_corrections("The Armhole wobbles and digs in, frumpily");
+  CHECK(found.not_understood == std::vector<std::string>{"wobbles", "frumpily"});
+  CHECK(words_of(found.best.front()) == "lower underarm");
+}
+
+TEST_CASE("No more than five words are named as not understood, each once", "[kMostUnknown]") {
+  const auto unknown = [](const char* said) {
+    return find_corrections(said).not_understood.size();
+  };
+  CHECK(unknown("wob wob wob") == 1);
+  CHECK(unknown("wob zib quax flum drob") == kMostUnknown);
+  CHECK(unknown("wob zib quax flum drob plimp") == kMostUnknown);
+}
+
+TEST_CASE("A side that is named is heard, and rows of one side answer only then") {
+  CHECK(find_corrections("right shoulder lower").side == BodySide::Right);
+  CHECK(find_corrections("waist loose on the left").side == BodySide::Left);
+  CHECK(find_corrections("waist loose").side == BodySide::Both);
+  CHECK(is_among("take_in waist", found_by("waist loose on the left")));
+  for (const auto& said : phrases()) {
+    if (understood(said.said).concepts.has(Concept::One)) continue;
+    for (const FoundCorrection& found : find_corrections(said.said).best) {
+      INFO(said.said << ": " << words_of(found));
+      CHECK((!found.words->one_sided || found_by(said.said).front() == words_of(found)));
+    }
+  }
+}
+
+TEST_CASE(
+    "No word of the vocabulary means two things, and each saying of the table is understood") {
+  std::map<std::vector<std::string>, std::string_view> all;
+  const auto stems = [](std::string_view words) {
+    std::vector<std::string> list;
+    for (const SaidWord& word : plain_words(words)) list.push_back(word.stem);
+    return list;
+  };
+  for (const Saying& saying : vocabulary()) {
+    for (const std::string_view words : listed(saying.words)) {
+      INFO(words << " and " << all[stems(words)]);
+      CHECK(all[stems(words)].empty());
+      all[stems(words)] = words;
+    }
+  }
+  for (const std::string_view empty : empty_words()) {
+    INFO(empty);
+    CHECK_FALSE(all.contains(stems(empty)));
+  }
+  for (const auto& parts : {upper_symptoms(), lower_symptoms()}) {
+    for (const SymptomPart& part : parts) {
+      for (const SymptomEntry& entry : part.entries) {
+        for (const std::string_view saying : listed(entry.sayings)) {
+          INFO(entry.action << ' ' << entry.place << ": " << saying);
+          CHECK(understood(saying).unknown.empty());
+        }
+      }
+    }
+  }
+}
+
+// Until the catalogue has them, their lines of the list are not tried above.
+TEST_CASE("A correction of the table that the catalogue has not got is one of two places") {
+  for (const auto& parts : {upper_symptoms(), lower_symptoms()}) {
+    for (const SymptomPart& part : parts) {
+      for (const SymptomEntry& entry : part.entries) {
+        INFO(entry.action << ' ' << entry.place);
+        const bool to_come = entry.place == "shoulders" || entry.place == "waist_darts";
+        CHECK((to_come || find_correction_words(entry.action, entry.place) != nullptr));
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace blockwright

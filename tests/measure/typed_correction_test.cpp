@@ -1,0 +1,105 @@
+// Corrections and amounts as they are typed. An inch is 25.4 mm exactly (international inch, 1959).
+#include "blockwright/measure/typed_correction.hpp"
+
+#include "blockwright/measure/correction_table.hpp"
+#include "support/each.hpp"
+
+#include <catch2/catch.hpp>
+
+namespace blockwright {
+namespace {
+
+double mm_of(const std::string& typed, Unit file) {
+  const auto amount = amount_typed(typed);
+  REQUIRE(amount);
+  return amount->length(file).mm();
+}
+
+TEST_CASE("An amount is read with a point, a comma or a fraction, with and without its unit") {
+  for (const char* typed :
+       each({"1.5", "1,5", " 1.5 cm", "1,5cm", "15 mm", "15mm", "1.5 Centimetres"})) {
+    CHECK(mm_of(typed, Unit::Cm) == Approx(15.0).margin(1e-12));
+  }
+  for (const char* typed : each({"5/8", "5/8 in", "5/8in", "5/8\"", "5/8 inches", "⅝", "0.625"})) {
+    CHECK(mm_of(typed, Unit::Inch) == Approx(15.875).margin(1e-12));
+  }
+  for (const char* typed : each({"1 1/2", "1-1/2", "1½", "1.5 in", "1 1/2\""})) {
+    CHECK(mm_of(typed, Unit::Inch) == Approx(38.1).margin(1e-12));
+  }
+  CHECK(mm_of("1 cm", Unit::Inch) == Approx(10.0));
+  CHECK(mm_of("5/8 cm", Unit::Inch) == Approx(6.25));
+  CHECK(mm_of("-1", Unit::Cm) == Approx(-10.0));
+}
+
+TEST_CASE("What is no amount is none") {
+  for (const char* typed :
+       each({"", "cm", "one", "1/3", "1.2.3", "1 2", "1 cm 2", "5/8/2", "1e5", "nan", "."})) {
+    CHECK_FALSE(amount_typed(typed).has_value());
+  }
+}
+
+TEST_CASE("The unit that is given with an amount wins over the file's, and is kept with it") {
+  const auto in_file = [](const char* typed, Unit file) {
+    return amount_for_file(*amount_typed(typed), file);
+  };
+  CHECK(in_file("1,5", Unit::Cm) == "1.5");
+  CHECK(in_file("1.5 cm", Unit::Cm) == "1.5");
+  CHECK(in_file("1.5 cm", Unit::Inch) == "1.5 cm");
+  CHECK(in_file("8 mm", Unit::Cm) == "8 mm");
+  CHECK(in_file("5/8", Unit::Inch) == "5/8");
+  CHECK(in_file("5/8 in", Unit::Inch) == "5/8");
+  CHECK(in_file("5/8 in", Unit::Cm) == "5/8 in");
+  CHECK(in_file("1½ in", Unit::Cm) == "1 1/2 in");
+  CHECK(in_file("1/2 cm", Unit::Cm) == "1/2 cm");
+  CHECK(in_file("1/2", Unit::Cm).empty());  // of a cm or of an inch?
+}
+
+TEST_CASE("A correction is read from words, with underscores or spaces") {
+  for (const char* typed : each({"take_in waist 5/8 in per_half", "take in waist 5/8 in per half",
+                                 "Take in the waist by 5/8 in, per half"})) {
+    std::string words = typed;
+    std::erase(words, ',');
+    const TypedCorrection correction = correction_typed(words);
+    CHECK(correction.action == "take_in");
+    CHECK(correction.place == "waist");
+    CHECK(correction.amount == "5/8 in");
+    CHECK(correction.as == AmountAs::PerHalf);
+    CHECK(correction.odd.empty());
+  }
+  const TypedCorrection sided = correction_typed("raise one side waist 1,5 left side");
+  CHECK(sided.place == "one_side_waist");
+  CHECK(sided.amount == "1,5");
+  CHECK(sided.side == BodySide::Left);
+  CHECK(sided.odd.empty());
+  CHECK(correction_typed("narrow bust point 1").place == "bust_points");
+  CHECK(correction_typed("forward shoulder_seam 1 1/2 in").amount == "1 1/2 in");
+}
+
+TEST_CASE("Every correction of the table is read as itself, with every way of reading it") {
+  for (const CorrectionWords& words : each(correction_words())) {
+    for (const AmountAs as : words.readings) {
+      for (const char joint : {'_', ' '}) {
+        std::string typed = std::string(words.action) + " " + std::string(words.place) +
+                            " 1.5 cm " + std::string(amount_way(as).word);
+        std::ranges::replace(typed, '_', joint);
+        INFO(typed);
+        const TypedCorrection correction = correction_typed(typed);
+        CHECK(correction.action == words.action);
+        CHECK(correction.place == words.place);
+        CHECK(correction.amount == "1.5 cm");
+        CHECK(correction.as == as);
+        CHECK(correction.odd.empty());
+      }
+    }
+  }
+}
+
+TEST_CASE("What is not understood behind an amount is named") {
+  CHECK(correction_typed("lower front_neck 1 cm roughly").odd == "roughly");
+  CHECK(correction_typed("lower front_neck 1 2").odd == "2");
+  CHECK(correction_typed("lower front_neck").amount.empty());
+  CHECK(correction_typed("").action.empty());
+}
+
+}  // namespace
+}  // namespace blockwright
