@@ -68,7 +68,7 @@ Problems judge_together(const std::vector<Effect>& effects, double shoulder);
 /// "waist girth" for waist_girth.
 std::string tape_words(MeasurementName name);
 
-/// "row 27, fuller bust".
+/// "fuller bust".
 std::string words_of(const Effect& effect);
 
 }  // namespace blockwright

@@ -1,3 +1,4 @@
+#include "blockwright/fit/apply.hpp"
 #include "blockwright/fit/redrawing.hpp"
 
 #include <cmath>
@@ -64,16 +65,18 @@ Vec Redrawing::neck_kept(const Stroke& neck, Vec leaving) const {
 }
 
 // The neckline of a piece without a neck dart.
-CubicCurve Redrawing::bent_neckline(const Stroke& neck, Angle from, Angle to) const {
+CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) const {
   const auto& was = std::get<CubicCurve>(neck.was);
   const bool front = is_a(open_->piece, kBodiceFront);
-  const bool at_shoulder = moved_by(neck.from) != Vec{} || from != Angle();
-  const Vec kept = rotated(leaving_of(was), from);
+  const bool at_shoulder = moved_by(neck.from) != Vec{} || turns.from != Angle();
+  const Vec kept = rotated(leaving_of(was), turns.from);
   const bool as_drafted = front && at_shoulder && !neck.turn_from;
   const Vec leaving = as_drafted ? neck_leaving(neck) : neck_kept(neck, kept);
+  const Point start = nodes_[neck.from].now, end = nodes_[neck.to].now;
+  const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
-  return draw(was, nodes_[neck.from].now, leaving, nodes_[neck.to].now,
-              rotated(arriving_of(was), to));
+  return rounder_neckline(draw(was, start, leaving, end, arriving),
+                          std::fmin(kLeastRadius, least_radius(Path({was}))));
 }
 
 CubicCurve Redrawing::bent(std::size_t stroke) const {
@@ -92,7 +95,7 @@ CubicCurve Redrawing::bent(std::size_t stroke) const {
     return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
   }
   const bool whole_neck = open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1;
-  if (whole_neck && here.spot == kNeckline) return bent_neckline(here, from, to);
+  if (whole_neck && here.spot == kNeckline) return bent_neckline(here, {from, to});
   const Vec leaving = rotated(leaving_of(was), from), arriving = rotated(arriving_of(was), to);
   if (here.spot == kLowerArmhole) {
     return reshaped_lower_armhole(was, start, leaving, end, arriving);

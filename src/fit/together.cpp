@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -15,44 +16,60 @@ bool same_body(BodySide a, BodySide b) {
   return a == b || a == BodySide::Both || b == BodySide::Both;
 }
 
-void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
+// More than a measurement may be off before it is taken again; nothing within that.
+std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) {
   const FittingRow& row = fitting_row(effect.row);
+  if (!row.doubts || effect.side != BodySide::Both) return std::nullopt;
   const Length by = amount_of(effect);
-  const auto& [usual, least, most] = row.amount;
-  if (by > most + Length::mm(1e-9)) {
-    problems.push_back({.severity = Severity::Warning,
-                        .code = "fit.limit",
-                        .where = words_of(effect),
-                        .message = by + "; usual is " + usual + ", from " + least + " to " + most,
-                        .hint = "measure again before so much is altered on paper",
-                        .limit = {.least = least, .most = most}});
-  }
-  if (!row.doubts || effect.side != BodySide::Both) return;
   const Measure limit = redraft_limit(row.doubts->name);
   const Measure change = limit.is_angle()
                              ? Angle::radians(std::asin(std::fmin(by.mm() / shoulder, 1.0)))
                              : abs(row.doubts->change(by));
-  if (change <= limit) return;
+  if (change <= limit) return std::nullopt;
   const std::string taped = tape_words(row.doubts->name);
-  problems.push_back({.severity = Severity::Warning,
-                      .code = "fit.limit",
-                      .where = words_of(effect),
-                      .message = by + " is " + change + " of " + taped + "; over " + limit +
-                                 " later changes pile up on distorted seams",
-                      .hint = "take " + taped + " again and draft anew",
-                      .measurements = {std::string(info(row.doubts->name).key)},
-                      .limit = {.most = limit}});
+  return Problem{.severity = Severity::Warning,
+                 .code = "fit.limit",
+                 .where = words_of(effect),
+                 .message = by + " is " + change + " of " + taped + "; over " + limit +
+                            " later changes pile up on distorted seams",
+                 .hint = "take " + taped + " again and draft anew",
+                 .measurements = {std::string(info(row.doubts->name).key)},
+                 .limit = {.most = limit}};
 }
 
+// More than the row usually takes.
+std::optional<Problem> too_much_for_row(const Effect& effect) {
+  const Length by = amount_of(effect);
+  const auto& [usual, least, most] = fitting_row(effect.row).amount;
+  if (by <= most + Length::mm(1e-9)) return std::nullopt;
+  return Problem{.severity = Severity::Warning,
+                 .code = "fit.limit",
+                 .where = words_of(effect),
+                 .message = by + "; usual is " + usual + ", from " + least + " to " + most,
+                 .hint = "measure again before so much is altered on paper",
+                 .limit = {.least = least, .most = most}};
+}
+
+// An amount is warned of once.
+void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
+  const auto of_tape = too_much_for_tape(effect, shoulder);
+  const auto problem = of_tape ? of_tape : too_much_for_row(effect);
+  if (problem) problems.push_back(*problem);
+}
+
+// What others have changed is said once of each.
 void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
-  for (const Effect& a : effects) {
-    const auto& voids = fitting_row(a.row).voids;
-    for (const Effect& b : effects) {
-      if (&a == &b || !voids.contains(b.row) || !same_body(a.side, b.side)) continue;
-      problems.push_back({Severity::Warning, "fit.void", words_of(b),
-                          words_of(a) + ", " + amount_of(a) + ", changes what this was judged by",
-                          "judge it again on the next toile"});
+  for (const Effect& judged : effects) {
+    Wording changed;
+    for (const Effect& other : effects) {
+      const bool voids = &other != &judged && fitting_row(other.row).voids.contains(judged.row);
+      if (!voids || !same_body(other.side, judged.side)) continue;
+      changed += (changed.empty() ? "" : "; ") + words_of(other) + ", " + amount_of(other);
     }
+    if (changed.empty()) continue;
+    problems.push_back({Severity::Warning, "fit.void", words_of(judged),
+                        "what this was judged by has changed: " + changed,
+                        "judge it again on the next toile"});
   }
 }
 
@@ -168,8 +185,7 @@ std::string tape_words(MeasurementName name) {
 }
 
 std::string words_of(const Effect& effect) {
-  return "row " + std::to_string(number_of(effect.row)) + ", " +
-         std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1));
+  return std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1));
 }
 
 Problems judge_together(const std::vector<Effect>& effects, double shoulder) {

@@ -40,7 +40,7 @@ std::string faults_of(const FittedPattern& fitted) {
 // row doubts one.
 void check_refusal(const FittingRow& row, const Problem& refusal) {
   CHECK(refusal.code.rfind("fit.", 0) == 0);
-  CHECK(refusal.where.rfind("row " + std::to_string(row.number()) + ", ", 0) == 0);
+  CHECK(is_said_of(refusal.where, row.row));
   CHECK(refusal.message.plain().find(" mm") != std::string::npos);
   CHECK_FALSE(refusal.message.empty());
   CHECK_FALSE(refusal.hint.empty());

@@ -71,7 +71,7 @@ TEST_CASE("Every row is applied in both directions to 300 people, or refused by 
     for (const TriedRow& tried : each(people)) {
       if (tried.refusal) {
         CHECK(tried.refusal->code.substr(0, 4) == "fit.");
-        CHECK(tried.refusal->where.find("row " + std::to_string(number)) == 0);
+        CHECK(is_said_of(tried.refusal->where, numbered(number)));
         CHECK(tried.refusal->message.plain().find("mm") != std::string::npos);
         refusals.insert(tried.refusal->code);
         continue;

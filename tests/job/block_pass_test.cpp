@@ -94,7 +94,7 @@ TEST_CASE(
   BlockRun run = drafted_run();
   judge_corrected(run);
   CHECK(run.problems.empty());
-  run.fitted.remarks = {{Severity::Warning, "fit.limit", "row 12, x", "", ""}};
+  run.fitted.remarks = {{Severity::Warning, "fit.limit", "shoulder point lower", "", ""}};
   break_side_seam(run.fitted.pattern);
   judge_corrected(run);
   REQUIRE(run.problems.size() == 2);

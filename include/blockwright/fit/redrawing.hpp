@@ -118,7 +118,11 @@ class Redrawing {
   [[nodiscard]] Angle armhole_turn() const;
   [[nodiscard]] Vec neck_leaving(const Stroke& neck) const;
   [[nodiscard]] Vec neck_kept(const Stroke& neck, Vec leaving) const;
-  [[nodiscard]] CubicCurve bent_neckline(const Stroke& neck, Angle from, Angle to) const;
+  // How a stroke's directions turn at its ends.
+  struct EndTurns {
+    Angle from, to;
+  };
+  [[nodiscard]] CubicCurve bent_neckline(const Stroke& neck, const EndTurns& turns) const;
   void require_armhole() const;
   [[nodiscard]] Opened drawn() const;
   [[nodiscard]] CubicCurve bent(std::size_t stroke) const;

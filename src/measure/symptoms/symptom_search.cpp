@@ -33,7 +33,7 @@ constexpr Kin kKin[] = {
 struct Opposite {
   Concept one, other;
 };
-constexpr Opposite kOpposites[] = {
+constexpr Opposite kOpposedConcepts[] = {
     {Loose, Tight}, {Loose, Narrow},  {Loose, Cuts},       {Wide, Tight},  {Wide, Narrow},
     {Gapes, Tight}, {Gapes, Cuts},    {High, Low},         {High, Sags},   {Long, Short},
     {Long, Rides},  {Rides, Sags},    {Rides, Low},        {Short, Sags},  {Low, Short},
@@ -71,7 +71,7 @@ bool contradicts(const Concepts& said, const Concepts& saying) {
   if (saying.has(One) && !said.has(One)) return true;
   if (said.has(Front) && saying.has(Back) && !saying.has(Front)) return true;
   if (said.has(Back) && saying.has(Front) && !saying.has(Back)) return true;
-  return std::ranges::any_of(kOpposites, [&](const Opposite& pair) {
+  return std::ranges::any_of(kOpposedConcepts, [&](const Opposite& pair) {
     return (said.has(pair.one) && saying.has(pair.other) && !saying.has(pair.one)) ||
            (said.has(pair.other) && saying.has(pair.one) && !saying.has(pair.other));
   });

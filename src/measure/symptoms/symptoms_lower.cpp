@@ -114,7 +114,7 @@ constexpr SymptomEntry kSides[] = {
     {"back", "side_seam", "An even strip of the side goes from the back to the front.",
      "side seam forward; side seam front; side forward; side seam waist forward"},
     {"take_in", "centre_back", "The centre back seam is curved in, most at the waist.",
-     "centre back loose; centre back wide; centre back bubbles; centre back gapes; centre back fold upright; back loose blades; centre back sags"},
+     "centre back loose; centre back wide; centre back bubbles; centre back gapes; centre back fold upright; back loose blades; centre back sags; out at each centre back"},
     {"let_out", "centre_back", "The centre back goes out, most at the waist.",
      "centre back tight; centre back narrow; centre back gapes; centre back strain; centre back short girth; back tight close"},
     {"take_in", "centre_front", "The centre front gets a seam that is curved in, most at the waist.",
