@@ -74,9 +74,9 @@ std::string sum_words(const TapeSum& sum, const BlockSource& source,
   }
   return fmt::format(
       "asked for {} {} {}; the newer tape has {} of it ({} on {}, {} on {}), and {} remains: {}",
-      text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more",
-      words_of(sum.name), text(has), text(sum.was), sum.since->date, text(sum.is),
-      source.session.date, remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
+      text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more", words_of(sum.name),
+      text(has), text(sum.was), sum.since->date, text(sum.is), source.session.date,
+      remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
 }
 
 bool is_decided(const TapeSum& sum, const Corrections& corrections) {

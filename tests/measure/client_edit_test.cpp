@@ -383,8 +383,7 @@ TEST_CASE("what remains of an amount is written in the file's unit, rounded, and
     const Length remains = as_written_in_file(Length::mm(16.2549), before.unit);
     // Ours: to 0.1 mm, and to 0.001 of an inch.
     CHECK(remains.mm() == Approx(before.unit == Unit::Cm ? 16.3 : 0.64 * 25.4));
-    const std::string changed =
-        with_new_tape({text, "f.json"}, 1, {OnNewTape::Change, remains});
+    const std::string changed = with_new_tape({text, "f.json"}, 1, {OnNewTape::Change, remains});
     CHECK(changed.find(before.unit == Unit::Cm ? "1.63" : "0.64") != std::string::npos);
     std::vector<AfterNewTape> read;
     for (const Fitting& fitting : client_of(changed).fittings) {

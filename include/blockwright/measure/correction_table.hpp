@@ -572,49 +572,49 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
   }};
 }
 // NOLINTEND(readability-function-size,readability-identifier-naming)
-  // clang-format on
+// clang-format on
 
-  inline constexpr std::array<FittingRow, kCorrectionCount> kCorrections = correction_table();
+inline constexpr std::array<FittingRow, kCorrectionCount> kCorrections = correction_table();
 
-  /// True if the i-th row is number i + 1 and has words, amounts, a stage and something watched.
-  consteval bool is_complete(const std::array<FittingRow, kCorrectionCount>& rows) {
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-      const FittingRow& row = rows[i];
-      if (row.number() != static_cast<int>(i) + 1 || row.words.empty()) return false;
-      if (row.name.empty() || row.reverse_name.empty() || row.source.empty()) return false;
-      const auto& [usual, least, most] = row.amount;
-      if (least > usual || usual > most || row.stage < 1) return false;
-      if (row.doubts && row.doubts->per_mm == 0.0) return false;
-      for (const Watched& watched : row.watched) {
-        if (watched.lengths.empty() && watched.says.empty()) return false;
-      }
-      if (row.watched.empty()) return false;
+/// True if the i-th row is number i + 1 and has words, amounts, a stage and something watched.
+consteval bool is_complete(const std::array<FittingRow, kCorrectionCount>& rows) {
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const FittingRow& row = rows[i];
+    if (row.number() != static_cast<int>(i) + 1 || row.words.empty()) return false;
+    if (row.name.empty() || row.reverse_name.empty() || row.source.empty()) return false;
+    const auto& [usual, least, most] = row.amount;
+    if (least > usual || usual > most || row.stage < 1) return false;
+    if (row.doubts && row.doubts->per_mm == 0.0) return false;
+    for (const Watched& watched : row.watched) {
+      if (watched.lengths.empty() && watched.says.empty()) return false;
     }
-    return true;
+    if (row.watched.empty()) return false;
   }
-  static_assert(is_complete(kCorrections), "each row of corrections is there, in order");
+  return true;
+}
+static_assert(is_complete(kCorrections), "each row of corrections is there, in order");
 
-  /// All rows, by number.
-  constexpr const std::array<FittingRow, kCorrectionCount>& fitting_catalogue() {
-    return kCorrections;
-  }
-  /// Throws std::logic_error if there is no such row.
-  const FittingRow& fitting_row(CorrectionRow row);
+/// All rows, by number.
+constexpr const std::array<FittingRow, kCorrectionCount>& fitting_catalogue() {
+  return kCorrections;
+}
+/// Throws std::logic_error if there is no such row.
+const FittingRow& fitting_row(CorrectionRow row);
 
-  /// What the fitter watches where the row is done at `place`; an empty one means the usual place.
-  const Watched& watched_at(CorrectionRow row, std::string_view place);
+/// What the fitter watches where the row is done at `place`; an empty one means the usual place.
+const Watched& watched_at(CorrectionRow row, std::string_view place);
 
-  /// The row's name in the direction of `sign`: "bust taken in at the side" for the reverse of 49.
-  std::string_view row_name(CorrectionRow row, int sign);
+/// The row's name in the direction of `sign`: "bust taken in at the side" for the reverse of 49.
+std::string_view row_name(CorrectionRow row, int sign);
 
-  /// "lengths and balance" ...: what is judged at a stage. A change at one stage makes every
-  /// judgement of a later stage void. Order of work: common practice, no source; that the cross
-  /// grain and the shoulders come first: USDA, "Fitting Dresses", rev. 1946, and H. Roberts,
-  /// "Garment Fitting", Washington State University E.M. 2246, 1962.
-  std::string_view stage_name(int stage);
+/// "lengths and balance" ...: what is judged at a stage. A change at one stage makes every
+/// judgement of a later stage void. Order of work: common practice, no source; that the cross
+/// grain and the shoulders come first: USDA, "Fitting Dresses", rev. 1946, and H. Roberts,
+/// "Garment Fitting", Washington State University E.M. 2246, 1962.
+std::string_view stage_name(int stage);
 
-  /// Beyond this a measurement is taken again and the block drafted anew: 25 mm of a girth, 13 mm
-  /// of a length, 4 degrees of slope. Our judgement; common practice, no source.
-  Measure redraft_limit(MeasurementName name);
+/// Beyond this a measurement is taken again and the block drafted anew: 25 mm of a girth, 13 mm
+/// of a length, 4 degrees of slope. Our judgement; common practice, no source.
+Measure redraft_limit(MeasurementName name);
 
 }  // namespace blockwright
