@@ -39,6 +39,33 @@ void require_shoulder(const RedrawnPiece& piece) {
              "give a smaller amount, or draw a strap on the finished block");
 }
 
+void require_moderate_shoulder(const RedrawnPiece& piece) {
+  const double was = closed_length(piece.before, BlockEdge::Shoulder);
+  const double is = closed_length(piece.after, BlockEdge::Shoulder);
+  if (is <= was + kMostShoulderGain) return;
+  refuse_fit("fit.limit",
+             "the shoulder would become " + Length::mm(is - was) + " longer; at most " +
+                 Length::mm(kMostShoulderGain) + " is the same shoulder",
+             "give a smaller amount, or take the shoulder length again and draft anew",
+             {MeasurementName::ShoulderLength});
+}
+
+// Of the whole neckline.
+double share_of_back_neck(const HalfBlock& half) {
+  const double back = closed_length(half.back, BlockEdge::Neckline);
+  return back / (2.0 * (back + closed_length(half.front, BlockEdge::Neckline)));
+}
+
+void require_back_neck(const Redrawn& half) {
+  const double is = share_of_back_neck(half.after);
+  if (is >= kLeastBackNeck || is >= share_of_back_neck(half.before)) return;
+  refuse_fit("fit.limit",
+             "half the back neck would be " + fixed(is, 2) + " of the whole neck; at least " +
+                 fixed(kLeastBackNeck, 2) + " goes round a nape",
+             "give a smaller amount, or take the neck base girth again and draft anew",
+             {MeasurementName::NeckBaseGirth});
+}
+
 // How near the outline comes to the bust point; the centre front is not looked at.
 struct NearEdge {
   double off;
@@ -211,6 +238,8 @@ void judge_darts(const RedrawnPiece& piece, Problems& problems) {
 void require_possible(const Redrawn& half) {
   const auto pieces = pieces_of(half);
   std::ranges::for_each(pieces, require_shoulder);
+  std::ranges::for_each(pieces, require_moderate_shoulder);
+  require_back_neck(half);
   require_clear_of_bust(half);
   std::ranges::for_each(pieces, require_stretches);
   for (const auto& [before, after] : pieces) {

@@ -161,9 +161,39 @@ TEST_CASE("A shoulder is corrected down to 25 mm and no shorter", "[kLeastShould
   CHECK(code(25.1) != "fit.strap");
 }
 
+TEST_CASE("A correction makes a shoulder at most 25 mm longer", "[kMostShoulderGain]") {
+  CHECK_FALSE(has(refusal_of({24.9, 24.9}).message.plain(), "is the same shoulder"));
+  CHECK(has(refusal_of({25.1, 25.1}).message.plain(), "is the same shoulder"));
+}
+
+TEST_CASE("Half a back neck stays at least 0.12 of the whole neck", "[kLeastBackNeck]") {
+  const HalfBlock drafted = halves_of(usual_block()).right;
+  const auto share = [](const HalfBlock& half) {
+    const double back = closed_length(half.back, BlockEdge::Neckline);
+    return back / (2.0 * (back + closed_length(half.front, BlockEdge::Neckline)));
+  };
+  const auto deepened = [&](double by) {
+    HalfBlock half = drafted;
+    half.front = with_corner_moved(half.front, Corner::CentreNeck, {0.0, -by});
+    return half;
+  };
+  const auto is_refused = [&](const HalfBlock& half) {
+    try {
+      require_possible({drafted, half});
+    } catch (const InputError& error) {
+      return has(error.problem().message.plain(), "half the back neck");
+    }
+    return false;
+  };
+  double by = 0.0;
+  while (share(deepened(by + 1.0)) >= 0.12) by += 1.0;
+  CHECK_FALSE(is_refused(deepened(by)));
+  CHECK(is_refused(deepened(by + 1.0)));
+}
+
 TEST_CASE("A neckline is narrowed to a radius of 8 mm and no sharper", "[kLeastRadius]") {
-  const auto rows = [](double by) { return std::vector{row(8, by, -1)}; };
-  const FittedPattern left = apply_rows(usual_block(), rows(most_before("fit.curve", rows, 60.0)));
+  const auto rows = [](double by) { return std::vector{row(4, by)}; };
+  const FittedPattern left = apply_rows(usual_block(), rows(most_before("fit.curve", rows, 24.0)));
   const auto radius = [&](const char* piece) {
     return least_radius(left.pattern.piece(piece).edge("neckline").path);
   };

@@ -121,6 +121,11 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
 
 /// An edge closer to the bust point than this cannot be made up, in mm. Common practice, no source.
 inline constexpr double kLeastToBustPoint = 40.0;
+/// Half a back neckline is at least this share of the whole neckline: the nape alone takes more.
+/// Ours: drafted blocks have 0.17 to 0.21.
+inline constexpr double kLeastBackNeck = 0.12;
+/// A correction makes a shoulder longer by at most this, in mm: more is another shoulder. Ours.
+inline constexpr double kMostShoulderGain = 25.0;
 /// Least radius of a neckline or an armhole after a correction, in mm, unless it was less before.
 /// Ours: a finger's breadth; a smaller one cannot be bound or faced flat.
 inline constexpr double kLeastRadius = 8.0;
