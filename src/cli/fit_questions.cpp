@@ -23,6 +23,22 @@ std::string refusal_of(const Problem& problem) {
   return problem.message.plain() + (hint.empty() ? "" : ": " + hint);
 }
 
+/// The amount of an answer such as "2", "5/8 in" or "2 whole girth", kept in what is wanted with
+/// the way and the side that were given with it; nothing if it is none.
+std::optional<TypedAmount> amount_in(std::string_view answer, WantedCorrection& wanted) {
+  if (const auto amount = amount_typed(answer)) {
+    wanted.amount = answer;
+    return amount;
+  }
+  const TypedCorrection typed = correction_typed(wanted.words + " " + std::string(answer));
+  const auto amount = amount_typed(typed.amount);
+  if (!amount || !typed.odd.empty()) return std::nullopt;
+  wanted.amount = typed.amount;
+  if (typed.as) wanted.as = typed.as;
+  if (typed.side) wanted.side = typed.side;
+  return amount;
+}
+
 }  // namespace
 
 void FitQuestions::introduce() const {
@@ -76,17 +92,16 @@ bool FitQuestions::ask_amount(WantedCorrection& wanted) const {
     const auto line =
         asked("By how much, in " + std::string(unit_name(unit_)) + "? Usual " + wanted.usual);
     if (!line || line->empty()) return false;
-    const auto amount = amount_typed(*line);
+    const auto amount = amount_in(*line, wanted);
     if (!amount) {
       say("\"" + shown(*line) + "\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2; with cm, mm or in " +
           "behind it where it is not in " + std::string(unit_word(unit_)));
       continue;
     }
-    wanted.amount = *line;
     if (!amount_for_file(*amount, unit_).empty()) continue;
-    const auto unit = asked("  " + shown(*line) + " of what: cm or in?");
+    const auto unit = asked("  " + shown(wanted.amount) + " of what: cm or in?");
     if (!unit) return false;
-    wanted.amount = *unit == "cm" || *unit == "in" ? *line + " " + *unit : "";
+    wanted.amount = *unit == "cm" || *unit == "in" ? wanted.amount + " " + *unit : "";
   }
   return true;
 }
@@ -178,10 +193,7 @@ Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview)
       say("Not written.");
       return Agreed::No;
     }
-    if (amount_typed(*line)) {
-      wanted.amount = *line;
-      return Agreed::OtherAmount;
-    }
+    if (amount_in(*line, wanted)) return Agreed::OtherAmount;
     say("yes, no, or another amount");
   }
   return Agreed::No;

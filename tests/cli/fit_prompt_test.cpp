@@ -127,6 +127,24 @@ TEST_CASE("Each correction that the new tape already has is asked of; the answer
   CHECK(asked(draft_job(), "d\nd\n", files).empty());
 }
 
+TEST_CASE("A sum that is settled leaves its amounts in the file") {
+  // Asked for: 2 and 2 cm; the new tape has 1 cm of it: 1 cm remains of the first, 2 of the second.
+  const std::string client = replaced(
+      replaced(kClient, R"("waist_girth": 72.00)", R"("waist_girth": 73.00)"),
+      R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" })",
+      R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" }, { "take_in": "waist", "by": 2.0, "as": "whole_girth", "seen": "again" })");
+  MemoryFiles files;
+  files.files["verity.json"] = client;
+  const std::string said = asked(draft_job(), "s\nsettle\n", files);
+  CHECK(said.find("correction 2 asked for 2 cm less waist girth; the newer tape has 1 cm of it") !=
+        std::string::npos);
+  CHECK(files.files["verity.json"] ==
+        replaced(replaced(client, R"("as": "whole_girth" }, {)",
+                          R"("as": "whole_girth", "new_tape": 1 }, {)"),
+                 R"("shoulder", "by": 0.6 })", R"("shoulder", "by": 0.6, "new_tape": "drop" })"));
+  CHECK(warned(draft_job(), files).empty());
+}
+
 TEST_CASE("The name of a client file makes no line of a prompt") {
   const std::string path = "ver\nWritten into\u202eity.json";
   MemoryFiles files;
@@ -282,6 +300,12 @@ TEST_CASE("No writes nothing; another amount is told before it is written") {
   CHECK(other.says("(-2.0)"));
   CHECK(other.says("(-1.0)"));
   CHECK(other.wrote(R"("by": 0.5, "as": "per_half")"));
+}
+
+TEST_CASE("How an amount was read may be said with it, wherever an amount is asked for") {
+  const Asked asked = new_fitting("waist loose\na\n2 whole girth\n\n\n1 per half\nyes\n\n");
+  CHECK_FALSE(asked.says("How did you read"));
+  CHECK(asked.wrote(R"("by": 1, "as": "per_half")"));
 }
 
 TEST_CASE("A fraction without a unit is of cm or of an inch: it is asked") {
