@@ -153,7 +153,7 @@ TEST_CASE("In a job file there is one for each") {
   CHECK(has(refused(job), "1 of them for 2 corrections"));
 }
 
-TEST_CASE("--ask prints at most five answers, with cure and usual amount in her unit") {
+TEST_CASE("fit --ask prints at most five answers, with cure and usual amount in her unit") {
   MemoryFiles files = files_in(Unit::Inch);
   FitJob job;
   job.client = "verity.json";
@@ -210,7 +210,7 @@ TEST_CASE("A refused preview says what has to be asked for again") {
   CHECK(fault(job) == "date");
 }
 
-TEST_CASE("--list tells the fittings toile by toile") {
+TEST_CASE("fit --list tells the fittings toile by toile") {
   MemoryFiles files = files_in(Unit::Cm);
   FitJob first = adding({"lower front_neck 1,0", "take_in waist 1 per_half"});
   first.seen = {"chokes her", ""};
