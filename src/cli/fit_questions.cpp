@@ -26,12 +26,12 @@ std::string refusal_of(const Problem& problem) {
 /// The amount of an answer such as "2", "5/8 in" or "2 whole girth", kept in what is wanted with
 /// the way and the side that were given with it; nothing if it is none.
 std::optional<TypedAmount> amount_in(std::string_view answer, WantedCorrection& wanted) {
-  if (const auto amount = amount_typed(answer)) {
+  if (auto amount = amount_typed(answer)) {
     wanted.amount = answer;
     return amount;
   }
   const TypedCorrection typed = correction_typed(wanted.words + " " + std::string(answer));
-  const auto amount = amount_typed(typed.amount);
+  auto amount = amount_typed(typed.amount);
   if (!amount || !typed.odd.empty()) return std::nullopt;
   wanted.amount = typed.amount;
   if (typed.as) wanted.as = typed.as;
