@@ -166,9 +166,9 @@ TEST_CASE("The girth that would have done makes the armhole as long as the corre
 
 TEST_CASE("A correction so large that no tape would do in its place is applied all the same") {
   MemoryFiles files = files_here();
-  // 12.4 cm and one and a half times 9 cm more: longer than any shoulder that is drafted.
-  const Json report = done(adding("lengthen shoulder 9.0"), files);
-  CHECK(report["corrections"][0]["doubts"]["would_do"] == 214.0);
+  // 18.6 cm and twice 9 cm more: farther apart than any that are drafted.
+  const Json report = done(adding("widen bust_points 9.0 per_half"), files);
+  CHECK(report["corrections"][0]["doubts"]["would_do"] == 366.0);
 }
 
 TEST_CASE("draft applies corrections and tells them; --toile draws an older version") {

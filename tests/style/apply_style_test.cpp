@@ -144,13 +144,15 @@ TEST_CASE("A dart is pressed and held back as the style says") {
 }
 
 TEST_CASE("An edge that a fitting left too short for a dart is refused as short") {
+  const Pattern drafted = usual_block();
+  const Piece& whole = drafted.piece("front");
+  const double most = sewn_length(whole, whole.edge("side")) - 8.0;
   const Pattern block =
-      apply_rows(usual_block(),
-                 {{CorrectionRow{14}, -1, 62.0, AmountAs::Length, BodySide::Both, ""}})
+      apply_rows(drafted, {{CorrectionRow{19}, 1, most, AmountAs::Length, BodySide::Both, ""}})
           .pattern;
-  const Piece& back = block.piece("back");
-  REQUIRE(sewn_length(back, back.edge("neckline")) < 10.0);
-  const PivotMove move{"back.shoulder", "back.neck:0.5", 1.0, {}, {}};
+  const Piece& front = block.piece("front");
+  REQUIRE(sewn_length(front, front.edge("side")) < 10.0);
+  const PivotMove move{"front.shoulder", "front.side:0.5", 1.0, {}, {}};
   try {
     apply_style(block, {"test", {move}}, kUsualCup);
     FAIL("a dart was opened on an edge that has no room for it");
