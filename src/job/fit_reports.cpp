@@ -60,11 +60,10 @@ std::size_t first_difference(const std::vector<NumberedCorrection>& before,
   return i;
 }
 
-/// The lengths of which the row says how they move.
-bool is_watched(const Effect& effect, const std::string& name) {
-  return std::ranges::any_of(effect.moved, [&](const MovedLength& moved) {
-    return moved.name == name && moved.predicted && *moved.predicted != 0.0;
-  });
+bool is_watched(const NumberedCorrection& added, const std::string& name) {
+  const Correction& correction = added.correction;
+  const auto& lengths = watched_at(row_of(correction).row, correction.place).lengths;
+  return std::ranges::count(lengths, name, &LengthMoved::name) > 0;
 }
 
 }  // namespace
@@ -107,7 +106,7 @@ std::string what_it_does(const BlockRun& without, const BlockRun& with_it) {
       const std::string words = length_words(length, with_it.unit);
       if (length.name == "bust_line" || length.name == "waist") {
         first += (first.empty() ? "" : "; ") + words;
-      } else if (is_watched(effect, length.name)) {
+      } else if (is_watched(with_it.corrections[added], length.name)) {
         others += "; " + words;
       }
     }

@@ -42,7 +42,7 @@ std::optional<Part> part_of(const Client& client, const NumberedCorrection& numb
                             MeasurementName name) {
   const RowAmount amount = row_of(numbered.correction);
   const FittingRow& row = fitting_row(amount.row);
-  const bool counts = row.doubts && row.doubts->name == name &&
+  const bool counts = row.doubts && row.doubts->name == name && amount.side == BodySide::Both &&
                       numbered.correction.new_tape.answer != OnNewTape::Keep;
   const Session* fitted_on = session_before(client, numbered.date);
   if (!counts || fitted_on == nullptr || !reading_of(*fitted_on, name)) return std::nullopt;

@@ -22,13 +22,13 @@ struct TapeSum {
   Measure was, is;
   std::vector<TapeShare> shares;  ///< those that the tape has changed, in the order of the file
 
-  [[nodiscard]] Measure changed() const { return is - was; }
   [[nodiscard]] Measure asked() const;
   [[nodiscard]] Measure remains() const;
 };
 
 /// The sums of all measurements, in the order of the catalogue; those where the tape has changed
-/// nothing are left out. A correction that the file says to keep takes no part.
+/// nothing are left out. A correction that the file says to keep takes no part, nor does one of one
+/// side: no tape tells the sides apart.
 ///
 /// Each change of the tape from one session to the next is shared out once, among the corrections
 /// of the sessions before it that ask for a change that way, oldest first. It counts if it is at

@@ -101,7 +101,7 @@ std::string link_to(CorrectionRow row) {
 std::string line_of(const CorrectionWords& words) {
   std::string line = fmt::format("| {} | `{} {}` |", link_to(words.row), words.action, words.place);
   const auto effect = effect_of(words);
-  if (!effect) return line + " not so much: this block has less to give | | | | | | | | | |\n";
+  if (!effect) return line + " 1 cm is too much for this block | | | | | | | | | |\n";
   line += " " + watched_text(words, *effect) + " |";
   for (const char* column : kColumns) line += " " + cm_of(*effect, column) + " |";
   return line + "\n";

@@ -31,6 +31,7 @@ struct Asked {
   double cm;
   AmountAs as = AmountAs::WholeGirth;
   AfterNewTape new_tape = {};
+  BodySide side = BodySide::Both;
 };
 
 struct Settled {
@@ -56,6 +57,7 @@ Settled settled(const std::vector<Session>& sessions, const std::vector<Asked>& 
     correction.by = Length::cm(one.cm);
     correction.as = one.as;
     correction.new_tape = one.new_tape;
+    correction.side = one.side;
     corrections.push_back(
         {corrections.size() + 1, "2026-0" + std::to_string(one.month) + "-15", 1, correction});
   }
@@ -169,6 +171,13 @@ TEST_CASE("The file decides: what is kept takes no part, what is dropped is not 
   CHECK(written.of(2) == Approx(3.26));
   const Settled old = with(drop, {OnNewTape::Change, Length::cm(2.0)});
   CHECK(old.of(2) == Approx(3.25));
+}
+
+TEST_CASE("A correction of one side takes no part: no tape tells the sides apart") {
+  Asked left = kThreeOff;
+  left.as = AmountAs::PerHalf;
+  left.side = BodySide::Left;
+  CHECK(settled({waist(1, 76.0), waist(7, 73.0)}, {left}).of(1) == Approx(3.0));
 }
 
 TEST_CASE("Without a tape then, or now, a correction is applied in full") {
