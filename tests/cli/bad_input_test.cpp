@@ -3,7 +3,7 @@
 // each file, and which key and value the message must name. To approve new messages after reading
 // them, run this test program with BLOCKWRIGHT_APPROVE=1 in the environment.
 #include "support/each.hpp"
-#include "support/run_tool.hpp"
+#include "support/program.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -72,7 +72,7 @@ std::string without_folder(std::string text) {
 
 /// What the program answers to a file: its exit code, and what it prints to standard error.
 std::string answer_to(const std::string& file, const std::string& out) {
-  std::string call = "'" BLOCKWRIGHT_BINARY "' draft '";
+  std::string call = "'" + kProgram + "' draft '";
   call += kFolder + file + "' --out '" + out + "'";
   const ToolResult result = run_tool("(" + call + " 2>&1 >/dev/null)");
   return "exit " + std::to_string(result.exit_code) + "\n" + without_folder(result.output);

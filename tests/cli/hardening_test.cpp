@@ -1,5 +1,5 @@
 // The protections that .ci/hardening.cmake asks for are in the program (ELF, as readelf shows it).
-#include "support/run_tool.hpp"
+#include "support/program.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -9,7 +9,7 @@ namespace {
 
 std::string readelf(const std::string& what) {
   const auto result =
-      blockwright_tests::run_tool("readelf --wide " + what + " " + BLOCKWRIGHT_BINARY);
+      blockwright_tests::run_tool("readelf --wide " + what + " " + blockwright_tests::kProgramFile);
   REQUIRE(result.exit_code == 0);
   return result.output;
 }

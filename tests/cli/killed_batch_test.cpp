@@ -4,6 +4,7 @@
 #include "support/folder_contents.hpp"
 #include "support/people.hpp"
 #include "support/process.hpp"
+#include "support/program.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -46,7 +47,7 @@ class Workshop {
   /// A batch into the folder `out`.
   [[nodiscard]] std::vector<std::string> command(const std::string& out,
                                                  const std::string& allowance) const {
-    return {BLOCKWRIGHT_BINARY, "batch", path("people"), "--out",  path(out), "--write", "svg,json",
+    return {kProgram, "batch", path("people"), "--out",  path(out), "--write", "svg,json",
             "--jobs",           "2",     "--allowance",  allowance};
   }
   /// The same, beside the test; what it prints goes to `told`.

@@ -13,7 +13,7 @@ namespace {
 /// A copy of the program in `folder`, without what lies beside it.
 std::string lone_program(const TempFolder& folder) {
   fs::create_directories(folder.path("bin"));
-  fs::copy_file(BLOCKWRIGHT_BINARY, folder.path("bin/blockwright"));
+  fs::copy_file(kProgram, folder.path("bin/blockwright"));
   return folder.path("bin/blockwright");
 }
 
@@ -26,7 +26,7 @@ ToolResult draft(const std::string& program, const TempFolder& folder, const std
 
 TEST_CASE("The program needs no PDF library to start") {
   // What the loader would load, by LD_TRACE_LOADED_OBJECTS (ld.so(8)).
-  const ToolResult loads = run_tool("LD_TRACE_LOADED_OBJECTS=1 " + std::string(BLOCKWRIGHT_BINARY));
+  const ToolResult loads = run_tool("LD_TRACE_LOADED_OBJECTS=1 " + kProgram);
   REQUIRE(loads.output.find("libharfbuzz") != std::string::npos);
   CHECK(loads.output.find("qpdf") == std::string::npos);
   CHECK(loads.output.find("gnutls") == std::string::npos);
@@ -50,14 +50,14 @@ TEST_CASE("A draft that is refused before any PDF says why, whether PDF can be w
                            folder.path("out") + " --write pdf 2>&1";
   const ToolResult refused = run_tool(lone_program(folder) + line);
   CHECK(refused.exit_code == 1);
-  CHECK(refused.output == run_tool(BLOCKWRIGHT_BINARY + line).output);
+  CHECK(refused.output == run_tool(kProgram + line).output);
   CHECK(refused.output.find("write.pdf") == std::string::npos);
 }
 
 TEST_CASE("The part that writes PDF is found beside the program, and where it is installed") {
   const TempFolder folder;
   const std::string program = lone_program(folder);
-  const fs::path module = fs::path(BLOCKWRIGHT_BINARY).parent_path() / "blockwright-pdf.so";
+  const fs::path module = fs::path(kProgram).parent_path() / "blockwright-pdf.so";
   for (const char* place : {"bin", "lib/blockwright"}) {
     INFO(place);
     fs::create_directories(folder.path(place));

@@ -219,7 +219,7 @@ TEST_CASE("a slope, in degrees, is blamed like any length") {
 // --- how often ---------------------------------------------------------------------------------
 
 // The few people of a sanitized build scatter.
-constexpr double kScatter = kSanitized ? 0.15 : 0.0;
+const double kScatter = kSanitized ? 0.15 : 0.0;
 
 TEST_CASE("of ordinary people at most 1 in 100 is told of each item") {
   std::map<std::string, int> told;

@@ -19,7 +19,7 @@ std::vector<Session> survey_people(int count, unsigned seed);
 std::vector<Session> people_at_bust(double bust_mm, int count, unsigned seed);
 
 /// How many people a property is tried on: `many`, or a tenth of them under the sanitizers.
-constexpr int people(int many) { return kSanitized ? many / 10 : many; }
+inline int people(int many) { return kSanitized ? many / 10 : many; }
 
 /// A session that holds the bust girth alone.
 Session bust_only(double bust_mm);

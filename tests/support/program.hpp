@@ -6,7 +6,9 @@
 
 namespace blockwright_tests {
 
-inline const std::string kProgram = BLOCKWRIGHT_BINARY;
+/// The program that was built with these tests.
+extern const char* const kProgramFile;
+inline const std::string kProgram = kProgramFile;
 inline const std::string kDemo =
     std::string(BLOCKWRIGHT_SOURCE_DIR) + "/examples/wardrobe/ondine-marsh.json";
 
