@@ -33,29 +33,8 @@ constexpr double kLeastOffset = 0.001;
 // armhole then lies within 20 mm of the across line, and is mostly within 2 mm as wide.
 constexpr Angle kMostHeadingOut = Angle::degrees(6.0);
 constexpr Angle kMostHeadingIn = Angle::degrees(10.0);
-// Shortest upper handle of a redrawn upper armhole, of its chord. Ours, by eye.
-constexpr double kLeastHandle = 0.12;
-// As the way to the corner grows shorter, the handles of a lower armhole rather keep their length,
-// as far as it still bends one way.
-constexpr double kArmholeFollows = 2.0;
-
 // The turn to the right, in radians, from a to b.
 double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
-
-// A fair curve whose upper handle stops short of the corner of the end tangents, so that it bends
-// one way wherever it can. `along` is `arriving` as a unit vector.
-CubicCurve fair_upper_armhole(Vec along, Point across, Vec heading, Point shoulder_point,
-                              Vec arriving) {
-  CubicCurve curve = fair_curve(across, heading, shoulder_point, arriving);
-  const Vec chord = shoulder_point - across;
-  const double out = right_turn(heading, chord);
-  const double bend = right_turn(chord, arriving);
-  if (bend <= 0.0) return curve;
-  const double corner = out > 0.0 ? std::sin(out) / std::sin(out + bend) : 0.0;
-  const double reach = std::max(kLeastHandle, corner) * norm(chord);
-  curve.p2 = curve.p3 - std::min(distance(curve.p2, curve.p3), reach) * along;
-  return curve;
-}
 
 // How far right of `up`, in radians, the heading at the across point lies if lower and upper
 // armhole bend alike there: the natural cubic spline's condition on the turns from chord to
@@ -78,12 +57,21 @@ double lean_for_upper(const ArmholeLine& line) {
   return kUpperArmholeEvenness * bend - right_turn(line.up, upper);
 }
 
+// How far the heading at the across point must lean to the centre, in radians off `up`; negative
+// where it may lean outwards. It runs about straight up the piece, so that the across line is about
+// the narrowest; where the shoulder point lies too far in for that it leans, so that the upper
+// armhole still bends one way, as far as the lower armhole allows.
+double lean_at_across(const ArmholeLine& line, double lower) {
+  return std::fmin(std::fmax(lean_for_upper(line), -kMostHeadingOut.radians()),
+                   std::fmax(kMostArmholeLean * lower, 0.0));
+}
+
 // The heading at the across point: the fairest within its bounds, and as far in as the upper
 // armhole needs it to bend one way.
 Vec heading_at_across(const ArmholeLine& line) {
   const double fairest = std::fmin(-spline_heading(line), kMostHeadingIn.radians());
   const double lower = right_turn(line.across - line.underarm, line.up);
-  const double needed = lean_at_across(line);
+  const double needed = lean_at_across(line, lower);
   const double most = std::fmax(kMostArmholeLean * lower, 0.0);
   return unit(rotated(line.up, Angle::radians(std::fmin(std::fmax(fairest, needed), most))));
 }
@@ -147,40 +135,43 @@ void set_upper(const ArmholeLine& line, Strokes& strokes) {
                    kLeastAcrossHandle * norm(chord), kMostAcrossHandle * norm(chord)};
 }
 
-}  // namespace
-
-double lean_at_across(const ArmholeLine& line, double most) {
-  const double lower = right_turn(line.across - line.underarm, line.up);
-  return std::fmin(std::fmax(lean_for_upper(line), -kMostHeadingOut.radians()),
-                   std::fmax(most * lower, 0.0));
-}
-
-Path armhole(const ArmholeLine& line) {
+ArmholeStrokes drawn(const ArmholeLine& line) {
   Strokes strokes{.heading = heading_at_across(line)};
   set_lower(line, strokes);
   set_upper(line, strokes);
   const double bend = bend_at_across(strokes.lower, strokes.upper);
   const double below = handle_for_bend(strokes.lower.offset, bend);
   const double above = handle_for_bend(strokes.upper.offset, bend);
-  return Path({CubicCurve{line.underarm, line.underarm + strokes.first,
-                          line.across - below * strokes.heading, line.across},
-               CubicCurve{line.across, line.across + above * strokes.heading,
-                          line.shoulder_point - strokes.last, line.shoulder_point}});
+  return {CubicCurve{line.underarm, line.underarm + strokes.first,
+                     line.across - below * strokes.heading, line.across},
+          CubicCurve{line.across, line.across + above * strokes.heading,
+                     line.shoulder_point - strokes.last, line.shoulder_point}};
 }
 
-CubicCurve reshaped_lower_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving) {
-  return bent_one_way(old, from, unit(leaving), to, unit(arriving), kArmholeFollows);
+// A handle that turns and grows as the drafted one does.
+Vec redrawn_handle(Vec old, Vec was, Vec is) {
+  return norm(is) / norm(was) * rotated(old, turn_between(was, is));
 }
 
-CubicCurve reshaped_upper_armhole(const CubicCurve& old, Point from, Vec leaving, Point to,
-                                  Vec arriving) {
-  const Vec ended = old.p3 - old.p2;
-  const CubicCurve was = fair_upper_armhole(unit(ended), old.p0, old.p1 - old.p0, old.p3, ended);
-  const CubicCurve is = fair_upper_armhole(unit(arriving), from, leaving, to, arriving);
-  const double first = distance(old.p0, old.p1) / distance(was.p0, was.p1);
-  const double last = distance(old.p2, old.p3) / distance(was.p2, was.p3);
-  return {from, from + first * (is.p1 - is.p0), to - last * (is.p3 - is.p2), to};
+CubicCurve redrawn_as(const CubicCurve& old, const CubicCurve& was, const CubicCurve& is) {
+  return {is.p0, is.p0 + redrawn_handle(old.p1 - old.p0, was.p1 - was.p0, is.p1 - is.p0),
+          is.p3 - redrawn_handle(old.p3 - old.p2, was.p3 - was.p2, is.p3 - is.p2), is.p3};
+}
+
+}  // namespace
+
+Path armhole(const ArmholeLine& line) {
+  const ArmholeStrokes strokes = drawn(line);
+  return Path({strokes.lower, strokes.upper});
+}
+
+ArmholeStrokes reshaped_armhole(const ArmholeStrokes& old, const ArmholeLine& was,
+                                const ArmholeLine& is) {
+  const ArmholeStrokes drafted_was = drawn(was), drafted_is = drawn(is);
+  const auto redrawn = [&](CubicCurve ArmholeStrokes::*stroke) {
+    return redrawn_as(old.*stroke, drafted_was.*stroke, drafted_is.*stroke);
+  };
+  return {redrawn(&ArmholeStrokes::lower), redrawn(&ArmholeStrokes::upper)};
 }
 
 }  // namespace blockwright

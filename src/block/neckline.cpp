@@ -1,7 +1,6 @@
 #include "blockwright/block/neckline.hpp"
 
 #include "blockwright/block/reshape.hpp"
-#include "blockwright/geometry/path.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -22,9 +21,6 @@ constexpr double kUsualDeep = 0.60;
 // A redrawn one reaches at least and at most so far. Ours.
 constexpr double kLeastReach = 0.30;
 constexpr double kMostReach = 0.97;
-// A neckline is made rounder in so many steps, and the roundest is sought on a grid of as many.
-// Ours.
-constexpr int kRoundSteps = 20;
 // The same for the back's handle at the side neck point. Ours, from the same.
 constexpr double kBackSideFullness = 0.75;
 // A handle that is free to give both necklines one curvature at the shoulder: what it reaches by
@@ -48,25 +44,6 @@ struct NeckCorner {
 };
 
 constexpr Vec kToCentre{-1.0, 0.0};
-
-double radius_of(const CubicCurve& neck) { return least_radius(Path({neck})); }
-
-/// How far both handles of the roundest neckline reach to the corner. `drawn`: a neckline with such
-/// handles.
-Ends roundest(const auto& drawn) {
-  Ends best{};
-  double most = 0.0;
-  for (int i = 1; i < kRoundSteps; ++i) {
-    for (int j = 1; j < kRoundSteps; ++j) {
-      const Ends reach{static_cast<double>(i) / kRoundSteps, static_cast<double>(j) / kRoundSteps};
-      const double radius = radius_of(drawn(reach));
-      if (radius <= most) continue;
-      most = radius;
-      best = reach;
-    }
-  }
-  return best;
-}
 
 std::optional<NeckCorner> corner_of(const NecklineEnds& ends, Vec arriving = kToCentre) {
   const Vec leaving = unit(ends.leaving);
@@ -142,26 +119,6 @@ CubicCurve reshaped_front_neckline(const CubicCurve& old, Point from, Vec leavin
   const double reaches = distance(old.p2, old.p3) / was->centre + more;
   curve.p2 = to - std::clamp(reaches, kLeastReach, kMostReach) * is->centre * arrives;
   return curve;
-}
-
-CubicCurve rounder_neckline(const CubicCurve& neck, double radius) {
-  const Vec leaving = unit(neck.p1 - neck.p0), arriving = unit(neck.p3 - neck.p2);
-  const auto corner = corner_of({neck.p0, leaving, neck.p3}, arriving);
-  if (!corner || radius_of(neck) >= radius) return neck;
-  const Ends own{distance(neck.p0, neck.p1) / corner->side,
-                 distance(neck.p2, neck.p3) / corner->centre};
-  const auto drawn = [&](const Ends& reach) {
-    return corner_curve(neck.p0, leaving, neck.p3, arriving, reach);
-  };
-  const Ends best = roundest(drawn);
-  if (radius_of(drawn(best)) <= radius_of(neck)) return neck;
-  for (int step = 1; step < kRoundSteps; ++step) {
-    const double share = static_cast<double>(step) / kRoundSteps;
-    const CubicCurve nearer =
-        drawn({std::lerp(own.from, best.from, share), std::lerp(own.to, best.to, share)});
-    if (radius_of(nearer) >= radius) return nearer;
-  }
-  return drawn(best);
 }
 
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #include "blockwright/block/reshape.hpp"
 
+#include "blockwright/geometry/path.hpp"
 #include "blockwright/geometry/solve.hpp"
 
 #include <cmath>
@@ -12,6 +13,8 @@ namespace {
 // one way.
 constexpr double kLeastFullness = 0.01;
 constexpr double kMostFullness = 0.999;
+// A curve is made rounder in so many steps, and the roundest is sought on a grid of as many. Ours.
+constexpr int kRoundSteps = 20;
 // Bounds of with_length().
 constexpr double kLeastHandles = 0.75;
 constexpr double kMostHandles = 1.33;
@@ -43,6 +46,25 @@ std::optional<Ends> fullness_of(const CubicCurve& curve) {
                   distance(curve.p2, curve.p3) / ways->to};
   if (!is_fullness(full.from) || !is_fullness(full.to)) return std::nullopt;
   return full;
+}
+
+double radius_of(const CubicCurve& curve) { return least_radius(Path({curve})); }
+
+// How far both handles of the roundest curve reach to the corner. `drawn`: a curve with such
+// handles.
+Ends roundest(const auto& drawn) {
+  Ends best{};
+  double most = 0.0;
+  for (int i = 1; i < kRoundSteps; ++i) {
+    for (int j = 1; j < kRoundSteps; ++j) {
+      const Ends reach{static_cast<double>(i) / kRoundSteps, static_cast<double>(j) / kRoundSteps};
+      const double radius = radius_of(drawn(reach));
+      if (radius <= most) continue;
+      most = radius;
+      best = reach;
+    }
+  }
+  return best;
 }
 
 }  // namespace
@@ -78,6 +100,26 @@ CubicCurve with_length(const CubicCurve& curve, double wanted) {
   }
   const auto too_long = [&](double by) { return length(Curve(scaled(by))) - wanted; };
   return scaled(solve_between(too_long, {kLeastHandles, most}, 1e-12));
+}
+
+CubicCurve rounder(const CubicCurve& curve, double radius) {
+  const Vec leaving = unit(curve.p1 - curve.p0), arriving = unit(curve.p3 - curve.p2);
+  const auto ways = ways_to_corner(curve.p0, leaving, curve.p3, arriving);
+  if (!ways || ways->from <= 0.0 || ways->to <= 0.0 || radius_of(curve) >= radius) return curve;
+  const Ends own{distance(curve.p0, curve.p1) / ways->from,
+                 distance(curve.p2, curve.p3) / ways->to};
+  const auto drawn = [&](const Ends& reach) {
+    return corner_curve(curve.p0, leaving, curve.p3, arriving, reach);
+  };
+  const Ends best = roundest(drawn);
+  if (radius_of(drawn(best)) <= radius_of(curve)) return curve;
+  for (int step = 1; step < kRoundSteps; ++step) {
+    const double share = static_cast<double>(step) / kRoundSteps;
+    const CubicCurve nearer =
+        drawn({std::lerp(own.from, best.from, share), std::lerp(own.to, best.to, share)});
+    if (radius_of(nearer) >= radius) return nearer;
+  }
+  return drawn(best);
 }
 
 }  // namespace blockwright

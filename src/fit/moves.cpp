@@ -125,7 +125,7 @@ FullBust full_bust(double width, Vec hinge) {
   const auto [aside, below] = hinge;
   require(below > 0.0 && std::abs(width) < below, "no turn opens such a gap");
   const double reach = std::hypot(aside, below), lean = std::atan2(aside, below);
-  const double turn = std::asin((width - aside) / reach) + lean;
+  const double turn = std::asin(std::fmax((width - aside) / reach, -1.0)) + lean;
   return {Angle::radians(turn), aside * std::sin(turn) - below * (1.0 - std::cos(turn))};
 }
 

@@ -18,11 +18,13 @@ constexpr double kClosed = -1e-12;
 // An edge that was only lengthened or shortened has turned by rounding at most, in radians.
 constexpr double kNoTurn = 1e-12;
 
-// How far the across point may move to keep an armhole's length, in mm.
 // The across point stays this far above the underarm point, in mm.
 constexpr double kLeastArmhole = 10.0;
+// How far the across point may move to keep an armhole's length, in mm.
 constexpr double kFirstAcross = 1.0;
 constexpr double kMostAcross = 16.0;
+// More than any lower armhole can give, in mm.
+constexpr double kFarther = 500.0;
 
 }  // namespace
 
@@ -194,32 +196,51 @@ void Redrawing::set_marks(Opened& result) const {
   }
 }
 
+double Redrawing::armhole_length() const {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < strokes_.size(); ++i) {
+    if (strokes_[i].spot.edge == BlockEdge::Armhole) sum += length(redrawn(i));
+  }
+  return sum;
+}
+
+// The same with its lower armhole so much fuller or flatter that the whole becomes that long, or as
+// nearly as that goes.
+Redrawing Redrawing::with_lower_armhole_fitted(double armhole) const {
+  Redrawing work = *this;
+  const double lower = length(redrawn(place_of(kLowerArmhole)));
+  const double was = length(work.stroke_at(kLowerArmhole).was);
+  work.lengthen(kLowerArmhole, lower + armhole - armhole_length() - was);
+  return work;
+}
+
 Opened Redrawing::finished() const {
   if (!armhole_longer_) return drawn();
-  const OpenEdge& old = open_->edges[index_of(BlockEdge::Armhole)];
-  const double wanted = closed_length(old) + *armhole_longer_;
+  const double wanted =
+      closed_length(open_->edges[index_of(BlockEdge::Armhole)]) + *armhole_longer_;
   const auto across_moved = [&](double by) {
     Redrawing work = *this;
     work.armhole_longer_ = std::nullopt;
     work.move(across(), {by, 0.0});
     return work;
   };
-  const auto too_long = [&](double by) {
-    const Redrawing work = across_moved(by);
-    double sum = 0.0;
-    for (std::size_t i = 0; i < strokes_.size(); ++i) {
-      if (strokes_[i].spot.edge == BlockEdge::Armhole) sum += length(work.redrawn(i));
-    }
-    return sum - wanted;
+  const Redrawing here = across_moved(0.0);
+  const double farthest = wanted > here.armhole_length() ? kFarther : -kFarther;
+  const auto fitted = [&](double by, double armhole) {
+    return across_moved(by).with_lower_armhole_fitted(armhole);
   };
+  // How much too short or long the armhole is where the lower one has given all that it can.
+  const auto missing = [&](double by) {
+    return std::copysign(1.0, farthest) * (wanted - fitted(by, wanted + farthest).armhole_length());
+  };
+  if (missing(0.0) <= 0.0) return fitted(0.0, wanted).drawn();
   for (double most = kFirstAcross; most <= kMostAcross; most *= 2.0) {
-    if ((too_long(-most) > 0.0) == (too_long(most) > 0.0)) continue;
-    return across_moved(solve_between(too_long, {-most, most}, 1e-10)).drawn();
+    const double to = std::copysign(most, -farthest);
+    if (missing(to) > 0.0) continue;
+    const Bounds between{std::fmin(to, 0.0), std::fmax(to, 0.0)};
+    return fitted(solve_between(missing, between, 1e-10), wanted).drawn();
   }
-  Redrawing work = across_moved(0.0);
-  work.lengthen(kLowerArmhole, length(work.redrawn(place_of(kLowerArmhole))) - too_long(0.0) -
-                                   length(work.stroke_at(kLowerArmhole).was));
-  return work.drawn();
+  return fitted(std::copysign(kMostAcross, -farthest), wanted).drawn();
 }
 
 void Redrawing::require_armhole() const {

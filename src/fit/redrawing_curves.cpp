@@ -10,34 +10,50 @@ namespace {
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
+// A redrawn curve turns nowhere more sharply than within this share of its least radius, where it
+// can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
+constexpr double kKeptRoundness = 0.75;
+
+double least_radius_kept(const CubicCurve& was) {
+  const double radius = least_radius(Path({was}));
+  return std::fmax(kKeptRoundness * radius, std::fmin(kLeastRadius, radius));
+}
+
+// Moved as a whole, so that its ends come to lie there.
+CubicCurve shifted(const CubicCurve& c, Point from, Point to) {
+  const Vec by = from - c.p0;
+  return by == Vec{} ? c : CubicCurve{from, c.p1 + by, c.p2 + by, to};
+}
+
+bool is_only_shifted(const ArmholeLine& was, const ArmholeLine& is) {
+  const Vec by = is.underarm - was.underarm;
+  return by == is.across - was.across && by == is.shoulder_point - was.shoulder_point &&
+         is.along_underarm == was.along_underarm && is.up == was.up &&
+         is.into_shoulder == was.into_shoulder;
+}
+
 }  // namespace
 
-// How the armhole's heading at the across point turns: with what a row asked for, and so that it
-// leans as the new points ask for. Straight up is square to the closed shoulder's level: on the
-// front it is turned by the shoulder dart.
-Angle Redrawing::armhole_turn() const {
-  const std::size_t at_shoulder = place_of(kUpperArmhole);
-  const Stroke &lower = strokes_[place_of(kLowerArmhole)], &upper = strokes_[at_shoulder];
-  const Angle asked = lower.turn_to.value_or(Angle());
-  const Angle shoulder = turn_at(at_shoulder, false);
-  const Vec by = moved_by(lower.from);
-  const bool only_shifted = by == moved_by(lower.to) && by == moved_by(upper.to);
-  if (only_shifted && asked == Angle() && shoulder == Angle()) return {};
+// What the armhole runs through before and now. Straight up is square to the closed shoulder's
+// level: on the front it is turned by the shoulder dart.
+Redrawing::ArmholeLines Redrawing::armhole_lines() const {
+  const std::size_t at_underarm = place_of(kLowerArmhole), at_shoulder = place_of(kUpperArmhole);
+  const Stroke &lower = strokes_[at_underarm], &upper = strokes_[at_shoulder];
   const auto& darts = open_->edges[index_of(BlockEdge::Shoulder)].darts;
   const bool turned = is_a(open_->piece, kBodiceFront) && !darts.empty();
-  const Angle open = turned ? darts.front().angle() : Angle();
-  const Vec up = rotated({0.0, 1.0}, -open);
+  const Vec up = rotated({0.0, 1.0}, turned ? -darts.front().angle() : Angle());
+  const Vec out = leaving_of(std::get<CubicCurve>(lower.was));
   const Vec into = arriving_of(std::get<CubicCurve>(upper.was));
-  const double most = hollow_kept_ ? kHollowLean : kMostArmholeLean;
-  const auto lean = [&](Point NodeState::*at, Vec across_up, Vec into_shoulder) {
+  const auto line = [&](Point NodeState::*at, Vec along_underarm, Vec across_up,
+                        Vec into_shoulder) {
     const auto place = [&](Node node) { return nodes_[node].*at; };
-    const ArmholeLine line{place(lower.from), {},           place(lower.to), across_up,
-                           place(upper.to),   into_shoulder};
-    return lean_at_across(line, most);
+    return ArmholeLine{place(lower.from), along_underarm,  place(lower.to),
+                       across_up,         place(upper.to), into_shoulder};
   };
-  const double was = lean(&NodeState::was, up, into);
-  const double is = lean(&NodeState::now, rotated(up, asked), rotated(into, shoulder));
-  return asked + Angle::radians(is - was);
+  const ArmholeLine now = line(&NodeState::now, rotated(out, turn_at(at_underarm, true)),
+                               rotated(up, lower.turn_to.value_or(Angle())),
+                               rotated(into, turn_at(at_shoulder, false)));
+  return {line(&NodeState::was, out, up, into), now};
 }
 
 // Where a front neckline's side neck point has moved, or its shoulder turned, it leaves the
@@ -75,33 +91,43 @@ CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) c
   const Point start = nodes_[neck.from].now, end = nodes_[neck.to].now;
   const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
-  return rounder_neckline(draw(was, start, leaving, end, arriving),
-                          std::fmin(kLeastRadius, least_radius(Path({was}))));
+  return rounder(draw(was, start, leaving, end, arriving), least_radius_kept(was));
+}
+
+// As a whole: each stroke depends on where both lie.
+ArmholeStrokes Redrawing::redrawn_armhole() const {
+  const Stroke &lower = strokes_[place_of(kLowerArmhole)],
+               &upper = strokes_[place_of(kUpperArmhole)];
+  const ArmholeStrokes old{std::get<CubicCurve>(lower.was), std::get<CubicCurve>(upper.was)};
+  const auto [was, is] = armhole_lines();
+  if (is_only_shifted(was, is)) {
+    return {shifted(old.lower, is.underarm, is.across),
+            shifted(old.upper, is.across, is.shoulder_point)};
+  }
+  const ArmholeStrokes redrawn = reshaped_armhole(old, was, is);
+  return {rounder(redrawn.lower, std::fmin(kLeastRadius, least_radius(Path({old.lower})))),
+          redrawn.upper};
 }
 
 CubicCurve Redrawing::bent(std::size_t stroke) const {
   const Stroke& here = strokes_[stroke];
   const auto& was = std::get<CubicCurve>(here.was);
   const Point start = nodes_[here.from].now, end = nodes_[here.to].now;
+  if (here.spot == kLowerArmhole) return redrawn_armhole().lower;
+  if (here.spot == kUpperArmhole) return redrawn_armhole().upper;
   if (here.placed) {
     const auto whole = std::get<CubicCurve>(placed(here.was, *here.placed));
     if (whole.p0 == start && whole.p3 == end) return whole;
   }
-  const bool upper = here.spot == kUpperArmhole;
-  const Angle from = upper ? armhole_turn() : turn_at(stroke, true);
-  const Angle to = here.spot == kLowerArmhole ? armhole_turn() : turn_at(stroke, false);
+  const Angle from = turn_at(stroke, true), to = turn_at(stroke, false);
   const Vec by = moved_by(here.from);
   if (by == moved_by(here.to) && from == Angle() && to == Angle()) {
-    return by == Vec{} ? was : CubicCurve{was.p0 + by, was.p1 + by, was.p2 + by, was.p3 + by};
+    return shifted(was, start, end);
   }
   const bool whole_neck = open_->edges[index_of(BlockEdge::Neckline)].stretches.size() == 1;
   if (whole_neck && here.spot == kNeckline) return bent_neckline(here, {from, to});
   const Vec leaving = rotated(leaving_of(was), from), arriving = rotated(arriving_of(was), to);
-  if (here.spot == kLowerArmhole) {
-    return reshaped_lower_armhole(was, start, leaving, end, arriving);
-  }
-  return upper ? reshaped_upper_armhole(was, start, leaving, end, arriving)
-               : reshaped(was, start, leaving, end, arriving);
+  return reshaped(was, start, leaving, end, arriving);
 }
 
 }  // namespace blockwright

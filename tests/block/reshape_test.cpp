@@ -1,7 +1,9 @@
 // Curves redrawn between new ends: the laws of block/reshape.hpp, on curves of a block's size.
 #include "blockwright/block/reshape.hpp"
 
+#include "blockwright/block/armhole.hpp"
 #include "blockwright/block/waist_edge.hpp"
+#include "blockwright/geometry/path.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>
@@ -94,4 +96,68 @@ TEST_CASE("A waist dart takes of a level line what its triangle is wide there, n
   // Legs that end at two heights: each line is met where it is.
   dart.legs = {Point{40.0, 0.0}, Point{60.0, -10.0}};
   CHECK(taken_at_level(dart, 60.0) == Approx(5.0 + 60.0 / 13.0));
+}
+
+// --- the armhole -------------------------------------------------------------------------------
+
+namespace {
+
+const ArmholeLine kArmhole{{230, 215}, {-1, 0}, {175, 265}, {0, 1}, {195, 385}, {0.25, 1}};
+
+ArmholeStrokes drafted(const ArmholeLine& line) {
+  const Path path = armhole(line);
+  return {std::get<CubicCurve>(path.curves()[0]), std::get<CubicCurve>(path.curves()[1])};
+}
+
+double apart(const ArmholeStrokes& a, const ArmholeStrokes& b) {
+  return std::max(apart(a.lower, b.lower), apart(a.upper, b.upper));
+}
+
+/// The line with underarm, across point and shoulder point moved, one at a time and all.
+std::vector<ArmholeLine> other_lines() {
+  std::vector<ArmholeLine> lines(4, kArmhole);
+  lines[0].underarm = {220, 205};
+  lines[1].across = {170, 268};
+  lines[2].shoulder_point = {185, 390};
+  lines[3] = {{240, 210}, {-1, 0.1}, {180, 262}, {0.02, 1}, {190, 380}, {0.3, 1}};
+  return lines;
+}
+
+}  // namespace
+
+TEST_CASE("A drafted armhole through other points is the one that is drafted through them") {
+  for (const ArmholeLine& line : each(other_lines())) {
+    const ArmholeStrokes there = reshaped_armhole(drafted(kArmhole), kArmhole, line);
+    CHECK(apart(there, drafted(line)) < 1e-9);
+    // No jump of the curvature at the across point.
+    CHECK(curvature_at(there.lower, 1.0) == Approx(curvature_at(there.upper, 0.0)).epsilon(1e-9));
+    CHECK(apart(reshaped_armhole(there, line, kArmhole), drafted(kArmhole)) < 1e-9);
+  }
+}
+
+TEST_CASE("What a fitting has changed of an armhole stays changed by as much") {
+  ArmholeStrokes fuller = drafted(kArmhole);
+  fuller.lower.p1 = fuller.lower.p0 + 1.2 * (fuller.lower.p1 - fuller.lower.p0);
+  for (const ArmholeLine& line : each(other_lines())) {
+    const ArmholeStrokes is = reshaped_armhole(fuller, kArmhole, line), plain = drafted(line);
+    const double reach = distance(is.lower.p0, is.lower.p1);
+    CHECK(reach == Approx(1.2 * distance(plain.lower.p0, plain.lower.p1)));
+    CHECK(apart(is.upper, plain.upper) < 1e-9);
+  }
+}
+
+TEST_CASE("A curve is made rounder only where it is too sharp, and only as far as it takes") {
+  const CubicCurve sharp{{0, 0}, {0, -10}, {-30, -80}, {-50, -80}};
+  const double was = least_radius(Path({sharp}));
+  REQUIRE(was < 20.0);
+  CHECK(apart(rounder(sharp, was - 0.1), sharp) == 0.0);
+  const CubicCurve round = rounder(sharp, 24.0);
+  CHECK(least_radius(Path({round})) >= 24.0);
+  CHECK(least_radius(Path({round})) < 27.0);
+  CHECK(norm(leaving(round) - leaving(sharp)) < 1e-9);
+  CHECK(norm(arriving(round) - arriving(sharp)) < 1e-9);
+  // More than can be had: the roundest.
+  const double most = least_radius(Path({rounder(sharp, 1000.0)}));
+  CHECK(most > 24.0);
+  CHECK(most < 60.0);
 }

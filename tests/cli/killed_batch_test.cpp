@@ -48,7 +48,7 @@ class Workshop {
   [[nodiscard]] std::vector<std::string> command(const std::string& out,
                                                  const std::string& allowance) const {
     return {kProgram, "batch", path("people"), "--out",  path(out), "--write", "svg,json",
-            "--jobs",           "2",     "--allowance",  allowance};
+            "--jobs", "2",     "--allowance",  allowance};
   }
   /// The same, beside the test; what it prints goes to `told`.
   [[nodiscard]] Process batch(const std::string& out, const std::string& allowance,

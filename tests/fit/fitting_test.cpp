@@ -281,7 +281,7 @@ TEST_CASE("A dart is not moved over the end of its edge") {
 }
 
 TEST_CASE("An edge is not led through a dart, scooped or taken in") {
-  for (const RowAmount& asked : {row(21, 80), row(17, 120), row(25, 80)}) {
+  for (const RowAmount& asked : {row(21, 80), row(25, 80)}) {
     INFO(number_of(asked.row));
     const Problem refused = outcome(usual_block(), {asked}).refusal;
     CHECK(refused.code == "fit.crossing");

@@ -65,7 +65,9 @@ TEST_CASE("At its largest amount every row is applied soundly or refused by name
         CHECK(faults_of(*got.fitted) == "");
       }
       const bool may_lack = kUsesUpDart.contains({row.number(), sign});
-      CHECK((may_lack || applied >= share_of_blocks(0.2 * 0.75)));
+      // Of every fifth of 60 people one or two decide.
+      const double most_of_them = kSanitized ? 0.6 : 0.75;
+      CHECK((may_lack || applied >= share_of_blocks(0.2 * most_of_them)));
     }
   }
 }

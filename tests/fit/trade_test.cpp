@@ -98,7 +98,9 @@ TEST_CASE("A shoulder taken in or a back armhole filled leaves the lower armhole
         CAPTURE(piece, by);
         const double ratio =
             hollow(lower_armhole(got.fitted->pattern, piece)) / hollow(lower_armhole(block, piece));
-        CHECK(ratio > 0.5);
+        // At its most a shoulder point comes to lie inside the across point, and the armhole runs
+        // up to it as straight as it is drafted.
+        CHECK(ratio > (by > 13.0 ? 0.35 : 0.5));
       }
     }
     const Outcome filled = outcome(block, {row(22, 8)});

@@ -54,8 +54,4 @@ CubicCurve reshaped_neckline(const CubicCurve& old, Point from, Vec leaving, Poi
 CubicCurve reshaped_front_neckline(const CubicCurve& old, Point from, Vec leaving, Point to,
                                    Vec arriving);
 
-/// The same neckline with its handles nearer to those of the roundest between these ends, as far as
-/// it takes to turn nowhere within less than `radius` mm, or as round as that goes. Ours.
-CubicCurve rounder_neckline(const CubicCurve& neck, double radius);
-
 }  // namespace blockwright

@@ -6,7 +6,7 @@ namespace blockwright {
 
 /// A curve of a block redrawn between new ends with new end directions. There and back gives the
 /// old curve again but for rounding; a mere shift or turn shifts or turns. Here and in
-/// reshaped_neckline(), reshaped_lower_armhole() and reshaped_upper_armhole().
+/// reshaped_neckline() and reshaped_armhole().
 
 /// Each handle goes with its end and keeps its length.
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving);
@@ -20,5 +20,9 @@ CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Ve
 /// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a
 /// third longer and at most a quarter shorter, and the length is met as nearly as that allows.
 CubicCurve with_length(const CubicCurve& curve, double length);
+
+/// The curve with its handles nearer to those of the roundest between these ends, as far as it
+/// takes to turn nowhere within less than `radius` mm, or as round as that goes. Ours.
+CubicCurve rounder(const CubicCurve& curve, double radius);
 
 }  // namespace blockwright

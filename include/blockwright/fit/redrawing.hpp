@@ -72,12 +72,9 @@ class Redrawing {
   void put_apex(DartSpot dart, Point to);
   /// The stroke is to be drawn `by` mm longer than it was.
   void lengthen(StrokeSpot stroke, double by);
-  /// The armhole is to become `by` mm longer: the across point moves level as far as that takes;
-  /// where 16 mm are not enough, the lower armhole is drawn fuller or flatter.
+  /// The armhole is to become `by` mm longer: the lower armhole is drawn fuller or flatter; where
+  /// that is not enough, the across point moves level, by at most 16 mm.
   void lengthen_armhole(double by) { armhole_longer_ = by; }
-  /// The armhole leans at the across point at most half as far as by rule 5, so that it keeps its
-  /// hollow below.
-  void keep_hollow() { hollow_kept_ = true; }
   /// The stroke is to be this curve. Requires: its ends are where its nodes are put.
   void draw(StrokeSpot stroke, const CubicCurve& curve);
   /// Marks of the edge keep their distance from its far end.
@@ -115,7 +112,13 @@ class Redrawing {
   [[nodiscard]] std::optional<Angle> turn_of_leg(Node node) const;
   [[nodiscard]] Angle turn_at(std::size_t stroke, bool at_start) const;
   [[nodiscard]] Curve redrawn(std::size_t stroke) const;
-  [[nodiscard]] Angle armhole_turn() const;
+  struct ArmholeLines {
+    ArmholeLine was, is;
+  };
+  [[nodiscard]] ArmholeLines armhole_lines() const;
+  [[nodiscard]] ArmholeStrokes redrawn_armhole() const;
+  [[nodiscard]] double armhole_length() const;
+  [[nodiscard]] Redrawing with_lower_armhole_fitted(double armhole) const;
   [[nodiscard]] Vec neck_leaving(const Stroke& neck) const;
   [[nodiscard]] Vec neck_kept(const Stroke& neck, Vec leaving) const;
   // How a stroke's directions turn at its ends.
@@ -136,7 +139,6 @@ class Redrawing {
   std::vector<Node> corners_;
   std::optional<BlockEdge> marks_from_end_;
   std::optional<double> armhole_longer_;
-  bool hollow_kept_ = false;
 };
 
 }  // namespace blockwright

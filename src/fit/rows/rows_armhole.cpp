@@ -3,9 +3,8 @@
 namespace blockwright {
 namespace {
 
-// On a sample armhole (plane geometry; no source).
-constexpr double kArmholePerUnderarm = 1.35;
 // The medians of 300 drafted blocks.
+constexpr double kArmholePerUnderarm = 1.75;
 constexpr double kArmholePerScoop = 1.2;
 constexpr double kArmholePerFill = -0.87;
 constexpr double kArmholePerRound = 3.6;
@@ -28,7 +27,6 @@ Vec into_the_armhole(const Opened& open) {
 Opened with_armhole_scooped(const Opened& open, double by) {
   Redrawing work(open);
   work.move(work.across(), by * into_the_armhole(open));
-  work.keep_hollow();
   return work.finished();
 }
 
@@ -64,11 +62,12 @@ constexpr LawPerMm kFrontEdgeLaws[] = {{"front.side"}, {"front.waist"}};
 // BackArmholeEdgeTakenIn: a wedge at the back's across point closed about the blade point into the
 // shoulder dart.
 Opened with_back_armhole_edge_taken_in(const Opened& open, double by) {
-  const Wedge wedge{BlockEdge::Armhole, across_of(open), apex_of(open), by};
-  return with_wedge_closed(open, wedge, [&](Redrawing& work, Angle turn) {
-    turn_part(work, work.corner(Corner::ShoulderPoint), work.leg(shoulder_dart(open), 0),
-              wedge.apex, -turn);
-  });
+  Redrawing work(open);
+  const Angle turn = wedge_angle(by, distance(apex_of(open), across_of(open)));
+  turn_part(work, work.corner(Corner::ShoulderPoint), work.leg(shoulder_dart(open), 0),
+            apex_of(open), -turn);
+  work.lengthen_armhole(-by);
+  return work.finished();
 }
 
 constexpr LawPerMm kBackEdgeLaws[] = {{"back.shoulder"}};

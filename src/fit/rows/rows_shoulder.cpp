@@ -7,14 +7,13 @@ namespace {
 
 // The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
 // how the armhole stands at the shoulder: one that must lean further in loses below what it gains.
-constexpr double kArmholePerShoulder = 0.075;
+constexpr double kArmholePerShoulder = 0.17;
 
 // ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
 // down to the across point.
 Opened with_shoulder_shortened(const Opened& open, double by) {
   Redrawing work(open);
   work.move(Corner::ShoulderPoint, -by * shoulder_at_tip(open));
-  work.keep_hollow();
   return work.finished();
 }
 
@@ -45,7 +44,7 @@ Opened with_tip_alone_raised(const Opened& open, double by) {
 }
 
 constexpr LawPerMm kForwardPointLaws[] = {{"front.armhole", -1.0, LawKind::Ratio},
-                                          {"back.armhole", 1.0, LawKind::Ratio},
+                                          {"back.armhole", 1.0, LawKind::Rough},
                                           {"front.shoulder"},
                                           {"back.shoulder"}};
 
