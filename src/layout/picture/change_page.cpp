@@ -23,11 +23,12 @@ constexpr double kPageTitle = 6.0, kPageSubtitle = 3.6, kScaleText = 4.2;
 constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
 constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
-constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
+constexpr double kSeenWords = 2.7, kSeenStep = 1.25 * kSeenWords, kSeenGap = 4.0;
+constexpr std::size_t kMostSeenLines = 5;  // under a figure
 constexpr std::size_t kSeenColumns = 2;
 constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
-constexpr double kCellGap = 12.0, kCellRim = 4.0;
+constexpr double kCellGap = 10.0, kCellRim = 2.0;
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
@@ -162,10 +163,25 @@ class ChangePageDrawing {
     return size;
   }
 
+  std::vector<std::string> seen_lines(const SeenOnPage& seen, double wide) {
+    std::vector<std::string> lines = wrapped(fonts_, seen.words, kSeenWords, wide);
+    if (lines.size() > kMostSeenLines) lines.resize(kMostSeenLines);
+    return lines;
+  }
+
+  /// Under each figure, as high as the longest words are.
+  double seen_words_room(double wide) {
+    std::size_t most = 0;
+    for (std::size_t i = 0; i < std::min(page_.seen.size(), kMostSeenOnPage); ++i) {
+      most = std::max(most, seen_lines(page_.seen[i], wide).size());
+    }
+    return (static_cast<double>(most) + 0.4) * kSeenStep;
+  }
+
   /// As many as leave room for words. Takes their columns off the frame; gives the height used.
   double draw_seen(Box& frame) {
     const auto [wide, high] = seen_size();
-    const double across = wide + kSeenGap, step = high + kSeenWordsRoom + kSeenGap;
+    const double across = wide + kSeenGap, step = high + seen_words_room(wide) + kSeenGap;
     const auto room = [](double whole, double each) {
       return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
     };
@@ -188,9 +204,8 @@ class ChangePageDrawing {
   void draw_one_seen(const SeenOnPage& seen, Point lower_left, double wide) {
     draw_figure_lines(drawing_, seen.figure, lower_left - Point{});
     double y = lower_left.y;
-    for (const std::string& words : wrapped(fonts_, seen.words, kSeenWords, wide)) {
-      y -= 1.25 * kSeenWords;
-      if (y < lower_left.y - kSeenWordsRoom) break;
+    for (const std::string& words : seen_lines(seen, wide)) {
+      y -= kSeenStep;
       drawing_.text(words, {lower_left.x + 0.5 * wide, y}, kSeenWords, TextAnchor::Middle);
     }
   }
@@ -236,8 +251,19 @@ class ChangePageDrawing {
       }
       top -= scale * (row.top - row.bottom) + kCaptionRoom + kCellRim;
     }
+    std::vector<std::vector<DrawnArrow>> arrows;
     for (std::size_t i = 0; i < shown.size(); ++i) {
-      draw_arrows(drawing_, shown[i], places[i], {rest_, space}, page_.unit);
+      arrows.push_back(draw_arrows(drawing_, shown[i], places[i], rest_, space));
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+      std::vector<Path> others;
+      for (std::size_t j = 0; j < shown.size(); ++j) {
+        if (j != i) others.push_back(places[j](shown[j].outline));
+      }
+      write_amounts(drawing_, arrows[i], places[i](shown[i].outline), others, space);
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+      name_levels(drawing_, shown[i], places[i], space);
     }
   }
 
