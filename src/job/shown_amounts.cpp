@@ -65,16 +65,15 @@ Names ends_of(std::string_view length, const Piece& piece) {
   return names;
 }
 
-/// The names of the places where what the fitter watches may show; none: wherever it moves most.
-Names watched_places(const Correction& correction, const Piece& piece) {
+/// The names of the places where each watched length may show; none: wherever it moves most.
+std::vector<Names> watched_places(const Correction& correction, const Piece& piece) {
   const CorrectionRow row = row_of(correction).row;
-  if (fitting_row(row).traits.along_a_seam) return {std::string(kShoulderSeamPlace)};
-  Names names;
+  if (fitting_row(row).traits.along_a_seam) return {{std::string(kShoulderSeamPlace)}};
+  std::vector<Names> places;
   for (const LengthMoved& length : watched_at(row, correction.place).lengths) {
-    const Names ends = ends_of(length.name, piece);
-    names.insert(names.end(), ends.begin(), ends.end());
+    places.push_back(ends_of(length.name, piece));
   }
-  return names;
+  return places;
 }
 
 /// A piece with one correction alone, and what it moved there.
@@ -93,6 +92,19 @@ std::vector<MovedAlone> moved_alone(const Pattern& alone, const Pattern& block) 
   return moved;
 }
 
+/// Null where none of them moved.
+const MovedPoint* farthest_of(const Names& names, const std::vector<MovedPoint>& places) {
+  return first_where(places, [&](const MovedPoint& place) {  // the farthest first
+    return std::ranges::find(names, place.name) != names.end();
+  });
+}
+
+// The length that the table names first is shown unless the next moves by so many times as much.
+constexpr double kClearlyFarther = 2.0;
+bool is_clearly_farther(const MovedPoint& a, const MovedPoint& b) {
+  return distance(a.was, a.is) > kClearlyFarther * distance(b.was, b.is);
+}
+
 /// On the pattern with the correction alone.
 struct PlaceAlone {
   std::string piece, place;
@@ -103,12 +115,12 @@ std::vector<PlaceAlone> places_of(const Correction& correction, const Pattern& b
   const std::vector<MovedAlone> moved = moved_alone(alone, block);
   std::vector<PlaceAlone> found;
   for (const auto& [piece, places] : moved) {
-    const Names names = watched_places(correction, *piece);
-    for (const MovedPoint& place : places) {  // the farthest first
-      if (std::ranges::find(names, place.name) == names.end()) continue;
-      found.push_back({piece->name, place.name});
-      break;
+    const MovedPoint* best = nullptr;
+    for (const Names& names : watched_places(correction, *piece)) {
+      const MovedPoint* place = farthest_of(names, places);
+      if (place != nullptr && (best == nullptr || is_clearly_farther(*place, *best))) best = place;
     }
+    if (best != nullptr) found.push_back({piece->name, best->name});
   }
   if (!found.empty()) return found;
   for (const auto& [piece, places] : moved) {

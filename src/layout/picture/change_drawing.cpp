@@ -35,7 +35,9 @@ constexpr double kFarFromArrow = 13.0;
 constexpr std::size_t kMostArrows = 8;
 constexpr double kArrowsApart = 30.0;  // of the piece
 // Stretches of one line shorter than this, between moved ones, lie where old and new cross, mm.
-constexpr double kCrossing = 60.0;
+constexpr double kCrossing = 90.0;
+// A moved stretch shorter than this that hardly moved by enough is a blot on its line, mm.
+constexpr double kStub = 15.0;
 // An amount is not shown where the place lies as near to the old one, mm.
 constexpr double kNotMoved = 0.5;
 // Of outlines, on the page, mm.
@@ -240,6 +242,7 @@ LinesAsked lines_on_page(const ShownChange& shown, const Reduction& reduce) {
   for (const auto* lines : {&shown.change.before, &shown.change.kept, &shown.change.moved}) {
     for (const PieceLine& line : *lines) small.push_back({line.name, reduce(line.path), line.dart});
   }
+  for (const PieceLine& line : shown.now.lines) small.push_back({line.name, reduce(line.path)});
   return LinesAsked(small);
 }
 
@@ -262,23 +265,31 @@ double reach_along(Vec size, Vec along) {
   return 0.5 * (std::abs(along.x) * size.x + std::abs(along.y) * size.y);
 }
 
-/// Sets the words nearest to the arrow's tail, or beyond its tip where the tail is in the piece.
-bool write_amount(TextPlacer& placer, const DrawnArrow& arrow, bool tail_inside,
-                  const FreeSpace& room, double far) {
+std::vector<TextPlacer::Line> lines_of(const DrawnArrow& arrow) {
   std::vector<TextPlacer::Line> lines;
   for (const std::string& words : arrow.words) lines.push_back({words, kAmountText});
-  const Vec size = placer.size_of(lines, kRoundAmount.least);
+  return lines;
+}
+
+/// The ends of an arrow, in the piece and outside of it.
+enum class ArrowEnd { Outside, Inside };
+
+/// The middle of words of that size, behind the arrow's tail or before its tip.
+Point beside_end(const DrawnArrow& arrow, ArrowEnd end, bool tail_inside, Vec size) {
   const Vec along = unit(arrow.to - arrow.from);
   const double reach = reach_along(size, along);
-  const Point wish = tail_inside ? arrow.to + (reach + 2.0 * kBeforeLine) * along
-                                 : arrow.from - (reach + 0.3) * along;
-  const auto found = room.find(size, wish);
-  if (!found ||
-      distance(midpoint(Point{found->left, found->bottom}, Point{found->right, found->top}), wish) >
-          far) {
-    return false;
-  }
-  return placer.block(lines, wish, kRoundAmount, room);
+  if (tail_inside == (end == ArrowEnd::Inside)) return arrow.from - (reach + 0.3) * along;
+  return arrow.to + (reach + 2.0 * kBeforeLine) * along;
+}
+
+/// Sets the words where `room` is free, no farther from the wish than `far`.
+bool write_amount(TextPlacer& placer, const DrawnArrow& arrow, Point wish, const FreeSpace& room,
+                  double far) {
+  const std::vector<TextPlacer::Line> lines = lines_of(arrow);
+  const auto found = room.find(placer.size_of(lines, kRoundAmount.least), wish);
+  if (!found) return false;
+  const Point middle{0.5 * (found->left + found->right), 0.5 * (found->bottom + found->top)};
+  return distance(middle, wish) <= far && placer.block(lines, wish, kRoundAmount, room);
 }
 
 }  // namespace
@@ -293,7 +304,8 @@ std::vector<ShownChange> shown_changes(const ChangePage& page) {
       most = std::max(most, largest_move(piece, *laid.earlier, laid.lies));
     }
   }
-  const MovedFrom from{std::max(kMovedAtAll.by, std::min(kSeenMove, kSeenShare * most)), kCrossing};
+  const MovedFrom from{std::max(kMovedAtAll.by, std::min(kSeenMove, kSeenShare * most)), kCrossing,
+                       kStub};
   for (std::size_t i = 0; i < over.size(); ++i) {
     shown.push_back(shown_change(page.after.pieces[i], over[i], page, from));
   }
@@ -345,14 +357,20 @@ void write_amounts(TextDrawing& drawing, const std::vector<DrawnArrow>& arrows, 
                    const std::vector<Path>& others, FreeSpace& space) {
   TextPlacer placer(drawing, space);
   for (const DrawnArrow& arrow : arrows) {
-    FreeSpace off_others = space;
-    for (const Path& other : others) off_others.take_near(other, kOffOtherPiece);
-    FreeSpace outside = off_others;
+    FreeSpace anywhere = space;
+    for (const Path& other : others) {
+      anywhere.take_near(other, kOffOtherPiece);
+      take_inside(anywhere, other);
+    }
+    FreeSpace outside = anywhere;
     take_inside(outside, outline);
     const bool tail_inside = contains(outline, arrow.from, kOutlineTolerance);
-    if (write_amount(placer, arrow, tail_inside, outside, kFarFromArrow)) continue;
-    if (write_amount(placer, arrow, false, off_others, kFarFromArrow)) continue;
-    write_amount(placer, arrow, false, space, std::numeric_limits<double>::infinity());
+    const Vec size = placer.size_of(lines_of(arrow), kRoundAmount.least);
+    const Point out = beside_end(arrow, ArrowEnd::Outside, tail_inside, size);
+    const Point in = beside_end(arrow, ArrowEnd::Inside, tail_inside, size);
+    if (write_amount(placer, arrow, out, outside, kFarFromArrow)) continue;
+    if (write_amount(placer, arrow, in, anywhere, kFarFromArrow)) continue;
+    write_amount(placer, arrow, in, anywhere, std::numeric_limits<double>::infinity());
   }
 }
 

@@ -28,7 +28,8 @@ constexpr std::size_t kMostSeenLines = 5;  // under a figure
 constexpr std::size_t kSeenColumns = 2;
 constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
-constexpr double kCellGap = 10.0, kCellRim = 2.0;
+constexpr double kRimOfWords = 1.0;
+constexpr double kCellGap = 10.0, kCellRim = 1.0;
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
@@ -233,7 +234,9 @@ class ChangePageDrawing {
   }
 
   void draw_pieces(const std::vector<ShownChange>& shown, const Rows& rows) {
-    FreeSpace space({options_.margin.mm(), rest_.bottom, rest_.right, rest_.top}, kCellOfSpace);
+    // Arrows and amounts may stand over the pieces, up to the words.
+    const Box room{rest_.left, rest_.bottom, rest_.right, rest_.top + kUnderWords - kRimOfWords};
+    FreeSpace space(room, kCellOfSpace);
     const double scale = 1.0 / rows.reduction;
     std::vector<Reduction> places;
     double top = rest_.top;
@@ -253,7 +256,7 @@ class ChangePageDrawing {
     }
     std::vector<std::vector<DrawnArrow>> arrows;
     for (std::size_t i = 0; i < shown.size(); ++i) {
-      arrows.push_back(draw_arrows(drawing_, shown[i], places[i], rest_, space));
+      arrows.push_back(draw_arrows(drawing_, shown[i], places[i], room, space));
     }
     for (std::size_t i = 0; i < shown.size(); ++i) {
       std::vector<Path> others;

@@ -37,17 +37,15 @@ Point nearest_on(const Segment& chord, Point to) {
   return chord.a + std::clamp(dot(to - chord.a, along) / whole, 0.0, 1.0) * along;
 }
 
-/// Whether each of a line's steps lies off the others.
-std::vector<bool> steps_off(const Path& path, std::size_t count, const LinesAsked& others,
-                            double by) {
-  std::vector<bool> off(count);
-  if (others.has(path)) return off;
+/// How far each of a line's steps lies off the others.
+std::vector<double> distances_off(const Path& path, std::size_t count, const LinesAsked& others) {
+  std::vector<double> far(count);
+  if (others.has(path)) return far;
   const double step = length(path) / static_cast<double>(count);
   for (std::size_t i = 0; i < count; ++i) {
-    const Point middle = point_at_length(path, (static_cast<double>(i) + 0.5) * step);
-    off[i] = others.nearest(middle).distance > by;
+    far[i] = others.nearest(point_at_length(path, (static_cast<double>(i) + 0.5) * step)).distance;
   }
-  return off;
+  return far;
 }
 
 std::size_t run_end(const std::vector<bool>& steps, std::size_t from) {
@@ -66,6 +64,28 @@ void bridge_crossings(std::vector<bool>& off, double step, double crossing) {
     }
     from = to;
   }
+}
+
+void drop_stubs(std::vector<bool>& off, const std::vector<double>& far, double step,
+                const MovedFrom& moved) {
+  for (std::size_t from = 0; from < off.size();) {
+    const std::size_t to = run_end(off, from);
+    const double most = *std::max_element(far.begin() + static_cast<std::ptrdiff_t>(from),
+                                          far.begin() + static_cast<std::ptrdiff_t>(to));
+    if (off[from] && static_cast<double>(to - from) * step < moved.stub && most < 2.0 * moved.by) {
+      for (std::size_t i = from; i < to; ++i) off[i] = false;
+    }
+    from = to;
+  }
+}
+
+/// Whether each of a line's steps counts as moved.
+std::vector<bool> steps_off(const std::vector<double>& far, double step, const MovedFrom& moved) {
+  std::vector<bool> off(far.size());
+  for (std::size_t i = 0; i < far.size(); ++i) off[i] = far[i] > moved.by;
+  bridge_crossings(off, step, moved.crossing);
+  drop_stubs(off, far, step, moved);
+  return off;
 }
 
 void add_named(const std::string& name, Point was, Point is, std::vector<MovedPoint>& moves) {
@@ -230,8 +250,7 @@ std::vector<PieceLine> parts(const std::vector<PieceLine>& lines, const LinesAsk
     const auto count = static_cast<std::size_t>(std::ceil(whole / kAskedEvery));
     if (count == 0) continue;
     const double step = whole / static_cast<double>(count);
-    std::vector<bool> off = steps_off(line.path, count, others, from.by);
-    bridge_crossings(off, step, from.crossing);
+    const std::vector<bool> off = steps_off(distances_off(line.path, count, others), step, from);
     for (std::size_t begin = 0; begin < count;) {
       const std::size_t end = run_end(off, begin);
       if (off[begin] == (lies == Lies::Off)) {

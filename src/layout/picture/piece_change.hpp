@@ -41,13 +41,15 @@ class LinesAsked {
 };
 
 /// From where on a line counts as moved, in mm. A stretch between two moved ones of its line that
-/// is shorter than `crossing` lies where old and new cross, and counts as moved.
+/// is shorter than `crossing` lies where old and new cross, and counts as moved; a moved one that
+/// is shorter than `stub` and lies nowhere twice as far off does not.
 struct MovedFrom {
   double by;
   double crossing;
+  double stub;
 };
 /// In true size: half a pencil's line. Ours.
-inline constexpr MovedFrom kMovedAtAll{0.25, 7.0};
+inline constexpr MovedFrom kMovedAtAll{0.25, 7.0, 0.0};
 
 /// The parts of lines that lie off all of the others, or on one of them.
 enum class Lies { Off, On };
