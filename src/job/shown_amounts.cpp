@@ -4,7 +4,6 @@
 #include "blockwright/measure/correction_table.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace blockwright {
 namespace {
@@ -27,27 +26,15 @@ void add_mouths(const Piece& piece, BlockEdge part, Names& names) {
   }
 }
 
-/// Lengths of the whole body by their names in Effect, and the part of a piece that they end at.
-constexpr std::array<std::pair<std::string_view, BlockEdge>, 5> kWholeLengths = {
-    {{"waist", BlockEdge::Waist},
-     {"across_front", BlockEdge::Armhole},
-     {"across_back", BlockEdge::Armhole},
-     {"armhole", BlockEdge::Armhole},
-     {"neckline", BlockEdge::Neckline}}};
-
-/// Where a watched length of the whole body ends on a piece.
+/// Where a watched length of the whole body ends on a piece; a name that it has not got is passed
+/// over.
 Names ends_of_whole(std::string_view length, const Piece& piece) {
+  if (length == kBustLineAtSide) return {std::string(kBustLineAtSide)};
+  if (length.starts_with("across_")) return {std::string(length) + "_point"};
+  if (length != "waist") return {"bust_point"};  // bust points, neck to bust, bust point to waist
   Names names;
-  const auto* const part =
-      std::ranges::find(kWholeLengths, length, &decltype(kWholeLengths)::value_type::first);
-  if (part != kWholeLengths.end()) {
-    add_points_of(*piece.kind, index_of(part->second), names);
-    if (part->second == BlockEdge::Waist) add_mouths(piece, part->second, names);
-  } else if (length == kBustLineAtSide) {
-    names.emplace_back(kBustLineAtSide);
-  } else if (is_a(piece, kBodiceFront)) {
-    names.emplace_back("bust_point");  // bust points, neck to bust, bust point to waist
-  }
+  add_points_of(*piece.kind, index_of(BlockEdge::Waist), names);
+  add_mouths(piece, BlockEdge::Waist, names);
   return names;
 }
 

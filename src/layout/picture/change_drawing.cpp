@@ -22,9 +22,9 @@ constexpr double kLevelCross = 2.2;
 // An arrow ends so far before a line that it points at; it lies on a line that is nearer than
 // kOnArrow to it, and this far beside it where most of it would.
 constexpr double kBeforeLine = 0.9;
-constexpr double kOnArrow = 0.9;
+constexpr double kOnArrow = 0.5;
 constexpr double kBesideLine = 2.2;
-constexpr double kMostOnLines = 0.3;
+constexpr double kMostOnLines = 0.2;
 constexpr int kAskedOnArrow = 16;
 // Clear paper round an amount, and between it and another piece; farther from its arrow it would be
 // another's.
@@ -211,7 +211,7 @@ double share_on(const ArrowOnPage& arrow, const LinesAsked& lines) {
   for (int i = 0; i < kAskedOnArrow; ++i) {
     const double share = (i + 0.5) / kAskedOnArrow;
     const Point here = arrow.from + share * (arrow.to - arrow.from);
-    if (distance(here, arrow.to) > 2.0 * kOnArrow && lines.nearest(here).distance < kOnArrow) ++on;
+    if (distance(here, arrow.to) > kOnArrow && lines.nearest(here).distance < kOnArrow) ++on;
   }
   return static_cast<double>(on) / kAskedOnArrow;
 }
