@@ -161,6 +161,22 @@ TEST_CASE("The old line is drawn where it lay elsewhere, and nowhere under the n
   CHECK(strokes_of(unchanged, LineRole::Arrow).empty());
 }
 
+TEST_CASE("Long words under the figures do not push figures off the page") {
+  ChangePage page = page_of(1, 4);
+  for (SeenOnPage& seen : page.seen) {
+    seen.words =
+        "loose folds from the neck to the underarm, folds below the armhole, and the "
+        "underarm seam sags between them";
+  }
+  const std::string text = all_text(drawn_on(page, "a4").sheet);
+  std::size_t found = 0;
+  for (std::size_t at = text.find("loose folds"); at != std::string::npos;
+       at = text.find("loose folds", at + 1)) {
+    ++found;
+  }
+  CHECK(found == 4);
+}
+
 TEST_CASE("A page has four figures at most", "[kMostSeenOnPage]") {
   const auto figures = [](std::size_t count) {
     const std::string text = all_text(drawn_on(page_of(1, count), "a4").sheet);
