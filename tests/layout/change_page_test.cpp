@@ -278,6 +278,18 @@ TEST_CASE("An amount is written as given at its place, off all lines, and only w
   }
 }
 
+// A number at the back's centre line would be read as the back's.
+TEST_CASE("An amount of the front stays clear of the back") {
+  ChangePage page = page_of();
+  page.after = with_lower(sample_pattern(), "underarm_point", 10.0);
+  page.amounts = {{"front", "underarm_point", {"12.5 cm", "whole girth"}}};
+  const Sheet sheet = drawn_on(page, "a4").sheet;
+  const auto text = [&](const std::string& words) {
+    return *std::ranges::find(sheet.texts, words, &SheetText::text);
+  };
+  CHECK(box_of(room_of(text("whole girth"))).right < text("Back").at.x - 3.0);
+}
+
 TEST_CASE("Places that moved have names, the farthest first") {
   const Pattern before = sample_pattern(), after = with_neck_lower(10.0);
   const auto places = moved_places(after.piece("front"), before.piece("front"), {});
