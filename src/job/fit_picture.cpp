@@ -5,7 +5,10 @@
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/layout/change_page.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "blockwright/style/bust_dart.hpp"
+#include "blockwright/text/units.hpp"
 #include "drawings.hpp"
+#include "shown_amounts.hpp"
 
 #include <algorithm>
 
@@ -55,37 +58,63 @@ std::vector<ToldCorrection> told_of_all(const BlockRun& run) {
   return told;
 }
 
-/// In her own words, or in those of the catalogue, which has them for a row alone, not its reverse.
-std::string seen_in_words(const Correction& correction) {
-  if (!correction.seen.empty()) return correction.seen;
-  const RowAmount row = row_of(correction);
-  return row.sign > 0 ? std::string(fitting_row(row.row).seen) : "";
-}
-
 void add_words(const std::vector<ToldCorrection>& told, Unit unit, ChangePage& page) {
   for (const ToldCorrection& one : told) {
     page.words.push_back(
         {(one.withdrawn ? "withdrawn: " : "") + numbered_text(one.numbered, unit)});
-    const std::string seen = seen_in_words(one.numbered.correction);
+    const std::string& seen = one.numbered.correction.seen;  // the figure has the catalogue's words
     if (!seen.empty()) page.words.push_back({"seen: " + seen});
   }
   if (told.empty()) page.words.push_back({"No correction is applied."});
 }
 
-/// Each fault once.
+/// Each fault once, with the numbers of the corrections that mend it where there are several.
 void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
   std::vector<std::string> drawn;
   for (const ToldCorrection& one : told) {
     const Correction& correction = one.numbered.correction;
     const RowAmount row = row_of(correction);
-    const std::string name = name_text(correction.action + " " + correction.place);
-    const std::string key = name + std::string(side_word(correction.side));
+    const SeenRow seen{row.row, row.sign, correction.place, correction.side};
+    const std::string key =
+        correction.action + " " + correction.place + std::string(side_word(correction.side));
     if (std::ranges::find(drawn, key) != drawn.end()) continue;
     drawn.push_back(key);
-    page.seen.push_back(
-        {seen_figure({row.row, row.sign, correction.place, correction.side}, kSeenScale),
-         "cure: " + name});
+    const std::string number =
+        told.size() > 1 ? "for " + std::to_string(one.numbered.number) + ", " : "";
+    page.seen.push_back({seen_figure(seen, kSeenScale), number + "seen: " + seen_words(seen)});
   }
+}
+
+/// What the run warns of in the corrections, as on the screen.
+void add_warnings(const BlockRun& run, ChangePage& page) {
+  for (const Problem& problem : worded(run.problems, run.unit)) {
+    const bool told = problem.severity == Severity::Warning && problem.code.starts_with("fit.");
+    if (told) page.words.push_back({problem_text(problem)});
+  }
+}
+
+/// Where the side has no room the dart stays one.
+bool divides_bust_dart(const BlockRun& run) {
+  try {
+    return !bust_dart_division({run.block.pattern, run.fitted.pattern}).steps.empty();
+  } catch (const InputError&) {
+    return false;
+  }
+}
+
+/// The pieces are drawn as they are corrected; what is printed has a wide bust dart divided.
+void add_division(const BlockRun& run, ChangePage& page) {
+  if (!divides_bust_dart(run)) return;
+  page.words.push_back(
+      {"The bust dart is drawn here as one; the printed pieces divide it between shoulder and "
+       "side."});
+}
+
+std::vector<NumberedCorrection> numbered_of(const std::vector<ToldCorrection>& told) {
+  std::vector<NumberedCorrection> corrections;
+  corrections.reserve(told.size());
+  for (const ToldCorrection& one : told) corrections.push_back(one.numbered);
+  return corrections;
 }
 
 ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const BlockRun& run) {
@@ -98,7 +127,10 @@ ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const Blo
   const auto told = changed ? told_of_change(job, texts) : told_of_all(run);
   page.words = {{changed ? "What this changed" : "All corrections", true}};
   add_words(told, run.unit, page);
+  add_warnings(run, page);
+  add_division(run, page);
   add_seen(told, page);
+  page.amounts = shown_amounts(numbered_of(told), run);
   return page;
 }
 

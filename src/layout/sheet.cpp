@@ -33,6 +33,8 @@ const RoleRow& row_of(LineRole role) {
       {LineRole::After, "after", {0.3, {}}},
       {LineRole::AfterDart, "after-dart", {0.25, {3.0, 1.5}}},
       {LineRole::MovedEdge, "moved-edge", {0.8, {}}},
+      {LineRole::Level, "level", {0.18, {2.0, 1.2}, 0.3}},
+      {LineRole::LevelBefore, "level-before", {0.18, {2.0, 1.2}, 0.6}},
       {LineRole::Arrow, "arrow", {0.35, {}}},
       {LineRole::BodyLine, "body-line", {0.25, {}, 0.45}},
       {LineRole::BodyDetail, "body-detail", {0.18, {}, 0.65}},

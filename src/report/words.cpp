@@ -42,16 +42,22 @@ std::string value_text(Measure value, Unit unit) {
   return fmt::format("{} {}", number_text(value.length(), unit), unit_name(unit));
 }
 
-std::string correction_text(const Correction& correction, Unit unit) {
-  const std::string amount =
+std::vector<std::string> amount_lines(const Correction& correction, Unit unit) {
+  std::vector<std::string> lines = {
       correction.given.empty()
           ? fmt::format("{} {}", number_text(correction.by, unit), unit_name(unit))
-          : correction.given;
-  std::string text =
-      fmt::format("{} {} {}", name_text(correction.action), name_text(correction.place), amount);
+          : correction.given};
   if (correction.as != AmountAs::Length) {
-    text += " (" + name_text(amount_way(correction.as).word) + ")";
+    lines.push_back(name_text(amount_way(correction.as).word));
   }
+  return lines;
+}
+
+std::string correction_text(const Correction& correction, Unit unit) {
+  const std::vector<std::string> amount = amount_lines(correction, unit);
+  std::string text = fmt::format("{} {} {}", name_text(correction.action),
+                                 name_text(correction.place), amount.front());
+  if (amount.size() > 1) text += " (" + amount.back() + ")";
   if (correction.side != BodySide::Both) {
     text += fmt::format(", {} side", side_word(correction.side));
   }
@@ -75,12 +81,14 @@ std::string written_text(const std::vector<std::string>& files) {
   return text;
 }
 
+std::string problem_text(Problem problem) {
+  problem.where = place_text(problem.where);
+  return to_text(problem);
+}
+
 std::string problem_list(const Problems& problems) {
   std::string text = problems.empty() ? "" : "\nWhat to look at\n";
-  for (Problem problem : problems) {
-    problem.where = place_text(problem.where);
-    text += "  " + to_text(problem) + "\n";
-  }
+  for (const Problem& problem : problems) text += "  " + problem_text(problem) + "\n";
   return text;
 }
 

@@ -117,3 +117,18 @@ TEST_CASE("A fault of one side is drawn on that side, as she is seen") {
 TEST_CASE("A fault that is not of the catalogue is not drawn") {
   CHECK_THROWS_AS(seen_figure({CorrectionRow::NeckWider, -1}, kScale), std::logic_error);
 }
+
+TEST_CASE("A figure's words tell the fault that it shows, not its opposite") {
+  for (const CorrectionWords& words : each(correction_words())) {
+    CAPTURE(words.action, words.place);
+    const std::string says = seen_words(seen_of(words));
+    CHECK_FALSE(says.empty());
+    CHECK(says.find("(or") == std::string::npos);
+    for (const CorrectionWords& other : correction_words()) {
+      if (other.row != words.row || other.sign == words.sign) continue;
+      CHECK(seen_words(seen_of(other)) != says);
+    }
+  }
+  CHECK(seen_words({CorrectionRow::BustLetOutAtSide, 1}) == "tight round the bust, the cup right");
+  CHECK(seen_words({CorrectionRow::BustLetOutAtSide, -1}) == "slack round the bust, the cup right");
+}

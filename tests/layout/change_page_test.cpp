@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/figure/seen_figure.hpp"
 #include "blockwright/text/units.hpp"
+#include "piece_change.hpp"
 #include "sheet_reading.hpp"
 #include "support/each.hpp"
 #include "support/sample_pattern.hpp"
@@ -10,6 +11,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <set>
 
 using namespace blockwright;
 using namespace blockwright_tests;
@@ -22,11 +24,10 @@ PrintOptions on(const std::string& paper) {
   return options;
 }
 
-/// The sample's front with the centre of its neckline lower.
-Pattern with_neck_lower(double by) {
-  Pattern pattern = sample_pattern();
+/// The front with a corner lower.
+Pattern with_lower(Pattern pattern, const std::string& corner, double by) {
   Piece& front = pattern.pieces.front();
-  const Point was = front.landmark("front_neck_point");
+  const Point was = front.landmark(corner);
   for (Edge& edge : front.edges) {
     std::vector<Curve> curves = edge.path.curves();
     for (Curve& curve : curves) {
@@ -42,10 +43,12 @@ Pattern with_neck_lower(double by) {
     edge.path = Path(std::move(curves));
   }
   for (Landmark& point : front.landmarks) {
-    if (point.name == "front_neck_point") point.at.y -= by;
+    if (point.name == corner) point.at.y -= by;
   }
   return pattern;
 }
+
+Pattern with_neck_lower(double by) { return with_lower(sample_pattern(), "front_neck_point", by); }
 
 ChangePage page_of(std::size_t lines = 1, std::size_t figures = 1) {
   ChangePage page;
@@ -129,17 +132,13 @@ TEST_CASE("What moved is heavy, with one arrow that ends there and says how far"
     REQUIRE(arrows.size() == 2);
     const Path& shaft = arrows.front()->path;
     CHECK(end_tangent(shaft).y == Approx(-1.0));
-    double heavy_end = 0.0;
-    bool neckline = false;
+    double off = 100.0;
     for (const Stroke* stroke : strokes_of(sheet, LineRole::MovedEdge)) {
       CHECK(stroke->name == "neckline");
-      neckline = true;
-      heavy_end = std::max(heavy_end, -std::min(distance(stroke->path.start(), shaft.end()),
-                                                distance(stroke->path.end(), shaft.end())) +
-                                          1.0);
+      off = std::min({off, distance(stroke->path.start(), shaft.end()),
+                      distance(stroke->path.end(), shaft.end())});
     }
-    CHECK(neckline);
-    CHECK(heavy_end > 0.0);
+    CHECK(off < 3.0);  // beside the centre line, level with the new neck
     const std::string text = all_text(sheet);
     CHECK(text.find(unit == Unit::Cm ? "1.0 cm\n" : "3/8 in\n") != std::string::npos);
     CHECK(text.find("laid together at the underarm") != std::string::npos);
@@ -160,6 +159,22 @@ TEST_CASE("The old line is drawn where it lay elsewhere, and nowhere under the n
   CHECK(strokes_of(unchanged, LineRole::Before).empty());
   CHECK(strokes_of(unchanged, LineRole::MovedEdge).empty());
   CHECK(strokes_of(unchanged, LineRole::Arrow).empty());
+}
+
+TEST_CASE("Long words under the figures do not push figures off the page") {
+  ChangePage page = page_of(1, 4);
+  for (SeenOnPage& seen : page.seen) {
+    seen.words =
+        "loose folds from the neck to the underarm, folds below the armhole, and the "
+        "underarm seam sags between them";
+  }
+  const std::string text = all_text(drawn_on(page, "a4").sheet);
+  std::size_t found = 0;
+  for (std::size_t at = text.find("loose folds"); at != std::string::npos;
+       at = text.find("loose folds", at + 1)) {
+    ++found;
+  }
+  CHECK(found == 4);
 }
 
 TEST_CASE("A page has four figures at most", "[kMostSeenOnPage]") {
@@ -191,4 +206,99 @@ TEST_CASE("Pieces that would be drawn smaller than 1:12 are refused", "[kMostRed
     CHECK(error.problem().message.plain().find("1:12") != std::string::npos);
   }
   CHECK(last == kMostReduced);
+}
+
+TEST_CASE("A line is heavy where it moved by enough to see, or by half of all there is to see",
+          "[kSeenMove][kSeenShare]") {
+  const auto heavy = [](const ChangePage& page) {
+    std::set<std::string> names;
+    const Sheet sheet = drawn_on(page, "a4").sheet;
+    for (const Stroke* stroke : strokes_of(sheet, LineRole::MovedEdge)) names.insert(stroke->name);
+    return names;
+  };
+  const auto moved = [](double neck, double side_neck) {
+    ChangePage page = page_of();
+    page.after = with_lower(with_neck_lower(neck), "side_neck_point", side_neck);
+    return page;
+  };
+  const std::set<std::string> both = {"neckline", "shoulder"}, one = {"neckline"}, none;
+  CHECK(heavy(moved(10.0, 1.8 * kSeenMove)) == both);
+  CHECK(heavy(moved(10.0, 0.9 * kSeenMove)) == one);
+  CHECK(heavy(moved(1.0, 2.0 * kSeenShare)) == both);
+  CHECK(heavy(moved(1.0, 0.9 * kSeenShare)) == one);
+  CHECK(heavy(moved(0.0, 0.0)) == none);
+}
+
+TEST_CASE("Words under a figure are five lines at most", "[kMostSeenLines]") {
+  const auto lines = [](std::size_t count) {
+    ChangePage page = page_of();
+    page.seen.front().words.clear();
+    for (std::size_t i = 0; i < count; ++i) {
+      page.seen.front().words += (i == 0 ? "" : " ") + std::string(12, 'm');  // a line each
+    }
+    const std::string text = all_text(drawn_on(page, "a4").sheet);
+    return std::ranges::count(text, 'm') / 12;
+  };
+  CHECK(lines(5) == 5);
+  CHECK(lines(6) == 5);
+}
+
+TEST_CASE("A moved line is one line where it crosses the old one, and a stub of it is left out") {
+  const Path straight = Path::through({{0.0, 0.0}, {200.0, 0.0}});
+  const std::vector<PieceLine> lines = {{"waist", Path::through({{0.0, 5.0}, {200.0, -5.0}})}};
+  const LinesAsked old({{"waist", straight}});
+  const auto moved = [&](MovedFrom from) { return parts(lines, old, Lies::Off, from).size(); };
+  CHECK(moved({1.5, 30.0, 0.0}) == 2);  // the two lie nearer than 1.5 mm over 60 mm
+  CHECK(moved({1.5, 90.0, 0.0}) == 1);
+  CHECK(moved({4.5, 7.0, 0.0}) == 2);  // over the last 10 mm at each end
+  CHECK(moved({4.5, 7.0, 15.0}) == 0);
+}
+
+TEST_CASE("An amount is written as given at its place, off all lines, and only where that moved") {
+  ChangePage page = page_of();
+  page.amounts = {{"front", "front_neck_point", {"7 cm", "per half"}},
+                  {"front", "shoulder_point", {"9 cm"}},
+                  {"back", "nape", {"9 cm"}}};
+  const Sheet sheet = drawn_on(page, "a4").sheet;
+  const std::string text = all_text(sheet);
+  CHECK(text.find("7 cm\nper half\n") != std::string::npos);
+  CHECK(text.find("9 cm") == std::string::npos);
+  CHECK(text.find("1.0 cm\n") == std::string::npos);
+  const auto arrows = strokes_of(sheet, LineRole::Arrow);
+  REQUIRE(arrows.size() == 2);
+  for (const double share : {0.1, 0.3, 0.5, 0.7, 0.9}) {
+    const Path& shaft = arrows.front()->path;
+    const Point here = point_at_length(shaft, share * length(shaft));
+    for (const LineRole role : {LineRole::After, LineRole::MovedEdge, LineRole::Before}) {
+      for (const Stroke* stroke : strokes_of(sheet, role)) {
+        CAPTURE(share, stroke->name);
+        CHECK(nearest(stroke->path, here).distance > 0.8);
+      }
+    }
+  }
+}
+
+// A number at the back's centre line would be read as the back's.
+TEST_CASE("An amount of the front stays clear of the back") {
+  ChangePage page = page_of();
+  page.after = with_lower(sample_pattern(), "underarm_point", 10.0);
+  page.amounts = {{"front", "underarm_point", {"12.5 cm", "whole girth"}}};
+  const Sheet sheet = drawn_on(page, "a4").sheet;
+  const auto text = [&](const std::string& words) {
+    return *std::ranges::find(sheet.texts, words, &SheetText::text);
+  };
+  CHECK(box_of(room_of(text("whole girth"))).right < text("Back").at.x - 3.0);
+}
+
+TEST_CASE("Places that moved have names, the farthest first") {
+  const Pattern before = sample_pattern(), after = with_neck_lower(10.0);
+  const auto places = moved_places(after.piece("front"), before.piece("front"), {});
+  REQUIRE_FALSE(places.empty());
+  CHECK(places.front().name == "front_neck_point");
+  CHECK(distance(places.front().was, places.front().is) == Approx(10.0));
+  for (const MovedPoint& place : places) {
+    CHECK((place.name == "front_neck_point" || place.name == "neckline" ||
+           place.name == "centre_front"));
+  }
+  CHECK(moved_places(after.piece("back"), before.piece("back"), {}).empty());
 }

@@ -3,6 +3,7 @@
 #include "blockwright/figure/tape_figure.hpp"
 #include "blockwright/measure/correction_table.hpp"
 
+#include <string>
 #include <string_view>
 
 namespace blockwright {
@@ -23,5 +24,7 @@ struct SeenRow {
 /// row has one, and its reverse where words for it are there. From in front her left is at the
 /// right, from behind at the left; rows of one side, without a side, are on her right.
 FigureDrawing seen_figure(const SeenRow& seen, double scale);
+/// What the figure shows, in words: "the waist rides up in front".
+std::string seen_words(const SeenRow& seen);
 
 }  // namespace blockwright

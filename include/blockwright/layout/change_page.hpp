@@ -4,6 +4,7 @@
 #include "blockwright/layout/print_plan.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace blockwright {
@@ -20,19 +21,41 @@ struct ChangeWords {
   bool heading = false;
 };
 
+/// A place that two versions of a piece have, and how far it moved as both are laid: the named
+/// points; "waist dart point", and "waist dart", each leg's end; kBustLineAtSide; the middle of the
+/// shoulder seam's outer part, kShoulderSeamPlace; of each stitch line, by its name, where it lies
+/// farthest off the old ones. The farthest first; what did not move is left out.
+std::vector<MovedPoint> moved_places(const Piece& piece, const Piece& earlier,
+                                     const Placement& lies);
+inline constexpr std::string_view kBustLineAtSide = "bust_line";
+inline constexpr std::string_view kShoulderSeamPlace = "shoulder seam";
+
+/// An amount that the page shows as it was given, with an arrow at the place that it is measured
+/// at.
+struct ShownAmount {
+  std::string piece;               ///< of `after`
+  std::string place;               ///< one of moved_places(); not shown where that did not move
+  std::vector<std::string> words;  ///< in lines: "1 cm", "per half"
+};
+
 /// What is on one page that shows how pieces changed.
 struct ChangePage {
   Pattern before, after;
   Alignment alignment = Alignment::Still;
   std::string title, subtitle;
   std::vector<ChangeWords> words;
-  std::vector<SeenOnPage> seen;   ///< at most kMostSeenOnPage are drawn, on small paper fewer
-  std::string before_is, now_is;  ///< which line is whose: "as drafted", "corrected"
-  bool every_point = false;  ///< an arrow at every named point that moved, not the largest only
+  std::vector<SeenOnPage> seen;      ///< at most kMostSeenOnPage are drawn, on small paper fewer
+  std::string before_is, now_is;     ///< which line is whose: "as drafted", "corrected"
+  std::vector<ShownAmount> amounts;  ///< none: an arrow at the largest move with how far it is
+  bool every_point = false;          ///< an arrow at every named point that moved
   Unit unit = Unit::Cm;
 };
 
 inline constexpr std::size_t kMostSeenOnPage = 4;
+/// A line is heavy where it moved by so many mm: enough to see and to cut. Ours.
+inline constexpr double kSeenMove = 1.5;
+/// ... or, where the whole change is small, by this share of its largest move. Ours.
+inline constexpr double kSeenShare = 0.5;
 /// Smaller nothing is seen on it.
 inline constexpr double kMostReduced = 12.0;
 
@@ -43,11 +66,12 @@ struct DrawnChange {
 };
 
 /// The page: words and figures above; below them each piece as it was (grey, where that is
-/// elsewhere) and as it is (black, heavy where it moved), laid together as `alignment` says, which
-/// is said under the piece; an arrow at the largest move with how far it is. Pieces are drawn at
-/// the largest of a few round scales that fits; the scale, and that nothing is cut by it, is on the
-/// page. There is no cut line, notch, grain or fold on it. On a roll it is cut off in the
-/// proportions of an A4.
+/// elsewhere) and as it is (black, heavy where it moved by kSeenMove, or by kSeenShare of the
+/// page's largest move if that is less), laid together as `alignment` says, which is said under the
+/// piece; the bust line dashed, bust and blade points as crosses; arrows with the amounts. Pieces
+/// are drawn at the largest of a few round scales that fits; the scale, and that nothing is cut by
+/// it, is on the page. There is no cut line, notch, grain or fold on it. On a roll it is cut off in
+/// the proportions of an A4.
 ///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another;
 /// words that have no room are left out, and it is said how many. Throws UsageError

@@ -44,7 +44,9 @@ enum class LineRole {
   After,      ///< where it lies, and lay
   AfterDart,  ///< the same of a dart's legs
   MovedEdge,  ///< where it lies, having moved
-  Arrow,      ///< how far
+  Level,      ///< the bust line, bust and blade points
+  LevelBefore,
+  Arrow,  ///< how far
   // Of the figures on the form of a tape session.
   BodyLine,    ///< outline of the body
   BodyDetail,  ///< what lies within it

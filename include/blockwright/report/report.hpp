@@ -107,10 +107,15 @@ std::string title_of(const Report& report);
 std::string words_of(MeasurementName name);
 /// A measurement's value with its unit: "92.5 cm", "22.5°".
 std::string value_text(Measure value, Unit unit);
+/// The amount as it was given, and below it how it was read unless it is a length: "1 cm", "per
+/// half".
+std::vector<std::string> amount_lines(const Correction& correction, Unit unit);
 /// "lower front neck 1.0 cm", "take in side 1/2 in (per seam), left side".
 std::string correction_text(const Correction& correction, Unit unit);
 /// " 3. lower front neck 1.0 cm (2026-03-21, toile 1)".
 std::string numbered_text(const NumberedCorrection& correction, Unit unit);
+/// A problem as every list has it: "warning [fit.limit] neck wider: ...".
+std::string problem_text(Problem problem);
 /// Under the heading "What to look at"; empty without problems.
 std::string problem_list(const Problems& problems);
 /// Under the heading "Written", a line for each file; that nothing was written where there is none.

@@ -23,11 +23,13 @@ constexpr double kPageTitle = 6.0, kPageSubtitle = 3.6, kScaleText = 4.2;
 constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
 constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
-constexpr double kSeenWords = 2.7, kSeenGap = 4.0, kSeenWordsRoom = 8.0;
+constexpr double kSeenWords = 2.7, kSeenStep = 1.25 * kSeenWords, kSeenGap = 4.0;
+constexpr std::size_t kMostSeenLines = 5, kFewestSeenLines = 2;  // under a figure
 constexpr std::size_t kSeenColumns = 2;
 constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
-constexpr double kCellGap = 12.0, kCellRim = 4.0;
+constexpr double kRimOfWords = 1.0;
+constexpr double kCellGap = 10.0, kCellRim = 1.0;
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
@@ -162,35 +164,72 @@ class ChangePageDrawing {
     return size;
   }
 
-  /// As many as leave room for words. Takes their columns off the frame; gives the height used.
-  double draw_seen(Box& frame) {
+  /// In at most so many lines; what is cut off shows as an ellipsis.
+  std::vector<std::string> seen_lines(const SeenOnPage& seen, double wide, std::size_t most) {
+    std::vector<std::string> lines = wrapped(fonts_, seen.words, kSeenWords, wide);
+    if (lines.size() <= most) return lines;
+    lines[most - 1] = shortened(fonts_, lines[most - 1] + " " + lines[most], kSeenWords, wide);
+    lines.resize(most);
+    return lines;
+  }
+
+  /// Under each figure, as high as the longest words are.
+  double seen_words_room(double wide, std::size_t lines) {
+    std::size_t most = 0;
+    for (std::size_t i = 0; i < std::min(page_.seen.size(), kMostSeenOnPage); ++i) {
+      most = std::max(most, seen_lines(page_.seen[i], wide, lines).size());
+    }
+    return (static_cast<double>(most) + 0.4) * kSeenStep;
+  }
+
+  /// How the figures stand: in rows of so many, each with its words under it.
+  struct SeenGrid {
+    double across = 0.0, step = 0.0;
+    std::size_t columns = 0, count = 0;
+    std::size_t lines = 0;  ///< of words, at most
+  };
+
+  /// As many as leave room for words; their own words in fewer lines where that makes room for
+  /// more.
+  SeenGrid seen_grid(const Box& frame) {
     const auto [wide, high] = seen_size();
-    const double across = wide + kSeenGap, step = high + kSeenWordsRoom + kSeenGap;
     const auto room = [](double whole, double each) {
       return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
     };
-    std::size_t count = std::min(page_.seen.size(), kMostSeenOnPage);
-    const std::size_t columns =
-        std::min({count, kSeenColumns, room(frame.width() - kLeastWordsWide, across)});
-    count = std::min(count, columns * room(frame.height(), step));
+    const std::size_t wanted = std::min(page_.seen.size(), kMostSeenOnPage);
+    SeenGrid best;
+    for (std::size_t lines = kMostSeenLines; lines >= kFewestSeenLines; --lines) {
+      SeenGrid grid{wide + kSeenGap, high + seen_words_room(wide, lines) + kSeenGap, 0, 0, lines};
+      grid.columns =
+          std::min({wanted, kSeenColumns, room(frame.width() - kLeastWordsWide, grid.across)});
+      grid.count = std::min(wanted, grid.columns * room(frame.height() + kSeenGap, grid.step));
+      if (grid.count > best.count) best = grid;
+    }
+    return best;
+  }
+
+  /// Takes their columns off the frame; gives the height used.
+  double draw_seen(Box& frame) {
+    const auto [across, step, columns, count, lines] = seen_grid(frame);
     if (count == 0) return 0.0;
     const double left = frame.right - static_cast<double>(columns) * across + kSeenGap;
+    const double high = seen_size().y;
     for (std::size_t i = 0; i < count; ++i) {
       const std::size_t above = i / columns;
       const auto column = static_cast<double>(i % columns), row = static_cast<double>(above);
-      draw_one_seen(page_.seen[i], {left + column * across, frame.top - row * step - high}, wide);
+      draw_one_seen(page_.seen[i], {left + column * across, frame.top - row * step - high}, lines);
     }
     frame.right = left - kGutter;
     const std::size_t rows = (count + columns - 1) / columns;
     return static_cast<double>(rows) * step - kSeenGap;
   }
 
-  void draw_one_seen(const SeenOnPage& seen, Point lower_left, double wide) {
+  void draw_one_seen(const SeenOnPage& seen, Point lower_left, std::size_t lines) {
+    const double wide = seen_size().x;
     draw_figure_lines(drawing_, seen.figure, lower_left - Point{});
     double y = lower_left.y;
-    for (const std::string& words : wrapped(fonts_, seen.words, kSeenWords, wide)) {
-      y -= 1.25 * kSeenWords;
-      if (y < lower_left.y - kSeenWordsRoom) break;
+    for (const std::string& words : seen_lines(seen, wide, lines)) {
+      y -= kSeenStep;
       drawing_.text(words, {lower_left.x + 0.5 * wide, y}, kSeenWords, TextAnchor::Middle);
     }
   }
@@ -218,7 +257,9 @@ class ChangePageDrawing {
   }
 
   void draw_pieces(const std::vector<ShownChange>& shown, const Rows& rows) {
-    FreeSpace space({options_.margin.mm(), rest_.bottom, rest_.right, rest_.top}, kCellOfSpace);
+    // Arrows and amounts may stand over the pieces, up to the words.
+    const Box room{rest_.left, rest_.bottom, rest_.right, rest_.top + kUnderWords - kRimOfWords};
+    FreeSpace space(room, kCellOfSpace);
     const double scale = 1.0 / rows.reduction;
     std::vector<Reduction> places;
     double top = rest_.top;
@@ -236,8 +277,19 @@ class ChangePageDrawing {
       }
       top -= scale * (row.top - row.bottom) + kCaptionRoom + kCellRim;
     }
+    std::vector<std::vector<DrawnArrow>> arrows;
     for (std::size_t i = 0; i < shown.size(); ++i) {
-      draw_arrows(drawing_, shown[i], places[i], {rest_, space}, page_.unit);
+      arrows.push_back(draw_arrows(drawing_, shown[i], places[i], room, space));
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+      std::vector<Path> others;
+      for (std::size_t j = 0; j < shown.size(); ++j) {
+        if (j != i) others.push_back(places[j](shown[j].outline));
+      }
+      write_amounts(drawing_, arrows[i], places[i](shown[i].outline), others, space);
+    }
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+      name_levels(drawing_, shown[i], places[i], space);
     }
   }
 

@@ -1,21 +1,19 @@
 #include "piece_change.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/layout/change_page.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 namespace blockwright {
 namespace {
 
-// Lines nearer than this lie on each other: half a pencil's line, mm. Ours.
-constexpr double kOnLine = 0.25;
-// Places along a line where it is asked, mm; shorter stretches on the old line within a moved one
-// are crossings.
+// Places along a line where it is asked, mm.
 constexpr double kAskedEvery = 2.0;
-constexpr double kShortestKept = 7.0;
 // A named point is shown rather than a place without a name that moved a little farther.
 constexpr double kNamedIsEnough = 0.75;
 constexpr double kAskedFlattening = 0.01;
@@ -39,16 +37,15 @@ Point nearest_on(const Segment& chord, Point to) {
   return chord.a + std::clamp(dot(to - chord.a, along) / whole, 0.0, 1.0) * along;
 }
 
-/// Whether each of a line's steps lies off the others.
-std::vector<bool> steps_off(const Path& path, std::size_t count, const LinesAsked& others) {
-  std::vector<bool> off(count);
-  if (others.has(path)) return off;
+/// How far each of a line's steps lies off the others.
+std::vector<double> distances_off(const Path& path, std::size_t count, const LinesAsked& others) {
+  std::vector<double> far(count);
+  if (others.has(path)) return far;
   const double step = length(path) / static_cast<double>(count);
   for (std::size_t i = 0; i < count; ++i) {
-    const Point middle = point_at_length(path, (static_cast<double>(i) + 0.5) * step);
-    off[i] = others.nearest(middle).distance > kOnLine;
+    far[i] = others.nearest(point_at_length(path, (static_cast<double>(i) + 0.5) * step)).distance;
   }
-  return off;
+  return far;
 }
 
 std::size_t run_end(const std::vector<bool>& steps, std::size_t from) {
@@ -58,19 +55,41 @@ std::size_t run_end(const std::vector<bool>& steps, std::size_t from) {
 }
 
 /// A moved line that crosses the old one is still one moved line.
-void bridge_crossings(std::vector<bool>& off, double step) {
+void bridge_crossings(std::vector<bool>& off, double step, double crossing) {
   for (std::size_t from = 0; from < off.size();) {
     const std::size_t to = run_end(off, from);
     const bool inside = from > 0 && to < off.size();
-    if (!off[from] && inside && static_cast<double>(to - from) * step < kShortestKept) {
+    if (!off[from] && inside && static_cast<double>(to - from) * step < crossing) {
       for (std::size_t i = from; i < to; ++i) off[i] = true;
     }
     from = to;
   }
 }
 
+void drop_stubs(std::vector<bool>& off, const std::vector<double>& far, double step,
+                const MovedFrom& moved) {
+  for (std::size_t from = 0; from < off.size();) {
+    const std::size_t to = run_end(off, from);
+    const double most = *std::max_element(far.begin() + static_cast<std::ptrdiff_t>(from),
+                                          far.begin() + static_cast<std::ptrdiff_t>(to));
+    if (off[from] && static_cast<double>(to - from) * step < moved.stub && most < 2.0 * moved.by) {
+      for (std::size_t i = from; i < to; ++i) off[i] = false;
+    }
+    from = to;
+  }
+}
+
+/// Whether each of a line's steps counts as moved.
+std::vector<bool> steps_off(const std::vector<double>& far, double step, const MovedFrom& moved) {
+  std::vector<bool> off(far.size());
+  for (std::size_t i = 0; i < far.size(); ++i) off[i] = far[i] > moved.by;
+  bridge_crossings(off, step, moved.crossing);
+  drop_stubs(off, far, step, moved);
+  return off;
+}
+
 void add_named(const std::string& name, Point was, Point is, std::vector<MovedPoint>& moves) {
-  if (distance(was, is) > kOnLine) moves.push_back({name, was, is});
+  if (distance(was, is) > kMovedAtAll.by) moves.push_back({name, was, is});
 }
 
 std::vector<MovedPoint> moved_landmarks(const Piece& piece, const Piece& earlier,
@@ -89,13 +108,36 @@ std::vector<MovedPoint> moved_darts(const Piece& piece, const Piece& earlier,
   for (const Dart& dart : piece.darts) {
     const auto* was = find_named(earlier.darts, dart.name);
     if (was == nullptr) continue;
-    add_named(dart.name, lies(was->point), dart.point, moves);
+    add_named(dart.name + " dart point", lies(was->point), dart.point, moves);
     for (const std::size_t leg : {std::size_t{0}, std::size_t{1}}) {
       const std::size_t same = lies.mirrors() ? 1 - leg : leg;  // an edge meets them in its order
-      add_named(dart.name, lies(was->legs[same]), dart.legs[leg], moves);
+      add_named(dart.name + " dart", lies(was->legs[same]), dart.legs[leg], moves);
     }
   }
   return moves;
+}
+
+/// Where the bust line meets the side: its end farther from the centre line.
+std::optional<Point> bust_line_at_side(const Piece& piece) {
+  const BalanceLine* line = find_line(piece, LineUse::Bust);
+  if (line == nullptr) return std::nullopt;
+  const Point a = line->path.start(), b = line->path.end();
+  return std::abs(a.x) > std::abs(b.x) ? a : b;
+}
+
+/// The middle of the shoulder seam between its dart, or the side neck, and the shoulder point.
+std::optional<Point> outer_shoulder(const Piece& piece) {
+  const auto* tip = find_named(piece.landmarks, "shoulder_point");
+  const auto* neck = find_named(piece.landmarks, "side_neck_point");
+  if (tip == nullptr || neck == nullptr) return std::nullopt;
+  Point inner = neck->at;
+  for (const Dart& dart : piece.darts) {
+    if (!is_part(piece, dart.edge, BlockEdge::Shoulder)) continue;
+    for (const Point leg : dart.legs) {
+      if (distance(leg, tip->at) < distance(inner, tip->at)) inner = leg;
+    }
+  }
+  return midpoint(inner, tip->at);
 }
 
 double size_of(const MovedPoint& move) { return distance(move.was, move.is); }
@@ -201,33 +243,33 @@ bool LinesAsked::has(const Path& path) const {
 }
 
 std::vector<PieceLine> parts(const std::vector<PieceLine>& lines, const LinesAsked& others,
-                             Lies lies) {
+                             Lies lies, MovedFrom from) {
   std::vector<PieceLine> found;
   for (const PieceLine& line : lines) {
     const double whole = length(line.path);
     const auto count = static_cast<std::size_t>(std::ceil(whole / kAskedEvery));
     if (count == 0) continue;
     const double step = whole / static_cast<double>(count);
-    std::vector<bool> off = steps_off(line.path, count, others);
-    bridge_crossings(off, step);
-    for (std::size_t from = 0; from < count;) {
-      const std::size_t to = run_end(off, from);
-      if (off[from] == (lies == Lies::Off)) {
-        const Stretch run{static_cast<double>(from) * step, static_cast<double>(to) * step};
+    const std::vector<bool> off = steps_off(distances_off(line.path, count, others), step, from);
+    for (std::size_t begin = 0; begin < count;) {
+      const std::size_t end = run_end(off, begin);
+      if (off[begin] == (lies == Lies::Off)) {
+        const Stretch run{static_cast<double>(begin) * step, static_cast<double>(end) * step};
         found.push_back({line.name, sub_path(line.path, run), line.dart});
       }
-      from = to;
+      begin = end;
     }
   }
   return found;
 }
 
-PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies) {
+PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies,
+                           MovedFrom from) {
   const std::vector<PieceLine> lines = lines_of(piece), old = lines_of(earlier, lies);
   const LinesAsked now(lines), was(old);
-  PieceChange change{.before = parts(old, now, Lies::Off),
-                     .kept = parts(lines, was, Lies::On),
-                     .moved = parts(lines, was, Lies::Off),
+  PieceChange change{.before = parts(old, now, Lies::Off, from),
+                     .kept = parts(lines, was, Lies::On, from),
+                     .moved = parts(lines, was, Lies::Off, from),
                      .points = moved_landmarks(piece, earlier, lies),
                      .largest = {},
                      .still = still_places(piece, earlier, lies)};
@@ -243,6 +285,33 @@ PieceChange change_between(const Piece& piece, const Piece& earlier, const Place
   }
   std::erase_if(change.points, [](const MovedPoint& move) { return size_of(move) <= kToldMove; });
   return change;
+}
+
+double largest_move(const Piece& piece, const Piece& earlier, const Placement& lies) {
+  const LinesAsked was(lines_of(earlier, lies));
+  double most = size_of(farthest_place(lines_of(piece), was));
+  for (const MovedPoint& move : moved_landmarks(piece, earlier, lies)) {
+    most = std::max(most, size_of(move));
+  }
+  return most;
+}
+
+std::vector<MovedPoint> moved_places(const Piece& piece, const Piece& earlier,
+                                     const Placement& lies) {
+  std::vector<MovedPoint> places = moved_landmarks(piece, earlier, lies);
+  for (const MovedPoint& dart : moved_darts(piece, earlier, lies)) places.push_back(dart);
+  const auto add = [&](std::string_view name, std::optional<Point> was, std::optional<Point> is) {
+    if (was && is) add_named(std::string(name), lies(*was), *is, places);
+  };
+  add(kBustLineAtSide, bust_line_at_side(earlier), bust_line_at_side(piece));
+  add(kShoulderSeamPlace, outer_shoulder(earlier), outer_shoulder(piece));
+  const LinesAsked was(lines_of(earlier, lies));
+  for (const PieceLine& line : lines_of(piece)) {
+    const MovedPoint place = farthest_place({line}, was);
+    if (size_of(place) > kMovedAtAll.by) places.push_back(place);
+  }
+  farthest_first(places);
+  return places;
 }
 
 }  // namespace blockwright

@@ -40,10 +40,21 @@ class LinesAsked {
   std::vector<Box> bunches_;  ///< round a few chords each
 };
 
+/// From where on a line counts as moved, in mm. A stretch between two moved ones of its line that
+/// is shorter than `crossing` lies where old and new cross, and counts as moved; a moved one that
+/// is shorter than `stub` and lies nowhere twice as far off does not.
+struct MovedFrom {
+  double by;
+  double crossing;
+  double stub;
+};
+/// In true size: half a pencil's line. Ours.
+inline constexpr MovedFrom kMovedAtAll{0.25, 7.0, 0.0};
+
 /// The parts of lines that lie off all of the others, or on one of them.
 enum class Lies { Off, On };
 std::vector<PieceLine> parts(const std::vector<PieceLine>& lines, const LinesAsked& others,
-                             Lies lies);
+                             Lies lies, MovedFrom from = kMovedAtAll);
 
 /// A piece over an earlier version of it, each line where it is laid.
 struct PieceChange {
@@ -54,6 +65,9 @@ struct PieceChange {
   std::vector<MovedPoint> largest = {};  ///< the one place that moved most; none: nothing moved
   std::vector<std::string> still = {};   ///< words of up to two named places that did not move
 };
-PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies);
+PieceChange change_between(const Piece& piece, const Piece& earlier, const Placement& lies,
+                           MovedFrom from = kMovedAtAll);
+/// How far the place of it that moved most has moved, in mm.
+double largest_move(const Piece& piece, const Piece& earlier, const Placement& lies);
 
 }  // namespace blockwright
