@@ -69,7 +69,7 @@ std::vector<std::string> look_first(const std::vector<Correction>& corrections) 
 
 std::string story_text(const FittingReport& report) {
   std::string text = fmt::format("{}, fittings toile by toile\n", printable(report.client));
-  if (report.fittings.empty()) text += "\nNo fittings.\n";
+  if (report.fittings.empty()) text += "\nNo fittings.\n" + how_to_begin(report);
   std::size_t number = 0;
   for (const Fitting& fitting : report.fittings) {
     text += fitting_heading(fitting);

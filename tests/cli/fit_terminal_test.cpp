@@ -83,7 +83,7 @@ TEST_CASE(
   const TempFolder folder;
   const std::string client = folder.write("pip.json", kClient);
   AtTerminal asked({kProgram, "fit", client, "--ask", "waist loose"});
-  REQUIRE(asked.says("  a  take_in waist"));
+  REQUIRE(asked.says("  a  take in waist"));
   REQUIRE(asked.says("\"back\" >"));
   asked.type(kEndOfInput);
   CHECK(asked.wait() == 0);
