@@ -90,28 +90,26 @@ bool changes_file(const FitJob& job) {
   return !job.add.empty() || notes_fitting(job) || !job.undo.empty() || !job.redo.empty();
 }
 
-/// What belongs to a correction or to a fitting is not dropped without a word where there is none.
-void judge_together(const FitJob& job) {
+/// What belongs to a correction is not dropped without a word where none is added.
+void judge_without_correction(const FitJob& job) {
   if (!job.add.empty()) return;
-  const auto refuse = [&](const char* option, const char* why, const char* hint) {
-    refuse_option(place_of(option, job.places), why, hint);
+  const auto refuse = [&](const char* option, const char* more) {
+    refuse_option(
+        place_of(option, job.places), "it belongs to a correction, and none is added",
+        std::string("give the correction with it: --add \"lower front_neck 1.0\"") + more);
   };
-  const char* const no_correction = "it belongs to a correction, and none is added";
-  const char* const give = "give the correction with it: --add \"lower front_neck 1.0\"";
-  if (!job.seen.empty()) {
-    refuse(
-        "--seen", no_correction,
-        "give the correction with it: --add \"lower front_neck 1.0\"; or --note for a note on the "
-        "fitting; or --ask to find the correction");
-  }
-  if (!job.as.empty()) refuse("--as", no_correction, give);
-  if (!job.side.empty()) refuse("--side", no_correction, give);
-  const bool named = !job.date.empty() || job.toile;
-  if (named && !job.ask && !notes_fitting(job)) {
-    refuse(job.date.empty() ? "--toile" : "--date",
-           "it names a fitting, and nothing is given to be kept with it",
-           "give a correction, --add \"lower front_neck 1.0\", or a --note");
-  }
+  if (!job.seen.empty()) refuse("--seen", "; or --note, for a note on the fitting");
+  if (!job.as.empty()) refuse("--as", "");
+  if (!job.side.empty()) refuse("--side", "");
+}
+
+/// Nor is a fitting that is named, and nothing else.
+void judge_named_fitting(const FitJob& job) {
+  const bool is_named = !job.date.empty() || job.toile;
+  if (!is_named || !job.add.empty() || notes_fitting(job)) return;
+  refuse_option(place_of(job.date.empty() ? "--toile" : "--date", job.places),
+                "it names a fitting, and nothing is given to be kept with it",
+                "give a correction, --add \"lower front_neck 1.0\", or a --note");
 }
 
 std::string edited(const FitJob& job, std::string text) {
@@ -174,7 +172,8 @@ Problems done_already(const FitJob& job, const std::string& before) {
 
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
-  judge_together(job);
+  judge_without_correction(job);
+  judge_named_fitting(job);
   (void)print_of(job);
   const std::vector<Preparation> writers = prepare_writers(job);
   const auto held = held_for_change(job, files);
@@ -201,6 +200,7 @@ JobResult fit(const FitJob& job, FileStore& files) {
 /// The answers to --ask "armhole digs in"; nothing is changed.
 JobResult answered(const FitJob& job, FileStore& files) {
   judge(job);
+  judge_without_correction(job);
   if (changes_file(job)) {
     refuse_option("--ask", "it finds corrections, and others are to be added or withdrawn",
                   "do one after the other");
@@ -264,7 +264,7 @@ std::string why_not_kept(std::string_view seen) {
 }
 
 void judge_before_asking(const FitJob& job, FileStore& files) {
-  judge_together(job);
+  judge_without_correction(job);
   const std::string text = files.read(job.client);
   in_its_place([&] { (void)files.lock(folder_of(job.client)); });
   const Client client = client_in(text, job);

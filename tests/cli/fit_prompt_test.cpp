@@ -370,7 +370,7 @@ TEST_CASE("A toile of --toile that is new is asked for its date, and keeps its n
 
 TEST_CASE("A description that the file cannot keep is asked for again when it is typed") {
   for (const std::string& seen :
-       each({"waist \x1b[A loose", "waist loose" + std::string(600, '!')})) {
+       each({std::string("waist \x1b[A loose"), "waist loose" + std::string(600, '!')})) {
     const Asked asked = new_fitting(seen + "\nwaist loose\na 1 per half\n\n\n\n\n");
     CHECK(asked.says("; say it again"));
     CHECK(count_of(asked.said, "By how much") == 0);
