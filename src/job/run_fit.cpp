@@ -58,7 +58,7 @@ struct AskedBy {
 /// What is wrong with a correction may have been said by an option of its own: where "date to be
 /// added" is refused, by --date.
 AskedBy at_fault(const AskedBy& asked, const std::string& where, const OptionPlaces& places) {
-  for (const std::string key : {"date", "toile", "by", "note", "as", "side", "seen"}) {
+  for (const std::string key : {"date", "toile", "note", "as", "side", "seen"}) {
     if (where.ends_with(" " + key + " to be added") && places.contains("--" + key)) {
       return {"--" + key, asked.item};
     }
@@ -275,7 +275,12 @@ void judge_before_asking(const FitJob& job, FileStore& files) {
   const int toile = known.toile.value_or(newest == nullptr ? 1 : newest->toile + 1);
   const std::string date =
       known.date.empty() ? std::max(last, client.sessions.back().date) : known.date;
-  (void)with_fitting({text, job.client}, {date, toile, job.by, job.note});
+  const bool is_open = known.date.empty() || !known.toile;
+  try {
+    (void)with_fitting({text, job.client}, {date, toile, job.by, job.note});
+  } catch (const InputError& error) {
+    if (!is_open || error.problem().code != "client.order") throw;
+  }
   judge_date(job, date, client);
 }
 

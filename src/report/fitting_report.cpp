@@ -155,6 +155,8 @@ std::string fitting_json(const FittingReport& report) {
   return text_of(Json{{"client", report.client},
                       {"session", report.session},
                       {"corrections", list_of(report.lines, line_json)},
+                      {"fittings", story_json(report)},
+                      {"take_again", tapes_again_json(report)},
                       {"problems", problems_as_json(report.problems)},
                       {"files", report.files}});
 }

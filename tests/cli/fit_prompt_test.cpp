@@ -368,6 +368,18 @@ TEST_CASE("A toile of --toile that is new is asked for its date, and keeps its n
   CHECK(count_of(files.files["verity.json"], R"("date": "2026-08-01", "toile": 4)") == 1);
 }
 
+TEST_CASE("An older toile of --toile is asked for its date, whatever fitting is the newest") {
+  MemoryFiles files = files_here();
+  files.files["verity.json"] =
+      replaced(kClient, "\"by\": 0.6 } ] }\n",
+               "\"by\": 0.6 } ] }, { \"date\": \"2026-02-20\", \"toile\": 2 }\n");
+  FitJob job;
+  job.client = "verity.json";
+  job.toile = 1;
+  const std::string said = fitted(job, "k\nk\nfront neck chokes\na 0.4\n2026-01-20\n\n\n", files);
+  CHECK(count_of(said, "Added: lower front neck 0.4 cm, toile 1 of 2026-01-20.") == 1);
+}
+
 TEST_CASE("A description that the file cannot keep is asked for again when it is typed") {
   for (const std::string& seen :
        each({std::string("waist \x1b[A loose"), "waist loose" + std::string(600, '!')})) {

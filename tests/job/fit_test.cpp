@@ -323,6 +323,35 @@ TEST_CASE("A note needs no correction; what belongs to a correction does") {
   }
 }
 
+TEST_CASE("The JSON report tells the fittings toile by toile, and which tapes to take again") {
+  MemoryFiles files = files_here();
+  FitJob job = adding("shorten shoulder 0.6");
+  job.seen = {"slips off"};
+  job.by = "Ann";
+  done(job, files);
+  FitJob second = adding("lower underarm 0.6");
+  second.date = "2026-02-20";
+  second.toile = 2;
+  second.note = "better";
+  done(second, files);
+  FitJob undo = fit_job();
+  undo.undo = {2};
+  const Json report = done(undo, files);
+  REQUIRE(report["fittings"].size() == 2);
+  const Json &first = report["fittings"][0], &last = report["fittings"][1];
+  CHECK(first["toile"] == 1);
+  CHECK(first["date"] == "2026-01-20");
+  CHECK(first["by"] == "Ann");
+  CHECK_FALSE(first.contains("note"));
+  CHECK(first["corrections"][0] ==
+        Json{{"number", 1}, {"seen", "slips off"}, {"did", "shorten shoulder 0.6 cm"}});
+  CHECK_FALSE(first["look_at_first"].empty());
+  CHECK(last["note"] == "better");
+  CHECK(last["corrections"][0]["number"] == 2);
+  CHECK(last["corrections"][0]["withdrawn"] == true);
+  CHECK(report["take_again"] == Json::array({"shoulder_length"}));
+}
+
 TEST_CASE("Words that are no correction are answered with the nearest, or with an example") {
   CHECK_THAT(
       refused(adding("take in side seams 1 per seam")),
