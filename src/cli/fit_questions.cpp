@@ -5,7 +5,6 @@
 #include "fit_choice.hpp"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace blockwright {
@@ -33,73 +32,8 @@ std::string refusal_of(const Problem& problem) {
   return problem.message.plain() + (hint.empty() ? "" : ": " + hint);
 }
 
-/// The amount of an answer such as "2", "5/8 in" or "2 whole girth", kept in what is wanted with
-/// the way and the side that were given with it; nothing if it is none.
-std::optional<TypedAmount> amount_in(std::string_view answer, WantedCorrection& wanted) {
-  if (auto amount = amount_typed(answer)) {
-    wanted.amount = answer;
-    return amount;
-  }
-  const TypedCorrection typed = correction_typed(wanted.words + " " + std::string(answer));
-  auto amount = amount_typed(typed.amount);
-  if (!amount || !typed.odd.empty()) return std::nullopt;
-  wanted.amount = typed.amount;
-  if (typed.as) wanted.as = typed.as;
-  if (typed.side) wanted.side = typed.side;
-  return amount;
-}
-
 bool makes_sense(AmountAs as, const CorrectionWords& words) {
   return std::ranges::count(words.readings, as) > 0;
-}
-
-constexpr std::array kQuestions{FitQuestion::Amount, FitQuestion::Way, FitQuestion::Side,
-                                FitQuestion::Date, FitQuestion::Toile};
-
-bool is_open(FitQuestion question, const WantedCorrection& wanted) {
-  switch (question) {
-    case FitQuestion::Amount:
-      return wanted.amount.empty();
-    case FitQuestion::Way:
-      return !wanted.as && wanted.correction->must_say;
-    case FitQuestion::Side:
-      return !wanted.side && wanted.correction->one_sided;
-    case FitQuestion::Date:
-      return wanted.fitting.date.empty();
-    case FitQuestion::Toile:
-      return !wanted.fitting.toile;
-  }
-  return false;
-}
-
-/// So that it is asked again. What followed from the answer goes with it.
-void forget(FitQuestion question, WantedCorrection& wanted) {
-  switch (question) {
-    case FitQuestion::Amount:
-      wanted.amount.clear();
-      wanted.as = std::nullopt;
-      return;
-    case FitQuestion::Way:
-      wanted.as = std::nullopt;
-      return;
-    case FitQuestion::Side:
-      wanted.side = std::nullopt;
-      return;
-    case FitQuestion::Date:
-      wanted.fitting = {};
-      return;
-    case FitQuestion::Toile:
-      wanted.fitting.toile = std::nullopt;
-      return;
-  }
-}
-
-/// False: there was none before.
-bool forget_last(WantedCorrection& wanted) {
-  if (wanted.answered.empty()) return false;
-  forget(wanted.answered.back(), wanted);
-  wanted.answered.pop_back();
-  return true;
 }
 
 /// "front.waist" as it is said.
@@ -113,8 +47,7 @@ void FitQuestions::introduce() const {
   prompt_.out() << "\nSay in your own words what you see: \"armhole digs in\", \"waist loose\".\n"
                 << "A part of the body alone shows all that can be done there: " << part_list()
                 << ".\n\"all\" shows everything, \"back\" goes to the question before. Enter ends; "
-                   "what was added is "
-                   "kept.\n";
+                   "what was added is kept.\n";
 }
 
 void FitQuestions::say(std::string_view sentence) const {
@@ -155,8 +88,8 @@ GoesOn FitQuestions::complete(WantedCorrection& wanted) const {
   if (wanted.as && !makes_sense(*wanted.as, words)) wanted.as = std::nullopt;
   for (;;) {
     const FitQuestion* open = std::ranges::find_if(
-        kQuestions, [&](FitQuestion question) { return is_open(question, wanted); });
-    if (open == kQuestions.end()) return GoesOn::Next;
+        kFitQuestions, [&](FitQuestion question) { return is_open(question, wanted); });
+    if (open == kFitQuestions.end()) return GoesOn::Next;
     const GoesOn goes_on = ask(*open, wanted);
     if (goes_on == GoesOn::Leave) return GoesOn::Leave;
     if (goes_on == GoesOn::Next) {

@@ -2,6 +2,7 @@
 
 #include "blockwright/job/fit_words.hpp"
 #include "prompt.hpp"
+#include "wanted_correction.hpp"
 
 #include <optional>
 #include <string>
@@ -11,22 +12,6 @@
 namespace blockwright {
 
 class FitChoice;
-
-/// What is asked about one correction, in this order.
-enum class FitQuestion { Amount, Way, Side, Date, Toile };
-
-/// What was answered about one correction.
-struct WantedCorrection {
-  const CorrectionWords* correction = nullptr;
-  std::string words;   ///< "take_in waist"
-  std::string usual;   ///< "1 cm on each half (0.5 to 3)"
-  std::string amount;  ///< as typed; empty: not yet
-  std::optional<AmountAs> as;
-  std::optional<BodySide> side;
-  std::string seen;
-  FittingName fitting;                ///< that it goes to
-  std::vector<FitQuestion> answered;  ///< so far, the last one last
-};
 
 /// Of whom, where and when it is asked.
 struct AskedOn {
