@@ -38,6 +38,15 @@ class FitSession {
     }
   }
 
+  /// The fitting whose note no correction brought into the file; empty where there is nothing to
+  /// note.
+  [[nodiscard]] FittingName fitting_to_note() const {
+    if (has_written_ || job_.note.empty()) return {};
+    if (!fitting_.date.empty() && fitting_.toile) return fitting_;
+    ask_.say("The note is not kept: it needs --date and --toile, or a correction.");
+    return {};
+  }
+
  private:
   /// Asks for what is missing, shows what it does, writes it if she says yes. What is refused is
   /// asked for again, and nothing else. Back: to the corrections.
@@ -83,6 +92,7 @@ class FitSession {
       for (const Problem& problem : result.problems) ask_.say(to_text(problem));
       return;
     }
+    has_written_ = true;
     ask_.say("Added: " + ask_.in_words(wanted) + ".");
     for (const std::string& file : result.files) {
       const bool of_client = file == job_.client || file == job_.client + ".bak";
@@ -94,16 +104,8 @@ class FitSession {
   FileStore& files_;
   FitQuestions ask_;
   FittingName fitting_;  ///< that the next correction goes to, as far as it is known
+  bool has_written_ = false;
 };
-
-/// What was of the fitting is written with its corrections.
-void forget_fitting(FitJob& job) {
-  if (!job.add.empty()) return;
-  job.date.clear();
-  job.toile = std::nullopt;
-  job.by.clear();
-  job.note.clear();
-}
 
 }  // namespace
 
@@ -117,8 +119,14 @@ void ask_for_corrections(FitJob& job, const std::string& today, FileStore& files
   const bool goes_on = ask_of_explained(drafted, files, at.in, at.out);
   const std::string seen = job.ask.value_or("");
   job.ask = std::nullopt;
-  if (goes_on) FitSession(job, {Prompt(at.in, at.out), today, job.client, files}).run(seen);
-  forget_fitting(job);
+  FitSession session(job, {Prompt(at.in, at.out), today, job.client, files});
+  if (goes_on) session.run(seen);
+  const FittingName noted = session.fitting_to_note();
+  if (job.add.empty()) {
+    job.date = noted.date;
+    job.toile = noted.toile;
+    if (noted.date.empty()) job.by = job.note = "";
+  }
   at.out << "\n";
 }
 

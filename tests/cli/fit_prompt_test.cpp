@@ -380,6 +380,28 @@ TEST_CASE("An older toile of --toile is asked for its date, whatever fitting is 
   CHECK(count_of(said, "Added: lower front neck 0.4 cm, toile 1 of 2026-01-20.") == 1);
 }
 
+TEST_CASE("A note to which no correction was added is kept with its fitting, or said to be lost") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  job.note = "sits well";
+  CHECK(count_of(fitted(job, "k\nk\n\n", files), "The note is not kept") == 1);
+  CHECK(job.note.empty());
+  job.note = "sits well";
+  job.date = "2026-01-20";
+  CHECK(count_of(fitted(job, "\n", files), "The note is not kept") == 0);
+  CHECK(run_fit(job, files).exit_code == 0);
+  CHECK(count_of(files.files["verity.json"], "\"note\": \"sits well\"") == 1);
+  // A correction brings it along.
+  job.note = "chokes";
+  job.date = "2026-08-01";
+  job.toile = 2;
+  fitted(job, "front neck chokes\na 0.4\n\n\n", files);
+  CHECK(job.note.empty());
+  CHECK(job.date.empty());
+  CHECK(count_of(files.files["verity.json"], "\"note\": \"chokes\"") == 1);
+}
+
 TEST_CASE("A description that the file cannot keep is asked for again when it is typed") {
   for (const std::string& seen :
        each({std::string("waist \x1b[A loose"), "waist loose" + std::string(600, '!')})) {
