@@ -86,9 +86,10 @@ std::string shown(std::string_view value, std::size_t most) {
     at += utf8_at(value, at).size;
     if (characters < most) end = at;
   }
-  const std::string beginning = printable(value.substr(0, end));
-  return characters <= most ? beginning
-                            : fmt::format("{}... ({} more)", beginning, characters - most);
+  if (characters <= most) return printable(value);
+  const std::string rest = fmt::format("... ({} more)", characters - most);
+  const bool is_shorter = most + rest.size() < characters;
+  return is_shorter ? printable(value.substr(0, end)) + rest : printable(value);
 }
 
 std::string shown_place(std::string_view place) {

@@ -10,13 +10,21 @@ namespace {
 constexpr std::string_view kLetters = "abcdefghijklmnopqrstuvwxyz";
 
 WantedCorrection wanted_of(const FitAnswer& answer, const TypedCorrection& typed) {
-  return {answer.correction, answer.words, answer.usual, typed.amount, typed.as, typed.side, ""};
+  WantedCorrection wanted;
+  wanted.correction = answer.correction;
+  wanted.words = answer.words;
+  wanted.usual = answer.usual;
+  wanted.amount = typed.amount;
+  wanted.as = typed.as;
+  wanted.side = typed.side;
+  return wanted;
 }
 
 /// "a", or "a 1.5 per half": the answer of that letter and what was said with it.
 std::optional<WantedCorrection> by_letter(const std::string& line,
                                           const std::vector<FitAnswer>& answers) {
-  const std::size_t number = line.empty() ? kLetters.npos : kLetters.find(line.front());
+  const std::string letter = in_small_letters(line.substr(0, 1));
+  const std::size_t number = letter.empty() ? kLetters.npos : kLetters.find(letter);
   const bool alone = line.size() == 1 || (line.size() > 1 && (line[1] == ' ' || line[1] == '.'));
   if (!alone || number == kLetters.npos || number >= answers.size()) return std::nullopt;
   const std::string rest = line.size() > 2 ? line.substr(2) : "";
@@ -52,9 +60,10 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
     if (!wanted->side && side_ != BodySide::Both) wanted->side = side_;
     return wanted;
   }
-  if (line == "all") {
+  const std::string word = in_small_letters(line);
+  if (word == "all") {
     show_all();
-  } else if (line != "back" || said_.empty()) {  // at first it is the part of the body
+  } else if (word != "back" || said_.empty()) {  // at first it is the part of the body
     look_for(line);
   } else if (said_.size() > 1) {
     said_.pop_back();
@@ -72,7 +81,9 @@ void FitChoice::show_all() {
   shown_.clear();
   for (const auto part : part_names()) {
     remark_ += std::string(part) + "\n";
-    for (const FitAnswer& answer : answers_at(part, unit_)) remark_ += "  " + answer.words + "\n";
+    for (const FitAnswer& answer : answers_at(part, unit_)) {
+      remark_ += "  " + name_text(answer.words) + "\n";
+    }
   }
 }
 
@@ -90,6 +101,10 @@ void FitChoice::look_for(const std::string& line) {
     all = said_.back() + ", " + line;
     answers = answers_to(all, unit_);
   }
+  if (const std::string why = why_not_kept(all); !why.empty()) {
+    remark_ = why + "; say it again\n";
+    return;
+  }
   if (answers.best.empty()) return;
   shown_ = answers.best;
   if (answers.side != BodySide::Both) side_ = answers.side;
@@ -102,7 +117,7 @@ std::string lettered_text(const std::vector<FitAnswer>& answers) {
   std::string text;
   for (std::size_t i = 0; i < answers.size(); ++i) {
     const std::string pad(width - answers[i].words.size(), ' ');
-    text += std::string("  ") + kLetters[i] + "  " + answers[i].words + pad + "  " +
+    text += std::string("  ") + kLetters[i] + "  " + name_text(answers[i].words) + pad + "  " +
             std::string(answers[i].cure) + "\n";
   }
   return text;
@@ -124,7 +139,7 @@ std::string_view cure_of_answer(const WantedCorrection& wanted) {
 }
 
 std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords& words) {
-  std::string typed = line;
+  std::string typed = in_small_letters(line);
   std::ranges::replace(typed, ' ', '_');
   std::optional<AmountAs> meant;
   for (const AmountAs as : words.readings) {

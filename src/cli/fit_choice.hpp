@@ -15,9 +15,9 @@ class FitChoice {
  public:
   explicit FitChoice(Unit unit) : unit_(unit) {}
 
-  /// A letter or the words of an answer, with or without an amount: that correction. "back": the
-  /// answers before. "all": every part of the body. A part of the body: all that can be done there.
-  /// All else is what is seen, with what was said before.
+  /// In capital or small letters. A letter or the words of an answer, with or without an amount:
+  /// that correction. "back": the answers before. "all": every part of the body. A part of the
+  /// body: all that can be done there. All else is what is seen, with what was said before.
   std::optional<WantedCorrection> hear(const std::string& line);
 
   [[nodiscard]] bool has_answers() const { return !shown_.empty(); }

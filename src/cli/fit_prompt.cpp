@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/job/fit_words.hpp"
+#include "fit_choice.hpp"
 #include "fit_questions.hpp"
 #include "new_tape_prompt.hpp"
 #include "prompt.hpp"
@@ -18,41 +19,54 @@ namespace {
 /// The session at the prompt: what is seen, which correction, how much; then it is written.
 class FitSession {
  public:
-  FitSession(FitJob& job, FileStore& files, const AskedOn& on)
-      : job_(job), files_(files), ask_(on, unit_of_client(job.client, files)) {
-    const NewestFitting newest = newest_fitting(job.client, files);
-    if (job_.date.empty()) job_.date = newest.date;
-    if (job_.toile == 0) job_.toile = newest.toile;
-  }
+  FitSession(const FitJob& job, const AskedOn& on)
+      : job_(job),
+        files_(on.files),
+        ask_(on),
+        fitting_(meant_fitting(job.client, {job.date, job.toile}, on.files)) {}
 
-  void run(std::string seen) {
+  void run(const std::string& seen) {
     if (seen.empty()) ask_.introduce();
-    if (job_.toile != 0) {
-      ask_.say("These go to toile " + std::to_string(job_.toile) + " of " + job_.date +
+    if (!fitting_.date.empty() && fitting_.toile) {
+      ask_.say("These go to toile " + std::to_string(*fitting_.toile) + " of " + fitting_.date +
                "; --date and --toile name another.");
     }
-    while (const auto wanted = ask_.correction(seen)) {
-      seen.clear();
-      add(*wanted);
+    FitChoice choice(ask_.unit());
+    if (!seen.empty()) choice.hear(seen);
+    while (auto wanted = ask_.correction(choice)) {
+      if (add(*wanted) != GoesOn::Back) choice = FitChoice(ask_.unit());
     }
+  }
+
+  /// The fitting whose note no correction brought into the file; empty where there is nothing to
+  /// note.
+  [[nodiscard]] FittingName fitting_to_note() const {
+    if (has_written_ || job_.note.empty()) return {};
+    if (!fitting_.date.empty() && fitting_.toile) return fitting_;
+    ask_.say("The note is not kept: it needs --date and --toile, or a correction.");
+    return {};
   }
 
  private:
   /// Asks for what is missing, shows what it does, writes it if she says yes. What is refused is
-  /// asked for again, and nothing else.
-  void add(WantedCorrection wanted) {
-    if (!ask_.complete(wanted) || !ask_.fitting(job_.date, job_.toile)) return;
-    for (;;) {
-      const FitJob one = job_with(wanted);
-      const FitPreview preview = preview_fit(one, files_);
-      if (preview.does.empty()) {
-        if (!ask_.mended(wanted, preview, job_)) return;
-        continue;
-      }
-      const Agreed agreed = ask_.agreed(wanted, preview);
-      if (agreed == Agreed::Yes) write(one, wanted);
-      if (agreed != Agreed::OtherAmount) return;
+  /// asked for again, and nothing else. Back: to the corrections.
+  GoesOn add(WantedCorrection& wanted) {
+    wanted.fitting = fitting_;
+    GoesOn goes_on = ask_.complete(wanted);
+    while (goes_on == GoesOn::Next) {
+      const FitPreview preview = preview_fit(job_with(wanted), files_);
+      goes_on = preview.does.empty() ? ask_.mended(wanted, preview) : agreed(wanted, preview);
     }
+    return goes_on;
+  }
+
+  GoesOn agreed(WantedCorrection& wanted, const FitPreview& preview) {
+    const Agreed agreed = ask_.agreed(wanted, preview);
+    if (agreed == Agreed::Back) return ask_.asked_again(wanted);
+    if (agreed == Agreed::OtherAmount) return GoesOn::Next;
+    fitting_ = wanted.fitting;
+    if (agreed == Agreed::Yes) write(wanted);
+    return GoesOn::Leave;
   }
 
   [[nodiscard]] FitJob job_with(const WantedCorrection& wanted) const {
@@ -61,6 +75,8 @@ class FitSession {
     one.as = {wanted.as};
     one.side = {wanted.side};
     one.seen = {wanted.seen};
+    one.date = wanted.fitting.date;
+    one.toile = wanted.fitting.toile;
     one.undo = one.redo = {};
     one.typed = {};
     one.ask = std::nullopt;
@@ -69,33 +85,48 @@ class FitSession {
     return one;
   }
 
-  void write(const FitJob& one, const WantedCorrection& wanted) {
+  void write(const WantedCorrection& wanted) {
+    const FitJob one = job_with(wanted);
     const JobResult result = run_fit(one, files_);
-    if (result.exit_code == 0) {
-      ask_.say("Added: " + shown(wanted.words + " " + wanted.amount) + ", toile " +
-               std::to_string(job_.toile) + " of " + job_.date + ".");
+    if (result.exit_code != 0) {
+      for (const Problem& problem : result.problems) ask_.say(to_text(problem));
       return;
     }
-    for (const Problem& problem : result.problems) ask_.say(to_text(problem));
+    has_written_ = true;
+    ask_.say("Added: " + ask_.in_words(wanted) + ".");
+    for (const std::string& file : result.files) {
+      const bool of_client = file == job_.client || file == job_.client + ".bak";
+      if (!of_client) ask_.say("The page of it: " + shown_place(file));
+    }
   }
 
-  FitJob& job_;
+  const FitJob& job_;
   FileStore& files_;
   FitQuestions ask_;
+  FittingName fitting_;  ///< that the next correction goes to, as far as it is known
+  bool has_written_ = false;
 };
 
 }  // namespace
 
 void ask_for_corrections(FitJob& job, const std::string& today, FileStore& files,
                          const Terminal& at) {
+  judge_before_asking(job, files);
   Job drafted;
   drafted.client = job.client;
   drafted.session = job.session;
   drafted.unit = job.unit;
-  ask_of_explained(drafted, files, at.in, at.out);
+  const bool goes_on = ask_of_explained(drafted, files, at.in, at.out);
   const std::string seen = job.ask.value_or("");
   job.ask = std::nullopt;
-  FitSession(job, files, {Prompt(at.in, at.out), today}).run(seen);
+  FitSession session(job, {Prompt(at.in, at.out), today, job.client, files});
+  if (goes_on) session.run(seen);
+  const FittingName noted = session.fitting_to_note();
+  if (job.add.empty()) {
+    job.date = noted.date;
+    job.toile = noted.toile;
+    if (noted.date.empty()) job.by = job.note = "";
+  }
   at.out << "\n";
 }
 

@@ -5,6 +5,7 @@
 #include "fit_choice.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -18,25 +19,26 @@ std::string without_ends(const std::string& line) {
 bool is_yes(const std::string& word) { return word == "y" || word == "yes"; }
 bool is_no(const std::string& word) { return word == "n" || word == "no"; }
 
+/// An empty line and the end of the input leave the question.
+GoesOn without_answer(const std::optional<std::string>& line) {
+  return line && in_small_letters(*line) == "back" ? GoesOn::Back : GoesOn::Leave;
+}
+bool has_answer(const std::optional<std::string>& line) {
+  return line && !line->empty() && in_small_letters(*line) != "back";
+}
+
 std::string refusal_of(const Problem& problem) {
   const std::string hint = problem.hint.plain();
   return problem.message.plain() + (hint.empty() ? "" : ": " + hint);
 }
 
-/// The amount of an answer such as "2", "5/8 in" or "2 whole girth", kept in what is wanted with
-/// the way and the side that were given with it; nothing if it is none.
-std::optional<TypedAmount> amount_in(std::string_view answer, WantedCorrection& wanted) {
-  if (auto amount = amount_typed(answer)) {
-    wanted.amount = answer;
-    return amount;
-  }
-  const TypedCorrection typed = correction_typed(wanted.words + " " + std::string(answer));
-  auto amount = amount_typed(typed.amount);
-  if (!amount || !typed.odd.empty()) return std::nullopt;
-  wanted.amount = typed.amount;
-  if (typed.as) wanted.as = typed.as;
-  if (typed.side) wanted.side = typed.side;
-  return amount;
+bool makes_sense(AmountAs as, const CorrectionWords& words) {
+  return std::ranges::count(words.readings, as) > 0;
+}
+
+/// "front.waist" as it is said.
+std::string place_in_words(const std::string& place) {
+  return place.starts_with("front.") || place.starts_with("back.") ? name_text(place) : place;
 }
 
 }  // namespace
@@ -44,7 +46,8 @@ std::optional<TypedAmount> amount_in(std::string_view answer, WantedCorrection& 
 void FitQuestions::introduce() const {
   prompt_.out() << "\nSay in your own words what you see: \"armhole digs in\", \"waist loose\".\n"
                 << "A part of the body alone shows all that can be done there: " << part_list()
-                << ".\n\"all\" shows everything. Enter ends; what was added is kept.\n";
+                << ".\n\"all\" shows everything, \"back\" goes to the question before. Enter ends; "
+                   "what was added is kept.\n";
 }
 
 void FitQuestions::say(std::string_view sentence) const {
@@ -67,9 +70,7 @@ void FitQuestions::show(const std::vector<FitAnswer>& answers) const {
   prompt_.out() << "\n" << printable_lines(lettered_text(answers));
 }
 
-std::optional<WantedCorrection> FitQuestions::correction(const std::string& seen) const {
-  FitChoice choice(unit_);
-  if (!seen.empty()) choice.hear(seen);
+std::optional<WantedCorrection> FitQuestions::correction(FitChoice& choice) const {
   for (;;) {
     const bool begun = choice.has_answers();
     if (begun) show(choice.answers());
@@ -82,114 +83,175 @@ std::optional<WantedCorrection> FitQuestions::correction(const std::string& seen
   }
 }
 
-bool FitQuestions::complete(WantedCorrection& wanted) const {
-  say(wanted.words + ": " + std::string(cure_of_answer(wanted)));
-  return ask_amount(wanted) && ask_way(wanted) && ask_side(wanted);
+GoesOn FitQuestions::complete(WantedCorrection& wanted) const {
+  const CorrectionWords& words = *wanted.correction;
+  if (wanted.as && !makes_sense(*wanted.as, words)) wanted.as = std::nullopt;
+  for (;;) {
+    const FitQuestion* open = std::ranges::find_if(
+        kFitQuestions, [&](FitQuestion question) { return is_open(question, wanted); });
+    if (open == kFitQuestions.end()) return GoesOn::Next;
+    const GoesOn goes_on = ask(*open, wanted);
+    if (goes_on == GoesOn::Leave) return GoesOn::Leave;
+    if (goes_on == GoesOn::Next) {
+      std::erase(wanted.answered, *open);
+      wanted.answered.push_back(*open);
+    } else if (!forget_last(wanted)) {
+      return GoesOn::Back;
+    }
+  }
 }
 
-bool FitQuestions::ask_amount(WantedCorrection& wanted) const {
-  while (wanted.amount.empty()) {
-    const auto line =
-        asked("By how much, in " + std::string(unit_name(unit_)) + "? Usual " + wanted.usual);
-    if (!line || line->empty()) return false;
+GoesOn FitQuestions::asked_again(WantedCorrection& wanted) const {
+  return forget_last(wanted) ? complete(wanted) : GoesOn::Back;
+}
+
+GoesOn FitQuestions::ask(FitQuestion question, WantedCorrection& wanted) const {
+  switch (question) {
+    case FitQuestion::Amount:
+      return ask_amount(wanted);
+    case FitQuestion::Way:
+      return ask_way(wanted);
+    case FitQuestion::Side:
+      return ask_side(wanted);
+    case FitQuestion::Date:
+      return ask_date(wanted);
+    case FitQuestion::Toile:
+      return ask_toile(wanted);
+  }
+  return GoesOn::Leave;
+}
+
+GoesOn FitQuestions::ask_amount(WantedCorrection& wanted) const {
+  const std::string unit(unit_word(unit_));
+  say(name_text(wanted.words) + ": " + std::string(cure_of_answer(wanted)));
+  for (;;) {
+    const auto line = asked("By how much, in " + unit + "? Usual " + wanted.usual);
+    if (!has_answer(line)) return without_answer(line);
     const auto amount = amount_in(*line, wanted);
     if (!amount) {
       say("\"" + shown(*line) + "\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2; with cm, mm or in " +
-          "behind it where it is not in " + std::string(unit_word(unit_)));
+          "behind it where it is not in " + unit);
       continue;
     }
-    if (!amount_for_file(*amount, unit_).empty()) continue;
-    const auto unit = asked("  " + shown(wanted.amount) + " of what: cm or in?");
-    if (!unit) return false;
-    wanted.amount = *unit == "cm" || *unit == "in" ? wanted.amount + " " + *unit : "";
+    if (!amount_for_file(*amount, unit_).empty()) return GoesOn::Next;
+    const GoesOn goes_on = ask_unit(wanted);
+    if (goes_on != GoesOn::Back) return goes_on;
   }
-  return true;
 }
 
-bool FitQuestions::ask_way(WantedCorrection& wanted) const {
+/// Of a fraction, which is of a cm or of an inch.
+GoesOn FitQuestions::ask_unit(WantedCorrection& wanted) const {
+  const std::string number = std::exchange(wanted.amount, "");
+  for (;;) {
+    const auto line = asked("  " + shown(number) + " of what: cm or in?");
+    if (!has_answer(line)) return without_answer(line);
+    const std::string with_unit = number + " " + *line;
+    const auto amount = amount_typed(with_unit);
+    if (amount && amount->unit) {
+      wanted.amount = with_unit;
+      return GoesOn::Next;
+    }
+    say("cm or in");
+  }
+}
+
+GoesOn FitQuestions::ask_way(WantedCorrection& wanted) const {
   const CorrectionWords& words = *wanted.correction;
-  const auto makes_sense = [&](AmountAs as) { return std::ranges::count(words.readings, as) > 0; };
-  if (wanted.as && makes_sense(*wanted.as)) return true;
-  wanted.as = std::nullopt;
-  if (!words.must_say) return true;
   for (const AmountAs as : words.readings) {
     const AmountWay& way = amount_way(as);
-    std::string name(way.word);
-    std::ranges::replace(name, '_', ' ');
-    prompt_.out() << "  " << name << ": " << way.meaning << "\n";
+    prompt_.out() << "  " << name_text(way.word) << ": " << way.meaning << "\n";
   }
-  while (const auto line = asked("How did you read " + shown(wanted.amount) + "?")) {
-    if (line->empty()) return false;
+  for (;;) {
+    const auto line = asked("How did you read " + shown(wanted.amount) + "?");
+    if (!has_answer(line)) return without_answer(line);
     wanted.as = way_meant(*line, words);
-    if (wanted.as) return true;
+    if (wanted.as) return GoesOn::Next;
     say("one of the words above; its beginning will do");
   }
-  return false;
 }
 
-bool FitQuestions::ask_side(WantedCorrection& wanted) const {
-  if (wanted.side || !wanted.correction->one_sided) return true;
-  while (const auto line = asked("Which side, as she has it: left or right?")) {
-    if (line->empty()) return false;
-    if (*line == "l" || *line == "left") wanted.side = BodySide::Left;
-    if (*line == "r" || *line == "right") wanted.side = BodySide::Right;
-    if (wanted.side) return true;
+GoesOn FitQuestions::ask_side(WantedCorrection& wanted) const {
+  for (;;) {
+    const auto line = asked("Which side, as she has it: left or right?");
+    if (!has_answer(line)) return without_answer(line);
+    const std::string word = in_small_letters(*line);
+    if (word == "l" || word == "left") wanted.side = BodySide::Left;
+    if (word == "r" || word == "right") wanted.side = BodySide::Right;
+    if (wanted.side) return GoesOn::Next;
     say("left or right");
   }
-  return false;
 }
 
-bool FitQuestions::fitting(std::string& date, int& toile) const {
-  while (date.empty()) {
+/// The toile goes with it where the file has a fitting of that day.
+GoesOn FitQuestions::ask_date(WantedCorrection& wanted) const {
+  for (;;) {
     const auto line = asked("Date of the fitting (Enter: today, " + today_ + ")");
-    if (!line) return false;
-    date = line->empty() ? today_ : *line;
+    if (!line || in_small_letters(*line) == "back") return without_answer(line);
+    const std::string date = line->empty() ? today_ : *line;
+    if (const auto fault = fault_of_date(client_, date, files_)) {
+      say(refusal_of(*fault));
+      continue;
+    }
+    wanted.fitting = meant_fitting(client_, {date, wanted.fitting.toile}, files_);
+    return GoesOn::Next;
   }
-  return toile != 0 || ask_toile(toile);
 }
 
-bool FitQuestions::ask_toile(int& toile) const {
-  while (const auto line = asked("Which toile? (Enter: 1)")) {
-    const auto number = line->empty() ? std::optional(1) : number_in<int>(*line);
+GoesOn FitQuestions::ask_toile(WantedCorrection& wanted) const {
+  const int next = next_toile_number(client_, files_);
+  for (;;) {
+    const auto line = asked("Which toile? (Enter: " + std::to_string(next) + ")");
+    if (!line || in_small_letters(*line) == "back") return without_answer(line);
+    const auto number = line->empty() ? std::optional(next) : number_in<int>(*line);
     if (number && *number > 0) {
-      toile = *number;
-      return true;
+      wanted.fitting.toile = *number;
+      return GoesOn::Next;
     }
     say("a number from 1: the first toile is 1");
   }
-  return false;
 }
 
-bool FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused, FitJob& job) const {
+GoesOn FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused) const {
   for (const Problem& problem : refused.problems) say(refusal_of(problem));
-  if (refused.at_fault == "amount") {
+  const std::string& fault = refused.at_fault;
+  const CorrectionWords& words = *wanted.correction;
+  const bool both = fault == "fitting";
+  if (fault == "amount") {
     wanted.amount.clear();
-    return ask_amount(wanted);
-  }
-  if (refused.at_fault == "as") {
+  } else if (fault == "as" && words.must_say) {
     wanted.as = std::nullopt;
-    return wanted.correction->must_say && ask_way(wanted);
-  }
-  if (refused.at_fault == "side") {
+  } else if (fault == "side" && words.one_sided) {
     wanted.side = std::nullopt;
-    return wanted.correction->one_sided && ask_side(wanted);
+  } else if (both || fault == "date" || fault == "toile") {
+    if (both || fault == "date") wanted.fitting.date.clear();
+    if (both || fault == "toile") wanted.fitting.toile = std::nullopt;
+  } else {
+    return GoesOn::Leave;
   }
-  const bool both = refused.at_fault == "fitting";
-  const bool of_date = both || refused.at_fault == "date";
-  const bool of_toile = both || refused.at_fault == "toile";
-  if (of_date) job.date.clear();
-  if (of_toile) job.toile = 0;
-  return (of_date || of_toile) && fitting(job.date, job.toile);
+  return complete(wanted);
+}
+
+std::string FitQuestions::in_words(const WantedCorrection& wanted) const {
+  const auto amount = amount_typed(wanted.amount);
+  std::string text = name_text(wanted.words) + " " + shown(wanted.amount);
+  if (amount && !amount->unit) text += " " + std::string(unit_name(unit_));
+  if (wanted.as) text += " " + name_text(amount_way(*wanted.as).word);
+  if (wanted.side) text += ", " + std::string(side_word(*wanted.side));
+  return text + ", toile " + std::to_string(wanted.fitting.toile.value_or(1)) + " of " +
+         shown(wanted.fitting.date);
 }
 
 Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview) const {
+  say(in_words(wanted));
   say("On the pattern: " + preview.does + ".");
   for (const Problem& problem : preview.problems) {
-    say("Mind, " + problem.where + ": " + refusal_of(problem));
+    say("Mind, " + place_in_words(problem.where) + ": " + refusal_of(problem));
   }
   while (const auto line = asked("Write it? (Enter: yes; no; or another amount)")) {
-    if (line->empty() || is_yes(*line)) return Agreed::Yes;
-    if (is_no(*line)) {
+    const std::string word = in_small_letters(*line);
+    if (word.empty() || is_yes(word)) return Agreed::Yes;
+    if (word == "back") return Agreed::Back;
+    if (is_no(word)) {
       say("Not written.");
       return Agreed::No;
     }

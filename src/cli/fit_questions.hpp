@@ -2,6 +2,7 @@
 
 #include "blockwright/job/fit_words.hpp"
 #include "prompt.hpp"
+#include "wanted_correction.hpp"
 
 #include <optional>
 #include <string>
@@ -10,57 +11,68 @@
 
 namespace blockwright {
 
-/// What was answered about one correction.
-struct WantedCorrection {
-  const CorrectionWords* correction = nullptr;
-  std::string words;   ///< "take_in waist"
-  std::string usual;   ///< "1 cm on each half (0.5 to 3)"
-  std::string amount;  ///< as typed; empty: not yet
-  std::optional<AmountAs> as;
-  std::optional<BodySide> side;
-  std::string seen;
-};
+class FitChoice;
 
-/// Where and when it is asked.
+/// Of whom, where and when it is asked.
 struct AskedOn {
   Prompt prompt;
   std::string today;
+  std::string client;  ///< path of the client file
+  FileStore& files;
 };
 
-/// Whether a correction is to be written once it was said what it does.
-enum class Agreed { Yes, No, OtherAmount };
+/// What follows from an answer.
+enum class GoesOn { Next, Back, Leave };
 
-/// The questions of a fitting at the prompt. Each answer is words; an empty one, or the end of the
+/// Whether a correction is to be written once it was said what it does.
+enum class Agreed { Yes, No, OtherAmount, Back };
+
+/// The questions of a fitting at the prompt. Each answer is words, in capital or small letters, and
+/// is judged when it is typed; "back" goes to the question before; an empty one, or the end of the
 /// input, leaves the question.
 class FitQuestions {
  public:
-  FitQuestions(const AskedOn& on, Unit unit) : prompt_(on.prompt), today_(on.today), unit_(unit) {}
+  explicit FitQuestions(const AskedOn& on)
+      : prompt_(on.prompt),
+        today_(on.today),
+        client_(on.client),
+        files_(on.files),
+        unit_(unit_of_client(on.client, on.files)) {}
 
+  [[nodiscard]] Unit unit() const { return unit_; }
   void introduce() const;
   void say(std::string_view sentence) const;
 
-  /// What is seen, and which correction answers it; nothing: she is done. `seen` is asked for where
-  /// it is empty.
-  std::optional<WantedCorrection> correction(const std::string& seen) const;
-  /// Asks for the amount, how it was read and the side, where they are missing. False: she leaves.
-  bool complete(WantedCorrection& wanted) const;
-  /// Asks for date and toile of the fitting where they are missing. False: she leaves.
-  bool fitting(std::string& date, int& toile) const;
-  /// Says why it was refused and asks for what was wrong, once more. False: she leaves.
-  bool mended(WantedCorrection& wanted, const FitPreview& refused, FitJob& job) const;
+  /// What is seen, and which correction answers it; nothing: she is done. It is asked for where
+  /// `choice` has heard nothing yet.
+  std::optional<WantedCorrection> correction(FitChoice& choice) const;
+  /// Asks for the amount, how it was read, the side and the fitting, where they are missing. Back:
+  /// to the corrections.
+  GoesOn complete(WantedCorrection& wanted) const;
+  /// Says why it was refused and asks for what was wrong, once more.
+  GoesOn mended(WantedCorrection& wanted, const FitPreview& refused) const;
+  /// Asks once more what was asked last.
+  GoesOn asked_again(WantedCorrection& wanted) const;
   /// Says what it does, and asks whether to write it. Another amount is put into `wanted`.
   Agreed agreed(WantedCorrection& wanted, const FitPreview& preview) const;
+  /// "fuller one breast 1/2 in, left, toile 1 of 2026-03-28".
+  [[nodiscard]] std::string in_words(const WantedCorrection& wanted) const;
 
  private:
   [[nodiscard]] std::optional<std::string> asked(const std::string& question) const;
   void show(const std::vector<FitAnswer>& answers) const;
-  [[nodiscard]] bool ask_amount(WantedCorrection& wanted) const;
-  [[nodiscard]] bool ask_way(WantedCorrection& wanted) const;
-  [[nodiscard]] bool ask_side(WantedCorrection& wanted) const;
-  [[nodiscard]] bool ask_toile(int& toile) const;
+  [[nodiscard]] GoesOn ask(FitQuestion question, WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_amount(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_unit(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_way(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_side(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_date(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn ask_toile(WantedCorrection& wanted) const;
 
   Prompt prompt_;
   std::string today_;
+  std::string client_;
+  FileStore& files_;
   Unit unit_;
 };
 

@@ -12,6 +12,14 @@
 
 namespace blockwright {
 
+/// A word of the prompt in whatever case.
+inline std::string in_small_letters(std::string word) {
+  for (char& c : word) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return word;
+}
+
 /// Asks the person at the terminal.
 class Prompt {
  public:

@@ -93,14 +93,6 @@ void ask_when(const TapeJob& job, const std::string& today, const Prompt& prompt
 /// What the person does at a measurement.
 enum class GoesOn { Next, Back, Save };
 
-/// A word of the prompt in whatever case.
-std::string in_small_letters(std::string word) {
-  std::ranges::transform(word, word.begin(), [](unsigned char c) {
-    return static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
-  });
-  return word;
-}
-
 /// One measurement, asked for until there is an answer. An unlikely one is asked for once more, and
 /// kept if it is typed again or with Enter; the words of the prompt hold there, too.
 class AskedMeasurement {

@@ -34,7 +34,7 @@ OpenFile lock_file(const OpenFolder& folder) {
   OpenFile file = folder.open(kLockName, O_RDWR | O_CREAT, kLockMode);
   FileStatus status;
   if (!file.is_open() || !file.status(status)) {
-    fail_writing(folder.path(), "the folder cannot be locked", errno);
+    fail_writing(folder.path(), "nothing can be written into this folder", errno);
   }
   if (status.kind != FileKind::File) {
     refuse_writing(folder.path_of(kLockName),
@@ -48,7 +48,7 @@ bool has_lock(const OpenFolder& folder, OpenFile& file) {
   FileStatus status;
   if (!file.lock()) {
     if (errno == EWOULDBLOCK) refuse_busy(folder);
-    fail_writing(folder.path(), "the folder cannot be locked", errno);
+    fail_writing(folder.path(), "nothing can be written into this folder", errno);
   }
   return file.status(status) && status.links > 0;
 }

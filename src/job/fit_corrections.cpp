@@ -1,6 +1,8 @@
 #include "fit_corrections.hpp"
 
 #include "blockwright/base/printable.hpp"
+#include "blockwright/job/tape_form.hpp"
+#include "blockwright/measure/symptom_search.hpp"
 #include "blockwright/measure/typed_correction.hpp"
 #include "option_words.hpp"
 
@@ -11,7 +13,6 @@
 namespace blockwright {
 namespace {
 
-constexpr const char* kExample = "write for example \"lower front_neck 1.0\"";
 constexpr const char* kInWords =
     "write it behind the --add that it is for, or into its words: --add \"take_in waist 1.0 "
     "per_half\"";
@@ -90,12 +91,40 @@ std::string amount_of(const FitJob& job, std::size_t item, const TypedCorrection
   return text;
 }
 
+/// The correction that words may mean, with their amount: "take_in side 1 per_seam". Empty where
+/// none is near.
+std::string nearest_words(const std::string& words, const TypedCorrection& typed) {
+  const CorrectionWords* near = nearest_correction(words);
+  if (near == nullptr) {
+    const FoundCorrections found = find_corrections(words);
+    if (!found.is_whole || found.best.empty()) return {};
+    near = found.best.front().words;
+  }
+  std::string text = std::string(near->action) + " " + std::string(near->place) + " " +
+                     (amount_typed(typed.amount) ? shown(typed.amount) : "AMOUNT");
+  const bool makes_sense = typed.as && std::ranges::count(near->readings, *typed.as) > 0;
+  return makes_sense ? text + " " + std::string(amount_way(*typed.as).word) : text;
+}
+
+[[noreturn]] void refuse_words(const FitJob& job, std::size_t item, const TypedCorrection& typed) {
+  const std::string near = nearest_words(job.add[item], typed);
+  refuse_option(place_of_add(job, item),
+                fmt::format("'{}' is not an action, a place and an amount", shown(job.add[item])),
+                fmt::format("{}; `blockwright fit {} --ask` finds the words by what is seen",
+                            near.empty() ? "write for example \"lower front_neck 1.0\""
+                                         : fmt::format("perhaps you mean \"{}\"", near),
+                            as_argument(job.client)));
+}
+
 TypedCorrection words_of(const FitJob& job, std::size_t item) {
   const std::string& words = job.add[item];
   TypedCorrection typed = correction_typed(words);
-  if (typed.place.empty() || typed.amount.empty()) {
-    refuse_option(place_of_add(job, item),
-                  "'" + shown(words) + "' is not an action, a place and an amount", kExample);
+  const bool is_known = find_correction_words(typed.action, typed.place) != nullptr;
+  if (!is_known) refuse_words(job, item, typed);
+  if (typed.amount.empty()) {
+    refuse_option(
+        place_of_add(job, item), "'" + shown(words) + "' has no amount",
+        fmt::format("write it behind the place: \"{} {} 1.0\"", typed.action, typed.place));
   }
   if (!typed.odd.empty()) {
     refuse_option(place_of_add(job, item),

@@ -1,8 +1,8 @@
 #include "block_pass.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/fit_words.hpp"
+#include "blockwright/job/tape_form.hpp"
 #include "blockwright/measure/client_edit.hpp"
-#include "blockwright/measure/symptom_search.hpp"
 #include "drawings.hpp"
 #include "fit_corrections.hpp"
 #include "fit_picture.hpp"
@@ -15,34 +15,6 @@
 namespace blockwright {
 namespace {
 
-FittingOf fitting_of(const FitJob& job, const Client& client) {
-  FittingOf fitting{job.date, job.toile, job.by, job.note};
-  if (!client.fittings.empty()) {
-    const Fitting& newest = client.fittings.back();
-    if (fitting.date.empty()) fitting.date = newest.date;
-    if (fitting.toile == 0) fitting.toile = newest.toile;
-  }
-  if (fitting.date.empty()) {
-    refuse_option("--date", "the file has no fitting yet, and none was named",
-                  "give its date and toile: --date 2026-03-21 --toile 1");
-  }
-  if (fitting.toile == 0) fitting.toile = 1;
-  return fitting;
-}
-
-/// Where there is no such correction, those that the words may mean are named.
-Problem with_near_words(Problem problem, const NewCorrection& correction,
-                        const std::string& words) {
-  if (find_correction_words(correction.action, correction.place) != nullptr) return problem;
-  std::string near;
-  for (const FoundCorrection& found : find_corrections(words).best) {
-    near += (near.empty() ? "" : ", ") + std::string(found.words->action) + " " +
-            std::string(found.words->place);
-  }
-  if (!near.empty()) problem.hint += "; by its words it may be: " + near;
-  return problem;
-}
-
 /// The reader's cures speak of keys of the file; at the command line they are options.
 [[noreturn]] void rethrow_for_options(Problem problem) {
   for (const std::string& key : problem.options) {
@@ -54,10 +26,26 @@ Problem with_near_words(Problem problem, const NewCorrection& correction,
 std::string with_one_more(const std::string& text, const FitJob& job, std::size_t item) {
   const Client client = client_in(text, job);
   const NewCorrection correction = correction_of(job, item, client.unit);
+  const FittingOf fitting = fitting_of(job, client);
   try {
-    return with_correction({text, job.client}, fitting_of(job, client), correction);
+    std::string changed = with_correction({text, job.client}, fitting, correction);
+    judge_date(job, fitting.date, client);
+    return changed;
   } catch (const InputError& error) {
-    rethrow_for_options(with_near_words(error.problem(), correction, job.add[item]));
+    rethrow_for_options(error.problem());
+  }
+}
+
+/// With who fitted and the note, where no correction brings them.
+std::string with_fitting_named(const std::string& text, const FitJob& job) {
+  const Client client = client_in(text, job);
+  const FittingOf fitting = fitting_of(job, client);
+  try {
+    std::string changed = with_fitting({text, job.client}, fitting);
+    judge_date(job, fitting.date, client);
+    return changed;
+  } catch (const InputError& error) {
+    rethrow_for_options(error.problem());
   }
 }
 
@@ -70,7 +58,7 @@ struct AskedBy {
 /// What is wrong with a correction may have been said by an option of its own: where "date to be
 /// added" is refused, by --date.
 AskedBy at_fault(const AskedBy& asked, const std::string& where, const OptionPlaces& places) {
-  for (const std::string key : {"date", "note", "as", "side", "seen"}) {
+  for (const std::string key : {"date", "toile", "note", "as", "side", "seen"}) {
     if (where.ends_with(" " + key + " to be added") && places.contains("--" + key)) {
       return {"--" + key, asked.item};
     }
@@ -93,14 +81,45 @@ std::string changed(const FitJob& job, const AskedBy& asked, const auto& change)
   }
 }
 
+/// Without a correction to add, who fitted and a note are kept all the same.
+bool notes_fitting(const FitJob& job) {
+  return job.add.empty() && (!job.by.empty() || !job.note.empty());
+}
+
 bool changes_file(const FitJob& job) {
-  return !job.add.empty() || !job.undo.empty() || !job.redo.empty();
+  return !job.add.empty() || notes_fitting(job) || !job.undo.empty() || !job.redo.empty();
+}
+
+/// What belongs to a correction is not dropped without a word where none is added.
+void judge_without_correction(const FitJob& job) {
+  if (!job.add.empty()) return;
+  const auto refuse = [&](const char* option, const char* more) {
+    refuse_option(
+        place_of(option, job.places), "it belongs to a correction, and none is added",
+        std::string("give the correction with it: --add \"lower front_neck 1.0\"") + more);
+  };
+  if (!job.seen.empty()) refuse("--seen", "; or --note, for a note on the fitting");
+  if (!job.as.empty()) refuse("--as", "");
+  if (!job.side.empty()) refuse("--side", "");
+}
+
+/// Nor is a fitting that is named, and nothing else.
+void judge_named_fitting(const FitJob& job) {
+  const bool is_named = !job.date.empty() || job.toile;
+  if (!is_named || !job.add.empty() || notes_fitting(job)) return;
+  refuse_option(place_of(job.date.empty() ? "--toile" : "--date", job.places),
+                "it names a fitting, and nothing is given to be kept with it",
+                "give a correction, --add \"lower front_neck 1.0\", or a --note");
 }
 
 std::string edited(const FitJob& job, std::string text) {
   if (changes_file(job)) (void)client_in(text, job);  // what is wrong with it, no option asked for
   for (std::size_t i = 0; i < job.add.size(); ++i) {
     text = changed(job, {"--add", i}, [&] { return with_one_more(text, job, i); });
+  }
+  if (notes_fitting(job)) {
+    text = changed(job, {job.note.empty() ? "--by" : "--note"},
+                   [&] { return with_fitting_named(text, job); });
   }
   const auto number = [](int n) { return static_cast<std::size_t>(n); };
   for (std::size_t i = 0; i < job.undo.size(); ++i) {
@@ -131,8 +150,30 @@ std::string report_text(const FitJob& job, const FittingReport& report) {
   return job.list ? story_text(report) : fitting_text(report);
 }
 
+/// Corrections that were before as --undo or --redo want them.
+Problems done_already(const FitJob& job, const std::string& before) {
+  const auto corrections = numbered_corrections(client_in(before, job));
+  Problems notes;
+  const auto note = [&](const std::vector<int>& numbers, bool withdrawn) {
+    for (const int number : numbers) {
+      const auto item = static_cast<std::size_t>(number) - 1;
+      if (item >= corrections.size() || corrections[item].correction.withdrawn != withdrawn)
+        continue;
+      notes.push_back({Severity::Note, "fit.already", "correction " + std::to_string(number),
+                       withdrawn ? "it was withdrawn already; nothing is changed"
+                                 : "it was not withdrawn; nothing is changed",
+                       "`--list` shows which are withdrawn"});
+    }
+  };
+  note(job.undo, true);
+  note(job.redo, false);
+  return notes;
+}
+
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
+  judge_without_correction(job);
+  judge_named_fitting(job);
   (void)print_of(job);
   const std::vector<Preparation> writers = prepare_writers(job);
   const auto held = held_for_change(job, files);
@@ -142,6 +183,8 @@ JobResult fit(const FitJob& job, FileStore& files) {
   const BlockRun run = fitted_block(block_source(after, job, job.session));
   JobResult result;
   FittingReport report = fitting_report_of(run);
+  add(report.problems, done_already(job, before));
+  report.ask_command = "blockwright fit " + as_argument(job.client) + " --ask";
   result.problems = report.problems;
   if (has_errors(run.problems)) {
     result.exit_code = 1;
@@ -157,6 +200,7 @@ JobResult fit(const FitJob& job, FileStore& files) {
 /// The answers to --ask "armhole digs in"; nothing is changed.
 JobResult answered(const FitJob& job, FileStore& files) {
   judge(job);
+  judge_without_correction(job);
   if (changes_file(job)) {
     refuse_option("--ask", "it finds corrections, and others are to be added or withdrawn",
                   "do one after the other");
@@ -214,18 +258,30 @@ JobResult run_fit(const FitJob& job, FileStore& files) {
                  [&] { return asks ? answered(job, files) : fit(job, files); });
 }
 
-Unit unit_of_client(const std::string& path, FileStore& files) {
-  ClientJob job;
-  job.client = path;
-  return client_in(files.read(path), job).unit;
+std::string why_not_kept(std::string_view seen) {
+  const auto fault = fault_of_seen(seen);
+  return fault ? fault->message.plain() : "";
 }
 
-NewestFitting newest_fitting(const std::string& path, FileStore& files) {
-  ClientJob job;
-  job.client = path;
-  const Client client = client_in(files.read(path), job);
-  if (client.fittings.empty()) return {};
-  return {client.fittings.back().date, client.fittings.back().toile};
+void judge_before_asking(const FitJob& job, FileStore& files) {
+  judge_without_correction(job);
+  const std::string text = files.read(job.client);
+  in_its_place([&] { (void)files.lock(folder_of(job.client)); });
+  const Client client = client_in(text, job);
+  const FittingName known = meant_fitting(client, {job.date, job.toile});
+  // Another day and toile where they are open: those are judged when they are typed.
+  const Fitting* newest = client.fittings.empty() ? nullptr : &client.fittings.back();
+  const std::string last = newest == nullptr ? "" : newest->date;
+  const int toile = known.toile.value_or(newest == nullptr ? 1 : newest->toile + 1);
+  const std::string date =
+      known.date.empty() ? std::max(last, client.sessions.back().date) : known.date;
+  const bool is_open = known.date.empty() || !known.toile;
+  try {
+    (void)with_fitting({text, job.client}, {date, toile, job.by, job.note});
+  } catch (const InputError& error) {
+    if (!is_open || error.problem().code != "client.order") throw;
+  }
+  judge_date(job, date, client);
 }
 
 }  // namespace blockwright

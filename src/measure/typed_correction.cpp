@@ -143,8 +143,53 @@ class TypedWords {
   TypedCorrection typed_;
 };
 
+constexpr std::size_t kLeastShared = 2;
+
+/// "take_in side" is three words.
+Words single_words(std::string text) {
+  std::ranges::replace(text, '_', ' ');
+  Words words;
+  for (std::string& word : words_between_spaces(text)) words.push_back(plain_word(std::move(word)));
+  return words;
+}
+
+/// More shared words are nearer; of as many, fewer that are not shared.
+struct Nearness {
+  std::size_t shared = 0;
+  std::size_t not_shared = 0;
+
+  [[nodiscard]] bool is_more_than(const Nearness& other) const {
+    return shared > other.shared || (shared == other.shared && not_shared < other.not_shared);
+  }
+};
+
+Nearness nearness(const CorrectionWords& correction, const Words& typed) {
+  const Words own =
+      single_words(std::string(correction.action) + " " + std::string(correction.place));
+  Nearness near;
+  for (const std::string& word : own) {
+    const bool shared = std::ranges::any_of(
+        typed, [&](const std::string& other) { return other == word || other == word + "s"; });
+    ++(shared ? near.shared : near.not_shared);
+  }
+  return near;
+}
+
 }  // namespace
 
 TypedCorrection correction_typed(std::string_view words) { return TypedWords(words).read(); }
+
+const CorrectionWords* nearest_correction(std::string_view words) {
+  const Words typed = single_words(std::string(words));
+  const CorrectionWords* nearest = nullptr;
+  Nearness best{kLeastShared - 1, 0};
+  for (const CorrectionWords& correction : correction_words()) {
+    const Nearness near = nearness(correction, typed);
+    if (!near.is_more_than(best)) continue;
+    nearest = &correction;
+    best = near;
+  }
+  return nearest;
+}
 
 }  // namespace blockwright

@@ -121,10 +121,16 @@ Json line_json(const FittingLine& line) {
 
 }  // namespace
 
+std::string how_to_begin(const FittingReport& report) {
+  if (report.ask_command.empty()) return "";
+  return "Say what you see on the body, and the corrections for it are found: " +
+         report.ask_command + "\n";
+}
+
 std::string fitting_text(const FittingReport& report) {
   std::string text = fmt::format("{}, corrections in the order of work, session {}, {}\n",
                                  printable(report.client), report.session, unit_name(report.unit));
-  if (report.lines.empty()) text += "\nNo corrections.\n";
+  if (report.lines.empty()) text += "\nNo corrections.\n" + how_to_begin(report);
   int stage = -1;
   for (const FittingLine& line : report.lines) {
     if (line.order.stage != stage) text += fmt::format("\n{}\n", stage_name(line.order.stage));
@@ -149,6 +155,8 @@ std::string fitting_json(const FittingReport& report) {
   return text_of(Json{{"client", report.client},
                       {"session", report.session},
                       {"corrections", list_of(report.lines, line_json)},
+                      {"fittings", story_json(report)},
+                      {"take_again", tapes_again_json(report)},
                       {"problems", problems_as_json(report.problems)},
                       {"files", report.files}});
 }

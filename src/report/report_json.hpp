@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/report/fitting_report.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <nlohmann/json.hpp>
@@ -28,6 +29,11 @@ nlohmann::ordered_json list_of(const Items& items, const ToJson& to_json) {
   for (const auto& item : items) list.push_back(to_json(item));
   return list;
 }
+
+/// The fittings toile by toile: what was seen, what was done, what to look at first on the next.
+nlohmann::ordered_json story_json(const FittingReport& report);
+/// Keys of the measurements to be taken again.
+nlohmann::ordered_json tapes_again_json(const FittingReport& report);
 
 /// The whole text of a report, what is not printable escaped; bytes that are not UTF-8 are
 /// replaced.

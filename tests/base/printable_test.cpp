@@ -84,13 +84,25 @@ TEST_CASE("line feeds alone are kept in lines, and doing it twice changes nothin
 TEST_CASE("a long value is cut after sixty characters and says how many more there are") {
   const std::string sixty(60, 'a');
   CHECK(shown(sixty) == sixty);
-  CHECK(shown(std::string(61, 'a')) == sixty + "... (1 more)");
+  CHECK(shown(std::string(74, 'a')) == sixty + "... (14 more)");
   CHECK(shown(std::string(65536, 'a')) == sixty + "... (65476 more)");
   std::string letters;
-  for (int i = 0; i < 61; ++i) letters += "ż";
-  CHECK(shown(letters) == letters.substr(0, 120) + "... (1 more)");  // characters, not bytes
-  CHECK(shown(std::string(61, '\xff')).ends_with("\\xff... (1 more)"));
-  CHECK(shown("abcdef", 5) == "abcde... (1 more)");
+  for (int i = 0; i < 80; ++i) letters += "ż";
+  CHECK(shown(letters) == letters.substr(0, 120) + "... (20 more)");  // characters, not bytes
+  CHECK(shown(std::string(80, '\xff')).ends_with("\\xff... (20 more)"));
+  CHECK(shown("abcdefghijklmnopqrst", 5) == "abcde... (15 more)");
+}
+
+TEST_CASE("a value is cut only where that makes it shorter") {
+  for (std::size_t size = 60; size <= 73; ++size) {
+    const std::string value(size, 'a');
+    CHECK(shown(value) == value);
+  }
+  for (std::size_t size = 74; size <= 2000; ++size) {
+    CHECK(shown(std::string(size, 'a')).size() < size + 1);
+  }
+  CHECK(shown("shorten the upper back from blade to waist", 33) ==
+        "shorten the upper back from blade to waist");
 }
 
 TEST_CASE("a path stays whole as long as a file can have it") {

@@ -121,7 +121,7 @@ TEST_CASE("Each correction that the new tape already has is asked of; the answer
       replaced(kClient, R"("as": "whole_girth" })", R"("as": "whole_girth", "new_tape": "keep" })");
   CHECK(files.files["verity.json"] == replaced(kept, R"("shoulder", "by": 0.6 })",
                                                R"("shoulder", "by": 0.6, "new_tape": "drop" })"));
-  CHECK(files.files["verity.json.bak"] == kClient);
+  CHECK(files.files["verity.json.bak"] == kept);  // each answer was written as it was given
   // Then the run goes on with them, and nothing is asked or warned of any more.
   CHECK(warned(draft_job(), files).empty());
   CHECK(asked(draft_job(), "d\nd\n", files).empty());
@@ -153,8 +153,8 @@ TEST_CASE("The name of a client file makes no line of a prompt") {
   job.client = path;
   const std::string said = asked(job, "keep\nd\n", files);
   CHECK(said == printable_lines(said));
-  CHECK(said.find("Written into ver\\nWritten into\\u202eity.json; the text before it is "
-                  "ver\\nWritten into\\u202eity.json.bak\n") != std::string::npos);
+  CHECK(said.find("Written into ver\\nWritten into\\u202eity.json; the text before the last "
+                  "answer is ver\\nWritten into\\u202eity.json.bak\n") != std::string::npos);
 }
 
 TEST_CASE("Without an answer the sum counts with a warning, and is asked of again") {
@@ -194,9 +194,10 @@ TEST_CASE("The prompt of fit asks of explained corrections first, then what is s
   MemoryFiles files = files_here();
   FitJob job;
   job.client = "verity.json";
-  const std::string said = fitted(job, "d\nk\nfront neck chokes\na\n0.4\n\n\n", files);
+  const std::string said =
+      fitted(job, "d\nk\nfront neck chokes\na\n0.4\n2026-07-20\n\n\n\n", files);
   CHECK(said.find("drop it (d)?") < said.find("What do you see?"));
-  CHECK(said.find("Added: lower front_neck 0.4, toile 1 of 2026-01-20.") != std::string::npos);
+  CHECK(said.find("Added: lower front neck 0.4 cm, toile 2 of 2026-07-20.") != std::string::npos);
   const std::string& text = files.files["verity.json"];
   CHECK(text.find("\"new_tape\": \"drop\"") != std::string::npos);
   CHECK(text.find("\"new_tape\": \"keep\"") != std::string::npos);
@@ -234,13 +235,13 @@ TEST_CASE("What is seen is said in words; a letter, an amount and yes write the 
   CHECK(asked.says("  a  lower underarm"));
   CHECK(asked.says("On the pattern: bust "));
   CHECK(asked.says("cm, stays; waist 7"));
-  CHECK(asked.says("Added: lower underarm 1,0, toile 1 of 2026-07-20."));
+  CHECK(asked.says("Added: lower underarm 1,0 cm, toile 1 of 2026-07-20."));
   CHECK(asked.wrote(R"("underarm", "by": 1.0, "seen": "armhole digs in")"));
 }
 
 TEST_CASE("Words of --ask are answered at once; a correction may be typed with its amount") {
   const Asked asked = new_fitting("take in waist 1.0 per half\n\n\nyes\n\n\n", "waist loose");
-  CHECK(asked.says("  a  take_in waist"));
+  CHECK(asked.says("  a  take in waist"));
   CHECK_FALSE(asked.says("By how much"));
   CHECK_FALSE(asked.says("How did you read"));
   CHECK(asked.wrote(R"("date": "2026-08-01")"));
@@ -249,7 +250,7 @@ TEST_CASE("Words of --ask are answered at once; a correction may be typed with i
 
 TEST_CASE("More words narrow the answers, and back leads to those before") {
   const Asked asked = new_fitting("armhole digs in\nat the front\nback\na 1\n\n\n\n\n");
-  const std::size_t narrowed = asked.said.find("  a  scoop front_armhole");
+  const std::size_t narrowed = asked.said.find("  a  scoop front armhole");
   REQUIRE(narrowed != std::string::npos);
   CHECK(asked.said.find("  a  lower underarm") < narrowed);
   CHECK(asked.said.find("  a  lower underarm", narrowed) != std::string::npos);
@@ -258,19 +259,19 @@ TEST_CASE("More words narrow the answers, and back leads to those before") {
 
 TEST_CASE("A part of the body shows all that can be done there, and all shows everything") {
   const Asked neck = new_fitting("neck\n\n\n");
-  CHECK(neck.says("  j  raise back_neck"));
+  CHECK(neck.says("  j  raise back neck"));
   const Asked back = new_fitting("back\n\n\n");
-  CHECK(back.says("widen across_back"));
+  CHECK(back.says("widen across back"));
   const Asked all = new_fitting("all\n\n");
-  CHECK(all.says("neck\n  lower front_neck\n"));
-  CHECK(all.says("one side\n  lower one_shoulder\n"));
+  CHECK(all.says("neck\n  lower front neck\n"));
+  CHECK(all.says("one side\n  lower one shoulder\n"));
   CHECK(all.file == kNewClient);
 }
 
 TEST_CASE("Whatever is refused is asked for again, and nothing else") {
   // Not an amount, too much, then right; a way that there is not; a date that is none.
   const Asked asked =
-      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2\n2026-07-20\n1\n\n\n");
+      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2026-07-20\n2\n1\n\n\n");
   INFO(asked.said);
   CHECK(asked.says("\"much\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2"));
   CHECK(asked.says("one of the words above"));
@@ -335,4 +336,170 @@ TEST_CASE("The end of the input in the middle keeps what was added and nothing h
     CHECK(asked.wrote("underarm"));
     CHECK_FALSE(asked.wrote("waist\","));
   }
+}
+
+TEST_CASE(
+    "After a newer tape session date and toile are asked for, and the newest toile is not taken") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  const std::string said = fitted(job, "k\nk\nfront neck chokes\na 0.4\n2026-07-20\n\n\n\n", files);
+  CHECK(count_of(said, "These go to toile") == 0);
+  CHECK(count_of(said, "Date of the fitting") == 1);
+  CHECK(count_of(said, "Which toile? (Enter: 2)") == 1);
+  CHECK(count_of(files.files["verity.json"], R"("date": "2026-07-20", "toile": 2)") == 1);
+}
+
+TEST_CASE("The toile of a fitting that the file has is not asked for") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  const std::string said = fitted(job, "k\nk\nfront neck chokes\na 0.4\n2026-01-20\n\n\n", files);
+  CHECK(count_of(said, "Which toile?") == 0);
+  CHECK(count_of(said, "toile 1 of 2026-01-20") > 0);
+}
+
+TEST_CASE("A toile of --toile that is new is asked for its date, and keeps its number") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  job.toile = 4;
+  fitted(job, "k\nk\nfront neck chokes\na 0.4\n2026-08-01\n\n\n", files);
+  CHECK(count_of(files.files["verity.json"], R"("date": "2026-08-01", "toile": 4)") == 1);
+}
+
+TEST_CASE("An older toile of --toile is asked for its date, whatever fitting is the newest") {
+  MemoryFiles files = files_here();
+  files.files["verity.json"] =
+      replaced(kClient, "\"by\": 0.6 } ] }\n",
+               "\"by\": 0.6 } ] }, { \"date\": \"2026-02-20\", \"toile\": 2 }\n");
+  FitJob job;
+  job.client = "verity.json";
+  job.toile = 1;
+  const std::string said = fitted(job, "k\nk\nfront neck chokes\na 0.4\n2026-01-20\n\n\n", files);
+  CHECK(count_of(said, "Added: lower front neck 0.4 cm, toile 1 of 2026-01-20.") == 1);
+}
+
+TEST_CASE("A note to which no correction was added is kept with its fitting, or said to be lost") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  job.note = "sits well";
+  CHECK(count_of(fitted(job, "k\nk\n\n", files), "The note is not kept") == 1);
+  CHECK(job.note.empty());
+  job.note = "sits well";
+  job.date = "2026-01-20";
+  CHECK(count_of(fitted(job, "\n", files), "The note is not kept") == 0);
+  CHECK(run_fit(job, files).exit_code == 0);
+  CHECK(count_of(files.files["verity.json"], "\"note\": \"sits well\"") == 1);
+  // A correction brings it along.
+  job.note = "chokes";
+  job.date = "2026-08-01";
+  job.toile = 2;
+  fitted(job, "front neck chokes\na 0.4\n\n\n", files);
+  CHECK(job.note.empty());
+  CHECK(job.date.empty());
+  CHECK(count_of(files.files["verity.json"], "\"note\": \"chokes\"") == 1);
+}
+
+TEST_CASE("A description that the file cannot keep is asked for again when it is typed") {
+  for (const std::string& seen :
+       each({std::string("waist \x1b[A loose"), "waist loose" + std::string(600, '!')})) {
+    const Asked asked = new_fitting(seen + "\nwaist loose\na 1 per half\n\n\n\n\n");
+    CHECK(asked.says("; say it again"));
+    CHECK(count_of(asked.said, "By how much") == 0);
+    CHECK(asked.wrote(R"("seen": "waist loose")"));
+  }
+}
+
+TEST_CASE("Descriptions that are too long together are not put together") {
+  const std::string almost = "waist loose" + std::string(480, '!');
+  const Asked asked = new_fitting(almost + "\nat the front of the body\na 1 per half\n\n\n\n\n");
+  CHECK(asked.says("over 500"));
+  CHECK(asked.wrote("\"seen\": \"" + almost + "\""));
+}
+
+TEST_CASE("Letters and words of the prompt may be capitals") {
+  const Asked asked = new_fitting(
+      "one breast fuller\nBACK\nRight one breast fuller\nA 0.6\n2026-07-20\n1\nYES\n\n");
+  INFO(asked.said);
+  CHECK(asked.says("Added: fuller one breast 0.6 cm, right, toile 1 of 2026-07-20."));
+  const Asked all = new_fitting("ALL\n\n");
+  CHECK(all.says("neck\n  lower front neck\n"));
+  const Asked way = new_fitting("waist loose\nA\n3/8\nIN\nPer Half\n2026-07-20\n1\nY\n\n");
+  CHECK(way.wrote(R"("by": "3/8 in", "as": "per_half")"));
+}
+
+TEST_CASE("Back goes one question back, up to the corrections") {
+  const Asked asked = new_fitting(
+      "one breast fuller\na\nback\nb\nback\na\n0.5\nback\n0.6\nl\nback\nr\n2026-07-20\nback\n"
+      "2026-07-21\n3\nback\n2\n\n\n");
+  INFO(asked.said);
+  CHECK(count_of(asked.said, "Which? Its letter") == 3);
+  CHECK(asked.says("fuller one breast 0.6 cm, right, toile 3 of 2026-07-21"));
+  CHECK(asked.says("Added: fuller one breast 0.6 cm, right, toile 2 of 2026-07-21."));
+}
+
+TEST_CASE("A date is judged when it is typed, and none is before the first tape session") {
+  const Asked asked =
+      new_fitting("waist loose\na 1 per half\n20 July\n2026-07-01\n2026-07-20\n\n\n\n");
+  CHECK(count_of(asked.said, "Date of the fitting") == 3);
+  CHECK(count_of(asked.said, "Which toile?") == 1);
+  CHECK(
+      asked.says("a fitting of 2026-07-01 would be before the first tape session, of 2026-07-12"));
+  CHECK(asked.wrote("2026-07-20"));
+}
+
+TEST_CASE("An amount is asked for in words, and the page that was drawn is named") {
+  MemoryFiles files;
+  files.files["pip.json"] = replaced(replaced(kNewClient, R"("unit": "cm")", R"("unit": "in")"),
+                                     R"("bust_girth": 94.0, "waist_girth": 74.0)",
+                                     R"("bust_girth": 37, "waist_girth": 29)");
+  FitJob job;
+  job.client = "pip.json";
+  const std::string said = fitted(job, "fuller one breast\n1/2\nl\n2026-07-20\n1\n\n\n", files);
+  CHECK(count_of(said, "By how much, in inches? Usual 1/4 in on each half") == 1);
+  CHECK(count_of(said, "Added: fuller one breast 1/2 in, left, toile 1 of 2026-07-20.") == 1);
+  CHECK(count_of(said, "The page of it: pip-fit.svg") == 1);
+  CHECK(files.files.contains("pip-fit.svg"));
+}
+
+TEST_CASE("Ctrl-C at the sums keeps the answers before it and asks nothing more") {
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  const std::string said = fitted(job, "s\n", files);
+  CHECK(count_of(said, "Settle it so (s)") == 2);
+  CHECK(count_of(said, "What do you see?") == 0);
+  CHECK(count_of(files.files["verity.json"], "\"new_tape\": \"drop\"") == 1);
+}
+
+TEST_CASE("What no answer would mend is refused before anything is asked") {
+  const auto refused = [](const FitJob& job, MemoryFiles& files) {
+    std::istringstream in("waist loose\n");
+    std::ostringstream out;
+    FitJob asked = job;
+    try {
+      ask_for_corrections(asked, "2026-08-01", files, {in, out});
+    } catch (const Error& error) {
+      CHECK(out.str().empty());
+      return to_text(error.problem());
+    }
+    return std::string();
+  };
+  MemoryFiles files = files_here();
+  FitJob job;
+  job.client = "verity.json";
+  job.note = std::string(501, 'n');
+  CHECK_THAT(refused(job, files), Catch::Contains("note to be added"));
+  job.note.clear();
+  job.date = "2025-12-24";
+  CHECK_THAT(refused(job, files), Catch::Contains("before the first tape session, of 2026-01-10"));
+  job.date.clear();
+  job.seen = {"loose"};
+  CHECK_THAT(refused(job, files), Catch::Contains("--seen"));
+  job.seen.clear();
+  files.held->insert("");
+  files.held->insert(".");
+  CHECK_THAT(refused(job, files), Catch::Contains("another run is at work there"));
 }

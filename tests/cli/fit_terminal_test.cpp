@@ -4,6 +4,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <sys/stat.h>
+#include <unistd.h>
+
 using namespace blockwright_tests;
 
 namespace {
@@ -83,7 +86,7 @@ TEST_CASE(
   const TempFolder folder;
   const std::string client = folder.write("pip.json", kClient);
   AtTerminal asked({kProgram, "fit", client, "--ask", "waist loose"});
-  REQUIRE(asked.says("  a  take_in waist"));
+  REQUIRE(asked.says("  a  take in waist"));
   REQUIRE(asked.says("\"back\" >"));
   asked.type(kEndOfInput);
   CHECK(asked.wait() == 0);
@@ -91,6 +94,49 @@ TEST_CASE(
   CHECK(answered.says("--add \"take_in waist AMOUNT\""));
   CHECK(answered.wait() == 0);
   CHECK(read_bytes(client) == kClient);
+}
+
+TEST_CASE("draft keeps each answer to a sum at once, whatever comes after it") {
+  const TempFolder folder;
+  const std::string client = folder.write("verity.json", R"({
+  "format": "blockwright-client-1", "name": "Verity Lark", "unit": "cm",
+  "sessions": [
+    { "date": "2026-01-10", "tape": { "bust_girth": 94, "waist_girth": 74, "shoulder_length": 12.4 } },
+    { "date": "2026-07-12", "tape": { "bust_girth": 94, "waist_girth": 72, "shoulder_length": 11.8 } }
+  ],
+  "fittings": [ { "date": "2026-01-20", "toile": 1, "corrections": [
+    { "take_in": "waist", "by": 2.0, "as": "whole_girth" }, { "shorten": "shoulder", "by": 0.6 } ] } ]
+})");
+  AtTerminal program({kProgram, "draft", client, "--out", folder.path("out")});
+  REQUIRE(program.says("drop it (d)? >"));
+  program.type("s\n");
+  REQUIRE(program.says("drop it (d)? >"));
+  program.type(kInterrupt);
+  CHECK(program.wait() != 0);
+  CHECK(has(read_bytes(client), R"("as": "whole_girth", "new_tape": "drop")"));
+}
+
+TEST_CASE("In a folder that cannot be written the prompt says so before it asks") {
+  if (::geteuid() == 0) return;  // root may write everywhere
+  const TempFolder folder;
+  const std::string client = folder.write("pip.json", kClient);
+  REQUIRE(::chmod(folder.path("").c_str(), 0500) == 0);
+  const ToolResult refused =
+      run_tool("printf 'waist loose\\n' | " + kProgram + " fit --ask " + client);
+  REQUIRE(::chmod(folder.path("").c_str(), 0700) == 0);
+  CHECK(refused.exit_code == 2);
+  CHECK(has(refused.output, "nothing can be written into this folder: Permission denied"));
+  CHECK_FALSE(has(refused.output, "What do you see?"));
+}
+
+TEST_CASE("How an amount was read may be typed as it is said, after --as too") {
+  const TempFolder folder;
+  const std::string client = folder.write("pip.json", kClient);
+  const ToolResult done =
+      call("fit " + client + " --date 2026-07-20 --toile 1 --add 'take in side 1' --as 'per seam'");
+  INFO(done.output);
+  CHECK(done.exit_code == 0);
+  CHECK(has(read_bytes(client), R"("side", "by": 1, "as": "per_seam")"));
 }
 
 TEST_CASE("In a pipe --ask answers and asks nothing; its place among the words does not matter") {

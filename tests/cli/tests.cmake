@@ -1,5 +1,5 @@
 add_layer_tests(cli
-  SOURCES program_test.cpp bad_input_test.cpp docs_test.cpp hostile_names_test.cpp fit_prompt_test.cpp ../../src/cli/fit_prompt.cpp ../../src/cli/fit_questions.cpp ../../src/cli/fit_choice.cpp ../../src/cli/new_tape_prompt.cpp
+  SOURCES program_test.cpp bad_input_test.cpp docs_test.cpp hostile_names_test.cpp fit_prompt_test.cpp ../../src/cli/fit_prompt.cpp ../../src/cli/fit_questions.cpp ../../src/cli/fit_choice.cpp ../../src/cli/wanted_correction.cpp ../../src/cli/new_tape_prompt.cpp
           tape_prompt_test.cpp ../../src/cli/tape_prompt.cpp tape_terminal_test.cpp fit_terminal_test.cpp
           options_test.cpp ../../src/cli/command_options.cpp
           progress_bar_test.cpp ../../src/cli/progress_bar.cpp

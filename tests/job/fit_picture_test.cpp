@@ -28,8 +28,10 @@ FitJob job_of(std::vector<std::string> add) {
   FitJob job;
   job.client = "her/ondine.json";
   job.add = std::move(add);
-  job.date = "2026-03-21";
-  job.toile = 1;
+  if (!job.add.empty()) {
+    job.date = "2026-03-21";
+    job.toile = 1;
+  }
   job.report = ReportKind::Json;
   return job;
 }

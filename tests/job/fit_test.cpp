@@ -213,6 +213,192 @@ TEST_CASE("A correction that cannot be is refused and the file is not touched") 
   CHECK(refused(adding("shorten shoulder 10")).find("fit.") != std::string::npos);
 }
 
+namespace {
+
+// Taped anew half a year after the fitting.
+MemoryFiles taped_anew() {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  std::string& text = files.files["verity.json"];
+  text.insert(text.find("\n  ]"),
+              R"(,
+    { "date": "2026-09-12", "tape": { "bust_girth": 94.0, "waist_girth": 72.0 } })");
+  return files;
+}
+
+std::string refusal_in(MemoryFiles& files, const FitJob& job) {
+  const auto before = files.files;
+  const JobResult result = run_fit(job, files);
+  CHECK(result.exit_code == 2);
+  CHECK(files.files == before);
+  return result.problems.empty() ? "" : to_text(result.problems.front());
+}
+
+}  // namespace
+
+TEST_CASE(
+    "A correction without a date is not filed under a toile that was sewn from an older tape") {
+  MemoryFiles files = taped_anew();
+  FitJob job = adding("take in waist 1.0 per_half");
+  job.date.clear();
+  for (const std::optional<int> toile :
+       {std::optional<int>(), std::optional(1), std::optional(4)}) {
+    job.toile = toile;
+    const std::string refusal = refusal_in(files, job);
+    CHECK_THAT(refusal, Catch::Contains("--date: a tape session, of 2026-09-12, is newer than the "
+                                        "last fitting, toile 1 of 2026-01-20"));
+    CHECK_THAT(refusal, Catch::Contains("--date YEAR-MONTH-DAY --toile 2 for a new toile, or "
+                                        "--date 2026-01-20 --toile 1"));
+  }
+  job.toile = std::nullopt;
+  job.date = "2026-09-20";
+  CHECK_THAT(refusal_in(files, job),
+             Catch::Contains("--toile: a tape session, of 2026-09-12, came"));
+  job.toile = 2;
+  done(job, files);
+  CHECK_THAT(files.files["verity.json"], Catch::Contains(R"("date": "2026-09-20")"));
+  // Now the newest fitting is of the newest tape, and is meant again.
+  job.date.clear();
+  job.toile = std::nullopt;
+  CHECK(done(job, files)["corrections"].size() == 3);
+}
+
+TEST_CASE("A day of the file names its toile, and a day before the new tape that of the old one") {
+  for (const char* date : {"2026-01-20", "2026-02-03"}) {
+    MemoryFiles files = taped_anew();
+    FitJob job = adding("lower underarm 0.6");
+    job.date = date;
+    job.toile = std::nullopt;
+    const Json report = done(job, files);
+    CHECK(report["corrections"].size() == 2);
+    for (const Json& correction : report["corrections"]) CHECK(correction["toile"] == 1);
+  }
+}
+
+TEST_CASE("A toile without a date is that of the file; a new one needs its date") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  FitJob second = adding("lower underarm 0.6");
+  second.date = "2026-02-20";
+  second.toile = 2;
+  done(second, files);
+  FitJob job = adding("raise back_neck 0.5");
+  job.date.clear();
+  job.toile = 3;
+  CHECK_THAT(refusal_in(files, job), Catch::Contains("the file has no fitting of toile 3"));
+  job.toile = 1;
+  const Json report = done(job, files);
+  const Json& first = report["fittings"][0];
+  CHECK(first["date"] == "2026-01-20");
+  CHECK(first["corrections"].size() == 2);
+}
+
+TEST_CASE("No fitting is before the first tape session, nor of a toile 0") {
+  FitJob job = adding("lower front_neck 1.0");
+  job.date = "2026-01-09";
+  CHECK_THAT(refused(job), Catch::Contains("before the first tape session, of 2026-01-10"));
+  job.date = "2026-01-10";
+  job.toile = 0;
+  CHECK_THAT(refused(job), Catch::Contains("--toile: 0 is out of range"));
+  job.toile = 1;
+  MemoryFiles files = files_here();
+  done(job, files);
+}
+
+TEST_CASE("A note needs no correction; what belongs to a correction does") {
+  MemoryFiles files = files_here();
+  FitJob job = fit_job();
+  job.date = "2026-01-20";
+  job.toile = 1;
+  CHECK_THAT(refused(job), Catch::Contains("nothing is given to be kept with it"));
+  job.note = "fits well";
+  job.by = "Ann";
+  done(job, files);
+  CHECK_THAT(files.files["verity.json"], Catch::Contains("\"note\": \"fits well\""));
+  CHECK_THAT(files.files["verity.json"], Catch::Contains("\"by\": \"Ann\""));
+  CHECK(files.files["verity.json.bak"] == kClient);
+  for (const auto& give : {+[](FitJob& one) { one.seen = {"loose"}; },
+                           +[](FitJob& one) { one.as = {AmountAs::PerHalf}; },
+                           +[](FitJob& one) { one.side = {BodySide::Left}; }}) {
+    FitJob alone = fit_job();
+    give(alone);
+    CHECK_THAT(refused(alone), Catch::Contains("it belongs to a correction, and none is added"));
+  }
+}
+
+TEST_CASE("The JSON report tells the fittings toile by toile, and which tapes to take again") {
+  MemoryFiles files = files_here();
+  FitJob job = adding("shorten shoulder 0.6");
+  job.seen = {"slips off"};
+  job.by = "Ann";
+  done(job, files);
+  FitJob second = adding("lower underarm 0.6");
+  second.date = "2026-02-20";
+  second.toile = 2;
+  second.note = "better";
+  done(second, files);
+  FitJob undo = fit_job();
+  undo.undo = {2};
+  const Json report = done(undo, files);
+  REQUIRE(report["fittings"].size() == 2);
+  const Json &first = report["fittings"][0], &last = report["fittings"][1];
+  CHECK(first["toile"] == 1);
+  CHECK(first["date"] == "2026-01-20");
+  CHECK(first["by"] == "Ann");
+  CHECK_FALSE(first.contains("note"));
+  CHECK(first["corrections"][0] ==
+        Json{{"number", 1}, {"seen", "slips off"}, {"did", "shorten shoulder 0.6 cm"}});
+  CHECK_FALSE(first["look_at_first"].empty());
+  CHECK(last["note"] == "better");
+  CHECK(last["corrections"][0]["number"] == 2);
+  CHECK(last["corrections"][0]["withdrawn"] == true);
+  CHECK(report["take_again"] == Json::array({"shoulder_length"}));
+}
+
+TEST_CASE("Words that are no correction are answered with the nearest, or with an example") {
+  CHECK_THAT(
+      refused(adding("take in side seams 1 per seam")),
+      Catch::Contains("'take in side seams 1 per seam' is not an action, a place and an "
+                      "amount (perhaps you mean \"take_in side 1 per_seam\"; `blockwright fit "
+                      "verity.json --ask` finds the words by what is seen)"));
+  CHECK_THAT(refused(adding("front neck lower 0.6")),
+             Catch::Contains("perhaps you mean \"lower front_neck 0.6\""));
+  CHECK_THAT(refused(adding("waist in 1")),
+             Catch::Contains("perhaps you mean \"take_in waist 1\""));
+  CHECK_THAT(refused(adding("waist loose 1")), Catch::Contains("perhaps you mean \"take_in waist"));
+  CHECK_THAT(refused(adding("shorten 3")), Catch::Contains("write for example \"lower front_neck"));
+  CHECK_THAT(refused(adding("lower front_neck")),
+             Catch::Contains("'lower front_neck' has no amount"));
+}
+
+TEST_CASE("A needless --undo or --redo says that it was so already") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  const auto told = [&files](const FitJob& job) {
+    const Json report = done(job, files);
+    for (const Json& problem : report["problems"]) {
+      if (problem["code"] == "fit.already") return problem["message"].get<std::string>();
+    }
+    return std::string();
+  };
+  FitJob undo = fit_job(), redo = fit_job();
+  undo.undo = redo.redo = {1};
+  CHECK(told(redo) == "it was not withdrawn; nothing is changed");
+  CHECK(told(undo).empty());
+  CHECK(told(undo) == "it was withdrawn already; nothing is changed");
+  CHECK(told(redo).empty());
+}
+
+TEST_CASE("Where there is no correction it is said how to find one") {
+  MemoryFiles files = files_here();
+  FitJob job = fit_job();
+  job.report = ReportKind::Text;
+  const std::string command = "blockwright fit verity.json --ask\n";
+  CHECK_THAT(run_fit(job, files).output, Catch::Contains(command));
+  job.list = true;
+  CHECK_THAT(run_fit(job, files).output, Catch::Contains(command));
+}
+
 TEST_CASE("If the client file cannot be written, the old one stays") {
   MemoryFiles files = files_here();
   files.refuses_writing = true;

@@ -109,7 +109,7 @@ TEST_CASE("A refusal of the block names the amount as it was given, not as it is
 TEST_CASE("Words that are no correction are answered with those that they may mean") {
   const std::string said = refused(adding({"lower neck 1"}));
   INFO(said);
-  CHECK(has(said, "by its words it may be: lower front_neck"));
+  CHECK(has(said, "perhaps you mean \"lower front_neck 1\""));
 }
 
 TEST_CASE("Each --as, --seen and --side is of the --add before it") {

@@ -219,9 +219,13 @@ TEST_CASE("A value of a job file that is out of range is refused with its line")
   CHECK(fitted("\"undo\": [1,\n0]") == "job.value job.json:3:1 undo[1]");
   CHECK(fitted("\"add\": [\n\"lower it\"], \"date\": \"2026-03-21\"") ==
         "job.value job.json:3:1 add[0]");
-  // What the reader of the client file refuses is of the job file, too.
   CHECK(fitted("\"add\": [\"lower front_neck 1\",\n\"lower moon 1\"], \"date\": \"2026-03-21\"") ==
-        "client.correction job.json:3:1 add[1]: a.json lower to be added");
+        "job.value job.json:3:1 add[1]");
+  CHECK(fitted("\"add\": [\"lower front_neck 1\"],\n\"date\": \"2020-01-01\"") ==
+        "job.value job.json:3:9 date");
+  CHECK(fitted("\"date\": \"2026-03-21\",\n\"note\": \"\\u001b\"") ==
+        "client.text job.json:3:9 note: a.json note to be added");
+  // What the reader of the client file refuses is of the job file, too.
   CHECK(fitted("\"add\": [\n\"lower front_neck 99\"], \"date\": \"2026-03-21\"") ==
         "client.range job.json:3:1 add[0]: a.json by to be added");
   CHECK(fitted("\"add\": [\"lower front_neck 1\"],\n\"date\": \"2026-13-21\"") ==

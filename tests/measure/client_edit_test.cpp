@@ -302,6 +302,40 @@ TEST_CASE("who fitted and a note are added to a fitting that has none, and never
         with_correction({longer, "f.json"}, bare, kLower));
 }
 
+TEST_CASE("who fitted and a note are kept in a fitting without a correction") {
+  const FittingOf fitting{"2026-03-21", 2, "R.", "fits"};
+  const std::string one = with_fitting({kBegin + "\n}\n", "f.json"}, fitting);
+  CHECK(one == kBegin + R"(,
+  "fittings": [
+    {
+      "date": "2026-03-21",
+      "toile": 2,
+      "by": "R.",
+      "note": "fits"
+    }
+  ]
+}
+)");
+  CHECK(with_fitting({one, "f.json"}, fitting) == one);
+  const Client both = client_of(with_correction({one, "f.json"}, fitting, kLower));
+  REQUIRE(both.fittings.size() == 1);
+  CHECK(both.fittings[0].note == "fits");
+  CHECK(both.fittings[0].corrections.size() == 1);
+  CHECK_THROWS_AS(with_fitting({one, "f.json"}, {"2026-03-20", 3, "", ""}), InputError);
+}
+
+TEST_CASE("what was seen is judged as the reader of the file judges it") {
+  CHECK_FALSE(fault_of_seen("the armhole digs in, \"here\""));
+  CHECK_FALSE(fault_of_seen(std::string(500, 'a')));
+  const auto too_long = fault_of_seen(std::string(501, 'a'));
+  REQUIRE(too_long);
+  CHECK(too_long->message.plain().starts_with("what you typed has 501 characters, over 500"));
+  const auto control = fault_of_seen("waist \x1b[A");
+  REQUIRE(control);
+  CHECK(control->message.plain() == "what you typed holds the control character U+001B");
+  CHECK(fault_of_seen("waist \xff"));
+}
+
 TEST_CASE("a session keeps what it is sure of, whatever is added to its file") {
   const std::string text =
       R"({"format": "blockwright-client-1", "name": "O", "unit": "cm", "sessions": [

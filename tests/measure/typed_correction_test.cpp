@@ -94,6 +94,23 @@ TEST_CASE("Every correction of the table is read as itself, with every way of re
   }
 }
 
+TEST_CASE("Words in another order, or with others between, have a nearest correction") {
+  const auto nearest = [](const char* typed) {
+    const CorrectionWords* words = nearest_correction(typed);
+    return words == nullptr ? "" : std::string(words->action) + " " + std::string(words->place);
+  };
+  CHECK(nearest("take in side seams 1 per seam") == "take_in side");
+  CHECK(nearest("front neck lower 0.6") == "lower front_neck");
+  CHECK(nearest("Waist in 1") == "take_in waist");
+  CHECK(nearest("lower moon 1").empty());  // one word alone names nothing
+  CHECK(nearest("").empty());
+  for (const CorrectionWords& words : each(correction_words())) {
+    const std::string typed = std::string(words.place) + " " + std::string(words.action);
+    INFO(typed);
+    CHECK(nearest_correction(typed) == &words);
+  }
+}
+
 TEST_CASE("What is not understood behind an amount is named") {
   CHECK(correction_typed("lower front_neck 1 cm roughly").odd == "roughly");
   CHECK(correction_typed("lower front_neck 1 2").odd == "2");

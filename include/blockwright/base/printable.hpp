@@ -37,8 +37,8 @@ std::string printable_lines(std::string_view text);
 /// Characters of a value that a message shows.
 inline constexpr std::size_t kMostShown = 60;
 
-/// A value as a message shows it: printable, and of a long one the beginning and how many
-/// characters more there are: "aaaa... (940 more)".
+/// A value as a message shows it: printable, and of one that this makes shorter the beginning and
+/// how many characters more there are: "aaaa... (940 more)".
 std::string shown(std::string_view value, std::size_t most = kMostShown);
 
 /// A file's path, or a place in a file, as a message shows it: printable, and whole where a file

@@ -51,12 +51,27 @@ FitPreview preview_fit(const FitJob& job, FileStore& files);
 
 /// The unit of a client file. Throws as reading it.
 Unit unit_of_client(const std::string& path, FileStore& files);
-/// Date and number of the newest fitting of a client file; empty and 0 without any. Throws as
-/// reading it.
-struct NewestFitting {
-  std::string date;
-  int toile = 0;
+/// A fitting by its date and the number of its toile, as far as they are known: empty, none.
+struct FittingName {
+  std::string date = {};
+  std::optional<int> toile = {};
 };
-NewestFitting newest_fitting(const std::string& path, FileStore& files);
+/// The fitting of a client file that is meant where so much of its name is given. What is missing
+/// is that of the newest fitting; but it stays open where a tape session came after that fitting,
+/// and where the file has no fitting of that toile: then only the fitter knows. Throws as reading
+/// it.
+FittingName meant_fitting(const std::string& path, const FittingName& given, FileStore& files);
+/// The number of a toile that is sewn after all of a client file: 1 without any.
+int next_toile_number(const std::string& path, FileStore& files);
+/// Why no fitting can have that date: it is none, or it is before the first tape session.
+std::optional<Problem> fault_of_date(const std::string& path, const std::string& date,
+                                     FileStore& files);
+
+/// Why a client file cannot keep these words for what was seen, in a sentence; empty if it can.
+std::string why_not_kept(std::string_view seen);
+
+/// Refuses what no answer at the prompt would mend: a folder that cannot be written, and what is
+/// said of the fitting. Throws FileError, UsageError and InputError.
+void judge_before_asking(const FitJob& job, FileStore& files);
 
 }  // namespace blockwright

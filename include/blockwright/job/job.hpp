@@ -86,8 +86,8 @@ struct FitJob : DrawingJob {
   std::vector<std::optional<BodySide>> side;  ///< none: both
   std::vector<std::string> seen;              ///< what was seen, in the fitter's words
   std::string date;                           ///< of the fitting; empty: the newest one of the file
-  int toile = 0;                              ///< of the fitting; 0: the newest one of the file
-  std::string by, note;                       ///< who fitted, and a note
+  std::optional<int> toile;                   ///< of the fitting; none: the newest of the file
+  std::string by, note;                       ///< who fitted, and a note: of the fitting
   std::vector<int> undo;                      ///< numbers of corrections to withdraw
   std::vector<int> redo;                      ///< numbers of withdrawn corrections to apply again
   std::string session;                        ///< date of the session to draft; empty: the newest
@@ -247,8 +247,8 @@ struct ExplainedSum {
 std::vector<ExplainedSum> explained_sums(const Job& job, FileStore& files);
 
 /// Writes answers into the client file, as "new_tape" beside their corrections; the text before it
-/// stands beside with ".bak" behind its name. Nothing is written without an answer. Throws as
-/// reading the client, and FileError "file.write".
+/// is kept with ".bak" behind its name. Nothing is written without an answer. Throws as reading the
+/// client, and FileError "file.write".
 void decide_explained(const std::string& client, const std::vector<ExplainedDecision>& decisions,
                       FileStore& files);
 

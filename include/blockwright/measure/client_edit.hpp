@@ -62,6 +62,13 @@ struct NewSession {
 std::string with_correction(const ClientText& client, const FittingOf& fitting,
                             const NewCorrection& correction);
 
+/// The text with who fitted and a note in that fitting, which is made without a correction if the
+/// file has none of that date and toile. Errors as of with_correction().
+std::string with_fitting(const ClientText& client, const FittingOf& fitting);
+
+/// Why a client file cannot keep these words for what was seen; nothing if it can.
+std::optional<Problem> fault_of_seen(std::string_view seen);
+
 /// The text with the number-th correction, counted from 1 over all fittings in the order of the
 /// file, marked as withdrawn, or active again. Withdrawing and making active again gives the same
 /// bytes. Error: "client.correction" if there is none of that number.

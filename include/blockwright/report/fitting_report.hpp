@@ -38,12 +38,16 @@ struct FittingReport {
   std::vector<NumberedCorrection> in_the_tape;  ///< left out: a newer tape has what they asked for
   Problems problems;
   std::vector<std::string> files = {};  ///< written
+  std::string ask_command = {};         ///< what to type to find corrections by what is seen
 };
 
 /// What to look at first on the next toile because of these corrections, in the order of work, at
 /// most kMostLookedAt lines: "front neck edge taken in: a loose fold from the front neck edge ...".
 std::vector<std::string> look_first(const std::vector<Correction>& corrections);
 inline constexpr std::size_t kMostLookedAt = 5;
+
+/// What to type where there is no fitting yet; may be empty.
+std::string how_to_begin(const FittingReport& report);
 
 /// The fittings toile by toile: what was seen, what was done, what to look at first on the next
 /// toile; and which tapes to take again.

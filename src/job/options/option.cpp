@@ -25,9 +25,17 @@ std::optional<double> plain_number(const std::string& text) {
                 "use " + values_words(option));
 }
 
+/// "per seam" is the word "per_seam".
+std::string as_known_word(const Option& option, const std::string& text) {
+  std::string joined = text;
+  std::ranges::replace(joined, ' ', '_');
+  const bool is_known = std::ranges::count(option.shape.words, joined, &OptionWord::word) > 0;
+  return is_known ? joined : text;
+}
+
 OptionItem typed_item(const Option& option, const std::string& text) {
   if (option.shape.kind == OptionShape::Kind::Flag) return text == "true";
-  if (!is_number(option)) return text;
+  if (!is_number(option)) return as_known_word(option, text);
   const auto number = plain_number(text);
   if (!number) refuse_typed(option, text, command_line_name(option));
   return *number;

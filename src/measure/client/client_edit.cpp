@@ -185,6 +185,14 @@ std::string with_fitting_text(const ClientText& source, const FittingOf& sought,
                 [&](Client& client) { client.fittings[*index].*about.in_file = known; });
 }
 
+std::string with_fitting_texts(const ClientText& client, const FittingOf& fitting) {
+  std::string text(client.text);
+  for (const FittingText& about : kFittingTexts) {
+    text = with_fitting_text({text, client.file}, fitting, about);
+  }
+  return text;
+}
+
 struct CorrectionPlace {
   std::size_t fitting = 0;
   std::size_t correction = 0;
@@ -229,19 +237,37 @@ std::string with_changed(const ClientText& source, std::size_t number, Value Cor
 
 std::string with_correction(const ClientText& client, const FittingOf& fitting,
                             const NewCorrection& correction) {
-  std::string text(client.text);
-  for (const FittingText& about : kFittingTexts) {
-    text = with_fitting_text({text, client.file}, fitting, about);
-  }
+  const std::string text = with_fitting_texts(client, fitting);
   const OpenFile open({text, client.file});
   JsonPart part = correction_part(correction);
   part.lines = corrections_have_lines(open);
   if (const auto index = index_of(open.client, fitting)) {
     return with_next_correction(open, *index, part);
   }
-  JsonPart whole = fitting_part(fitting, std::move(part));
+  JsonPart whole = fitting_part(fitting);
+  whole.members.emplace_back("corrections", list_of_one(std::move(part)));
   whole.lines = whole.members.back().second.lines = fittings_have_lines(open);
   return with_new_fitting(open, whole, fitting);
+}
+
+std::string with_fitting(const ClientText& client, const FittingOf& fitting) {
+  const OpenFile open(client);
+  if (index_of(open.client, fitting)) return with_fitting_texts(client, fitting);
+  JsonPart part = fitting_part(fitting);
+  part.lines = fittings_have_lines(open);
+  return with_new_fitting(open, part, fitting);
+}
+
+std::optional<Problem> fault_of_seen(std::string_view seen) {
+  constexpr const char* key = "what you typed";
+  try {
+    const JsonPart part{.kind = JsonPart::Kind::Object, .members = {{key, json_text(seen)}}};
+    const JsonEdit text(written(part, JsonStyle{}, ""), client_file(), key);
+    (void)read_optional_text(text.document(), text.document().root(), key, kMostNoteLength);
+  } catch (const InputError& error) {
+    return error.problem();
+  }
+  return std::nullopt;
 }
 
 std::string with_withdrawn(const ClientText& client, std::size_t number) {

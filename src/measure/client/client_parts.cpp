@@ -69,13 +69,12 @@ JsonPart new_tape_part(const AfterNewTape& after, Unit unit) {
   return json_text(after.answer == OnNewTape::Keep ? "keep" : "drop");
 }
 
-JsonPart fitting_part(const FittingOf& fitting, JsonPart correction) {
+JsonPart fitting_part(const FittingOf& fitting) {
   JsonPart part{.kind = Kind::Object};
   part.members = {{"date", json_text(fitting.date)},
                   {"toile", JsonPart{.scalar = fmt::format("{}", fitting.toile)}}};
   add_text(part, "by", fitting.by);
   add_text(part, "note", fitting.note);
-  part.members.emplace_back("corrections", list_of_one(std::move(correction)));
   return part;
 }
 

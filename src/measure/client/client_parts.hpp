@@ -11,8 +11,8 @@ namespace blockwright {
 JsonPart correction_part(const NewCorrection& correction);
 /// "keep", "drop", or what remains of an amount, as as_written_in_file() rounds it.
 JsonPart new_tape_part(const AfterNewTape& after, Unit unit);
-/// A fitting with this one correction; the list of them is its last member.
-JsonPart fitting_part(const FittingOf& fitting, JsonPart correction);
+/// A fitting without corrections.
+JsonPart fitting_part(const FittingOf& fitting);
 /// Its tape is its last member.
 JsonPart session_part(const NewSession& session);
 /// One reading, or a list of them.
