@@ -2,7 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "symptom_table.hpp"
-#include "vocabulary.hpp"
+#include "understood.hpp"
 
 #include <algorithm>
 #include <array>
@@ -65,12 +65,20 @@ int nearest_in(Concept one, const Concepts& all) {
   return best;
 }
 
+/// A fold that pulls, or "drag lines", is no fold of too much cloth.
+bool is_loose_fold(const Concepts& saying) {
+  constexpr Concept lacking[] = {Tight, Cuts, Narrow, Short, Full, High, Rides};
+  return saying.has(Fold) &&
+         std::ranges::none_of(lacking, [&](Concept one) { return saying.has(one); });
+}
+
 /// What is said of the front answers nothing of the back, "tight" nothing that is loose, and of
 /// both sides nothing of one.
 bool contradicts(const Concepts& said, const Concepts& saying) {
   if (saying.has(One) && !said.has(One)) return true;
   if (said.has(Front) && saying.has(Back) && !saying.has(Front)) return true;
   if (said.has(Back) && saying.has(Front) && !saying.has(Back)) return true;
+  if (said.has(Tight) && is_loose_fold(saying)) return true;
   return std::ranges::any_of(kOpposedConcepts, [&](const Opposite& pair) {
     return (said.has(pair.one) && saying.has(pair.other) && !saying.has(pair.one)) ||
            (said.has(pair.other) && saying.has(pair.one) && !saying.has(pair.other));
@@ -117,10 +125,37 @@ Named named(const Compared& compared, bool (*of_kind)(Concept)) {
 
 /// The place that she named comes first, then what is seen there.
 struct Rank {
-  int place = 0;  ///< 2: each part that she named; 1: some; 0: none
+  int place = 0;  ///< 3: own words; 2: each part that she named; 1: some; 0: none
   int likeness = 0;
-  friend auto operator<=>(const Rank&, const Rank&) = default;
+  bool is_elsewhere = false;  ///< of another part of the body
+  friend bool operator==(const Rank&, const Rank&) = default;
+  friend auto operator<=>(const Rank& a, const Rank& b) {
+    return std::pair(a.place, a.likeness) <=> std::pair(b.place, b.likeness);
+  }
 };
+
+/// "Neck side" and "centre front" are of the neck and the front; a side alone is a part.
+bool is_main_part(Concept one) { return is_part(one) && one != Side && one != Centre; }
+
+/// Of "the front" alone any length of the front may be meant, but its neck or darts would be named.
+bool is_always_named(Concept one) { return one == Neck || one == Dart; }
+
+/// All of them, or their kin.
+bool holds(const Concepts& all, const Concepts& parts) {
+  for (unsigned i = 0; i < kConceptCount; ++i) {
+    if (parts.has(Concept{i}) && nearest_in(Concept{i}, all) == 0) return false;
+  }
+  return true;
+}
+
+/// A part that she named is missing, or another is there.
+bool is_of_other_part(const Concepts& said, const Concepts& saying) {
+  const bool has_part = said.has_any(is_part), has_face = said.has_any(is_face);
+  if (!has_part && !has_face && !said.has(One)) return false;
+  const bool is_face_alone = has_face && !has_part;
+  return !holds(saying, said.only(is_main_part)) ||
+         !holds(said, saying.only(is_face_alone ? is_always_named : is_main_part));
+}
 
 Rank rank_of(const Concepts& said, const Concepts& saying) {
   if (contradicts(said, saying)) return {};
@@ -128,13 +163,21 @@ Rank rank_of(const Concepts& said, const Concepts& saying) {
   if (parts.any && !parts.has_some) return {};
   if (sights.any && !sights.has_some) return {};
   const int place = !parts.any || parts.has_all ? 2 : 1;
-  return {place, likeness(said, saying)};
+  const bool is_elsewhere = is_of_other_part(said, saying);
+  const int like = likeness(said, saying);
+  return {place, is_elsewhere ? like * 3 / 4 : like, is_elsewhere};
+}
+
+std::vector<std::string> stems_of(const std::vector<SaidWord>& words) {
+  std::vector<std::string> stems;
+  for (const SaidWord& word : words) stems.push_back(word.stem);
+  return stems;
 }
 
 struct Entry {
   FoundCorrection correction;
   std::vector<Concepts> sayings;
-  std::vector<SaidWord> own_words;
+  std::vector<std::string> own_words;
 };
 
 std::vector<Entry> made_entries() {
@@ -146,10 +189,10 @@ std::vector<Entry> made_entries() {
         if (words == nullptr) continue;
         Entry entry{{words, symptom.cure}, {}, {}};
         for (const auto saying : listed(symptom.sayings)) {
-          entry.sayings.push_back(understood(saying).concepts);
+          entry.sayings.push_back(meaning_of(saying));
         }
         entry.own_words =
-            said_words(std::string(symptom.action) + " " + std::string(symptom.place));
+            stems_of(said_words(std::string(symptom.action) + " " + std::string(symptom.place)));
         entries.push_back(std::move(entry));
       }
     }
@@ -163,11 +206,8 @@ const std::vector<Entry>& entries() {
 }
 
 /// "lower the front neck" has the words of lower front_neck; the most of them count.
-Rank rank_of_own_words(const std::vector<SaidWord>& said, const Entry& entry) {
-  const auto same = [](const SaidWord& a, const SaidWord& b) { return a.stem == b.stem; };
-  const auto found =
-      std::search(said.begin(), said.end(), entry.own_words.begin(), entry.own_words.end(), same);
-  if (found == said.end()) return {};
+Rank rank_of_own_words(const std::vector<std::string>& said, const Entry& entry) {
+  if (std::ranges::search(said, entry.own_words).empty()) return {};
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
@@ -176,16 +216,25 @@ struct Ranked {
   const Entry* entry = nullptr;
 };
 
-std::vector<Ranked> ranked(std::string_view seen, const Concepts& said) {
-  const std::vector<SaidWord> words = plain_words(seen);
+std::vector<Ranked> ranked(const Understood& said) {
   std::vector<Ranked> all;
   for (const Entry& entry : entries()) {
-    Rank rank = rank_of_own_words(words, entry);
-    for (const Concepts& saying : entry.sayings) rank = std::max(rank, rank_of(said, saying));
+    Rank rank = rank_of_own_words(said.stems, entry);
+    for (const Concepts& saying : entry.sayings) {
+      rank = std::max(rank, rank_of(said.concepts, saying));
+    }
     if (rank.likeness > 0) all.push_back({rank, &entry});
   }
   std::ranges::stable_sort(all, std::ranges::greater(), &Ranked::rank);
   return all;
+}
+
+bool says_which_way(const Concepts& said) {
+  return said.has_any(is_sight) || said.has(Above) || said.has(Below);
+}
+
+bool has_own_words(const std::vector<Ranked>& all) {
+  return !all.empty() && all.front().rank.place == 3;
 }
 
 /// What is much less like what she said than the best is no answer.
@@ -193,7 +242,35 @@ bool is_far_behind(const Ranked& one, const Ranked& best) {
   constexpr int least = 300;
   if (one.rank.place == 3) return false;
   if (one.rank.likeness < least) return true;
+  if (one.rank.is_elsewhere && !best.rank.is_elsewhere) return true;
   return best.rank.place != 3 && 2 * one.rank.likeness < best.rank.likeness;
+}
+
+struct OppositeActions {
+  std::string_view one, other;
+};
+constexpr OppositeActions kOppositeActions[] = {
+    {"raise", "lower"},  {"widen", "narrow"},   {"take_in", "let_out"}, {"shorten", "lengthen"},
+    {"forward", "back"}, {"fuller", "smaller"}, {"scoop", "fill"},      {"take_up", "let_down"},
+};
+
+/// The same place or the same row the other way; of a row for one side, the same part of the body.
+bool are_opposites(const CorrectionWords& one, const CorrectionWords& other) {
+  if (one.row == other.row) return one.sign != other.sign;
+  const bool same_part = fitting_row(one.row).part == fitting_row(other.row).part;
+  const bool same_place =
+      one.place == other.place || (same_part && one.one_sided != other.one_sided);
+  const auto undoes = [&](const OppositeActions& pair) {
+    return (pair.one == one.action && pair.other == other.action) ||
+           (pair.one == other.action && pair.other == one.action);
+  };
+  return same_place && std::ranges::any_of(kOppositeActions, undoes);
+}
+
+bool is_opposed(const FoundCorrection& one, const std::vector<FoundCorrection>& better) {
+  return std::ranges::any_of(better, [&](const FoundCorrection& other) {
+    return are_opposites(*one.words, *other.words);
+  });
 }
 
 std::vector<FittingPart> made_parts() {
@@ -217,20 +294,20 @@ bool is_called(const SymptomPart& part, const std::vector<SaidWord>& words) {
   return is_name(part.name) || std::ranges::any_of(listed(part.also), is_name);
 }
 
-bool is_whole(const Concepts& said) {
-  const Concepts nothing;
-  return named({said, nothing}, is_part).any && named({said, nothing}, is_sight).any;
-}
+bool is_whole(const Concepts& said) { return said.has_any(is_part) && said.has_any(is_sight); }
 
 }  // namespace
 
 FoundCorrections find_corrections(std::string_view seen) {
   const Understood said = understood(seen);
-  FoundCorrections found{{}, said.unknown, said.side, is_whole(said.concepts)};
+  FoundCorrections found{{}, said.unknown, said.side, is_whole(said.concepts), said.set_aside};
   if (said.concepts.empty()) return found;
-  const std::vector<Ranked> all = ranked(seen, said.concepts);
+  const std::vector<Ranked> all = ranked(said);
+  const bool has_way = says_which_way(said.concepts) || has_own_words(all);
   for (const Ranked& one : all) {
-    if (found.best.size() == kMostFound || is_far_behind(one, all.front())) break;
+    if (found.best.size() == kMostFound) break;
+    if (is_far_behind(one, all.front())) continue;
+    if (has_way && is_opposed(one.entry->correction, found.best)) continue;
     found.best.push_back(one.entry->correction);
   }
   return found;
