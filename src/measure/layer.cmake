@@ -9,6 +9,6 @@ add_layer(measure
           client/client_parts.cpp client/client_edit.cpp
           symptoms/said_words.cpp symptoms/vocabulary.cpp symptoms/terms.cpp symptoms/wishes.cpp
           symptoms/clauses.cpp symptoms/understood.cpp symptoms/symptoms_upper.cpp symptoms/symptoms_lower.cpp
-          symptoms/symptom_search.cpp
+          symptoms/symptom_rank.cpp symptoms/symptom_search.cpp
   USES base text
   LINKS fmt::fmt)

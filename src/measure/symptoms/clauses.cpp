@@ -33,7 +33,9 @@ struct RawClause {
   Speech begun_by = Speech::None;  ///< And, But, or a pause
 };
 
-bool is_joint(const Term& term) { return term.speech == Speech::And || term.speech == Speech::But; }
+bool contrasts(Speech joint) { return joint == Speech::But || joint == Speech::Except; }
+
+bool is_joint(const Term& term) { return term.speech == Speech::And || contrasts(term.speech); }
 
 std::vector<RawClause> cut_at_joints(const Terms& terms) {
   std::vector<RawClause> clauses(1);
@@ -64,14 +66,14 @@ std::vector<RawClause> with_their_places(const std::vector<RawClause>& cut) {
   std::vector<RawClause> clauses;
   bool waits = false;
   for (const RawClause& clause : cut) {
-    if (waits && clause.begun_by != Speech::But) {
+    if (waits && !contrasts(clause.begun_by)) {
       append(clauses.back().terms, clause.terms);
     } else {
       clauses.push_back(clause);
     }
     waits = !says_something(clauses.back().terms);
   }
-  const bool ends = waits && clauses.size() > 1 && clauses.back().begun_by != Speech::But;
+  const bool ends = waits && clauses.size() > 1 && !contrasts(clauses.back().begun_by);
   if (ends && !denies_a_sight((clauses.end() - 2)->terms)) {
     append((clauses.end() - 2)->terms, clauses.back().terms);
     clauses.pop_back();
@@ -97,21 +99,28 @@ bool is_trouble(const Terms& behind) {
   return has_speech(behind, Speech::Fine) && !has_sight(behind);
 }
 
+/// "Nothing wrong", "the back doesn't", "not at the sides"; but "the seam doesn't sit on my
+/// shoulder" is trouble.
+bool denies_a_place(const Terms& before, const Terms& behind) {
+  if (has_speech(behind, Speech::Trouble)) return true;
+  if (has_place(behind)) return !has_place(before);
+  return has_place(before) && std::ranges::none_of(behind, &Term::is_unknown);
+}
+
+/// "Fine", "long enough": where nothing else is said.
+bool says_fine(const Terms& terms) {
+  const bool is_doubted =
+      has_speech(terms, Speech::Trouble) || has_speech(terms, Speech::Wish) || has_sight(terms);
+  return (has_speech(terms, Speech::Fine) && !is_doubted) || is_enough(terms);
+}
+
 /// Without what is said not to be there; true where nothing is left of a fault.
 bool deny(Terms& terms) {
   const auto at = std::ranges::find(terms, Speech::Not, &Term::speech);
-  if (at == terms.end()) {
-    const bool is_fine = has_speech(terms, Speech::Fine) && !has_speech(terms, Speech::Trouble) &&
-                         !has_speech(terms, Speech::Wish);
-    return (is_fine && !has_sight(terms)) || is_enough(terms);
-  }
+  if (at == terms.end()) return says_fine(terms);
   const Terms before(terms.begin(), at), behind(at + 1, terms.end());
   if (is_trouble(behind)) return false;
-  if (!has_sight(behind) && has_speech(behind, Speech::Trouble)) return true;
-  if (!has_sight(behind) && !has_place(behind)) {
-    const bool is_odd = std::ranges::any_of(behind, &Term::is_unknown);
-    return !is_odd && !has_sight(before) && has_place(before);
-  }
+  if (!has_sight(before) && !has_sight(behind)) return denies_a_place(before, behind);
   terms = before;
   return !has_sight(before);
 }
@@ -133,6 +142,8 @@ class ClauseReader {
       clause.of = last_;
     } else if (!names_part && last_ == SaidOf::NoFault && raw.begun_by == Speech::And) {
       clause.of = last_;
+    } else if (is_left_out(raw)) {
+      clause.of = SaidOf::NoFault;
     } else {
       take_over(clause, raw.begun_by);
     }
@@ -142,6 +153,12 @@ class ClauseReader {
   }
 
  private:
+  /// "Too tight, except at the neck".
+  [[nodiscard]] bool is_left_out(const RawClause& raw) const {
+    return raw.begun_by == Speech::Except && last_ == SaidOf::Fault && !last_terms_.empty() &&
+           !says_something(raw.terms);
+  }
+
   [[nodiscard]] bool follows_elsewhere() const {
     return last_ == SaidOf::Sleeve || last_ == SaidOf::BelowWaist;
   }
@@ -151,13 +168,14 @@ class ClauseReader {
     clause.of = said_elsewhere(said);
     if (clause.of != SaidOf::Fault) return;
     judge_by_first(clause.terms);
+    mend_not_as(clause.terms);
     mend_not_enough(clause.terms);
     mend_wishes(clause.terms);
     if (deny(clause.terms)) {
       clause.of = SaidOf::NoFault;
     } else if (last_ == SaidOf::NoFault) {
       if (!has_part(said)) complete(clause.terms, last_terms_, is_part);
-      const bool is_contrast = begun_by == Speech::But || denies_a_sight(last_terms_);
+      const bool is_contrast = contrasts(begun_by) || denies_a_sight(last_terms_);
       if (!says_something(said) && is_contrast) complete(clause.terms, last_terms_, is_sight);
     }
   }

@@ -15,6 +15,7 @@ constexpr Saying kVocabulary[] = {
     {{Back, Neck}, "nape; back neck point"},
     {{Neck, Side}, "side neck; neck side; side of neck; side neck point"},
     {{Shoulder}, "shoulder; bra strap; strap"},
+    {{Shoulder, Narrow}, "broad shoulder"},
     {{Shoulder, Seam}, "shoulder seam; shoulder line"},
     {{Shoulder, Tip},"shoulder tip; shoulder point; shoulder end; end of shoulder; tip of shoulder; outer shoulder; "
                      "shoulder bone; shoulder at end; shoulder at tip"},
@@ -26,7 +27,7 @@ constexpr Saying kVocabulary[] = {
     {{Bust}, "bust; breast; boob; cup; bosom; bust line; bustline; bust level; bust girth"},
     {{Bust, Full}, "full bust; large bust; big bust; full breast; large breast; big breast; big boob; large boob; "
                    "large cup; big cup"},
-    {{Bust, Flat}, "small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
+    {{Bust, Flat}, "no bust; no breast; no boob; small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
     {{BustPoint}, "bust point; apex; apices; nipple; bust dart point"},
     {{Dart, BustPoint}, "dart point; dart tip; dart end; end of dart; point of dart; tip of dart"},
     {{UnderBust}, "under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
@@ -37,6 +38,8 @@ constexpr Saying kVocabulary[] = {
     {{Back, Blades}, "shoulder blade; blade; upper back; between shoulder blade; blade bone"},
     {{Waist}, "waist; waistline; waist line; natural waist; round middle; around middle"},
     {{Waist, Seam}, "waist seam; waist edge"},
+    {{Waist, High}, "long waist"},
+    {{Waist, Low}, "short waist"},
     {{Front, Waist}, "belly; stomach; tummy; midriff"},
     {{Front, Waist, Full}, "belly stick out; stomach stick out; tummy stick out; big belly; big tummy; big stomach; "
                            "round belly; round tummy; round stomach"},
@@ -60,7 +63,7 @@ constexpr Saying kVocabulary[] = {
     {{Above}, "above; well above; high on; high up on"},
     {{Below}, "below; under; beneath; underneath; just under; just below; well below; well under"},
     {{One}, "one; left; right; single; lopsided; uneven; one side; left side; right side; left hand side; right hand "
-            "side; other side; one only; crooked; not straight; not level; not even"},
+            "side; other side; one only; crooked; not straight; not level; not even; not vertical; not plumb"},
     {{Buttons}, "button; button placket; placket; hook; popper; press stud"},
     {{Whole}, "whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
     // Too little cloth.
@@ -72,9 +75,10 @@ constexpr Saying kVocabulary[] = {
               "button; cannot fasten; cannot zip; cannot breathe; barely close; hardly close; barely meet; hardly "
               "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
               "enough ease; skimpy; taut; too little"},
+    {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
-    {{Short}, "short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
+    {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
               "length; not reach; not cover; not come down"},
     {{High}, "high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
@@ -83,14 +87,14 @@ constexpr Saying kVocabulary[] = {
     {{Gapes}, "gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; float; "
               "flap; wing; wing out; lift off; come away; away; gaposis; yawn; stand open; pop up; pop out; flare; "
               "not touch; not hug"},
-    {{Loose}, "loose; looser; baggy; bag; bag out; slack; big; large; roomy; excess; surplus; spare; too much; much "
+    {{Loose}, "no shape; not close enough; space; ease; loose; looser; baggy; bag; bag out; slack; big; large; roomy; excess; surplus; spare; too much; much "
               "cloth; much fabric; room; too much room; bulky; take in; taken in; took in; take; pin out; pinch out; "
               "come in; empty; billow; extra; droopy; blouse; floppy; limp; pin in; bagginess; looseness; fullness; "
               "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
               "out; mm out; inch out; out at each"},
     {{Wide}, "wide; wider; broad"},
-    {{Long}, "long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
-    {{Low}, "low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
+    {{Long}, "past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
+    {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
             "bra visible"},
     {{Sags}, "sag; droop; drop; dip; hang down; drag down; collapse; slump; pool; puddle; hang"},
     {{Falls}, "fall off; slip off; drop off; hang off; slide off; fall down; slip down; off shoulder; over arm; past "
@@ -111,7 +115,7 @@ constexpr Saying kVocabulary[] = {
     {{Erect}, "erect; straight; over erect; straight back; upright posture"},
     {{Sloping}, "slope; steep"},
     {{Square}, "square"},
-    {{Apart}, "apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
+    {{Apart}, "not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
     {{Close}, "close; close together; closer together; closer; together; near; nearer; far in"},
     {{Reach}, "reach; arm forward; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; "
               "arm movement; hug"},
@@ -120,30 +124,30 @@ constexpr Saying kVocabulary[] = {
 // clang-format on
 
 constexpr std::string_view kArticles[] = {
-    "a",    "an",   "the",   "my",     "her",    "his",      "your", "our",  "she",  "he", "i",
-    "it",   "its",  "this",  "that",   "is",     "are",      "was",  "were", "be",   "im", "you",
-    "been", "very", "quite", "rather", "really", "slightly", "so",   "bit",  "both",
+    "a",  "an",  "the",  "my",   "her",   "his",    "your",   "our",      "she", "he",  "i",
+    "it", "its", "this", "that", "is",    "are",    "was",    "were",     "be",  "im",  "ive",
+    "am", "you", "been", "very", "quite", "rather", "really", "slightly", "so",  "bit", "both",
 };
 
 constexpr std::string_view kEmptyWords[] = {
-    "scoop",  "fill",    "cross",   "grain",      "directly",   "along",   "will",   "run",
-    "lean",   "swing",   "tilt",    "thread",     "mostly",     "use",     "used",   "person",
-    "wear",   "worn",    "too",     "little",     "on",         "at",      "in",     "of",
-    "to",     "by",      "with",    "from",       "for",        "into",    "over",   "up",
-    "down",   "off",     "just",    "there",      "here",       "when",    "where",  "while",
-    "as",     "cm",      "mm",      "inch",       "half",       "quarter", "each",   "same",
-    "every",  "me",      "has",     "have",       "get",        "do",      "does",   "some",
-    "much",   "all",     "sit",     "lie",        "go",         "come",    "seem",   "look",
-    "feel",   "cloth",   "fabric",  "centimetre", "centimeter", "towards", "toward", "around",
-    "edge",   "point",   "girth",   "only",       "about",      "also",    "then",   "hers",
-    "them",   "they",    "these",   "those",      "part",       "place",   "area",   "body",
-    "after",  "through", "between", "against",    "if",         "far",     "stand",  "show",
-    "sees",   "see",     "now",     "still",      "yet",        "self",    "any",    "who",
-    "which",  "what",    "why",     "how",        "being",      "lot",     "new",    "old",
-    "nearly", "almost",  "always",  "often",      "or",         "would",   "cannot", "barely",
-    "hardly", "like",    "think",   "because",    "since",      "even",    "again",  "kind",
-    "sort",   "abit",    "lil",     "kinda",      "sorta",      "um",      "way",    "give",
-    "keep",   "start",
+    "as",         "got",      "length", "twist",  "yes",    "scoop",   "fill",    "cross",
+    "grain",      "directly", "along",  "will",   "run",    "lean",    "swing",   "tilt",
+    "thread",     "mostly",   "use",    "used",   "person", "wear",    "worn",    "too",
+    "little",     "on",       "at",     "in",     "of",     "to",      "by",      "with",
+    "from",       "for",      "into",   "over",   "up",     "down",    "off",     "just",
+    "there",      "here",     "when",   "where",  "while",  "cm",      "mm",      "inch",
+    "half",       "quarter",  "each",   "same",   "every",  "me",      "has",     "have",
+    "get",        "do",       "does",   "some",   "much",   "all",     "sit",     "lie",
+    "go",         "come",     "seem",   "look",   "feel",   "cloth",   "fabric",  "centimetre",
+    "centimeter", "towards",  "toward", "around", "edge",   "point",   "girth",   "only",
+    "about",      "also",     "then",   "hers",   "them",   "they",    "these",   "those",
+    "part",       "place",    "area",   "body",   "after",  "through", "between", "against",
+    "if",         "far",      "stand",  "show",   "sees",   "see",     "now",     "still",
+    "yet",        "self",     "any",    "who",    "which",  "what",    "why",     "how",
+    "being",      "lot",      "new",    "old",    "nearly", "almost",  "always",  "often",
+    "or",         "would",    "cannot", "barely", "hardly", "like",    "think",   "because",
+    "since",      "even",     "again",  "kind",   "sort",   "abit",    "lil",     "kinda",
+    "sorta",      "um",       "way",    "give",   "keep",   "start",
 };
 
 // clang-format off
@@ -152,9 +156,9 @@ constexpr SpeechWords kSpeechWords[] = {
                   "not have to"},
     {Speech::Fine, "fine; ok; okay; good; great; perfect; perfectly; nice; nicely; lovely; correct; correctly; "
                    "properly; alright; all right; just right; look right; feel right; fit right; sit right; about "
-                   "right; comfortable; comfortably; smooth; smoothly; well; fit; fit well; happy; spot on"},
+                   "right; comfortable; comfortably; smooth; smoothly; well; fit; fit well; happy; spot on; as should; where should"},
     {Speech::Trouble, "bad; badly; poor; poorly; wrong; awful; terrible; horrible; ugly; weird; odd; funny; strange; "
-                      "problem; fault; not know; not sure; not understand; not like; not only; not just"},
+                      "problem; fault; uncomfortable; uncomfortably; unable; not able; not know; not sure; not understand; not like; not only; not just"},
     {Speech::Enough, "enough"},
     {Speech::Wish, "need; need to; want; wish; prefer; should; should not; must; must not; ought; has to; have to; "
                    "make; plz; pls; please; would like; id like; could; can; bring; shift"},
@@ -162,7 +166,8 @@ constexpr SpeechWords kSpeechWords[] = {
     {Speech::More, "more"},
     {Speech::Than, "than; compared to; compared with; in comparison to"},
     {Speech::And, "and; plus"},
-    {Speech::But, "but; however; although; though; except; except for; apart from; whereas"},
+    {Speech::But, "but; however; although; though; whereas"},
+    {Speech::Except, "except; except for; apart from"},
     {Speech::Sleeve, "sleeve; cuff; elbow; wrist; sleeve cap; sleeve head; forearm"},
     {Speech::BelowWaist, "hip; bum; backside; buttock; trousers; pants; skirt; leg; thigh; crotch; knee"},
 };
@@ -174,7 +179,7 @@ constexpr OtherForm kOtherForms[] = {
     {"hasnt", "not"},        {"havent", "not"},    {"aint", "not"},       {"neednt", "not"},
     {"shouldnt", "should not"}, {"mustnt", "must not"}, {"cant", "cannot"}, {"couldnt", "cannot"},
     {"pinched", "pinch out"}, {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
-    {"lose", "loose"},
+    {"lose", "loose"}, {"goes", "go"}, {"huge", "big"}, {"massive", "big"}, {"enormous", "big"},
 };
 
 constexpr std::string_view kComparatives[] = {

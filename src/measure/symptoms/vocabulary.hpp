@@ -131,6 +131,7 @@ enum class Speech {
   Trouble,     ///< something is wrong, not said what
   And,         ///< another clause may follow
   But,         ///< another clause follows
+  Except,      ///< the same, of what is otherwise
   Sleeve,      ///< what a bodice does not have
   BelowWaist,  ///< where a bodice has ended
 };

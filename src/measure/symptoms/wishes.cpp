@@ -66,6 +66,24 @@ bool begins_with_move(const Terms& terms) {
   return !terms.empty() && begins_with(terms.front(), "mov");
 }
 
+/// "As long as": the two words and the sight between; `other` is the end if they are not there.
+struct Likened {
+  Terms::iterator as, sight, other;
+};
+Likened likened_from(Terms::iterator begin, Terms::iterator end) {
+  const auto is_as = [](const Term& term) { return begins_with(term, "as"); };
+  const auto as = std::find_if(begin, end, is_as);
+  const auto sight = std::find_if(as, end, [](const Term& term) { return term.has_sight(); });
+  const auto other = std::find_if(sight, end, is_as);
+  const bool is_between = as != end && std::find_if(as + 1, other, is_as) == other;
+  return {as, sight, is_between ? other : end};
+}
+
+/// "There isn't any room".
+bool is_always_wanted(const Term& term) {
+  return begins_with(term, "room") || begins_with(term, "spac") || begins_with(term, "eas");
+}
+
 bool is_way(Concept one) { return one == Forward || one == Backward; }
 bool is_height(Concept one) { return one == High || one == Low; }
 
@@ -101,12 +119,23 @@ void judge_by_first(Terms& terms) {
   if (turns || !names_place) terms.push_back({other.only(is_place), Speech::None, {}});
 }
 
+void mend_not_as(Terms& terms) {
+  const auto no = speech_at(terms, Speech::Not);
+  const Likened likened = likened_from(no, terms.end());
+  if (likened.other == terms.end() || no == terms.end()) return;
+  likened.sight->concepts = mended_by(likened.sight->concepts);
+  terms.erase(likened.other, terms.end());
+  terms.erase(no);
+}
+
 void mend_not_enough(Terms& terms) {
-  const auto no = speech_at(terms, Speech::Not), enough = speech_at(terms, Speech::Enough);
-  if (no >= enough || enough == terms.end()) return;
-  const auto is_sight_term = [](const Term& term) { return term.has_sight(); };
-  auto sight = std::find_if(no, terms.end(), is_sight_term);
-  if (sight == terms.end()) return;
+  const auto no = speech_at(terms, Speech::Not);
+  const bool has_enough =
+      no < speech_at(terms, Speech::Enough) && speech_at(terms, Speech::Enough) != terms.end();
+  const auto sight = std::find_if(no, terms.end(), [&](const Term& term) {
+    return has_enough ? term.has_sight() : is_always_wanted(term);
+  });
+  if (no == terms.end() || sight == terms.end()) return;
   sight->concepts = mended_by(sight->concepts);
   sight->is_comparative = false;
   std::erase_if(terms, [](const Term& term) {
@@ -114,11 +143,10 @@ void mend_not_enough(Terms& terms) {
   });
 }
 
-bool is_enough(const Terms& terms) {
-  const auto has = [&](Speech speech) {
-    return std::ranges::count(terms, speech, &Term::speech) > 0;
-  };
-  return has(Speech::Enough) && !has(Speech::Wish) && concepts_of(terms).has_any(is_sight);
+bool is_enough(Terms terms) {
+  if (speech_at(terms, Speech::Wish) != terms.end()) return false;
+  if (likened_from(terms.begin(), terms.end()).other != terms.end()) return true;
+  return speech_at(terms, Speech::Enough) != terms.end() && concepts_of(terms).has_any(is_sight);
 }
 
 void mend_wishes(Terms& terms) {

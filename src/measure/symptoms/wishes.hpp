@@ -8,10 +8,13 @@ namespace blockwright {
 /// of the body ("breasts lower than the darts") is turned round: the darts are high.
 void judge_by_first(Terms& terms);
 
-/// "Not long enough" is short.
+/// "Not as long as the back" is short.
+void mend_not_as(Terms& terms);
+
+/// "Not long enough" is short, and "there isn't any room" is tight.
 void mend_not_enough(Terms& terms);
-/// "Long enough", where it is not wished for.
-bool is_enough(const Terms& terms);
+/// "Long enough", "as long as the front", where it is not wished for.
+bool is_enough(Terms terms);
 
 /// "Needs a longer dart", "shorter darts please": what is wanted mends what is seen.
 void mend_wishes(Terms& terms);
