@@ -21,6 +21,12 @@ bool has_place(const Terms& terms) {
          });
 }
 
+/// A part, or a front or back before what is said of it: "the back is short".
+bool names_subject(const Terms& terms) {
+  const auto sight = std::ranges::find_if(terms, &Term::has_sight);
+  return has_part(terms) || has_place({terms.begin(), sight});
+}
+
 /// Whether something is said of a place, good or bad.
 bool says_something(const Terms& terms) {
   return has_sight(terms) || has_speech(terms, Speech::Not) || has_speech(terms, Speech::Fine) ||
@@ -137,10 +143,7 @@ class ClauseReader {
  public:
   Clause read(const RawClause& raw) {
     Clause clause{raw.terms, SaidOf::Fault};
-    const bool names_part = has_part(clause.terms);
-    if (!names_part && follows_elsewhere()) {
-      clause.of = last_;
-    } else if (!names_part && last_ == SaidOf::NoFault && raw.begun_by == Speech::And) {
+    if (goes_on(raw)) {
       clause.of = last_;
     } else if (is_left_out(raw)) {
       clause.of = SaidOf::NoFault;
@@ -153,14 +156,17 @@ class ClauseReader {
   }
 
  private:
+  /// "The sleeve is too tight and too short", "the neck isn't tight and high".
+  [[nodiscard]] bool goes_on(const RawClause& raw) const {
+    const bool is_denied_too = last_ == SaidOf::NoFault && raw.begun_by == Speech::And;
+    const bool is_elsewhere = last_ == SaidOf::Sleeve || last_ == SaidOf::BelowWaist;
+    return (is_denied_too || is_elsewhere) && !names_subject(raw.terms);
+  }
+
   /// "Too tight, except at the neck".
   [[nodiscard]] bool is_left_out(const RawClause& raw) const {
     return raw.begun_by == Speech::Except && last_ == SaidOf::Fault && !last_terms_.empty() &&
            !says_something(raw.terms);
-  }
-
-  [[nodiscard]] bool follows_elsewhere() const {
-    return last_ == SaidOf::Sleeve || last_ == SaidOf::BelowWaist;
   }
 
   void take_over(Clause& clause, Speech begun_by) const {

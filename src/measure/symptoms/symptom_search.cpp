@@ -50,7 +50,8 @@ const std::vector<Entry>& entries() {
 
 /// "lower the front neck" has the words of lower front_neck; the most of them count.
 Rank rank_of_own_words(const std::vector<std::string>& said, const Entry& entry) {
-  if (std::ranges::search(said, entry.own_words).empty()) return {};
+  const std::vector<std::string>& own = entry.own_words;
+  if (std::search(said.begin(), said.end(), own.begin(), own.end()) == said.end()) return {};
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
