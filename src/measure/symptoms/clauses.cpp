@@ -158,7 +158,8 @@ class ClauseReader {
  private:
   /// "The sleeve is too tight and too short", "the neck isn't tight and high".
   [[nodiscard]] bool goes_on(const RawClause& raw) const {
-    const bool is_denied_too = last_ == SaidOf::NoFault && raw.begun_by == Speech::And;
+    const bool was_denied = last_ == SaidOf::NoFault && denies_a_sight(last_terms_);
+    const bool is_denied_too = was_denied && raw.begun_by == Speech::And;
     const bool is_elsewhere = last_ == SaidOf::Sleeve || last_ == SaidOf::BelowWaist;
     return (is_denied_too || is_elsewhere) && !names_subject(raw.terms);
   }

@@ -13,6 +13,7 @@ namespace {
 
 std::vector<std::string> stems_of(const std::vector<SaidWord>& words) {
   std::vector<std::string> stems;
+  stems.reserve(words.size());
   for (const SaidWord& word : words) stems.push_back(word.stem);
   return stems;
 }
