@@ -2,7 +2,6 @@
 #include "blockwright/base/printable.hpp"
 #include "blockwright/job/fit_words.hpp"
 #include "blockwright/measure/correction_table.hpp"
-#include "blockwright/measure/symptom_search.hpp"
 
 #include <fmt/format.h>
 
@@ -30,6 +29,27 @@ FitAnswer answer_of(const FoundCorrection& found, Unit unit) {
           fitting_row(words.row).seen, usual_text(words, unit)};
 }
 
+/// What she spoke of besides a fault of the bodice.
+std::string beyond_text(SaidOf set_aside) {
+  if (set_aside == SaidOf::Sleeve) return "The bodice has no sleeve.\n";
+  if (set_aside == SaidOf::BelowWaist) return "The bodice ends at the waist.\n";
+  return {};
+}
+
+std::string nothing_to_do_text(SaidOf set_aside) {
+  switch (set_aside) {
+    case SaidOf::Fault:
+      break;
+    case SaidOf::NoFault:
+      return "From what you say nothing is wrong there, so there is nothing to correct.\n";
+    case SaidOf::Sleeve:
+      return "The bodice has no sleeve: say what you see at its armhole or shoulder.\n";
+    case SaidOf::BelowWaist:
+      return "The bodice ends at the waist: say what you see there or above it.\n";
+  }
+  return {};
+}
+
 std::vector<FitAnswer> answers_of(const std::vector<FoundCorrection>& found, Unit unit) {
   std::vector<FitAnswer> answers;
   answers.reserve(found.size());
@@ -41,7 +61,8 @@ std::vector<FitAnswer> answers_of(const std::vector<FoundCorrection>& found, Uni
 
 FitAnswers answers_to(std::string_view seen, Unit unit) {
   const FoundCorrections found = find_corrections(seen);
-  return {answers_of(found.best, unit), found.not_understood, found.side, found.is_whole};
+  return {answers_of(found.best, unit), found.not_understood, found.side, found.is_whole,
+          found.set_aside};
 }
 
 std::vector<std::string_view> part_names() {
@@ -71,7 +92,8 @@ std::string not_found_text(const FitAnswers& answers) {
   for (const std::string& word : answers.not_understood) words.push_back("\"" + shown(word) + "\"");
   std::string text;
   if (!words.empty()) text = fmt::format("Not understood: {}.\n", fmt::join(words, ", "));
-  if (!answers.best.empty()) return text;
+  if (!answers.best.empty()) return text + beyond_text(answers.set_aside);
+  if (answers.set_aside != SaidOf::Fault) return text + nothing_to_do_text(answers.set_aside);
   return text + fmt::format(
                     "Say where it is and what the cloth does there: \"armhole digs in\", \"waist "
                     "loose\".\nParts of the body: {}.\n",

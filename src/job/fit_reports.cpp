@@ -66,6 +66,26 @@ bool is_watched(const NumberedCorrection& added, const std::string& name) {
   return std::ranges::count(lengths, name, &LengthMoved::name) > 0;
 }
 
+/// The side that she named, or that the first correction must be told.
+std::string side_option(const FitAnswers& answers) {
+  if (answers.side != BodySide::Both) return fmt::format(" --side {}", side_word(answers.side));
+  return answers.best.front().correction->one_sided ? " --side left, or --side right" : "";
+}
+
+std::string_view set_aside_word(SaidOf said) {
+  switch (said) {
+    case SaidOf::Fault:
+      break;
+    case SaidOf::NoFault:
+      return "no_fault";
+    case SaidOf::Sleeve:
+      return "sleeve";
+    case SaidOf::BelowWaist:
+      return "below_waist";
+  }
+  return "";
+}
+
 }  // namespace
 
 std::string asked_text(const FitJob& job, Unit unit) {
@@ -74,8 +94,9 @@ std::string asked_text(const FitJob& job, Unit unit) {
   if (!answers.best.empty()) text += "\n" + answers_text(answers.best) + "\n";
   text += not_found_text(answers);
   if (answers.best.empty()) return text;
-  return text + fmt::format("Add one with its amount: blockwright fit {} --add \"{} AMOUNT\"\n",
-                            as_argument(job.client), answers.best.front().words);
+  return text + fmt::format("Add one with its amount: blockwright fit {} --add \"{} AMOUNT\"{}\n",
+                            as_argument(job.client), answers.best.front().words,
+                            side_option(answers));
 }
 
 std::string answers_json(const std::string& seen, Unit unit) {
@@ -93,7 +114,9 @@ std::string answers_json(const std::string& seen, Unit unit) {
   }
   Json not_understood = Json::array();
   for (const std::string& word : answers.not_understood) not_understood.push_back(shown(word));
-  const Json whole = {{"seen", shown(seen)}, {"answers", list}, {"not_understood", not_understood}};
+  Json whole = {{"seen", shown(seen)}, {"answers", list}, {"not_understood", not_understood}};
+  if (answers.side != BodySide::Both) whole["side"] = side_word(answers.side);
+  if (answers.set_aside != SaidOf::Fault) whole["set_aside"] = set_aside_word(answers.set_aside);
   return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

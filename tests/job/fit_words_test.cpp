@@ -174,6 +174,53 @@ TEST_CASE("fit --ask prints at most five answers, with cure and usual amount in 
   CHECK(has(run_fit(job, files).output, "Not understood: \"flummoxed\".\nSay where it is"));
 }
 
+std::string asked(const std::string& seen, ReportKind report = ReportKind::Text) {
+  MemoryFiles files = files_in(Unit::Cm);
+  FitJob job;
+  job.client = "verity.json";
+  job.ask = seen;
+  job.report = report;
+  return run_fit(job, files).output;
+}
+
+TEST_CASE("fit --ask says in one sentence that nothing is wrong, or that it is no bodice") {
+  CHECK(asked("waist isn't loose") ==
+        "\"waist isn't loose\"\nFrom what you say nothing is wrong there, so there is nothing to "
+        "correct.\n");
+  CHECK(asked("sleeve is too tight") ==
+        "\"sleeve is too tight\"\nThe bodice has no sleeve: say what you see at its armhole or "
+        "shoulder.\n");
+  CHECK(asked("wrinkles under my bum") ==
+        "\"wrinkles under my bum\"\nThe bodice ends at the waist: say what you see there or above "
+        "it.\n");
+  const std::string both = asked("sleeve is too tight and the neck gapes");
+  CHECK(has(both, "narrow neck"));
+  CHECK(has(both, "\nThe bodice has no sleeve.\n"));
+  const std::string rest = asked("waist isn't loose but the neck gapes");
+  CHECK(has(rest, "narrow neck"));
+  CHECK_FALSE(has(rest, "nothing is wrong"));
+}
+
+TEST_CASE("fit --ask says the side that she named in what is to be typed") {
+  CHECK(has(asked("left armhole gapes"),
+            "--add \"take_in front_armhole_edge AMOUNT\" --side left\n"));
+  CHECK(has(asked("right breast bigger than left"), "AMOUNT\" --side right\n"));
+  CHECK(has(asked("one shoulder is lower"), "AMOUNT\" --side left, or --side right\n"));
+  CHECK(has(asked("armhole gapes"), "AMOUNT\"\n"));
+}
+
+TEST_CASE("The JSON of fit --ask has the side and what names no fault, where there is any") {
+  const Json left = Json::parse(asked("left armhole gapes", ReportKind::Json));
+  CHECK(left["side"] == "left");
+  CHECK_FALSE(left.contains("set_aside"));
+  const Json fine = Json::parse(asked("the neck is fine", ReportKind::Json));
+  CHECK(fine["set_aside"] == "no_fault");
+  CHECK(fine["answers"].empty());
+  CHECK_FALSE(fine.contains("side"));
+  CHECK(Json::parse(asked("sleeve too tight", ReportKind::Json))["set_aside"] == "sleeve");
+  CHECK(Json::parse(asked("hips too wide", ReportKind::Json))["set_aside"] == "below_waist");
+}
+
 TEST_CASE("What a correction would do is told before a letter is written") {
   MemoryFiles files = files_in(Unit::Cm);
   const std::string before = files.files["verity.json"];

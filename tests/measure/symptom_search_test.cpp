@@ -5,7 +5,7 @@
 #include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 #include "symptom_table.hpp"
-#include "vocabulary.hpp"
+#include "understood.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -49,7 +49,7 @@ bool is_among(const std::string& correction, const std::vector<std::string>& ans
   return std::ranges::find(answers, correction) != answers.end();
 }
 
-TEST_CASE("Each of more than 200 phrases finds its correction as first or second answer") {
+TEST_CASE("Each of more than 400 phrases finds its correction as first or second answer") {
   std::size_t tried = 0;
   for (const Phrase& phrase : phrases()) {
     if (phrase.correction == "-") continue;
@@ -61,7 +61,7 @@ TEST_CASE("Each of more than 200 phrases finds its correction as first or second
     CHECK(find_corrections(phrase.said).not_understood.empty());
     ++tried;
   }
-  CHECK(tried > 200);
+  CHECK(tried > 400);
 }
 
 TEST_CASE("Each correction is found by a phrase of the list") {
@@ -80,7 +80,7 @@ TEST_CASE("Words that say nothing of a fault find nothing") {
     CHECK(found_by(phrase.said).empty());
     ++tried;
   }
-  CHECK(tried >= 10);
+  CHECK(tried >= 40);
 }
 
 TEST_CASE("Every correction is found first by its own words, with its row, direction and cure") {
@@ -113,6 +113,83 @@ TEST_CASE("The parts of the body hold every correction once") {
   CHECK(fitting_part("hem")->name == "waist");
   CHECK(fitting_part("armhole digs in") == nullptr);
   CHECK(fitting_part("") == nullptr);
+}
+
+TEST_CASE("What names no fault of a bodice is told from what is not understood") {
+  const auto of = [](const char* said) { return find_corrections(said).set_aside; };
+  for (const char* said : each({"waist isn't loose", "the neck is fine", "everything is great",
+                                "dont take in the waist", "nothing wrong with the neck"})) {
+    CHECK(of(said) == SaidOf::NoFault);
+  }
+  for (const char* said : each({"sleeve is too tight", "the cuffs are too wide and too long"})) {
+    CHECK(of(said) == SaidOf::Sleeve);
+  }
+  for (const char* said :
+       each({"wrinkles under my bum", "trousers", "side seam pulls at the hip"})) {
+    CHECK(of(said) == SaidOf::BelowWaist);
+  }
+  for (const char* said : each({"waist loose", "hello world", "", "the neck isn't right"})) {
+    CHECK(of(said) == SaidOf::Fault);
+  }
+  CHECK(find_corrections("the neck is gorgeously fine").not_understood.empty());
+}
+
+TEST_CASE("Something wrong that is not named shows what can be done there") {
+  for (const char* said :
+       each({"the waist doesn't fit", "waist isn't right", "waist fits badly"})) {
+    CHECK(found_by(said) == found_by("waist"));
+  }
+}
+
+TEST_CASE("What is longer is the first thing named") {
+  const auto first = [](const char* said) { return found_by(said).front(); };
+  CHECK(first("front longer than back") != first("back longer than front"));
+  CHECK(first("back longer than front") != first("back shorter than front"));
+  CHECK(first("back shorter than front") != first("front longer than back"));
+}
+
+bool undoes(const CorrectionWords& one, const CorrectionWords& other) {
+  const std::map<std::string_view, std::string_view> ways{
+      {"raise", "lower"},  {"widen", "narrow"},   {"take_in", "let_out"}, {"shorten", "lengthen"},
+      {"forward", "back"}, {"fuller", "smaller"}, {"scoop", "fill"},      {"take_up", "let_down"}};
+  const auto way = ways.find(one.action);
+  return one.place == other.place && way != ways.end() && way->second == other.action;
+}
+
+TEST_CASE("Of two opposites at one place only the likelier answers what is seen") {
+  std::size_t tried = 0;
+  for (const Phrase& phrase : phrases()) {
+    if (!understood(phrase.said).concepts.has_any(is_sight)) continue;
+    const std::vector<FoundCorrection> best = find_corrections(phrase.said).best;
+    for (const FoundCorrection& one : best) {
+      for (const FoundCorrection& other : best) {
+        INFO(phrase.said << ": " << words_of(one) << ", " << words_of(other));
+        CHECK_FALSE(undoes(*one.words, *other.words));
+      }
+    }
+    ++tried;
+  }
+  CHECK(tried > 300);
+}
+
+TEST_CASE("What undoes the first answer, or is of another part, is no answer") {
+  const auto is_answer = [](const char* correction, const char* said) {
+    return is_among(correction, found_by(said));
+  };
+  CHECK_FALSE(is_answer("raise shoulder_point", "shoulder stands off at its end"));
+  CHECK_FALSE(is_answer("let_out centre_back", "1.5 cm out at each centre back"));
+  CHECK_FALSE(
+      is_answer("let_out centre_front", "bust points too far apart (pinched at centre front)"));
+  CHECK_FALSE(is_answer("narrow side_neck", "sides not flat"));
+  CHECK_FALSE(is_answer("take_in side", "neck sides to come in by 3 cm"));
+  CHECK_FALSE(is_answer("raise one_shoulder", "lower the left shoulder"));
+  CHECK_FALSE(is_answer("take_in back_armhole_edge", "drag lines across the back"));
+}
+
+TEST_CASE("Apostrophes and dashes of a printer are those of a keyboard") {
+  CHECK(found_by("waist isn\xE2\x80\x99t loose \xE2\x80\x94 the neck gapes") ==
+        found_by("waist isn't loose - the neck gapes"));
+  CHECK(found_by("waist isn\xE2\x80\x98t loose").empty());
 }
 
 TEST_CASE("At most five are found", "[kMostFound]") {
@@ -187,6 +264,9 @@ TEST_CASE("A side that is named is heard, and rows of one side answer only then"
   CHECK(find_corrections("right shoulder lower").side == BodySide::Right);
   CHECK(find_corrections("waist loose on the left").side == BodySide::Left);
   CHECK(find_corrections("waist loose").side == BodySide::Both);
+  CHECK(find_corrections("left and right armhole gape").side == BodySide::Both);
+  CHECK(find_corrections("the left side of the neck gapes, the right is fine").side ==
+        BodySide::Left);
   CHECK(is_among("take_in waist", found_by("waist loose on the left")));
   for (const auto& said : phrases()) {
     if (understood(said.said).concepts.has(Concept::One)) continue;
@@ -207,6 +287,13 @@ TEST_CASE(
   };
   for (const Saying& saying : vocabulary()) {
     for (const std::string_view words : listed(saying.words)) {
+      INFO(words << " and " << all[stems(words)]);
+      CHECK(all[stems(words)].empty());
+      all[stems(words)] = words;
+    }
+  }
+  for (const SpeechWords& some : speech_words()) {
+    for (const std::string_view words : listed(some.words)) {
       INFO(words << " and " << all[stems(words)]);
       CHECK(all[stems(words)].empty());
       all[stems(words)] = words;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/job/job.hpp"
+#include "blockwright/measure/symptom_search.hpp"
 #include "blockwright/measure/typed_correction.hpp"
 
 #include <optional>
@@ -25,6 +26,7 @@ struct FitAnswers {
   std::vector<std::string> not_understood;  ///< words, as typed
   BodySide side = BodySide::Both;           ///< that was named
   bool is_whole = false;                    ///< a part of the body and what is seen there
+  SaidOf set_aside = SaidOf::Fault;         ///< what else she spoke of
 };
 FitAnswers answers_to(std::string_view seen, Unit unit);
 
@@ -35,7 +37,7 @@ std::vector<FitAnswer> answers_at(std::string_view part, Unit unit);
 
 /// Answers in lines for a terminal, each with its cure and its usual amount.
 std::string answers_text(const std::vector<FitAnswer>& answers);
-/// What to say where nothing was found, or not all understood; may be empty.
+/// What to say where nothing was found, or not all is of the bodice or understood; may be empty.
 std::string not_found_text(const FitAnswers& answers);
 
 /// What a correction would do, without a letter written.

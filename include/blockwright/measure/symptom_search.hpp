@@ -16,6 +16,14 @@ struct FoundCorrection {
   std::string_view cure;
 };
 
+/// What she speaks of.
+enum class SaidOf {
+  Fault,       ///< what is seen on the bodice
+  NoFault,     ///< "the neck is fine", "waist isn't loose"
+  Sleeve,      ///< a bodice block has none
+  BelowWaist,  ///< where the bodice block has ended
+};
+
 /// The answer to what a fitter says she sees.
 struct FoundCorrections {
   std::vector<FoundCorrection> best;  ///< at most kMostFound, the likeliest first
@@ -23,6 +31,8 @@ struct FoundCorrections {
       not_understood;              ///< words that mean nothing here, as typed, at most five
   BodySide side = BodySide::Both;  ///< the side that she named
   bool is_whole = false;           ///< a part of the body and what is seen there
+  /// The first of her words that names no fault of a bodice, and is answered by no correction.
+  SaidOf set_aside = SaidOf::Fault;
 };
 
 inline constexpr std::size_t kMostFound = 5;
@@ -32,9 +42,11 @@ inline constexpr std::size_t kMostFound = 5;
 /// Words are read as what they mean (src/measure/symptoms/vocabulary.cpp: a part of the body, where
 /// on it, what is seen there) and compared with the sayings of each correction
 /// (src/measure/symptoms/symptoms_*.cpp). 1. What is at a part that she named comes before all
-/// else. 2. Nothing is found that answers the opposite ("waist tight", take_in waist). 3. The same
-/// words give the same answer. 4. The words of a correction itself ("lower front_neck") find it
-/// first. Cost: one comparison with each of some 500 sayings.
+/// else. 2. Nothing is found that answers the opposite ("waist tight", take_in waist), and where
+/// something is seen no two answers are opposites. 3. What is said not to be there is no fault
+/// (src/measure/symptoms/clauses.hpp). 4. Who says what she wants gets that ("make it longer").
+/// 5. The same words give the same answer. 6. The words of a correction itself
+/// ("lower front_neck") find it first. Cost: one comparison with each of some 500 sayings.
 FoundCorrections find_corrections(std::string_view seen);
 
 /// A part of the body, and all corrections there.

@@ -1,4 +1,5 @@
-#include "blockwright/base/number_text.hpp"
+#include "said_words.hpp"
+
 #include "vocabulary.hpp"
 
 #include <algorithm>
@@ -7,6 +8,8 @@ namespace blockwright {
 namespace {
 
 bool is_letter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80; }
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 char small_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
@@ -31,6 +34,85 @@ std::string stem_of(std::string word) {
   return word;
 }
 
+/// With the apostrophes and dashes of a keyboard for those of a printer.
+std::string typed_plainly(std::string_view text) {
+  constexpr std::string_view printed = "\xE2\x80";
+  std::string plain;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool is_printed = text.substr(i).starts_with(printed) && i + 2 < text.size();
+    const char last = is_printed ? text[i + 2] : ' ';
+    const bool is_apostrophe = last == '\x98' || last == '\x99';
+    const bool is_dash = last == '\x93' || last == '\x94';
+    if (is_apostrophe || is_dash) {
+      plain += is_apostrophe ? "'" : ", ";
+      i += 2;
+    } else {
+      plain += text[i];
+    }
+  }
+  return plain;
+}
+
+/// A comma, a bracket or a dash between words; none within a number.
+bool is_pause(std::string_view text, std::size_t at) {
+  const auto near = [&](std::size_t i) { return i < text.size() ? text[i] : ' '; };
+  const char c = text[at];
+  if (c == '-') return near(at - 1) == ' ' && near(at + 1) == ' ';
+  if (c == '.' || c == ',') return !is_digit(near(at + 1));
+  return std::string_view(";:!?()\n").find(c) != std::string_view::npos;
+}
+
+/// Puts words together from their letters.
+class WordReader {
+ public:
+  void letter(char c) {
+    typed_ += c;
+    if (!is_inside_word(c)) plain_ += small_letter(c);
+  }
+
+  void pause() { after_pause_ = true; }
+
+  void end_word() {
+    if (!plain_.empty()) add(typed_);
+    plain_.clear();
+    typed_.clear();
+  }
+
+  std::vector<SaidWord> taken() { return std::move(words_); }
+
+ private:
+  void add(const std::string& typed) {
+    const auto form = std::ranges::find(other_forms(), plain_, &OtherForm::typed);
+    if (form == other_forms().end()) return add_one(plain_, typed);
+    for (const SaidWord& word : said_words(form->words)) add_one(word.typed, typed);
+  }
+
+  void add_one(const std::string& plain, const std::string& typed) {
+    words_.push_back({stem_of(plain), typed, after_pause_ && !words_.empty()});
+    after_pause_ = false;
+  }
+
+  std::vector<SaidWord> words_;
+  std::string plain_, typed_;
+  bool after_pause_ = false;
+};
+
+std::string in_small_letters(std::string_view typed) {
+  std::string small;
+  for (const char c : typed) {
+    if (!is_inside_word(c)) small += small_letter(c);
+  }
+  return small;
+}
+
+bool is_article(std::string_view small) {
+  return std::ranges::find(articles(), small) != articles().end();
+}
+
+bool is_of_being(std::string_view small) {
+  return small == "is" || small == "are" || small == "was" || small == "its" || small == "thats";
+}
+
 }  // namespace
 
 std::vector<std::string_view> listed(std::string_view words) {
@@ -45,23 +127,35 @@ std::vector<std::string_view> listed(std::string_view words) {
 }
 
 std::vector<SaidWord> said_words(std::string_view text) {
-  std::vector<SaidWord> words;
-  std::string stem, typed;
-  const auto end_word = [&] {
-    if (!stem.empty()) words.push_back({stem_of(stem), typed});
-    stem.clear();
-    typed.clear();
-  };
-  for (const char c : text) {
-    const char small = small_letter(c);
-    if (!is_letter(small) && !is_inside_word(c)) {
-      end_word();
+  const std::string plain = typed_plainly(text);
+  WordReader words;
+  for (std::size_t i = 0; i < plain.size(); ++i) {
+    if (is_letter(small_letter(plain[i])) || is_inside_word(plain[i])) {
+      words.letter(plain[i]);
       continue;
     }
-    typed += c;
-    if (!is_inside_word(c)) stem += small;
+    words.end_word();
+    if (is_pause(plain, i)) words.pause();
   }
-  end_word();
+  words.end_word();
+  return words.taken();
+}
+
+std::vector<SaidWord> plain_words(std::string_view text) {
+  std::vector<SaidWord> words;
+  bool after_pause = false, after_is = false;
+  for (SaidWord& word : said_words(text)) {
+    after_pause = after_pause || word.after_pause;
+    const std::string small = in_small_letters(word.typed);
+    if (is_article(small)) {
+      after_is = is_of_being(small);
+      continue;
+    }
+    word.after_pause = after_pause && !words.empty();
+    word.after_is = after_is;
+    words.push_back(std::move(word));
+    after_pause = after_is = false;
+  }
   return words;
 }
 

@@ -8,7 +8,7 @@ namespace {
 constexpr SymptomEntry kBust[] = {
     {"fuller", "bust", "The front becomes wider and longer over the bust; the bust darts become wider.",
      "bust tight; bust fold tight; bust full; bust strain front rides; bust short; front rides bust; bust narrow; front short bust full; bust full tight; "
-     "hem front rides bust; bust tight armhole gapes; bust cuts"},
+     "hem front rides bust; front hem rides full; front hem short full; bust tight armhole gapes; bust cuts; bust point tight fold; bust point side tight fold"},
     {"smaller", "bust", "The front becomes narrower and shorter over the bust; the bust darts become narrower.",
      "bust loose; bust bubbles; bust flat; bust fold loose; bust hollow; bust empty; bust loose dart bubbles; bust fold; bust wide; bust sags; bust long"},
     {"let_out", "side_at_bust", "The side seams go out at the bust, to nothing at the waist.",
@@ -20,8 +20,8 @@ constexpr SymptomEntry kBust[] = {
     {"lower", "bust_point", "The bust point comes down, and the darts point to it.",
      "bust point high; dart high; dart bust point high; dart above bust; bust high; dart bust point above; bust point above"},
     {"narrow", "bust_points", "The bust points come closer together.",
-     "bust point apart; dart apart; dart bust point apart; bust apart; bust point wide; bust point loose front centre; front centre pinch; bust point side; dart wide apart; "
-     "dart bust point wide; bust point centre front pinch; bust loose centre front"},
+     "bust point apart; dart apart; dart bust point apart; bust apart; bust point wide; bust point loose front centre; front centre pinch out across; bust point side; dart wide apart; "
+     "dart bust point wide; bust point centre front pinch out; bust loose centre front"},
     {"widen", "bust_points", "The bust points go further apart.",
      "bust point close; dart close; dart bust point close; bust close; bust point narrow; dart bust point narrow"},
     {"shorten", "front_waist_dart", "The stitching of the front waist dart ends sooner, further from the bust point.",
@@ -77,7 +77,7 @@ constexpr SymptomEntry kWaist[] = {
     {"take_in", "waist", "The waist comes in: sides first, then the waist darts.",
      "waist loose; waist wide; waist gapes; waist loose all round; waist bubbles; waist fold upright"},
     {"let_out", "waist", "The waist goes out: darts and sides share it.",
-     "waist tight; waist narrow; waist cuts; waist tight all round; waist short girth"},
+     "waist tight; waist narrow; waist cuts; waist tight all round"},
     {"take_in", "waist_darts", "The waist darts take the waist in; the sides and the bust stay.",
      "waist dart loose; waist loose dart; waist loose front back; waist loose"},
     {"let_out", "waist_darts", "The waist darts let the waist out; the sides and the bust stay.",
@@ -106,9 +106,9 @@ constexpr SymptomEntry kWaist[] = {
 
 constexpr SymptomEntry kSides[] = {
     {"take_in", "side", "The side seams come in by the same amount from underarm to waist.",
-     "side loose; side seam loose; side fold; side seam fold; side wide; side bubbles; side seam bubbles; side seam gapes; side loose wide; side seam upright fold; whole loose; whole wide; loose all round"},
+     "side loose; side seam loose; side fold; side seam fold; side wide; side bubbles; side seam bubbles; side seam gapes; side loose wide; side seam upright fold; whole loose; whole wide; loose all round; one side flat; one side loose"},
     {"let_out", "side", "The side seams go out by the same amount from underarm to waist.",
-     "side tight; side seam tight; side narrow; side seam strain; side seam narrow; whole tight; whole narrow; tight all round"},
+     "side tight; side seam tight; side narrow; side seam strain; side seam narrow; whole tight; whole narrow; tight all round; one side full; one side tight"},
     {"forward", "side_seam", "An even strip of the side goes from the front to the back.",
      "side seam backward; side seam back; side backward; side seam waist backward"},
     {"back", "side_seam", "An even strip of the side goes from the back to the front.",
@@ -116,7 +116,7 @@ constexpr SymptomEntry kSides[] = {
     {"take_in", "centre_back", "The centre back seam is curved in, most at the waist.",
      "centre back loose; centre back wide; centre back bubbles; centre back gapes; centre back fold upright; back loose blades; centre back sags; out at each centre back"},
     {"let_out", "centre_back", "The centre back goes out, most at the waist.",
-     "centre back tight; centre back narrow; centre back gapes; centre back strain; centre back short girth; back tight close"},
+     "centre back tight; centre back narrow; centre back gapes; centre back strain; back tight close"},
     {"take_in", "centre_front", "The centre front gets a seam that is curved in, most at the waist.",
      "centre front loose; centre front gapes; centre front hollow; centre front bubbles; centre front fold upright; centre front wide"},
     {"let_out", "centre_front", "The centre front gets a seam that goes out, most at the waist.",
@@ -129,9 +129,9 @@ constexpr SymptomEntry kOneSide[] = {
     {"raise", "one_shoulder", "The shoulder of one side is sloped less.",
      "one shoulder high; one shoulder square; one shoulder tight"},
     {"fuller", "one_breast", "The front of one side becomes wider and longer over the bust.",
-     "one bust full; one bust tight; one bust large"},
+     "one bust full; one bust tight; one bust large; one side full"},
     {"smaller", "one_breast", "The front of one side becomes narrower and shorter over the bust.",
-     "one bust flat; one bust loose; one bust bubbles"},
+     "one bust flat; one bust loose; one bust bubbles; one side flat"},
     {"raise", "one_side_waist", "The waist edge of one side goes up at the side seam.",
      "one waist high; one hem low; one waist long; one side waist high; one side hem long; one side long; one hem long; one side high"},
     {"lower", "one_side_waist", "The waist edge of one side comes down at the side seam.",

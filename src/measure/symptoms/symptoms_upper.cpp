@@ -10,7 +10,7 @@ constexpr SymptomEntry kNeck[] = {
     {"lower", "front_neck", "The front neck comes down at the centre, to nothing at the side neck points.",
      "front neck cuts; front neck high; front neck tight; front neck fold tight; neck cuts; neck high; front neck rides"},
     {"raise", "front_neck", "The front neck goes up at the centre, to nothing at the side neck points.",
-     "front neck low; front neck low wide; front neck long; front neck below"},
+     "front neck low; neck low; front neck low wide; front neck long; front neck below"},
     {"widen", "neck", "Both necklines go into the pieces all round; the shoulders become shorter.",
      "neck tight all round; neck tight; neck narrow; neck small all round; whole rides neck tight; neck high all round"},
     {"narrow", "neck", "Both necklines come in round the neck; the shoulders become longer.",
@@ -43,10 +43,10 @@ constexpr SymptomEntry kShoulder[] = {
     {"lengthen", "shoulder", "The shoulders become longer at the armhole; the neck stays.",
      "shoulder short; shoulder narrow; shoulder tight; armhole rides neck; shoulder seam short; shoulder armhole tight; armhole rides shoulder; armhole close neck"},
     {"take_up", "shoulders", "Both shoulders are taken up, front and back: all below comes higher.",
-     "bust low; shoulder long take up; petite; whole low; neck bust low; shoulder loose; petite shoulder; bust waist low; "
+     "bust low; shoulder long take up; petite; whole low; neck bust low; neck bust armhole low; shoulder loose; petite shoulder; bust waist low; "
      "whole sags; petite long; armhole neck low; shoulder sags; whole long above bust"},
     {"let_down", "shoulders", "Both shoulders are let down, front and back: all below comes lower.",
-     "bust high; whole high; neck bust high; bust waist high; whole rides; whole short above bust; armhole neck high"},
+     "bust high; whole high; neck bust high; neck bust armhole high; bust waist high; whole rides; whole short above bust; armhole neck high"},
     {"forward", "shoulder_point", "The outer end of the shoulder seam goes to the front; the neck end stays.",
      "shoulder tip backward; shoulder forward; shoulder round forward; back armhole tight shoulder; shoulder seam tip backward; shoulder tip forward"},
     {"back", "shoulder_point", "The outer end of the shoulder seam goes to the back; the neck end stays.",

@@ -14,118 +14,187 @@ constexpr Saying kVocabulary[] = {
     {{Front, Neck}, "throat; collarbone; collar bone; pit of neck; windpipe; front neck point"},
     {{Back, Neck}, "nape; back neck point"},
     {{Neck, Side}, "side neck; neck side; side of neck; side neck point"},
-    {{Shoulder}, "shoulder"},
+    {{Shoulder}, "shoulder; bra strap; strap"},
+    {{Shoulder, Narrow}, "broad shoulder"},
     {{Shoulder, Seam}, "shoulder seam; shoulder line"},
-    {{Shoulder, Tip},
-     "shoulder tip; shoulder point; shoulder end; end of shoulder; tip of shoulder; outer shoulder; "
-     "shoulder bone; shoulder at end; shoulder at tip"},
+    {{Shoulder, Tip},"shoulder tip; shoulder point; shoulder end; end of shoulder; tip of shoulder; outer shoulder; "
+                     "shoulder bone; shoulder at end; shoulder at tip"},
     {{Shoulder, Neck}, "shoulder neck end; inner end; inner shoulder; neck end"},
     {{Tip}, "tip; end; outer end"},
     {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm"},
     {{Underarm}, "underarm; under arm; armpit; arm pit; below arm; underarm point; beneath arm"},
     {{Chest}, "chest; upper chest; upper bust; high bust; breastbone"},
-    {{Bust}, "bust; breast; cup; bosom; bust line; bustline; bust level; bust girth"},
-    {{Bust, Full}, "full bust; large bust; big bust; full breast; large breast; big breast; large cup; big cup"},
-    {{Bust, Flat}, "small breast; small cup; flat bust; flat breast; low bust; small bust"},
+    {{Bust}, "bust; breast; boob; cup; bosom; bust line; bustline; bust level; bust girth"},
+    {{Bust, Full}, "full bust; large bust; big bust; full breast; large breast; big breast; big boob; large boob; "
+                   "large cup; big cup"},
+    {{Bust, Flat}, "no bust; no breast; no boob; small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
     {{BustPoint}, "bust point; apex; apices; nipple; bust dart point"},
     {{Dart, BustPoint}, "dart point; dart tip; dart end; end of dart; point of dart; tip of dart"},
-    {{UnderBust}, "under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; ribcage"},
+    {{UnderBust}, "under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
+                  "ribcage; bra line; bra band; below boob"},
     {{Dart}, "dart; bust dart"},
     {{Dart, Waist}, "waist dart"},
     {{Dart, Shoulder}, "shoulder dart"},
     {{Back, Blades}, "shoulder blade; blade; upper back; between shoulder blade; blade bone"},
-    {{Waist}, "waist; waistline; waist line; waist seam; natural waist; waist edge"},
+    {{Waist}, "waist; waistline; waist line; natural waist; round middle; around middle"},
+    {{Waist, Seam}, "waist seam; waist edge"},
+    {{Waist, High}, "long waist"},
+    {{Waist, Low}, "short waist"},
+    {{Front, Waist}, "belly; stomach; tummy; midriff"},
+    {{Front, Waist, Full}, "belly stick out; stomach stick out; tummy stick out; big belly; big tummy; big stomach; "
+                           "round belly; round tummy; round stomach"},
     {{Back, Waist}, "lower back; small of back; back of waist"},
     {{Back, Waist, Hollow}, "sway back; swayback; hollow back"},
     {{Hem}, "hem; lower edge; bottom; bottom edge; hemline"},
     {{Side}, "side; flank"},
+    {{One, Side, Seam}, "left side seam; right side seam; one side seam"},
     {{Side, Seam}, "side seam; underarm seam"},
     {{Centre}, "centre; center; middle; centre line; centre seam; center seam"},
-    {{Centre, Front}, "cf; between breast; between bust; between bust point; breast bone"},
+    {{Centre, Front}, "cf; between breast; between boob; between bust; between bust point; breast bone"},
     {{Centre, Back}, "cb; opening; back opening; fastening; zip; spine; back seam"},
     {{Front}, "front; before"},
     {{Back}, "back; behind; rear"},
     // Where.
     {{Seam}, "seam"},
-    {{AllRound}, "all round; all around; everywhere; all way round; all way around; right round; all over; round whole"},
+    {{AllRound}, "all round; all around; everywhere; all way round; all way around; right round; all over; round "
+                 "whole"},
     {{Across}, "across; horizontal; crosswise; level; from side to side"},
     {{Upright}, "upright; vertical; lengthwise; up and down"},
-    {{Above}, "above; high on; high up on"},
-    {{Below}, "below; under; beneath; underneath; just under"},
-    {{One}, "one; left; right; single; lopsided; uneven; one side; one only; crooked"},
+    {{Above}, "above; well above; high on; high up on"},
+    {{Below}, "below; under; beneath; underneath; just under; just below; well below; well under"},
+    {{One}, "one; left; right; single; lopsided; uneven; one side; left side; right side; left hand side; right hand "
+            "side; other side; one only; crooked; not straight; not level; not even; not vertical; not plumb"},
+    {{Buttons}, "button; button placket; placket; hook; popper; press stud"},
     {{Whole}, "whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
     // Too little cloth.
     {{Cuts}, "cut; cut in; dig; dig in; dig into; bite; bite in; bite into; press; press on; choke; rub; chafe; "
              "strangle; pinch; nip; saw; jab; hurt; scratch; throttle; cut into"},
-    {{Tight}, "tight; tighter; small; snug; strain; pull; pull across; drag; stretch; burst; squeeze; squash; "
-              "constrict; bind; no room; not close; not meet; cannot close; cannot breathe; let out; more room; "
-              "need room; let; not enough; not enough room; skimpy; out; taut; wont close; wont meet; doesnt close; "
-              "doesnt meet; dont meet; dont close; too little"},
+    {{Tight}, "tight; tighter; tightness; small; snug; strain; pull; pull across; drag; stretch; burst; squeeze; "
+              "squash; squash flat; press flat; flatten; constrict; restrict; bind; no room; no ease; not much room; "
+              "little room; not close; not meet; not button; not fasten; not zip; cannot close; cannot meet; cannot "
+              "button; cannot fasten; cannot zip; cannot breathe; barely close; hardly close; barely meet; hardly "
+              "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
+              "enough ease; skimpy; taut; too little"},
+    {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
+    {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
-    {{Short}, "short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little length"},
-    {{High}, "high; higher; sit high; too far up"},
+    {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
+              "length; not reach; not cover; not come down"},
+    {{High}, "high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
               "come up; arch; arch up; shift up; work up; travel up; tip up"},
     // Too much cloth.
-    {{Gapes}, "gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; "
-              "float; flap; wing; wing out; lift off; come away; away; gaposis; yawn; stand open; pop up; pop out; flare"},
-    {{Loose}, "loose; looser; baggy; bag; bag out; slack; big; large; roomy; excess; surplus; spare; too much; much cloth; "
-              "much fabric; room; too much room; bulky; take in; taken in; took in; take; pin out; pinch out; come in; "
-              "empty; billow; extra; droopy; blouse; floppy; limp; pin in"},
+    {{Gapes}, "gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; float; "
+              "flap; wing; wing out; lift off; come away; away; gaposis; yawn; stand open; pop up; pop out; flare; "
+              "not touch; not hug"},
+    {{Loose}, "no shape; not close enough; space; ease; loose; looser; baggy; bag; bag out; slack; big; large; roomy; excess; surplus; spare; too much; much "
+              "cloth; much fabric; room; too much room; bulky; take in; taken in; took in; take; pin out; pinch out; "
+              "come in; empty; billow; extra; droopy; blouse; floppy; limp; pin in; bagginess; looseness; fullness; "
+              "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
+              "out; mm out; inch out; out at each"},
     {{Wide}, "wide; wider; broad"},
-    {{Long}, "long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
-    {{Low}, "low; lower; raise; bring up; deep; sit low; hang low"},
-    {{Sags}, "sag; droop; drop; dip; hang down; drag down; collapse; slump; pool; hang"},
-    {{Falls}, "fall off; slip off; drop off; hang off; slide off; fall down; slip down; off shoulder; over arm; "
-              "past shoulder; fall over; fall"},
-    {{Bubbles}, "bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone"},
+    {{Long}, "past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
+    {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
+            "bra visible"},
+    {{Sags}, "sag; droop; drop; dip; hang down; drag down; collapse; slump; pool; puddle; hang"},
+    {{Falls}, "fall off; slip off; drop off; hang off; slide off; fall down; slip down; off shoulder; over arm; past "
+              "shoulder; fall over; fall; not stay on; not stay up"},
+    {{Bubbles}, "bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone; stretch out; "
+                "out of shape; lost shape; wavy"},
     {{Dimple}, "dimple; dent"},
     // Folds, places and figures.
-    {{Fold}, "fold; wrinkle; drag line; dragline; crease; ripple; pleat; tuck; line; roll; ridge; not flat; not lie flat; "
-             "not smooth; ruck; crumple; bunch; bunch up; wave; diagonal; slant; uneven cloth"},
+    {{Fold}, "fold; wrinkle; crease; ripple; pleat; tuck; line; roll; ridge; not flat; not lie flat; not smooth; "
+             "ruck; crumple; bunch; bunch up; wave; diagonal; slant; uneven cloth"},
     {{Forward}, "forward; to front; swing forward; swing to front; run forward; lean forward; tilt forward"},
-    {{Backward}, "backward; to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far back; "
-                 "far back; go back; lie back; move back; behind bone; swing backward; behind shoulder"},
+    {{Backward}, "backward; to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far "
+                 "back; far back; go back; lie back; move back; behind bone; swing backward; behind shoulder"},
     {{Hollow}, "hollow; sunken; concave; caved in"},
-    {{Full}, "full; fuller; larger; heavy; heavier; bigger; generous"},
+    {{Full}, "full; fuller; larger; heavy; heavier; bigger; generous; prominent; protrude; jut out; jut"},
     {{Flat}, "flat; smaller; flatter"},
     {{Round}, "round; hump; hunched; stoop; dowager; cushion; bump; curve"},
     {{Erect}, "erect; straight; over erect; straight back; upright posture"},
     {{Sloping}, "slope; steep"},
     {{Square}, "square"},
-    {{Apart}, "apart; far apart; wide apart; far out; too far out"},
-    {{Close}, "close; close together; together; near; far in"},
-    {{Reach}, "reach; arm forward; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; raise both arm; arm movement; hug"},
+    {{Apart}, "not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
+    {{Close}, "close; close together; closer together; closer; together; near; nearer; far in"},
+    {{Reach}, "reach; arm forward; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; "
+              "arm movement; hug"},
     {{Petite}, "petite; short upper body; short torso; short body; small frame; small person"},
 };
 // clang-format on
 
 constexpr std::string_view kArticles[] = {
-    "a",    "an",   "the",   "my",     "her",    "his",      "your", "our", "she",  "he",
-    "i",    "it",   "its",   "this",   "that",   "is",       "are",  "was", "were", "be",
-    "been", "very", "quite", "rather", "really", "slightly", "so",   "bit",
+    "a",  "an",  "the",  "my",   "her",   "his",    "your",   "our",      "she", "he",  "i",
+    "it", "its", "this", "that", "is",    "are",    "was",    "were",     "be",  "im",  "ive",
+    "am", "you", "been", "very", "quite", "rather", "really", "slightly", "so",  "bit", "both",
 };
 
 constexpr std::string_view kEmptyWords[] = {
-    "cross",      "grain",      "directly", "along",  "will",   "wont",   "run",    "lean",
-    "swing",      "tilt",       "thread",   "mostly", "use",    "used",   "person", "fit",
-    "fits",       "wear",       "worn",     "too",    "little", "and",    "or",     "but",
-    "on",         "at",         "in",       "of",     "to",     "by",     "with",   "from",
-    "for",        "into",       "over",     "up",     "down",   "off",    "just",   "there",
-    "here",       "when",       "where",    "while",  "as",     "cm",     "mm",     "inch",
-    "half",       "quarter",    "both",     "each",   "same",   "every",  "me",     "has",
-    "have",       "get",        "do",       "does",   "not",    "no",     "some",   "much",
-    "all",        "sit",        "lie",      "go",     "come",   "need",   "want",   "should",
-    "must",       "would",      "can",      "seem",   "look",   "feel",   "cloth",  "fabric",
-    "centimetre", "centimeter", "towards",  "toward", "around", "edge",   "point",  "girth",
-    "only",       "about",      "also",     "then",   "than",   "hers",   "them",   "they",
-    "these",      "those",      "part",     "place",  "area",   "body",   "after",  "through",
-    "between",    "against",    "if",       "far",    "make",   "makes",  "made",   "stand",
-    "show",       "sees",       "see",      "now",    "still",  "yet",    "more",   "less",
-    "self",       "any",        "who",      "which",  "what",   "why",    "how",    "being",
-    "lot",        "well",       "good",     "new",    "old",    "nearly", "almost", "always",
-    "often",
+    "as",         "got",      "length", "twist",  "yes",    "scoop",   "fill",    "cross",
+    "grain",      "directly", "along",  "will",   "run",    "lean",    "swing",   "tilt",
+    "thread",     "mostly",   "use",    "used",   "person", "wear",    "worn",    "too",
+    "little",     "on",       "at",     "in",     "of",     "to",      "by",      "with",
+    "from",       "for",      "into",   "over",   "up",     "down",    "off",     "just",
+    "there",      "here",     "when",   "where",  "while",  "cm",      "mm",      "inch",
+    "half",       "quarter",  "each",   "same",   "every",  "me",      "has",     "have",
+    "get",        "do",       "does",   "some",   "much",   "all",     "sit",     "lie",
+    "go",         "come",     "seem",   "look",   "feel",   "cloth",   "fabric",  "centimetre",
+    "centimeter", "towards",  "toward", "around", "edge",   "point",   "girth",   "only",
+    "about",      "also",     "then",   "hers",   "them",   "they",    "these",   "those",
+    "part",       "place",    "area",   "body",   "after",  "through", "between", "against",
+    "if",         "far",      "stand",  "show",   "sees",   "see",     "now",     "still",
+    "yet",        "self",     "any",    "who",    "which",  "what",    "why",     "how",
+    "being",      "lot",      "new",    "old",    "nearly", "almost",  "always",  "often",
+    "or",         "would",    "cannot", "barely", "hardly", "like",    "think",   "because",
+    "since",      "even",     "again",  "kind",   "sort",   "abit",    "lil",     "kinda",
+    "sorta",      "um",       "way",    "give",   "keep",   "start",
 };
+
+// clang-format off
+constexpr SpeechWords kSpeechWords[] = {
+    {Speech::Not, "not; no; no longer; never; without; neither; nor; nothing; none; instead of; not need; not want; "
+                  "not have to"},
+    {Speech::Fine, "fine; ok; okay; good; great; perfect; perfectly; nice; nicely; lovely; correct; correctly; "
+                   "properly; alright; all right; just right; look right; feel right; fit right; sit right; about "
+                   "right; comfortable; comfortably; smooth; smoothly; well; fit; fit well; happy; spot on; as should; where should"},
+    {Speech::Trouble, "bad; badly; poor; poorly; wrong; awful; terrible; horrible; ugly; weird; odd; funny; strange; "
+                      "problem; fault; uncomfortable; uncomfortably; unable; not able; not know; not sure; not understand; not like; not only; not just"},
+    {Speech::Enough, "enough"},
+    {Speech::Wish, "need; need to; want; wish; prefer; should; should not; must; must not; ought; has to; have to; "
+                   "make; plz; pls; please; would like; id like; could; can; bring; shift"},
+    {Speech::Less, "less"},
+    {Speech::More, "more"},
+    {Speech::Than, "than; compared to; compared with; in comparison to"},
+    {Speech::And, "and; plus"},
+    {Speech::But, "but; however; although; though; whereas"},
+    {Speech::Except, "except; except for; apart from"},
+    {Speech::Sleeve, "sleeve; cuff; elbow; wrist; sleeve cap; sleeve head; forearm"},
+    {Speech::BelowWaist, "hip; bum; backside; buttock; trousers; pants; skirt; leg; thigh; crotch; knee"},
+};
+
+// What an apostrophe, a past tense or a hasty pen hides.
+constexpr OtherForm kOtherForms[] = {
+    {"isnt", "not"},         {"arent", "not"},     {"wasnt", "not"},      {"werent", "not"},
+    {"doesnt", "not"},       {"dont", "not"},      {"didnt", "not"},      {"wont", "not"},
+    {"hasnt", "not"},        {"havent", "not"},    {"aint", "not"},       {"neednt", "not"},
+    {"shouldnt", "should not"}, {"mustnt", "must not"}, {"cant", "cannot"}, {"couldnt", "cannot"},
+    {"pinched", "pinch out"}, {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
+    {"lose", "loose"}, {"goes", "go"}, {"huge", "big"}, {"massive", "big"}, {"enormous", "big"},
+};
+
+constexpr std::string_view kComparatives[] = {
+    "longer",  "shorter", "wider",  "narrower", "narrow", "higher",  "lower",   "tighter", "looser",
+    "bigger",  "larger",  "fuller", "smaller",  "deeper", "closer",  "nearer",  "broader", "further",
+    "farther", "flatter",
+};
+
+constexpr Mended kMendedSights[] = {
+    {Long, Short},   {Short, Long},   {High, Low},      {Low, High},   {Wide, Narrow},
+    {Narrow, Wide},  {Tight, Loose},  {Loose, Tight},   {Full, Tight}, {Flat, Loose},
+    {Rides, Low},
+    {Apart, Close},  {Close, Apart},  {Forward, Backward}, {Backward, Forward},
+};
+// clang-format on
 
 }  // namespace
 
@@ -134,5 +203,13 @@ std::span<const Saying> vocabulary() { return kVocabulary; }
 std::span<const std::string_view> articles() { return kArticles; }
 
 std::span<const std::string_view> empty_words() { return kEmptyWords; }
+
+std::span<const SpeechWords> speech_words() { return kSpeechWords; }
+
+std::span<const std::string_view> comparatives() { return kComparatives; }
+
+std::span<const OtherForm> other_forms() { return kOtherForms; }
+
+std::span<const Mended> mended_sights() { return kMendedSights; }
 
 }  // namespace blockwright

@@ -40,6 +40,7 @@ enum class Concept : unsigned {
   Below,
   One,
   Whole,
+  Buttons,
   // What is seen.
   Cuts,
   Gapes,
@@ -79,9 +80,19 @@ inline constexpr unsigned kConceptCount = static_cast<unsigned>(Concept::Count);
 class Concepts {
  public:
   void add(Concept one) { bits_ |= bit(one); }
+  void add(const Concepts& others) { bits_ |= others.bits_; }
   [[nodiscard]] bool has(Concept one) const { return (bits_ & bit(one)) != 0; }
   void remove(Concept one) { bits_ &= ~bit(one); }
   [[nodiscard]] bool empty() const { return bits_ == 0; }
+  [[nodiscard]] bool has_any(bool (*of_kind)(Concept)) const { return !only(of_kind).empty(); }
+  /// Those of one kind.
+  [[nodiscard]] Concepts only(bool (*of_kind)(Concept)) const {
+    Concepts some;
+    for (unsigned i = 0; i < kConceptCount; ++i) {
+      if (has(Concept{i}) && of_kind(Concept{i})) some.add(Concept{i});
+    }
+    return some;
+  }
 
  private:
   static constexpr std::uint64_t bit(Concept one) {
@@ -107,27 +118,44 @@ std::span<const std::string_view> articles();
 /// Words that say nothing of a fault where no longer words hold them: "in", "too".
 std::span<const std::string_view> empty_words();
 
-/// Words that are named as not understood, at most.
-inline constexpr std::size_t kMostUnknown = 5;
-
-/// What was said, understood.
-struct Understood {
-  Concepts concepts;
-  BodySide side = BodySide::Both;
-  std::vector<std::string> unknown;
+/// What a word does to the words around it.
+enum class Speech {
+  None,        ///< nothing: it has a meaning of its own, or none
+  Not,         ///< what follows is not there
+  Fine,        ///< nothing is wrong with it
+  Enough,      ///< "not long enough" is short
+  Wish,        ///< what follows is wanted, not seen
+  Less,        ///< "less tight" is wanted where it is tight
+  More,        ///< "more fitted" is wanted where it is loose
+  Than,        ///< what follows is what it is judged by
+  Trouble,     ///< something is wrong, not said what
+  And,         ///< another clause may follow
+  But,         ///< another clause follows
+  Except,      ///< the same, of what is otherwise
+  Sleeve,      ///< what a bodice does not have
+  BelowWaist,  ///< where a bodice has ended
 };
-Understood understood(std::string_view said);
+struct SpeechWords {
+  Speech speech;
+  std::string_view words;  ///< with "; " between
+};
+std::span<const SpeechWords> speech_words();
+/// Words that are wished for rather than seen, where something is to be done: "longer".
+std::span<const std::string_view> comparatives();
+/// Words that are written here in another way: "isn't" is "not".
+struct OtherForm {
+  std::string_view typed;  ///< in small letters, without apostrophes
+  std::string_view words;
+};
+std::span<const OtherForm> other_forms();
+
+/// Two sights of which one is what mends the other: who wants it longer sees it short.
+struct Mended {
+  Concept wanted, seen;
+};
+std::span<const Mended> mended_sights();
 
 /// The items of a list with "; " between.
 std::vector<std::string_view> listed(std::string_view words);
-/// The words of a text in small letters, without what is at their ends: "gaping" and "gapes" are
-/// one word.
-struct SaidWord {
-  std::string stem;
-  std::string typed;
-};
-std::vector<SaidWord> said_words(std::string_view text);
-/// The same without the articles.
-std::vector<SaidWord> plain_words(std::string_view text);
 
 }  // namespace blockwright

@@ -1,0 +1,169 @@
+#include "terms.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace blockwright {
+namespace {
+
+using Stems = std::vector<std::string>;
+
+struct Sense {
+  Concepts concepts;
+  Speech speech = Speech::None;
+};
+
+/// The vocabulary by its words.
+struct Lexicon {
+  std::map<Stems, Sense> sayings;
+  std::vector<std::string> empty;
+  std::vector<std::string> single;  ///< words that are a saying each
+  std::size_t longest = 1;
+};
+
+void add_sayings(Lexicon& lexicon, std::string_view sayings, const Sense& sense) {
+  for (const std::string_view words : listed(sayings)) {
+    Stems stems;
+    for (const SaidWord& word : plain_words(words)) stems.push_back(word.stem);
+    lexicon.longest = std::max(lexicon.longest, stems.size());
+    if (stems.size() == 1) lexicon.single.push_back(stems.front());
+    lexicon.sayings.emplace(stems, sense);
+  }
+}
+
+Lexicon made_lexicon() {
+  Lexicon lexicon;
+  for (const Saying& saying : vocabulary()) {
+    Sense sense;
+    for (const Concept one : saying.means) sense.concepts.add(one);
+    add_sayings(lexicon, saying.words, sense);
+  }
+  for (const SpeechWords& some : speech_words())
+    add_sayings(lexicon, some.words, {{}, some.speech});
+  for (const std::string_view word : empty_words()) {
+    lexicon.empty.push_back(said_words(word).front().stem);
+  }
+  return lexicon;
+}
+
+const Lexicon& lexicon() {
+  static const Lexicon made = made_lexicon();
+  return made;
+}
+
+/// One letter wrong, missing, too many, or two changed places.
+bool is_slip(std::string_view typed, std::string_view word) {
+  const auto same =
+      static_cast<std::size_t>(std::ranges::mismatch(typed, word).in1 - typed.begin());
+  const std::string_view a = typed.substr(same), b = word.substr(same);
+  if (a.empty() || b.empty()) return a.size() + b.size() == 1;
+  if (a.substr(1) == b.substr(1) || a.substr(1) == b || a == b.substr(1)) return true;
+  return a.size() > 1 && b.size() > 1 && a[0] == b[1] && a[1] == b[0] && a.substr(2) == b.substr(2);
+}
+
+/// The word that a slip of the pen most likely means; itself if there is none.
+std::string mended(const std::string& stem) {
+  constexpr std::size_t shortest = 5;  // shorter ones resemble too many
+  if (stem.size() < shortest) return stem;
+  for (const std::string& word : lexicon().single) {
+    if (word.size() >= shortest && is_slip(stem, word)) return word;
+  }
+  return stem;
+}
+
+bool is_known(const std::string& stem) {
+  return lexicon().sayings.contains({stem}) ||
+         std::ranges::find(lexicon().empty, stem) != lexicon().empty.end();
+}
+
+bool is_one_of(const std::string& stem, std::initializer_list<std::string_view> stems) {
+  return std::ranges::find(stems, stem) != stems.end();
+}
+
+bool is_mover(const SaidWord& word) {
+  return is_one_of(word.stem, {"tak", "let", "bring", "mov", "pin", "pinch", "shift"});
+}
+
+bool is_way_out(const SaidWord& verb, const SaidWord& word) {
+  const bool moves = is_one_of(verb.stem, {"bring", "mov", "shift"});
+  return is_one_of(word.stem, {"in", "out", "up", "down", "off"}) ||
+         (moves && is_one_of(word.stem, {"forward", "backward", "back"}));
+}
+
+/// "let the waist darts out" is "let out the waist darts"; "move my arms up" stays.
+void join_moves(std::vector<SaidWord>& words) {
+  constexpr std::ptrdiff_t furthest = 6;
+  for (auto verb = words.begin(); verb != words.end(); ++verb) {
+    if (!is_mover(*verb)) continue;
+    const auto next = verb + 1;
+    const auto end = next + std::min(furthest, words.end() - next);
+    const auto particle = std::find_if(next, end, [&](const SaidWord& word) {
+      return word.after_pause || is_mover(word) || is_way_out(*verb, word) ||
+             is_one_of(word.stem, {"arm", "and", "but"});
+    });
+    if (particle == end || particle->after_pause) continue;
+    if (is_way_out(*verb, *particle)) std::rotate(next, particle, particle + 1);
+  }
+}
+
+bool is_comparative_word(const SaidWord& word) {
+  return std::ranges::find(comparatives(), word.stem) != comparatives().end();
+}
+
+/// Reads the words one term after the other.
+class TermReader {
+ public:
+  explicit TermReader(std::string_view said) : words_(plain_words(said)) {
+    for (SaidWord& word : words_) word.stem = is_known(word.stem) ? word.stem : mended(word.stem);
+    join_moves(words_);
+  }
+
+  Terms read() const {
+    Terms terms;
+    for (std::size_t at = 0; at < words_.size(); at += terms.back().words.size()) {
+      terms.push_back(term_at(at));
+    }
+    return terms;
+  }
+
+ private:
+  /// How many words from there are in one clause.
+  [[nodiscard]] std::size_t most_at(std::size_t at) const {
+    const std::size_t longest = std::min(lexicon().longest, words_.size() - at);
+    for (std::size_t count = 1; count < longest; ++count) {
+      if (words_[at + count].after_pause) return count;
+    }
+    return longest;
+  }
+
+  [[nodiscard]] Term term_at(std::size_t at) const {
+    const auto first = words_.begin() + static_cast<std::ptrdiff_t>(at);
+    if (is_said_to_be_right(at)) return {{}, Speech::Fine, {*first}};
+    for (std::size_t count = most_at(at); count > 0; --count) {
+      const std::vector<SaidWord> some(first, first + static_cast<std::ptrdiff_t>(count));
+      Stems stems;
+      for (const SaidWord& word : some) stems.push_back(word.stem);
+      const auto found = lexicon().sayings.find(stems);
+      if (found == lexicon().sayings.end()) continue;
+      const bool compares = std::ranges::any_of(some, is_comparative_word);
+      return {found->second.concepts, found->second.speech, some, compares};
+    }
+    return {{}, Speech::None, {*first}, false, !is_known(first->stem)};
+  }
+
+  /// "The neck is right", at the end of a clause, is no side.
+  [[nodiscard]] bool is_said_to_be_right(std::size_t at) const {
+    const bool after_not = at > 0 && words_[at - 1].stem == "not";
+    if (words_[at].stem != "right" || !(words_[at].after_is || after_not)) return false;
+    return at + 1 == words_.size() || words_[at + 1].after_pause ||
+           is_one_of(words_[at + 1].stem, {"and", "but"});
+  }
+
+  std::vector<SaidWord> words_;
+};
+
+}  // namespace
+
+Terms terms_of(std::string_view said) { return TermReader(said).read(); }
+
+}  // namespace blockwright

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "clauses.hpp"
+
+namespace blockwright {
+
+/// Words that are named as not understood, at most.
+inline constexpr std::size_t kMostUnknown = 5;
+
+/// What was said, understood.
+struct Understood {
+  Concepts concepts;
+  BodySide side = BodySide::Both;
+  std::vector<std::string> unknown;
+  std::vector<std::string> stems;    ///< of the words that name a fault
+  SaidOf set_aside = SaidOf::Fault;  ///< the first clause that names none: of what it is
+};
+Understood understood(std::string_view said);
+
+/// What a saying of the table means, word for word.
+Concepts meaning_of(std::string_view saying);
+
+}  // namespace blockwright
