@@ -69,9 +69,9 @@ struct MovedAlone {
   std::vector<MovedPoint> places;
 };
 
-std::vector<MovedAlone> moved_alone(const Pattern& alone, const Pattern& block) {
+std::vector<MovedAlone> moved_alone(const FittedPattern& fitted, const Pattern& block) {
   std::vector<MovedAlone> moved;
-  for (const Piece& piece : alone.pieces) {
+  for (const Piece& piece : fitted.pattern.pieces) {
     const Piece* was = earlier_version(piece, block);
     if (was == nullptr || piece.kind == nullptr) continue;
     moved.push_back({&piece, moved_places(piece, *was, laid_under(piece, *was, Alignment::Still))});
@@ -98,7 +98,7 @@ struct PlaceAlone {
 };
 
 std::vector<PlaceAlone> places_of(const Correction& correction, const Pattern& block) {
-  const Pattern alone = apply_corrections(block, {correction}).pattern;
+  const FittedPattern alone = apply_corrections(block, {correction});
   const std::vector<MovedAlone> moved = moved_alone(alone, block);
   std::vector<PlaceAlone> found;
   for (const auto& [piece, places] : moved) {
