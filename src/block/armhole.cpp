@@ -33,6 +33,7 @@ constexpr double kLeastOffset = 0.001;
 // armhole then lies within 20 mm of the across line, and is mostly within 2 mm as wide.
 constexpr Angle kMostHeadingOut = Angle::degrees(6.0);
 constexpr Angle kMostHeadingIn = Angle::degrees(10.0);
+
 // The turn to the right, in radians, from a to b.
 double right_turn(Vec a, Vec b) { return -turn_between(a, b).radians(); }
 

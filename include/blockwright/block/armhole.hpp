@@ -12,6 +12,7 @@ namespace blockwright {
 inline constexpr double kUpperArmholeEvenness = 0.35;
 /// It leans at most this share of what the lower armhole has turned by then. Ours, by eye.
 inline constexpr double kMostArmholeLean = 0.8;
+
 /// The sleeve's notches lie this share of their own armhole from the underarm, so that a sleeve cap
 /// finds them well below its middle. About a third: common practice; the numbers are ours.
 inline constexpr double kFrontNotchShare = 0.35;

@@ -61,8 +61,8 @@ struct FullBust {
 /// The turn that opens `width` mm across at a bust point from which the hinge lies `hinge` away:
 /// (width, -drop) = (1 - Rot(turn)) hinge. To first order turn = width / hinge.y and drop = width
 /// hinge.x / hinge.y. A negative width overlaps (the small-bust move). Exact to rounding. Requires:
-/// hinge.y > 0 and |width| < hinge.y. An overlap beyond what
-/// the hinge reaches is the widest that it reaches.
+/// hinge.y > 0 and |width| < hinge.y. An overlap beyond what the hinge reaches is the widest that
+/// it reaches.
 /// Source: plane geometry; the trade's worked numbers in tests/fit.
 FullBust full_bust(double width, Vec hinge);
 

@@ -29,9 +29,9 @@ inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
 /// 1. Straight strokes stay straight. 2. A curve keeps its angle to the straight edge or dart leg
 /// that it meets: it is still square where it was square. 3. A joint of two curves stays smooth.
 /// 4. Strokes whose ends and directions did not change are the same to the last bit.
-/// 5. The armhole leans to the centre at the across point as far as the shoulder point asks for, so
-/// that its upper part bends one way, and the front neckline gives up its right angle at the
-/// shoulder as far as it must to turn one way, both as they are drafted.
+/// 5. The armhole is drawn anew as a whole, as it is drafted through its new points, and the front
+/// neckline gives up its right angle at the shoulder as far as it must to turn one way, as it is
+/// drafted.
 /// 6. Darts keep how far their stitching stops short of the apex; peaks are drawn anew.
 /// Requires: the six edges of a drafted half piece in their order, none of them empty.
 class Redrawing {
