@@ -130,11 +130,12 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
 struct Line {
   std::string_view name;
   ShortList<CorrectionRow, 5> longer, shorter;
-  double times = 1.0;
+  bool is_girth = false;  ///< of both halves
 
-  [[nodiscard]] double share_of(CorrectionRow row) const {
-    if (longer.contains(row)) return times;
-    return shorter.contains(row) ? -times : 0.0;
+  [[nodiscard]] double share_of(const Effect& effect) const {
+    const double times = is_girth && effect.side == BodySide::Both ? 2.0 : 1.0;
+    if (longer.contains(effect.row)) return times;
+    return shorter.contains(effect.row) ? -times : 0.0;
   }
 };
 
@@ -151,7 +152,7 @@ constexpr Line kLines[] = {
     {"front.waist dart",
      {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
      {SmallerBust}},
-    {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, 2.0},
+    {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, true},
     {"side seam",
      {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
      {UnderarmLower, ShoulderPointLower, ArmholeLarger, ShouldersTakenUp}},
@@ -163,7 +164,7 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
     double sum = 0.0;
     int count = 0;
     for (const Effect& effect : effects) {
-      const double share = line.share_of(effect.row);
+      const double share = line.share_of(effect);
       if (share == 0.0 || effect.by == 0.0) continue;
       sum += share * effect.by;
       rows += (count++ > 0 ? ", " : "") + words_of(effect) + ", " + amount_of(effect);

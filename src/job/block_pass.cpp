@@ -160,6 +160,7 @@ void judge_draft(BlockRun& run) {
 void judge_corrected(BlockRun& run) {
   add(run.problems, run.fitted.remarks);
   add(run.problems, told_by_new_tape(run));
+  add(run.problems, less_than_the_body(run));
   add(run.problems, check_pattern(run.fitted.pattern));
   errors_first(run.problems);
 }

@@ -89,6 +89,9 @@ BlockSource block_source(const Job& job, FileStore& files);
 /// Warns of corrections that a newer tape session has some of, with the sum that is made of them
 /// (new_tape_sums.hpp), until the file says what becomes of them (code "fit.explained").
 Problems told_by_new_tape(const BlockSource& source);
+/// Warns of a bust line, waist or neckline that the corrections have made smaller than the body
+/// (code "fit.below_body").
+Problems less_than_the_body(const BlockRun& run);
 
 /// What is said of a drafted block: the tape, the checks, and the pieces as they will be printed.
 void judge_draft(BlockRun& run);

@@ -177,6 +177,14 @@ TEST_CASE("One breast fuller: two fronts, equal at the centre, the back as it wa
   CHECK(fitted.pattern.piece("front_left").edge("centre_front").role == EdgeRole::Seam);
 }
 
+TEST_CASE("On a girth a correction of one side counts half of what both sides do") {
+  // 8 mm off one half of the waist, and 8 mm off each: 24 mm.
+  const FittedPattern fitted = apply_rows(usual_block(), {row(44, 8, BodySide::Right), row(44, 8)});
+  const auto said = std::ranges::find(fitted.remarks, "fit.same_line", &Problem::code);
+  REQUIRE(said != fitted.remarks.end());
+  CHECK_THAT(said->message.plain(), Catch::Contains("together about -24 mm"));
+}
+
 TEST_CASE("Chains, voids, limits and sums are told") {
   const Pattern& block = usual_block();
   CHECK(warns_of(apply_rows(block, {row(5, 4), row(23, 4)}), "fit.chain", 5));

@@ -171,6 +171,25 @@ TEST_CASE("A correction so large that no tape would do in its place is applied a
   CHECK(report["corrections"][0]["doubts"]["would_do"] == 366.0);
 }
 
+TEST_CASE("A pattern that the corrections make smaller than she is is warned of") {
+  const auto said_of = [](const std::string& words) {
+    MemoryFiles files = files_here();
+    std::string said;
+    for (const Problem& problem : run_fit(adding(words), files).problems) {
+      if (problem.code == "fit.below_body") said += to_text(problem) + "\n";
+    }
+    return said;
+  };
+  // The waist is drafted with 2.5 cm of ease over 74: 1.0 on each half leaves 74.5, 1.5
+  // leaves 73.5.
+  CHECK(said_of("take_in centre_back 1.0 per_half").empty());
+  const std::string said = said_of("take_in centre_back 1.5 per_half");
+  CHECK_THAT(said, Catch::Contains("the waist has 73.5 cm, and she has 74 cm"));
+  CHECK(std::ranges::count(said, '\n') == 1);
+  // 37 round the neck base, and 2.5 for the tape: narrowed by as much.
+  CHECK_THAT(said_of("narrow side_neck 1.3"), Catch::Contains("the neckline has"));
+}
+
 TEST_CASE("draft applies corrections and tells them; --toile draws an older version") {
   MemoryFiles files = files_here();
   done(adding("lower front_neck 1.0"), files);
