@@ -167,7 +167,8 @@ JobResult compared(const CompareJob& job, FileStore& files) {
                         version_of(runs.back()),
                         moved_points(runs, job.align),
                         runs.back().unit,
-                        {}};
+                        {},
+                        result.problems};
   if (!has_errors(result.problems)) {
     comparison.files = write_overlay(job, runs, comparison, files);
   } else {
