@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <iterator>
 #include <tuple>
 
@@ -67,8 +66,8 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
-  std::string given;       ///< the amount as it was given; empty where several were added
-  HollowShares hollows{};  ///< what it changed of them
+  std::string given;  ///< the amount as it was given; empty where several were added
+  Hollows hollows{};  ///< what it changed of them
 
   [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
   // What makes corrections one: their amounts are added.
@@ -178,11 +177,11 @@ void carry_out(Halves& halves, Job& job) {
   HalfBlock& here = side == BodySide::Left ? left : halves.right;
   HalfBlock& there = &here == &left ? halves.right : left;
   const auto before = fit_lengths(here, there);
-  const HollowShares hollows = hollow_shares(here);
+  const Hollows hollows = hollows_of(here);
   const std::vector<Law> laws = laws_of(here, job);
   here = applied(here, job);
   if (side == BodySide::Both && !halves.alike()) there = applied(there, job);
-  std::ranges::transform(hollow_shares(here), hollows, job.hollows.begin(), std::minus());
+  job.hollows = hollows_of(here) - hollows;
   for (const FitLength& is : fit_lengths(here, there)) {
     MovedLength length = compared(before, is);
     predict(length, laws, side);

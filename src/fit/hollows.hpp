@@ -10,19 +10,25 @@ namespace blockwright {
 
 // How hollow corrections leave necklines and armholes.
 
-/// Of an armhole or a neckline, its hollow as a share of the straight line between its ends: of
-/// front armhole, back armhole, front neckline, back neckline.
-using HollowShares = std::array<double, 4>;
-HollowShares hollow_shares(const HalfBlock& half);
+/// What is judged of them.
+struct Hollows {
+  /// Hollows as shares of the straight line between the ends: of front armhole, back armhole, front
+  /// neckline, back neckline.
+  std::array<double, 4> shares{};
+  double hook = 0.0;  ///< turn_at_end() of the front neckline
+
+  Hollows operator-(const Hollows& other) const;
+};
+Hollows hollows_of(const HalfBlock& half);
 
 /// What one correction did to them.
 struct HollowChange {
   std::string correction;  ///< words_of() it
-  HollowShares by{};
+  Hollows by{};
 };
 
-/// Warnings of lines that corrections have made too flat or too deep ("fit.curve"), each of the
-/// correction that did most of it.
+/// Warnings of lines that corrections have made too flat or too deep, and of a front neckline with
+/// a hook ("fit.curve"), each of the correction that did most of it.
 Problems judge_hollows(const Redrawn& half, const std::vector<HollowChange>& corrections);
 
 }  // namespace blockwright

@@ -1,5 +1,6 @@
 #include "blockwright/block/neckline.hpp"
 #include "blockwright/geometry/path.hpp"
+#include "blockwright/geometry/solve.hpp"
 #include "fit/fit_people.hpp"
 #include "hollows.hpp"
 #include "support/each.hpp"
@@ -50,10 +51,36 @@ std::string said_of(Opened HalfBlock::*piece, BlockEdge edge, double share) {
   return problems.empty() ? "" : problems.front().message.plain();
 }
 
+/// A neckline nearly straight to a corner of its end tangents 20 mm off the centre front; the
+/// nearer its last handle reaches to that, the less of its turn it makes at its end.
+Path with_hook(double reach) {
+  const Point side_neck{60.0, 80.0}, corner{20.0, 0.0};
+  return Path(
+      {corner_curve(side_neck, corner - side_neck, {0.0, 0.0}, {-1.0, 0.0}, Ends{0.6, reach})});
+}
+
+/// One that makes this share of its turn within 15 mm of its end.
+Path with_turn_at_end(double share) {
+  const auto less = [&](double reach) { return share - turn_at_end(with_hook(reach)); };
+  return with_hook(solve_between(less, {0.1, 0.9}, 1e-9));
+}
+
+/// What is said of a front with that neckline, or of such a front before and after a correction.
+Problems said_of_neckline(const Path& before, const Path& after) {
+  const auto with = [](const Path& neckline) {
+    HalfBlock half = halves_of(usual_block()).right;
+    half.front.edges[index_of(BlockEdge::Neckline)].stretches = {neckline};
+    return half;
+  };
+  const HalfBlock was = with(before), is = with(after);
+  return judge_hollows({was, is}, {{"front neck lower", {}}});
+}
+
 /// Of the hollows, the first that is warned of.
 std::optional<Problem> hollow_warning(const FittedPattern& fitted) {
   const auto found = std::ranges::find_if(fitted.remarks, [](const Problem& problem) {
-    return problem.code == "fit.curve" && has(problem.message.plain(), "has become");
+    const std::string text = problem.message.plain();
+    return has(text, "has become") || has(text, "runs nearly straight");
   });
   return found == fitted.remarks.end() ? std::nullopt : std::optional(*found);
 }
@@ -123,6 +150,44 @@ TEST_CASE("A line is called nearly straight or very hollow beyond its limits and
     CHECK(said_of(piece, edge, most - 0.001).empty());
     CHECK(has(said_of(piece, edge, most + 0.001), "has become very hollow"));
   }
+}
+
+TEST_CASE("A front neckline that turns by more than 0.7 at its end has a hook", "[kMostHook]") {
+  const Path round = with_hook(0.9);
+  const auto is_told = [&](double share) {
+    const Path neckline = with_turn_at_end(share);
+    REQUIRE(turn_at_end(neckline) == Approx(share).margin(1e-6));
+    const Problems problems = said_of_neckline(round, neckline);
+    return !problems.empty() && has(problems.front().message.plain(), "runs nearly straight");
+  };
+  CHECK_FALSE(is_told(0.695));
+  CHECK(is_told(0.705));
+  // What was so before is no correction's doing.
+  CHECK(said_of_neckline(with_turn_at_end(0.72), with_turn_at_end(0.72)).empty());
+}
+
+TEST_CASE("A straightened neckline is told with its correction and the lengths that may be off") {
+  int hooked = 0;
+  for (const Pattern& block : each_block(3)) {
+    for (const double by : {12.0, 15.0}) {
+      const Outcome got =
+          outcome(block, {{numbered(18), 1, by, AmountAs::Length, BodySide::Both, ""},
+                          {numbered(1), 1, 5.0, AmountAs::Length, BodySide::Both, ""}});
+      if (!got.fitted) continue;
+      for (const Problem& problem : got.fitted->remarks) {
+        if (!has(problem.message.plain(), "runs nearly straight")) continue;
+        ++hooked;
+        CHECK(problem.where == "upper chest taken in");
+        CHECK(problem.measurements ==
+              std::vector<std::string>{"front_waist_length", "side_neck_to_waist"});
+        CHECK(has(problem.hint.plain(),
+                  "measure front waist length and side neck to waist again: "
+                  "one of them may be off by about"));
+        CHECK(turn_at_end(got.fitted->pattern.piece("front").edge("neckline").path) > 0.7);
+      }
+    }
+  }
+  CHECK(hooked >= 3);
 }
 
 TEST_CASE("No usual amount of a row makes a line too flat or too deep") {
