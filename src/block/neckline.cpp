@@ -34,6 +34,9 @@ constexpr double kBackBendsMore = 1.8;
 constexpr FreeFullness kFrontSide{0.40, 0.20, 0.75};
 constexpr FreeFullness kBackCentre{0.60, 0.35, 0.93};
 
+// A finger's breadth of neckline, in mm.
+constexpr double kEndOfNeckline = 15.0;
+
 // The ways from a neckline's ends to the corner of its end tangents, where they lie ahead.
 struct NeckCorner {
   double side = 0.0, centre = 0.0, sine = 1.0;
@@ -78,6 +81,13 @@ double neckline_room(Point from, Vec leaving, Point to, Vec arriving) {
 Vec neckline_leaving(Point from, Vec wished, Point to, Vec arriving, double least) {
   if (neckline_room(from, wished, to, arriving) >= least) return wished;
   return unit(to - least * dot(to - from, arriving) * arriving - from);
+}
+
+double turn_at_end(const Path& neckline) {
+  const double along = std::fmax(length(neckline) - kEndOfNeckline, 0.0);
+  const Vec last = tangent_at_length(neckline, along), arrives = end_tangent(neckline);
+  const double whole = turn_between(start_tangent(neckline), arrives).radians();
+  return whole == 0.0 ? 0.0 : turn_between(last, arrives).radians() / whole;
 }
 
 Necklines necklines(const NecklineEnds& front, const NecklineEnds& back) {

@@ -39,7 +39,8 @@ double straight_from(const Opened& open, Point apex, std::size_t edge, Vec along
   return kMiddle * closed_length(open.edges[edge]);
 }
 
-double usual_along(const Opened& open, Point apex, const Aim& aim) {
+double usual_along(const Opened& open, Point apex, const Aim& aim,
+                   std::optional<double> side_place) {
   const UsualPlace usual = aim.position->usual;
   if (usual == UsualPlace::AtNotch) return notch_along(open, aim.edge);
   if (usual == UsualPlace::UnderApex) return straight_from(open, apex, aim.edge, {0.0, 1.0});
@@ -47,25 +48,33 @@ double usual_along(const Opened& open, Point apex, const Aim& aim) {
   const double whole = closed_length(open.edges[aim.edge]);
   double place = kMiddle * whole;
   if (usual == UsualPlace::UnderUnderarm) {
-    place = std::min(kUnderUnderarm, kMostUnderUnderarm * whole);
+    place = side_place.value_or(usual_side_place(whole));
   } else if (usual == UsualPlace::OverWaist) {
     place = std::max(whole - kFrenchOverWaist, kLeastFrench * whole);
   }
   return from_trade_end(*aim.position, whole, place);
 }
 
+// The middle of the side, as a share of it; of the side as drafted, where a fitting has made it
+// longer or shorter at the underarm.
+double middle_of_side(double whole, std::optional<double> side_place) {
+  const double usual = usual_side_place(whole);
+  return kMiddle + (side_place.value_or(usual) - usual) / whole;
+}
+
 // A second waist dart may bar the way to the usual place on the side: then the nearest place that
 // the dart reaches on that half of the side, if there is one.
-double usual_or_nearest(const Opened& open, Point apex, const Aim& aim) {
+double usual_or_nearest(const Opened& open, Point apex, const Aim& aim,
+                        std::optional<double> side_place) {
   const UsualPlace usual = aim.position->usual;
-  const double along = usual_along(open, apex, aim);
+  const double along = usual_along(open, apex, aim, side_place);
   const bool low = usual == UsualPlace::OverWaist;
   if (!low && usual != UsualPlace::UnderUnderarm) return along;
   if (!barrier(open, apex, point_at(open, anchor_at(open, aim.edge, along)))) return along;
   const double whole = closed_length(open.edges[aim.edge]);
   const double wanted = from_trade_end(*aim.position, whole, along) / whole;
   const auto reached = nearest_reachable(open, apex, aim, wanted);
-  if (!reached || low != (*reached > kMiddle)) return along;
+  if (!reached || low != (*reached > middle_of_side(whole, side_place))) return along;
   return from_trade_end(*aim.position, whole, *reached * whole);
 }
 
@@ -140,7 +149,10 @@ std::optional<Aim> aim_at_dart(const Opened& open, DartSpot from, const std::str
 
 }  // namespace
 
-Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
+double usual_side_place(double side) { return std::min(kUnderUnderarm, kMostUnderUnderarm * side); }
+
+Aim aim_of(const Opened& open, DartSpot from, const std::string& to,
+           std::optional<double> side_place) {
   const PlaceWords words = place_words(to);
   const bool place_asked = words.fraction || words.distance;
   if (!place_asked) {
@@ -150,7 +162,7 @@ Aim aim_of(const Opened& open, DartSpot from, const std::string& to) {
   aim.position = &position_named(open, words.name);
   aim.edge = *find_edge(open, aim.position->edge);
   aim.along = place_asked ? asked_along(open, words, aim, open.piece.name + "." + to)
-                          : usual_or_nearest(open, open.at(from).apex, aim);
+                          : usual_or_nearest(open, open.at(from).apex, aim, side_place);
   look_for_dart(open, from, place_asked, aim);
   refuse_own_place(open, from, aim);
   return aim;

@@ -19,8 +19,10 @@ struct Aim {
 /// of shoulder and neckline, the notch of the armhole, 6 cm under the underarm, 4 cm over the waist
 /// (french), straight under the apex (waist), level with it (centre); on the side, where a second
 /// waist dart is in the way, the nearest place that the dart reaches on that half of the edge; or
-/// the dart that the edge already has about the apex. Throws "dart.unknown", "dart.place".
-Aim aim_of(const Opened& open, DartSpot from, const std::string& to);
+/// the dart that the edge already has about the apex. `side_place` as in PivotMove. Throws
+/// "dart.unknown", "dart.place".
+Aim aim_of(const Opened& open, DartSpot from, const std::string& to,
+           std::optional<double> side_place = {});
 
 /// True if a straight way meets another path further than 1e-6 mm from both of its own ends.
 bool meets(const Path& way, const Path& other);

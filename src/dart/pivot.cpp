@@ -82,7 +82,7 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
   Opened open = opened(pattern.pieces[from.piece]);
   const DartSpot spot = dart_named(open, from.name);
   const Point apex = open.at(spot).apex;
-  const Aim aim = aim_of(open, spot, to.name);
+  const Aim aim = aim_of(open, spot, to.name, move.side_place);
   require_reachable(open, spot, aim);
   const Angle by = angle_to_move(open.at(spot), move);
 

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "halves.hpp"
+#include "hollows.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -66,6 +67,7 @@ struct Job {
   RowMoves moves;
   std::string place;
   std::string given;  ///< the amount as it was given; empty where several were added
+  Hollows hollows{};  ///< what it changed of them
 
   [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
   // What makes corrections one: their amounts are added.
@@ -84,7 +86,8 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
            {}},
           moves_for(amount),
           place_of(amount),
-          amount.given};
+          amount.given,
+          {}};
 }
 
 void require_moderate(const Effect& effect) {
@@ -174,9 +177,11 @@ void carry_out(Halves& halves, Job& job) {
   HalfBlock& here = side == BodySide::Left ? left : halves.right;
   HalfBlock& there = &here == &left ? halves.right : left;
   const auto before = fit_lengths(here, there);
+  const Hollows hollows = hollows_of(here);
   const std::vector<Law> laws = laws_of(here, job);
   here = applied(here, job);
   if (side == BodySide::Both && !halves.alike()) there = applied(there, job);
+  job.hollows = hollows_of(here) - hollows;
   for (const FitLength& is : fit_lengths(here, there)) {
     MovedLength length = compared(before, is);
     predict(length, laws, side);
@@ -212,6 +217,16 @@ std::vector<MovedLength> lengths_of(const HalfBlock& drafted, const HalfBlock& h
   return lengths;
 }
 
+// What is to be said of a half by now, against what was drafted.
+Problems judge(const Redrawn& half, const std::vector<Job>& jobs) {
+  std::vector<HollowChange> changes;
+  changes.reserve(jobs.size());
+  for (const Job& job : jobs) changes.push_back({words_of(job.effect), job.hollows});
+  Problems problems = judge_half(half);
+  std::ranges::copy(judge_hollows(half, changes), std::back_inserter(problems));
+  return problems;
+}
+
 void add(Problems& problems, const Problems& more) {
   for (const Problem& problem : more) {
     if (std::ranges::count(problems, problem) == 0) problems.push_back(problem);
@@ -245,8 +260,8 @@ FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& row
   for (const Job& job : jobs) fitted.effects.push_back(job.effect);
   fitted.remarks =
       judge_together(fitted.effects, closed_length(drafted.right.front, BlockEdge::Shoulder));
-  add(fitted.remarks, judge_half({drafted.right, halves.right}));
-  if (!halves.alike()) add(fitted.remarks, judge_half({drafted.right, halves.left()}));
+  add(fitted.remarks, judge({drafted.right, halves.right}, jobs));
+  if (!halves.alike()) add(fitted.remarks, judge({drafted.right, halves.left()}, jobs));
   add(fitted.remarks, judge_centres(halves));
   fitted.right_lengths = lengths_of(drafted.right, halves.right, halves.left());
   if (!halves.alike()) {

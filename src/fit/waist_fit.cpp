@@ -63,6 +63,32 @@ Vec direction_of(const Redrawing& work, Redrawing::Node node) {
   return {0.0, 1.0};
 }
 
+// A waist that falls from the centre to its first dart by this angle or more keeps what it runs
+// more steeply into the dart than evenly bent; a flatter one keeps less of it, a rising one this
+// share, so that it has no hump. Ours: fronts are drafted so.
+constexpr Angle kFullFall = Angle::degrees(3.0);
+constexpr double kKeptSteepness = 0.1;
+
+double kept_steepness(double chord) {
+  return std::clamp(-chord / kFullFall.radians(), kKeptSteepness, 1.0);
+}
+
+// By how much the waist turns at its first dart when its ends have moved: as much as keeps it
+// evenly bent from the centre on, or as uneven as it was. Empty where there is no such stretch.
+std::optional<Angle> turn_at_first_dart(const Redrawing& work) {
+  const auto dart = waist_dart(work.open());
+  if (!dart) return std::nullopt;
+  const Curve& was = stroke_of(work.open(), {BlockEdge::Waist, 0, 0});
+  const Redrawing::Node leg = work.leg(*dart, 0), centre = work.corner(Corner::CentreWaist);
+  if (end_of(was) != work.was(leg)) return std::nullopt;
+  const Vec level = tangent_at(was, 0.0);
+  const double before = turn_between(level, work.was(leg) - work.was(centre)).radians();
+  const double now = turn_between(level, work.at(leg) - work.at(centre)).radians();
+  const double steeper = turn_between(level, tangent_at(was, 1.0)).radians() - 2.0 * before;
+  const double kept = kept_steepness(now) / kept_steepness(before);
+  return Angle::radians(2.0 * (now - before) + (kept - 1.0) * steeper);
+}
+
 }  // namespace
 
 DartSpot the_waist_dart(const Opened& open) {
@@ -110,6 +136,11 @@ void raise_waist(Redrawing& work, WaistEnd end, double by) {
     if (i == 0 || i + 1 == nodes.size()) continue;
     const double slope = by * share_slope(s) / whole * (end == WaistEnd::Centre ? 1.0 : -1.0);
     work.turn(nodes[i], Angle::radians(std::atan(slope)));
+  }
+  if (end != WaistEnd::Centre) return;
+  // Beyond the dart it goes on as it comes in, so that it is smooth when the dart is sewn.
+  if (const auto turn = turn_at_first_dart(work)) {
+    for (const std::size_t leg : {0, 1}) work.turn(work.leg(*waist_dart(work.open()), leg), *turn);
   }
 }
 

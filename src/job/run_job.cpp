@@ -34,7 +34,8 @@ Style style_of(const Job& job, FileStore& files) {
 /// A refusal of a step is in the person's unit.
 StyledPattern stepped(const Pattern& pattern, const Style& style, BlockRun& run) {
   try {
-    StyledPattern pieces = apply_style(pattern, style, cup_of(run.body));
+    const SidePlaces sides = side_places({run.block.pattern, run.fitted.pattern});
+    StyledPattern pieces = apply_style(pattern, style, cup_of(run.body), sides);
     for (const StepDone& step : pieces.steps) add(run.problems, without_dart_widths(step.remarks));
     return pieces;
   } catch (const InputError& error) {

@@ -100,6 +100,7 @@ Problems judge_neck(const Body& body, const OddNeck& neck) {
   if (by <= kReadingsDiffer || lengths.empty()) return {};
   Wording message = "the two front lengths ask for a front neck " + Wording(neck.asked) +
                     " deep; one of this girth is " + neck.least + " to " + neck.most + " deep. ";
+  if (too_deep) message += "A deeper one runs nearly straight and turns at the front neck point. ";
   std::vector<std::string> keys;
   for (const FrontLength& length : lengths) {
     message += compared(length);

@@ -78,11 +78,20 @@ MovedDarts done_as_drafted(const Pattern& pattern, StyleStep step, double cup) {
   return moved;
 }
 
+StyleStep with_side_place(StyleStep step, const SidePlaces& sides) {
+  const auto place = sides.find(piece_of(step));
+  if (auto* move = std::get_if<PivotMove>(&step); move != nullptr && place != sides.end()) {
+    move->side_place = place->second;
+  }
+  return step;
+}
+
 // The step on all pieces that it is meant for.
-MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup) {
+MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup,
+                         const SidePlaces& sides) {
   MovedDarts all{pattern, {}};
   for (const StyleStep& one : steps_for_sides(pattern, step)) {
-    MovedDarts moved = done_as_drafted(all.pattern, one, cup);
+    MovedDarts moved = done_as_drafted(all.pattern, with_side_place(one, sides), cup);
     all.pattern = std::move(moved.pattern);
     all.remarks.insert(all.remarks.end(), moved.remarks.begin(), moved.remarks.end());
   }
@@ -126,11 +135,12 @@ std::string step_name(StyleStep step) { return std::string(row_of(step).name); }
 
 Wording words_of(StyleStep step) { return row_of(step).words; }
 
-StyledPattern apply_style(const Pattern& block, const Style& style, double cup) {
+StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
+                          const SidePlaces& sides) {
   StyledPattern styled{block, {}};
   for (std::size_t i = 0; i < style.steps.size(); ++i) {
     try {
-      MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup);
+      MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup, sides);
       styled.pattern = moved.pattern;
       styled.steps.push_back({words_of(style.steps[i]), styled.pattern, moved.remarks});
     } catch (const InputError& error) {

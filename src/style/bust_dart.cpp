@@ -61,6 +61,12 @@ PivotMove move_to_side(const std::string& piece, Angle share) {
   return move;
 }
 
+// What a move is tried on.
+struct Tried {
+  const Pattern& pattern;
+  const SidePlaces& sides;
+};
+
 bool is_whole_after(const Pattern& pattern, const SplitMove& split) {
   try {
     (void)apply_style(pattern, {"", {split}}, kUsualCup);
@@ -71,8 +77,8 @@ bool is_whole_after(const Pattern& pattern, const SplitMove& split) {
 }
 
 // Two darts of a very wide one at the side; none where it is not, or where they have no room.
-std::optional<SplitMove> split_at_side(const Pattern& pattern, const PivotMove& move) {
-  const Pattern moved = apply_style(pattern, {"", {move}}, kUsualCup).pattern;
+std::optional<SplitMove> split_at_side(const Tried& on, const PivotMove& move) {
+  const Pattern moved = apply_style(on.pattern, {"", {move}}, kUsualCup, on.sides).pattern;
   SplitMove two{move.to};
   const Dart& side = moved.piece(move.to.substr(0, move.to.find('.'))).dart(kSide);
   if (side.angle() <= kMostAtSide && side.intake() <= shoulder_position().widest_mouth) return {};
@@ -97,6 +103,7 @@ Style bust_dart_division(const BlockVersions& block) {
   Style division{"bust dart divided", {}};
   const Dart* before = find_named(piece_of(block.drafted, kBodiceFront).darts, kShoulder);
   if (before == nullptr) return division;
+  const SidePlaces sides = side_places(block);
   for (const Piece& piece : block.fitted.pieces) {
     if (!is_a(piece, kBodiceFront) || find_named(piece.darts, kSide) != nullptr) continue;
     const Dart* now = find_named(piece.darts, kShoulder);
@@ -104,7 +111,8 @@ Style bust_dart_division(const BlockVersions& block) {
     if (share == Angle{}) continue;
     const PivotMove move = move_to_side(piece.name, share);
     division.steps.emplace_back(move);
-    if (const auto two = split_at_side(block.fitted, move)) division.steps.emplace_back(*two);
+    if (const auto two = split_at_side({block.fitted, sides}, move))
+      division.steps.emplace_back(*two);
   }
   return division;
 }

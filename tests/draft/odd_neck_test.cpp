@@ -102,6 +102,7 @@ TEST_CASE("A doubted length is told with its estimate, the neck with that, what 
   CHECK(*problem.limit.most == checked.block.odd_neck->most);
   const std::string text = problem.message.plain(), hint = problem.hint.plain();
   INFO(text);
+  CHECK(text.find("runs nearly straight and turns at the front neck point") != std::string::npos);
   CHECK(text.find("side neck to waist was taped 44 cm") != std::string::npos);
   CHECK(text.find("expect 39 cm, give or take 1.2 cm") != std::string::npos);
   CHECK(text.find("times that too long") != std::string::npos);

@@ -115,6 +115,10 @@ inline double apart(const Pattern& a, const Pattern& b) {
   return most;
 }
 
+inline bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
 inline bool warns(const FittedPattern& fitted, const std::string& code) {
   return std::any_of(fitted.remarks.begin(), fitted.remarks.end(),
                      [&](const Problem& p) { return p.code == code; });

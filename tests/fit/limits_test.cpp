@@ -27,10 +27,6 @@ std::string refused(const HalfBlock& before, const HalfBlock& after) {
   return "";
 }
 
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 double from_bust_point(const Opened& front) {
   double near = 1e9;
   for (std::size_t e = 0; e + 1 < front.edges.size(); ++e) {

@@ -51,6 +51,19 @@ RowAmount waist_out(double by) {
   return {CorrectionRow::WaistTakenIn, -1, by, AmountAs::PerHalf, BodySide::Both, "waist"};
 }
 
+// How far the waist between the centre and its first dart rises over both of its ends, or sinks
+// under them.
+double hump(const Pattern& pattern, const char* piece) {
+  const Curve& stretch = pattern.piece(piece).edge("waist").path.curves().front();
+  const auto [low, high] = std::minmax(start_of(stretch).y, end_of(stretch).y);
+  double most = 0.0;
+  for (int i = 1; i < 100; ++i) {
+    const double y = point_at(stretch, i / 100.0).y;
+    most = std::max({most, y - high, low - y});
+  }
+  return most;
+}
+
 std::optional<Taken> taken_by(const Pattern& block, const RowAmount& row) {
   const Outcome got = outcome(block, {row});
   if (!got.fitted) return std::nullopt;
@@ -177,4 +190,23 @@ TEST_CASE("More than sides, darts and centre back can carry is refused, naming t
   CHECK(refused.code == "fit.limit");
   CHECK(refused.message.plain().find("centre back") != std::string::npos);
   CHECK(refused.hint.plain().find("waist girth") != std::string::npos);
+}
+
+TEST_CASE("A hem lowered or raised at the centre runs up to the dart without a hump") {
+  for (const Pattern& block : each_block(3)) {
+    for (const double by : each({5.0, 8.0, 10.0, 15.0, 20.0})) {
+      for (const int sign : {1, -1}) {
+        const RowAmount front{numbered(41),     sign,           by,
+                              AmountAs::Length, BodySide::Both, "front_hem"};
+        const RowAmount back{numbered(38), sign, by, AmountAs::Length, BodySide::Both, "back_hem"};
+        const Outcome got = outcome(block, {front, back});
+        if (!got.fitted) continue;
+        for (const char* piece : {"front", "back"}) {
+          INFO(piece);
+          // Less than a pencil line.
+          CHECK(hump(got.fitted->pattern, piece) < std::max(0.1, hump(block, piece)));
+        }
+      }
+    }
+  }
 }

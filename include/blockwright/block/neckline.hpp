@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/base/angle.hpp"
-#include "blockwright/geometry/curve.hpp"
+#include "blockwright/geometry/path.hpp"
 
 namespace blockwright {
 
@@ -32,6 +32,10 @@ Angle steepest_neckline(NeckSize size);
 Vec neckline_leaving(Point from, Vec wished, Point to, Vec arriving, double least);
 /// How much room the corner of a neckline's end tangents has, of its width; 1 if they do not meet.
 double neckline_room(Point from, Vec leaving, Point to, Vec arriving);
+
+/// How much of its whole turn a neckline makes within 15 mm of its end: over 0.62 on no drafted
+/// front of 300 people. One that runs nearly straight and turns at its end has a hook there.
+double turn_at_end(const Path& neckline);
 
 /// What a drafted neckline runs between, with its direction at the side neck point.
 struct NecklineEnds {

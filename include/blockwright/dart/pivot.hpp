@@ -40,7 +40,13 @@ struct PivotMove {
   double part = 1.0;                     ///< share of the dart's angle, more than 0, at most 1
   std::optional<Angle> angle = {};       ///< in place of a part
   std::optional<double> hold_back = {};  ///< mm; else by position and bust size
+  /// Where the usual place under the underarm lies, in mm down the side; else usual_side_place().
+  std::optional<double> side_place = {};
 };
+
+/// How far under the underarm a dart opens on a side of that length when no place is asked for, in
+/// mm: 60, or half way down a short side. Common practice, no source.
+double usual_side_place(double side);
 
 /// A pattern after a move, and what the maker should know of it: notes and warnings (codes
 /// "dart.wide", "dart.narrow", "dart.fold", "dart.fullness").

@@ -62,8 +62,8 @@ struct Effect {
 /// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
 /// another's judgement void), "fit.chain" (corrections that together have another cause),
 /// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
-/// fair), "fit.seam" (right and left no longer meet at the centre), "fit.unfolded" (right and left
-/// come as two pieces).
+/// fair, or nearly straight, or very hollow), "fit.seam" (right and left no longer meet at the
+/// centre), "fit.unfolded" (right and left come as two pieces).
 struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work

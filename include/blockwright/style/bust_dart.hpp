@@ -4,13 +4,6 @@
 
 namespace blockwright {
 
-/// The block before and after its corrections; fitted fronts may be unfolded into a right and a
-/// left one.
-struct BlockVersions {
-  const Pattern& drafted;
-  const Pattern& fitted;
-};
-
 /// The moves that divide bust darts too wide to sew in one, over kWideToSew or with a mouth wider
 /// than the shoulder's widest: what a shoulder cannot take goes to the
 /// usual place on the side, where a very wide one becomes two, and all turn about the bust point.

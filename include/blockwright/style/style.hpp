@@ -41,6 +41,26 @@ struct Style {
 /// "style.type", "style.value".
 Style read_style(const std::string& text, std::string_view file);
 
+/// The block before and after its corrections; fitted fronts may be unfolded into a right and a
+/// left one.
+struct BlockVersions {
+  const Pattern& drafted;
+  const Pattern& fitted;
+};
+
+/// How far under the underarm a dart opens on the side of each front, by the front's name, when no
+/// place is asked for, in mm.
+using SidePlaces = std::map<std::string, double>;
+
+/// At least this far from both ends of the side, in mm, unless it is too short. Ours: nearer the
+/// stitching of dart and armhole meet.
+inline constexpr double kLeastUnderUnderarm = 25.0;
+
+/// Those of fronts whose underarm a fitting has moved against the bust line: there the dart stays
+/// where it was drafted against the bust line, as far as the side is long enough, and the seam runs
+/// past it.
+SidePlaces side_places(const BlockVersions& block);
+
 /// What one step did.
 struct StepDone {
   Wording words;
@@ -59,6 +79,7 @@ struct StyledPattern {
 /// alone. `cup` is bust girth less underbust girth, in mm. A step that cannot
 /// be done throws InputError with its code; the place begins with that of the wrong value in the
 /// style's file, or of the step where no one value is wrong.
-StyledPattern apply_style(const Pattern& block, const Style& style, double cup);
+StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
+                          const SidePlaces& sides = {});
 
 }  // namespace blockwright
