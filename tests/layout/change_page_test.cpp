@@ -191,6 +191,32 @@ TEST_CASE("A page has four figures at most", "[kMostSeenOnPage]") {
   CHECK(figures(kMostSeenOnPage + 1) == kMostSeenOnPage);
 }
 
+TEST_CASE("Figures are left out before the pieces shrink below 1:4, and their words stay",
+          "[kMostReducedByFigures]") {
+  const auto drawn = [](double size, std::size_t figures) {
+    ChangePage page = page_of(1, 0);
+    page.before = page.after = scaled(sample_pattern(), size);
+    for (std::size_t i = 0; i < figures; ++i) {
+      page.seen.push_back({seen_figure({CorrectionRow::FrontNeckLower}, 0.09),
+                           "fault " + std::to_string(i + 1) + "."});
+    }
+    return drawn_on(page, "a4");
+  };
+  int shrunk = 0;
+  for (double size = 0.5; size < 1.5; size += 0.02) {
+    CAPTURE(size);
+    const auto [sheet, reduction] = drawn(size, 4);
+    const double bare = drawn(size, 0).reduction;
+    for (const char* words : {"fault 1.", "fault 2.", "fault 3.", "fault 4."}) {
+      CHECK(all_text(sheet).find(words) != std::string::npos);
+    }
+    CHECK(reduction >= bare);
+    CHECK((reduction <= kMostReducedByFigures || reduction == bare));
+    shrunk += reduction > kMostReducedByFigures ? 1 : 0;
+  }
+  CHECK(shrunk > 0);
+}
+
 TEST_CASE("Pieces that would be drawn smaller than 1:12 are refused", "[kMostReduced]") {
   TextFonts fonts;
   ChangePage page = page_of();
