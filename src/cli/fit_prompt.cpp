@@ -32,9 +32,11 @@ class FitSession {
                "; --date and --toile name another.");
     }
     FitChoice choice(ask_.unit());
-    if (!seen.empty()) choice.hear(seen);
-    while (auto wanted = ask_.correction(choice)) {
+    std::optional<WantedCorrection> wanted;
+    if (!seen.empty()) wanted = choice.hear(seen);
+    while (wanted || (wanted = ask_.correction(choice))) {
       if (add(*wanted) != GoesOn::Back) choice = FitChoice(ask_.unit());
+      wanted.reset();
     }
   }
 

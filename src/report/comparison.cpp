@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/pattern/pattern.hpp"
 #include "report_json.hpp"
 
 #include <fmt/format.h>
@@ -56,24 +57,18 @@ std::vector<Row> darts_of(const Version& version) {
   return rows;
 }
 
-constexpr std::string_view kSides[] = {"right", "left"};
-
-/// "front.side" of "front right.side": the name that both sides share.
-std::string name_of_both(std::string name) {
-  for (const std::string_view side : kSides) {
-    const std::size_t at = name.find(" " + std::string(side) + ".");
-    if (at != std::string::npos) name.erase(at, side.size() + 1);
-  }
-  return name;
+/// "front.side" of "front_right.side": the name that both sides share.
+std::string name_of_both(const std::string& name) {
+  const std::string piece = name.substr(0, name.find('.'));
+  return std::string(sided_name(piece).whole) + name.substr(piece.size());
 }
 
-/// "Right front side" of "front right.side".
+/// "right front side" of "front_right.side".
 std::string name_as_said(const std::string& name) {
-  for (const std::string_view side : kSides) {
-    const bool is_of_side = name.find(" " + std::string(side) + ".") != std::string::npos;
-    if (is_of_side) return std::string(side) + " " + name_text(name_of_both(name));
-  }
-  return name_text(name);
+  const std::string piece = name.substr(0, name.find('.'));
+  const std::string_view side = sided_name(piece).side;
+  const std::string both = name_text(name_of_both(name));
+  return side.empty() ? both : std::string(side.substr(1)) + " " + both;
 }
 
 /// Where the other version has a right and a left piece, this one's piece is compared with each.

@@ -507,7 +507,7 @@ TEST_CASE("What no answer would mend is refused before anything is asked") {
 }
 
 TEST_CASE("The prompt asks in the unit of the run, and a number alone is of that unit") {
-  const std::string answers = "a\n1\nper half\n\n\nyes\n";
+  const std::string answers = "1\nper half\n\n\nyes\n";
   const Asked inches = new_fitting(answers, "take in waist", Unit::Inch);
   INFO(inches.said << inches.file);
   CHECK(inches.says("By how much, in inches? Usual "));
@@ -519,7 +519,7 @@ TEST_CASE("The prompt asks in the unit of the run, and a number alone is of that
   CHECK(own.says("By how much, in cm? Usual "));
   CHECK(own.wrote("\"by\": 1,"));
   // What names its unit is kept as it was typed.
-  const Asked named = new_fitting("a 1.5 cm per half\n\n\nyes\n", "take in waist", Unit::Inch);
+  const Asked named = new_fitting("1.5 cm per half\n\n\nyes\n", "take in waist", Unit::Inch);
   INFO(named.said << named.file);
   CHECK(named.wrote("\"by\": 1.5,"));
 }

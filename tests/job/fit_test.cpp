@@ -619,7 +619,7 @@ TEST_CASE("No limit is told whose two numbers look alike") {
 
 TEST_CASE("A place on a piece is told in words, on the page as on the screen") {
   MemoryFiles files = files_here();
-  FitJob job = adding("take_in waist_darts 1.5", AmountAs::PerHalf);
+  FitJob job = adding("");
   job.add = {"fuller bust 2.0 per_half", "take_in front_neck_edge 1.0 per_half"};
   job.report = ReportKind::Text;
   const std::string said = run_fit(job, files).output;

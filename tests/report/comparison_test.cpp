@@ -46,13 +46,13 @@ TEST_CASE("A comparison as JSON has all values, in mm and degrees") {
 
 TEST_CASE("A piece that became a right and a left one is compared with each of them") {
   Comparison c = two_versions();
-  c.after.stage.lengths = {{"front right.centre_front", 300.0},
-                           {"front right.side", 174.0},
-                           {"front left.side", 180.0},
-                           {"front left.centre_front", 300.0}};
+  c.after.stage.lengths = {{"front_right.centre_front", 300.0},
+                           {"front_right.side", 174.0},
+                           {"front_left.side", 180.0},
+                           {"front_left.centre_front", 300.0}};
   c.after.stage.darts = {};
   c.before.stage.darts = {};
-  c.points = {{"front right.underarm_point", Length::mm(1.0), Length::mm(-6.0)}};
+  c.points = {{"front_right.underarm_point", Length::mm(1.0), Length::mm(-6.0)}};
   const auto holds = [&](const char* words) {
     CHECK_THAT(comparison_text(c), Catch::Contains(words));
   };

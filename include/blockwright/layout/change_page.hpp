@@ -53,7 +53,7 @@ struct ChangePage {
 };
 
 inline constexpr std::size_t kMostSeenOnPage = 4;
-/// Figures are left out where the pieces would else be smaller.
+/// Figures are left out where the pieces would else be smaller, if that is enough.
 inline constexpr double kMostReducedByFigures = 4.0;
 /// A line is heavy where it moved by so many mm: enough to see and to cut. Ours.
 inline constexpr double kSeenMove = 1.5;

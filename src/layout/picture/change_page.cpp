@@ -331,14 +331,17 @@ ChangePage with_figures(const ChangePage& page, std::size_t count) {
 }  // namespace
 
 DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
-  std::size_t figures = std::min(page.seen.size(), kMostSeenOnPage);
-  DrawnChange best = ChangePageDrawing(with_figures(page, figures), options, fonts).draw();
-  while (best.reduction > kMostReducedByFigures && figures-- > 0) {
-    const ChangePage fewer = with_figures(page, figures);
-    DrawnChange drawn = ChangePageDrawing(fewer, options, fonts).draw();
-    if (drawn.reduction < best.reduction) best = std::move(drawn);
+  const std::size_t most = std::min(page.seen.size(), kMostSeenOnPage);
+  const auto drawn_with = [&](std::size_t figures) {
+    return ChangePageDrawing(with_figures(page, figures), options, fonts).draw();
+  };
+  DrawnChange all = drawn_with(most);
+  if (all.reduction <= kMostReducedByFigures) return all;
+  for (std::size_t figures = most; figures-- > 0;) {
+    DrawnChange fewer = drawn_with(figures);
+    if (fewer.reduction <= kMostReducedByFigures) return fewer;
   }
-  return best;
+  return all;
 }
 
 }  // namespace blockwright
