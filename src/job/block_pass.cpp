@@ -38,20 +38,26 @@ FittedPattern fitted(const BlockRun& run) {
   }
 }
 
-/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing. Of an amount
-/// with its usual range it is the first length that is compared; of one that is a change of a
-/// measurement the second.
-bool passes_nothing_seen(const Problem& problem, Unit unit) {
-  const auto& [least, most] = problem.limit;
-  if (problem.code != "fit.limit" || !most || most->is_angle()) return false;
+std::vector<std::string> lengths_told(const Wording& message, Unit unit) {
   std::vector<std::string> lengths;
-  for (const Wording::Part& part : problem.message.parts()) {
+  for (const Wording::Part& part : message.parts()) {
     if (const auto* length = std::get_if<Length>(&part)) {
       lengths.push_back(length_text(*length, unit));
     }
   }
-  const std::size_t compared = least ? 0 : 1;
-  return compared < lengths.size() && lengths[compared] == length_text(most->length(), unit);
+  return lengths;
+}
+
+/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing. An amount is
+/// told with its usual range, least and most; a change of a measurement behind the amount, and the
+/// mouth of a dart behind the mouth that it had, before their limit.
+bool passes_nothing_seen(const Problem& problem, Unit unit) {
+  const auto& [least, most] = problem.limit;
+  if (problem.code != "fit.limit" || (most && most->is_angle())) return false;
+  const std::vector<std::string> lengths = lengths_told(problem.message, unit);
+  if (lengths.size() < 3) return false;
+  const std::string limit = most ? length_text(most->length(), unit) : lengths[2];
+  return lengths[least ? 0 : 1] == limit;
 }
 
 Problems told_remarks(const BlockRun& run) {

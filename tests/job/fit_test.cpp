@@ -617,6 +617,32 @@ TEST_CASE("No limit is told whose two numbers look alike") {
   CHECK_FALSE(is_told(Unit::Inch));
 }
 
+TEST_CASE("A dart that is wider than usual by less than a tape shows is not warned of") {
+  int warned = 0;
+  for (int hundredths = 50; hundredths <= 130; hundredths += 5) {
+    Json client = Json::parse(kClient);
+    client["fittings"] = {{{"date", "2026-01-20"}, {"toile", 1}}};
+    client["fittings"][0]["corrections"] = {
+        {{"take_in", "front_waist_dart"}, {"by", hundredths / 100.0}, {"as", "per_half"}}};
+    MemoryFiles files(std::map<std::string, std::string>{{"verity.json", client.dump()}});
+    FitJob job = fit_job();
+    for (const Unit unit : {Unit::Cm, Unit::Inch}) {
+      job.unit = unit;
+      for (const Problem& problem : run_fit(job, files).problems) {
+        const std::string said = problem.message.plain();
+        const std::size_t to = said.find(" to "), about = said.find("; about ");
+        if (problem.code != "fit.limit" || about == std::string::npos) continue;
+        INFO(hundredths << " " << said);
+        const std::string mouth = said.substr(to + 4, about - to - 4);
+        CHECK_FALSE(said.substr(about + 8).starts_with(mouth + " is usual"));
+        ++warned;
+      }
+    }
+  }
+  CHECK(warned > 0);
+  CHECK(warned < 34);
+}
+
 TEST_CASE("A place on a piece is told in words, on the page as on the screen") {
   MemoryFiles files = files_here();
   FitJob job = adding("");
