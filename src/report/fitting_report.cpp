@@ -65,9 +65,11 @@ std::string would_do_text(const Doubt& doubt, Unit unit) {
   const std::string value = value_text(doubt.would_do, unit);
   if (!doubt.instead) return "about " + value + " would have made this correction unnecessary";
   if (doubt.instead->same) return value + " would have made this correction unnecessary";
-  return fmt::format("drafted with {} the {} would have {}; this correction makes {}", value,
-                     name_text(doubt.instead->length), more_or_less(doubt.instead->drafted, unit),
-                     more_or_less(doubt.instead->corrected, unit));
+  const std::string drafted =
+      fmt::format("drafted with {} the {} would have {}", value, name_text(doubt.instead->length),
+                  more_or_less(doubt.instead->drafted, unit));
+  if (!is_worth_taping(doubt)) return "but " + drafted + ": another tape of it would help little";
+  return drafted + "; this correction makes " + more_or_less(doubt.instead->corrected, unit);
 }
 
 std::string doubt_text(const FittingLine& line, Unit unit) {

@@ -585,7 +585,9 @@ TEST_CASE("A usual amount is not warned of, in cm or on an inch tape") {
   const auto warned = [](const std::string& words) {
     MemoryFiles files = files_here();
     std::string said;
-    for (const Problem& problem : run_fit(adding(words), files).problems) {
+    const JobResult result = run_fit(adding(words), files);
+    CHECK(result.exit_code == 0);
+    for (const Problem& problem : result.problems) {
       const bool of_amount = problem.code == "fit.limit" && problem.limit.most;
       if (of_amount) said += to_text(problem) + "\n";
     }
@@ -594,7 +596,7 @@ TEST_CASE("A usual amount is not warned of, in cm or on an inch tape") {
   for (const char* words :
        each({"fuller bust 1/2 in per half", "fuller bust 1.25 per_half",
              "smaller bust 1/4 in per half", "raise bust_point 1/2 in",
-             "widen bust_points 1/4 in per half", "widen across_back 1/4 in",
+             "widen bust_points 1/4 in per half", "widen across_back 1/4 in per half",
              "lengthen below_bust 1/2 in", "let_out side_at_bust 1/2 in per half"})) {
     CHECK(warned(words).empty());
   }
