@@ -87,7 +87,9 @@ bool was_taken_since(const BlockRun& run, const Effect& effect) {
 
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts || !run.body.has(row.doubts->name)) return std::nullopt;
+  // Of one side alone it is the body that differs: a tape speaks of both.
+  const bool is_of_both = effect.side == BodySide::Both;
+  if (!row.doubts || !is_of_both || !run.body.has(row.doubts->name)) return std::nullopt;
   const MovedLength* length = telling_length(run, effect);
   const Measure asked = row.doubts->change(Length::mm(effect.by));
   if (length == nullptr || asked.number() == 0.0 || was_taken_since(run, effect))

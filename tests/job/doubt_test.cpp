@@ -167,6 +167,12 @@ TEST_CASE(
   CHECK(says(slope, "; taping it would change little\n"));
 }
 
+TEST_CASE("A correction of one side calls no tape of both into doubt") {
+  const std::string text = said_of(lavinia(), "take_in waist 1.0 per_half left").text;
+  INFO(text);
+  CHECK_FALSE(says(text, "calls into doubt"));
+}
+
 TEST_CASE("A tape that was taken again after the fitting is not asked for once more") {
   const char* const words = "take_in waist 1.0 per_half";
   CHECK(says(story_of(lavinia(), words, {}), "Take these tapes again\n  waist girth: 74.0 cm"));
