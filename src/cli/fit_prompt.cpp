@@ -32,9 +32,11 @@ class FitSession {
                "; --date and --toile name another.");
     }
     FitChoice choice(ask_.unit());
-    if (!seen.empty()) choice.hear(seen);
-    while (auto wanted = ask_.correction(choice)) {
+    std::optional<WantedCorrection> wanted;
+    if (!seen.empty()) wanted = choice.hear(seen);
+    while (wanted || (wanted = ask_.correction(choice))) {
       if (add(*wanted) != GoesOn::Back) choice = FitChoice(ask_.unit());
+      wanted.reset();
     }
   }
 
@@ -71,7 +73,7 @@ class FitSession {
 
   [[nodiscard]] FitJob job_with(const WantedCorrection& wanted) const {
     FitJob one = job_;
-    one.add = {wanted.words + " " + wanted.amount};
+    one.add = {wanted.words + " " + ask_.amount_to_add(wanted)};
     one.as = {wanted.as};
     one.side = {wanted.side};
     one.seen = {wanted.seen};
@@ -119,7 +121,7 @@ void ask_for_corrections(FitJob& job, const std::string& today, FileStore& files
   const bool goes_on = ask_of_explained(drafted, files, at.in, at.out);
   const std::string seen = job.ask.value_or("");
   job.ask = std::nullopt;
-  FitSession session(job, {Prompt(at.in, at.out), today, job.client, files});
+  FitSession session(job, {Prompt(at.in, at.out), today, job.client, files, job.unit});
   if (goes_on) session.run(seen);
   const FittingName noted = session.fitting_to_note();
   if (job.add.empty()) {

@@ -36,11 +36,6 @@ bool makes_sense(AmountAs as, const CorrectionWords& words) {
   return std::ranges::count(words.readings, as) > 0;
 }
 
-/// "front.waist" as it is said.
-std::string place_in_words(const std::string& place) {
-  return place.starts_with("front.") || place.starts_with("back.") ? name_text(place) : place;
-}
-
 }  // namespace
 
 void FitQuestions::introduce() const {
@@ -231,6 +226,13 @@ GoesOn FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused)
   return complete(wanted);
 }
 
+std::string FitQuestions::amount_to_add(const WantedCorrection& wanted) const {
+  const auto amount = amount_typed(wanted.amount);
+  const bool is_bare = amount && !amount->unit;
+  if (!is_bare || unit_ == file_unit_) return wanted.amount;
+  return wanted.amount + " " + std::string(unit_name(unit_));
+}
+
 std::string FitQuestions::in_words(const WantedCorrection& wanted) const {
   const auto amount = amount_typed(wanted.amount);
   std::string text = name_text(wanted.words) + " " + shown(wanted.amount);
@@ -245,7 +247,7 @@ Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview)
   say(in_words(wanted));
   say("On the pattern: " + preview.does + ".");
   for (const Problem& problem : preview.problems) {
-    say("Mind, " + place_in_words(problem.where) + ": " + refusal_of(problem));
+    say("Mind, " + problem.where + ": " + refusal_of(problem));
   }
   while (const auto line = asked("Write it? (Enter: yes; no; or another amount)")) {
     const std::string word = in_small_letters(*line);

@@ -19,6 +19,7 @@ struct AskedOn {
   std::string today;
   std::string client;  ///< path of the client file
   FileStore& files;
+  std::optional<Unit> unit = {};  ///< of the run; else that of the file
 };
 
 /// What follows from an answer.
@@ -37,7 +38,8 @@ class FitQuestions {
         today_(on.today),
         client_(on.client),
         files_(on.files),
-        unit_(unit_of_client(on.client, on.files)) {}
+        file_unit_(unit_of_client(on.client, on.files)),
+        unit_(on.unit.value_or(file_unit_)) {}
 
   [[nodiscard]] Unit unit() const { return unit_; }
   void introduce() const;
@@ -55,6 +57,8 @@ class FitQuestions {
   GoesOn asked_again(WantedCorrection& wanted) const;
   /// Says what it does, and asks whether to write it. Another amount is put into `wanted`.
   Agreed agreed(WantedCorrection& wanted, const FitPreview& preview) const;
+  /// The amount for --add, which takes a number without a unit for one of the file's.
+  [[nodiscard]] std::string amount_to_add(const WantedCorrection& wanted) const;
   /// "fuller one breast 1/2 in, left, toile 1 of 2026-03-28".
   [[nodiscard]] std::string in_words(const WantedCorrection& wanted) const;
 
@@ -73,7 +77,8 @@ class FitQuestions {
   std::string today_;
   std::string client_;
   FileStore& files_;
-  Unit unit_;
+  Unit file_unit_;
+  Unit unit_;  ///< that is asked in
 };
 
 }  // namespace blockwright

@@ -3,6 +3,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/text/input_line.hpp"
+#include "blockwright/text/small_letters.hpp"
 
 #include <istream>
 #include <optional>
@@ -11,14 +12,6 @@
 #include <string_view>
 
 namespace blockwright {
-
-/// A word of the prompt in whatever case.
-inline std::string in_small_letters(std::string word) {
-  for (char& c : word) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return word;
-}
 
 /// Asks the person at the terminal.
 class Prompt {

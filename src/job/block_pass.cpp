@@ -2,6 +2,7 @@
 
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/tape_changes.hpp"
+#include "blockwright/text/units.hpp"
 #include "new_tape_sums.hpp"
 
 #include <fmt/format.h>
@@ -35,6 +36,34 @@ FittedPattern fitted(const BlockRun& run) {
     problem.where = run.file + ": fittings: " + problem.where;
     throw InputError(problem);
   }
+}
+
+std::vector<std::string> lengths_told(const Wording& message, Unit unit) {
+  std::vector<std::string> lengths;
+  for (const Wording::Part& part : message.parts()) {
+    if (const auto* length = std::get_if<Length>(&part)) {
+      lengths.push_back(length_text(*length, unit));
+    }
+  }
+  return lengths;
+}
+
+/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing. An amount is
+/// told with its usual range, least and most; a change of a measurement behind the amount, and the
+/// mouth of a dart behind the mouth that it had, before their limit.
+bool passes_nothing_seen(const Problem& problem, Unit unit) {
+  const auto& [least, most] = problem.limit;
+  if (problem.code != "fit.limit" || (most && most->is_angle())) return false;
+  const std::vector<std::string> lengths = lengths_told(problem.message, unit);
+  if (lengths.size() < 3) return false;
+  const std::string limit = most ? length_text(most->length(), unit) : lengths[2];
+  return lengths[least ? 0 : 1] == limit;
+}
+
+Problems told_remarks(const BlockRun& run) {
+  Problems told = run.fitted.remarks;
+  std::erase_if(told, [&](const Problem& p) { return passes_nothing_seen(p, run.unit); });
+  return told;
 }
 
 /// Lengths that moved together since the session before, which no body does. What else changed is
@@ -158,7 +187,7 @@ void judge_draft(BlockRun& run) {
 }
 
 void judge_corrected(BlockRun& run) {
-  add(run.problems, run.fitted.remarks);
+  add(run.problems, told_remarks(run));
   add(run.problems, told_by_new_tape(run));
   add(run.problems, less_than_the_body(run));
   add(run.problems, check_pattern(run.fitted.pattern));

@@ -118,7 +118,8 @@ SheetNotes notes_of(const Report& report);
 Change change_of(const BlockRun& run, const Effect& effect);
 
 /// The measurement that an applied correction calls into doubt, and the value that would have made
-/// it unnecessary, found by drafting anew; nothing where its row names no measurement. Requires:
+/// it unnecessary, found by drafting anew; nothing where its row names no measurement, where it is
+/// of one side alone, and where the tape was taken again since. Requires:
 /// effect is one of run.fitted.effects. Cost: about ten drafts.
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect);
 

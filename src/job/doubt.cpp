@@ -1,5 +1,4 @@
 #include "block_pass.hpp"
-#include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "blockwright/measure/correction_table.hpp"
 
@@ -13,68 +12,95 @@ namespace {
 constexpr double kNearest = 0.5;
 constexpr double kFarthest = 1.5;
 
-/// A whole length of a block by the name that an effect gives it; nothing for those that are not
-/// edges or whole edges.
-std::optional<double> length_named(const Pattern& pattern, const std::string& name) {
-  if (const KindEdge* edge = kind_edge(piece_of(pattern, kBodiceFront), name)) {
-    const double whole = edge->part == BlockEdge::Armhole ? 1.0 : 2.0;
-    return whole * half_length(pattern, edge->part);
-  }
-  for (const NamedLength& length : measured_edges(pattern)) {
-    if (length.name == name) return length.mm;
-  }
-  return std::nullopt;
+/// What a tape shows, in mm: within it two lengths are the same.
+double step_of(Unit unit) { return unit == Unit::Cm ? 1.0 : Length::inches(1.0 / 16.0).mm(); }
+
+/// As a tape is written down: whole millimetres, sixteenths of an inch, tenths of a degree.
+Measure as_written(Measure value, Unit unit) {
+  if (value.is_angle()) return Measure::degrees(std::round(value.number() * 10.0) / 10.0);
+  return as_printed(value.length(), unit);
 }
 
-bool has_both_halves(const Pattern& pattern) {
-  return std::all_of(pattern.pieces.begin(), pattern.pieces.end(),
-                     [](const Piece& p) { return p.kind != nullptr && p.name == p.kind->name; });
-}
-
-/// The length that the correction moved most and that can be measured on any block.
+/// The length that the fitter watches; where she watches none, what the correction moved most.
 const MovedLength* telling_length(const BlockRun& run, const Effect& effect) {
-  const MovedLength* most = nullptr;
-  for (const MovedLength& moved : effect.moved) {
-    if (!length_named(run.block.pattern, moved.name)) continue;
-    if (most == nullptr || std::abs(moved.change()) > std::abs(most->change())) most = &moved;
+  const Correction& correction = run.corrections[effect.corrections.front()].correction;
+  for (const LengthMoved& watched : watched_at(effect.row, correction.place).lengths) {
+    const auto found = std::ranges::find(effect.moved, watched.name, &MovedLength::name);
+    if (found != effect.moved.end()) return &*found;
   }
-  return most;
+  const auto most = std::ranges::max_element(
+      effect.moved, {}, [](const MovedLength& moved) { return std::abs(moved.change()); });
+  return most == effect.moved.end() ? nullptr : &*most;
 }
 
+/// A length of the block as drafted with another value of a measurement.
 double drafted_length(const BlockRun& run, MeasurementName name, Measure value,
                       const std::string& length) {
   Session session = run.session;
   session.tape[name] = Readings{{value}};
   const DraftedBlock block = draft_block(fill_in(session), Ease::of(run.client));
-  return length_named(block.pattern, length).value_or(0.0);
+  const auto lengths = apply_corrections(block.pattern, std::vector<Correction>()).right_lengths;
+  const auto found = std::ranges::find(lengths, length, &MovedLength::name);
+  return found == lengths.end() ? 0.0 : found->after;
+}
+
+/// The value whose draft has what the correction did; nothing where none near the rule's has.
+std::optional<Measure> solved(const BlockRun& run, const Doubt& doubt, Measure asked,
+                              const MovedLength& length) {
+  const auto drafted = run.fitted.right_lengths;
+  const auto now = std::ranges::find(drafted, length.name, &MovedLength::name);
+  if (now == drafted.end()) return std::nullopt;
+  const auto off = [&](double value) {
+    return drafted_length(run, doubt.name, measure_of(doubt.name, value), length.name) -
+           now->before - length.change();
+  };
+  const double low = (doubt.taped + kNearest * asked).number();
+  const double high = (doubt.taped + kFarthest * asked).number();
+  const auto can_be = [&](double value) {
+    return info(doubt.name).allows(measure_of(doubt.name, value));
+  };
+  if (!can_be(low) || !can_be(high)) return std::nullopt;
+  if ((off(low) > 0.0) == (off(high) > 0.0)) return std::nullopt;
+  return measure_of(doubt.name, solve_between(off, {low, high}, 0.05));
+}
+
+/// What the paper shows of the length that is watched, with the correction and drafted instead.
+DraftedInstead drafted_instead(const BlockRun& run, const Doubt& doubt, const MovedLength& length) {
+  const auto printed = [&](double mm) { return as_printed(Length::mm(mm), run.unit); };
+  const auto& lengths = run.fitted.right_lengths;
+  const auto now = std::ranges::find(lengths, length.name, &MovedLength::name);
+  const double instead = drafted_length(run, doubt.name, doubt.would_do, length.name);
+  const double off = instead - now->before - length.change();
+  return {length.name, printed(length.after) - printed(length.before),
+          printed(instead) - printed(now->before), std::abs(off) <= step_of(run.unit)};
+}
+
+/// Taken again after the fitting, the tape is no longer the one that was in doubt.
+bool was_taken_since(const BlockRun& run, const Effect& effect) {
+  return run.body.taped(fitting_row(effect.row).doubts->name) &&
+         std::ranges::all_of(effect.corrections, [&](std::size_t i) {
+           return run.corrections[i].date < run.session.date;
+         });
 }
 
 }  // namespace
 
 std::optional<Doubt> doubt_of(const BlockRun& run, const Effect& effect) {
   const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts || !run.body.has(row.doubts->name)) return std::nullopt;
-  const Measure taped = run.body[row.doubts->name];
-  const Measure asked = row.doubts->change(Length::mm(effect.by));
-  Doubt doubt{row.doubts->name, taped, taped + asked, true};
+  // Of one side alone it is the body that differs: a tape speaks of both.
+  const bool is_of_both = effect.side == BodySide::Both;
+  if (!row.doubts || !is_of_both || !run.body.has(row.doubts->name)) return std::nullopt;
   const MovedLength* length = telling_length(run, effect);
-  if (length == nullptr || asked.number() == 0.0 || !has_both_halves(run.block.pattern))
-    return doubt;
-  const double wanted = length->change();
-  const double now = *length_named(run.block.pattern, length->name);
-  const auto off = [&](double value) {
-    return drafted_length(run, doubt.name, measure_of(doubt.name, value), length->name) - now -
-           wanted;
-  };
-  const double low = (taped + kNearest * asked).number();
-  const double high = (taped + kFarthest * asked).number();
-  const auto can_be = [&](double value) {
-    return info(doubt.name).allows(measure_of(doubt.name, value));
-  };
-  if (!can_be(low) || !can_be(high)) return doubt;
-  if ((off(low) > 0.0) == (off(high) > 0.0)) return doubt;
-  doubt.would_do = measure_of(doubt.name, solve_between(off, {low, high}, 0.05));
-  doubt.roughly = false;
+  const Measure asked = row.doubts->change(Length::mm(effect.by));
+  if (length == nullptr || asked.number() == 0.0 || was_taken_since(run, effect))
+    return std::nullopt;
+  const Measure taped = run.body[row.doubts->name];
+  Doubt doubt{row.doubts->name, taped, taped + asked, !run.body.taped(row.doubts->name), {}};
+  doubt.would_do =
+      as_written(solved(run, doubt, asked, *length).value_or(doubt.would_do), run.unit);
+  if (info(doubt.name).allows(doubt.would_do)) {
+    doubt.instead = drafted_instead(run, doubt, *length);
+  }
   return doubt;
 }
 

@@ -27,6 +27,21 @@ std::string session_date(const CompareJob& job, const Client& client, std::size_
   return client.sessions.back().date;
 }
 
+/// Those of the file, and the one that is sewn next.
+void judge_toile(const CompareJob& job, const Client& client, std::size_t i) {
+  int last = 0;
+  for (const Fitting& fitting : client.fittings) last = std::max(last, fitting.toile);
+  const int toile = job.toiles[i];
+  if (toile <= last + 1) return;
+  const std::string none = last == 0   ? "the file has no fitting yet"
+                           : last == 1 ? "the file has toile 1 alone"
+                                       : "the last toile of the file is " + std::to_string(last);
+  refuse_option(place_of("--toile", job.places, i),
+                "there is no toile " + std::to_string(toile) + ": " + none,
+                "give " + std::string(last == 0 ? "" : "1 to ") + std::to_string(last + 1) +
+                    ", the toile that is sewn next; or 0, with all corrections");
+}
+
 std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
   std::vector<BlockSource> versions;
   for (std::size_t i = 0; i < 2; ++i) {
@@ -35,7 +50,10 @@ std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
     BlockSource& version = versions.emplace_back(block_source(files.read(one.client), one, ""));
     version.session = session_in(version.client, one, {session_date(job, version.client, i), i});
     version.unit = job.unit.value_or(versions[0].client.unit);
-    if (i < job.toiles.size()) version.before_toile = job.toiles[i];
+    if (i < job.toiles.size()) {
+      judge_toile(job, version.client, i);
+      version.before_toile = job.toiles[i];
+    }
   }
   const bool same = versions[0].file == versions[1].file &&
                     versions[0].before_toile == versions[1].before_toile &&

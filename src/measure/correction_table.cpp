@@ -86,8 +86,9 @@ std::string_view stage_name(int stage) {
 }
 
 Measure redraft_limit(MeasurementName name) {
+  // An inch and half an inch, and what an amount in a file may be rounded by.
   constexpr ByKind limit{
-      .girth = Length::mm(25), .length = Length::mm(13), .angle = Measure::degrees(4)};
+      .girth = Length::mm(25.45), .length = Length::mm(13), .angle = Measure::degrees(4)};
   return limit.of(name);
 }
 

@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/typed_correction.hpp"
+#include "blockwright/text/small_letters.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,10 +48,7 @@ std::string_view trimmed_text(std::string_view text) {
 
 /// Of "1.5 cm" the unit; what is before it stays.
 std::optional<AmountUnit> take_unit(std::string_view& text) {
-  std::string small(text);
-  std::ranges::transform(small, small.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
+  const std::string small = in_small_letters(text);
   const AmountUnitName* longest = nullptr;
   for (const AmountUnitName& name : kAmountUnitNames) {
     if (!small.ends_with(name.name)) continue;

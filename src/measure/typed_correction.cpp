@@ -1,5 +1,7 @@
 #include "blockwright/measure/typed_correction.hpp"
 
+#include "blockwright/text/small_letters.hpp"
+
 #include <algorithm>
 #include <array>
 #include <vector>
@@ -19,14 +21,6 @@ Words words_between_spaces(std::string_view text) {
     at = end;
   }
   return words;
-}
-
-/// In small letters, as files have the words.
-std::string plain_word(std::string word) {
-  std::ranges::transform(word, word.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
-  return word;
 }
 
 bool begins_amount(const std::string& word) {
@@ -62,7 +56,7 @@ class TypedWords {
 
  private:
   [[nodiscard]] std::string word(std::size_t ahead = 0) const {
-    return at_ + ahead < words_.size() ? plain_word(words_[at_ + ahead]) : "";
+    return at_ + ahead < words_.size() ? in_small_letters(words_[at_ + ahead]) : "";
   }
 
   void take_action() {
@@ -149,7 +143,8 @@ constexpr std::size_t kLeastShared = 2;
 Words single_words(std::string text) {
   std::ranges::replace(text, '_', ' ');
   Words words;
-  for (std::string& word : words_between_spaces(text)) words.push_back(plain_word(std::move(word)));
+  for (std::string& word : words_between_spaces(text))
+    words.push_back(in_small_letters(std::move(word)));
   return words;
 }
 

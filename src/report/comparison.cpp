@@ -2,6 +2,7 @@
 
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/pattern/pattern.hpp"
 #include "report_json.hpp"
 
 #include <fmt/format.h>
@@ -56,9 +57,38 @@ std::vector<Row> darts_of(const Version& version) {
   return rows;
 }
 
+/// "front.side" of "front_right.side": the name that both sides share.
+std::string name_of_both(const std::string& name) {
+  const std::string piece = name.substr(0, name.find('.'));
+  return std::string(sided_name(piece).whole) + name.substr(piece.size());
+}
+
+/// "right front side" of "front_right.side".
+std::string name_as_said(const std::string& name) {
+  const std::string piece = name.substr(0, name.find('.'));
+  const std::string_view side = sided_name(piece).side;
+  const std::string both = name_text(name_of_both(name));
+  return side.empty() ? both : std::string(side.substr(1)) + " " + both;
+}
+
+/// Where the other version has a right and a left piece, this one's piece is compared with each.
+std::vector<Row> for_each_side(const std::vector<Row>& rows, const std::vector<Row>& others) {
+  std::vector<Row> sides;
+  for (const Row& row : rows) {
+    const std::size_t before = sides.size();
+    for (const Row& other : others) {
+      if (other.name == row.name || name_of_both(other.name) != row.name) continue;
+      sides.push_back(row);
+      sides.back().name = other.name;
+    }
+    if (sides.size() == before) sides.push_back(row);
+  }
+  return sides;
+}
+
 std::vector<Row> rows_of(const Comparison& c, std::vector<Row> (*of)(const Version&)) {
-  std::vector<Row> rows = of(c.before);
-  for (const Row& row : of(c.after)) {
+  std::vector<Row> rows = for_each_side(of(c.before), of(c.after));
+  for (const Row& row : for_each_side(of(c.after), of(c.before))) {
     const auto same = std::ranges::find(rows, row.name, &Row::name);
     if (same == rows.end()) {
       rows.push_back({row.name, row.angle, std::nullopt, row.before});
@@ -88,7 +118,7 @@ std::string row_text(const Row& row, Unit unit) {
   const auto value = [&](const std::optional<double>& v) {
     return v ? shown(row, *v, unit) : std::string("-");
   };
-  return fmt::format("  {:<28}{:>10}{:>10}{:>10}\n", name_text(row.name), value(row.before),
+  return fmt::format("  {:<28}{:>10}{:>10}{:>10}\n", name_as_said(row.name), value(row.before),
                      value(row.after), difference(row, unit));
 }
 
@@ -105,7 +135,7 @@ std::string points_text(const Comparison& c) {
   std::string text;
   for (const LandmarkMove& point : c.points) {
     if (std::hypot(point.x.mm(), point.y.mm()) <= kFar.mm()) continue;
-    text += fmt::format("  {:<28}{:>10} {}, {:>6} {}\n", name_text(point.name), size(point.x),
+    text += fmt::format("  {:<28}{:>10} {}, {:>6} {}\n", name_as_said(point.name), size(point.x),
                         point.x < Length() ? "in" : "out", size(point.y),
                         point.y < Length() ? "down" : "up");
   }

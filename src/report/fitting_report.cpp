@@ -53,13 +53,31 @@ std::string_view says(const FittingLine& line) {
   return watched_by(line).in_words(row_of(line.correction.correction).sign);
 }
 
+/// "0.4 cm less", or "nothing more".
+std::string more_or_less(Length change, Unit unit) {
+  if (change == Length()) return "nothing more";
+  const bool less = change < Length();
+  return fmt::format("{} {} {}", number_text(less ? -change : change, unit), unit_name(unit),
+                     less ? "less" : "more");
+}
+
+std::string would_do_text(const Doubt& doubt, Unit unit) {
+  const std::string value = value_text(doubt.would_do, unit);
+  if (!doubt.instead) return "about " + value + " would have made this correction unnecessary";
+  if (doubt.instead->same) return value + " would have made this correction unnecessary";
+  const std::string drafted =
+      fmt::format("drafted with {} the {} would have {}", value, name_text(doubt.instead->length),
+                  more_or_less(doubt.instead->drafted, unit));
+  if (!is_worth_taping(doubt)) return "but " + drafted + ": another tape of it would help little";
+  return drafted + "; this correction makes " + more_or_less(doubt.instead->corrected, unit);
+}
+
 std::string doubt_text(const FittingLine& line, Unit unit) {
   if (!line.doubt) return "";
-  const auto value = [&](Measure v) { return value_text(v, unit); };
-  return fmt::format(
-      "       calls into doubt: {}, now {}; {}{} would have made this correction unnecessary\n",
-      words_of(line.doubt->name), value(line.doubt->taped), line.doubt->roughly ? "about " : "",
-      value(line.doubt->would_do));
+  const Doubt& doubt = *line.doubt;
+  return fmt::format("       calls into doubt: {}, {} {}; {}\n", words_of(doubt.name),
+                     doubt.estimated ? "never taped, estimated at" : "now",
+                     value_text(doubt.taped, unit), would_do_text(doubt, unit));
 }
 
 std::string voids_text(const FittingLine& line) {
@@ -94,6 +112,12 @@ std::string list_text(const char* title, const std::vector<std::string>& lines) 
   return lines.empty() ? "" : fmt::format("\n{}\n  {}\n", title, fmt::join(lines, "\n  "));
 }
 
+Json instead_json(const DraftedInstead& instead) {
+  return {{"length", instead.length},
+          {"corrected_mm", instead.corrected.mm()},
+          {"drafted_mm", instead.drafted.mm()}};
+}
+
 Json line_json(const FittingLine& line) {
   const NumberedCorrection& numbered = line.correction;
   const Json voids =
@@ -114,12 +138,19 @@ Json line_json(const FittingLine& line) {
   if (line.doubt) {
     row["doubts"] = {{"name", info(line.doubt->name).key},
                      {"value", line.doubt->taped.number()},
+                     {"estimated", line.doubt->estimated},
                      {"would_do", std::round(line.doubt->would_do.number() * 10.0) / 10.0}};
+    if (line.doubt->instead) row["doubts"]["instead"] = instead_json(*line.doubt->instead);
   }
   return row;
 }
 
 }  // namespace
+
+bool is_worth_taping(const Doubt& doubt) {
+  if (!doubt.instead || doubt.instead->corrected == Length()) return true;
+  return doubt.instead->drafted / doubt.instead->corrected >= kLeastHelp;
+}
 
 std::string how_to_begin(const FittingReport& report) {
   if (report.ask_command.empty()) return "";

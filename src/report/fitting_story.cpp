@@ -19,16 +19,36 @@ std::string fitting_heading(const Fitting& fitting) {
   return fitting.note.empty() ? text : text + "  " + printable(fitting.note) + "\n";
 }
 
-std::string done_text(const NumberedCorrection& done, Unit unit) {
-  const Correction& correction = done.correction;
+/// What a newer tape has left of a correction; nothing where it has none of it.
+std::optional<Length> left_of(const FittingReport& report, std::size_t number) {
+  if (std::ranges::count(report.in_the_tape, number, &NumberedCorrection::number) > 0)
+    return Length();
+  for (const FittingLine& line : report.lines) {
+    const NumberedCorrection& one = line.correction;
+    if (one.number == number && one.before_new_tape) return one.correction.by;
+  }
+  return std::nullopt;
+}
+
+std::string left_text(const FittingReport& report, std::size_t number) {
+  const auto left = left_of(report, number);
+  if (!left) return "";
+  if (*left == Length()) return "; nothing of it is left, the newer tape has it";
+  return fmt::format("; {} of it is left, the newer tape has the rest",
+                     length_text(*left, report.unit));
+}
+
+std::string done_text(const FittingReport& report, std::size_t number,
+                      const Correction& correction) {
   std::string text;
   if (!correction.seen.empty()) {
-    text = fmt::format("  {:>2}. seen: {}\n      done: ", done.number, printable(correction.seen));
+    text = fmt::format("  {:>2}. seen: {}\n      done: ", number, printable(correction.seen));
   } else {
-    text = fmt::format("  {:>2}. done: ", done.number);
+    text = fmt::format("  {:>2}. done: ", number);
   }
-  text += correction_text(correction, unit);
-  return text + (correction.withdrawn ? "; withdrawn, not applied\n" : "\n");
+  text += correction_text(correction, report.unit);
+  if (correction.withdrawn) return text + "; withdrawn, not applied\n";
+  return text + left_text(report, number) + "\n";
 }
 
 std::string look_first_text(const Fitting& fitting) {
@@ -38,39 +58,58 @@ std::string look_first_text(const Fitting& fitting) {
                      fmt::join(lines, "\n    "));
 }
 
-/// Tapes to take again: once for each measurement, in the order of work.
+/// The tapes in doubt, once for each measurement, in the order of work; of two doubts of one the
+/// first that a tape would help.
 std::vector<Doubt> tapes_in_doubt(const FittingReport& report) {
   std::vector<Doubt> doubts;
   for (const FittingLine& line : report.lines) {
-    if (!line.doubt || std::ranges::count(doubts, line.doubt->name, &Doubt::name) > 0) continue;
-    doubts.push_back(*line.doubt);
+    if (!line.doubt) continue;
+    const auto same = std::ranges::find(doubts, line.doubt->name, &Doubt::name);
+    if (same == doubts.end()) {
+      doubts.push_back(*line.doubt);
+    } else if (!is_worth_taping(*same)) {
+      *same = *line.doubt;
+    }
   }
   return doubts;
 }
 
-std::string tapes_text(const FittingReport& report) {
-  std::string text;
-  for (const Doubt& doubt : tapes_in_doubt(report)) {
-    text += fmt::format("  {}: {} in the session of {}\n", words_of(doubt.name),
-                        value_text(doubt.taped, report.unit), report.session);
+std::string tape_line(const FittingReport& report, const Doubt& doubt) {
+  const std::string value = value_text(doubt.taped, report.unit);
+  if (!doubt.estimated) {
+    return fmt::format("  {}: {} in the session of {}\n", words_of(doubt.name), value,
+                       report.session);
   }
-  return text.empty() ? "" : "\nTake these tapes again\n" + text;
+  return fmt::format("  {}: estimated at {}; taping it {}\n", words_of(doubt.name), value,
+                     is_worth_taping(doubt) ? "would help" : "would change little");
 }
 
-Json done_json(std::size_t number, const Correction& correction, Unit unit) {
+/// Those taped that another tape would help, then those that nobody taped.
+std::string tapes_text(const FittingReport& report) {
+  std::string again, never;
+  for (const Doubt& doubt : tapes_in_doubt(report)) {
+    if (doubt.estimated) never += tape_line(report, doubt);
+    if (!doubt.estimated && is_worth_taping(doubt)) again += tape_line(report, doubt);
+  }
+  return (again.empty() ? "" : "\nTake these tapes again\n" + again) +
+         (never.empty() ? "" : "\nNever taped\n" + never);
+}
+
+Json done_json(const FittingReport& report, std::size_t number, const Correction& correction) {
   Json done = {{"number", number}};
   if (!correction.seen.empty()) done["seen"] = correction.seen;
-  done["did"] = correction_text(correction, unit);
+  done["did"] = correction_text(correction, report.unit);
   if (correction.withdrawn) done["withdrawn"] = true;
+  if (const auto left = left_of(report, number)) done["left_mm"] = left->mm();
   return done;
 }
 
-Json fitting_as_json(const Fitting& fitting, std::size_t before, Unit unit) {
+Json fitting_as_json(const FittingReport& report, const Fitting& fitting, std::size_t before) {
   Json told = {{"toile", fitting.toile}, {"date", fitting.date}};
   if (!fitting.by.empty()) told["by"] = fitting.by;
   if (!fitting.note.empty()) told["note"] = fitting.note;
   told["corrections"] = list_of(fitting.corrections, [&](const Correction& correction) {
-    return done_json(++before, correction, unit);
+    return done_json(report, ++before, correction);
   });
   told["look_at_first"] = look_first(fitting.corrections);
   return told;
@@ -83,12 +122,14 @@ Json story_json(const FittingReport& report) {
   return list_of(report.fittings, [&](const Fitting& fitting) {
     const std::size_t first = before;
     before += fitting.corrections.size();
-    return fitting_as_json(fitting, first, report.unit);
+    return fitting_as_json(report, fitting, first);
   });
 }
 
 Json tapes_again_json(const FittingReport& report) {
-  return list_of(tapes_in_doubt(report), [](const Doubt& doubt) { return info(doubt.name).key; });
+  std::vector<Doubt> doubts = tapes_in_doubt(report);
+  std::erase_if(doubts, [](const Doubt& doubt) { return !is_worth_taping(doubt); });
+  return list_of(doubts, [](const Doubt& doubt) { return info(doubt.name).key; });
 }
 
 std::vector<std::string> look_first(const std::vector<Correction>& corrections) {
@@ -116,7 +157,7 @@ std::string story_text(const FittingReport& report) {
     text += fitting_heading(fitting);
     if (fitting.corrections.empty()) text += "  nothing to correct\n";
     for (const Correction& correction : fitting.corrections) {
-      text += done_text({++number, fitting.date, fitting.toile, correction}, report.unit);
+      text += done_text(report, ++number, correction);
     }
     text += look_first_text(fitting);
   }

@@ -7,11 +7,10 @@
 namespace blockwright {
 namespace {
 
-/// A place among the pieces is read as words; a file's place keeps its letters.
-std::string place_text(const std::string& where) {
-  const bool is_name =
-      where.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_.") == std::string::npos;
-  return is_name ? name_text(where) : where;
+bool is_of_a_piece(std::string_view where) {
+  const std::string_view piece = where.substr(0, where.find('.'));
+  return piece.size() < where.size() && (piece.starts_with("front") || piece.starts_with("back")) &&
+         where.find_first_not_of("abcdefghijklmnopqrstuvwxyz_. ") == std::string_view::npos;
 }
 
 /// "{0}", "{1}" ... of the rule are its lengths.
@@ -79,6 +78,12 @@ std::string written_text(const std::vector<std::string>& files) {
   std::string text = "\nWritten\n";
   for (const std::string& file : files) text += "  " + shown_place(file) + "\n";
   return text;
+}
+
+std::string place_text(const std::string& where) {
+  const bool is_name =
+      where.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_.") == std::string::npos;
+  return is_name || is_of_a_piece(where) ? name_text(where) : where;
 }
 
 std::string problem_text(Problem problem) {

@@ -8,7 +8,7 @@ if(NOT BLOCKWRIGHT_FONT)
 endif()
 add_layer(text
   HEADERS refuse.hpp utf8.hpp units.hpp json_document.hpp json_values.hpp json_edit.hpp typeface.hpp
-    text_fonts.hpp input_line.hpp
+    text_fonts.hpp input_line.hpp small_letters.hpp
   SOURCES input_line.cpp refuse.cpp utf8.cpp units.cpp
           json/json_builder.cpp json/json_document.cpp json/json_reason.cpp
           json/separator_reason.cpp json/text_reason.cpp

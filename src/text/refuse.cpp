@@ -1,6 +1,7 @@
 #include "blockwright/text/refuse.hpp"
 
 #include "blockwright/base/error.hpp"
+#include "blockwright/text/small_letters.hpp"
 
 #include <fmt/format.h>
 
@@ -16,9 +17,8 @@ constexpr std::size_t kLongestWord = 40;  // longer ones resemble no key
 constexpr std::size_t kShortWord = 4;     // up to here two wrong letters make another word
 
 std::string plain(std::string_view word) {
-  std::string text(word);
+  std::string text = in_small_letters(word);
   for (char& c : text) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     if (c == '-' || c == ' ') c = '_';
   }
   return text;

@@ -74,12 +74,14 @@ struct Asked {
     return file.find(part) != std::string::npos;
   }
 };
-Asked new_fitting(const std::string& answers, const std::string& ask = "") {
+Asked new_fitting(const std::string& answers, const std::string& ask = "",
+                  std::optional<Unit> unit = std::nullopt) {
   MemoryFiles files;
   files.files["pip.json"] = kNewClient;
   FitJob job;
   job.client = "pip.json";
   job.ask = ask;
+  job.unit = unit;
   const std::string said = fitted(job, answers, files);
   return {said, files.files["pip.json"]};
 }
@@ -558,4 +560,22 @@ TEST_CASE("What no answer would mend is refused before anything is asked") {
   files.held->insert("");
   files.held->insert(".");
   CHECK_THAT(refused(job, files), Catch::Contains("another run is at work there"));
+}
+
+TEST_CASE("The prompt asks in the unit of the run, and a number alone is of that unit") {
+  const std::string answers = "1\nper half\n\n\nyes\n";
+  const Asked inches = new_fitting(answers, "take in waist", Unit::Inch);
+  INFO(inches.said << inches.file);
+  CHECK(inches.says("By how much, in inches? Usual "));
+  CHECK(inches.says("take in waist 1 in per half"));
+  CHECK(inches.wrote("\"by\": \"1 in\""));
+  CHECK_FALSE(inches.says(" cm"));
+  const Asked own = new_fitting(answers, "take in waist");
+  INFO(own.said << own.file);
+  CHECK(own.says("By how much, in cm? Usual "));
+  CHECK(own.wrote("\"by\": 1,"));
+  // What names its unit is kept as it was typed.
+  const Asked named = new_fitting("1.5 cm per half\n\n\nyes\n", "take in waist", Unit::Inch);
+  INFO(named.said << named.file);
+  CHECK(named.wrote("\"by\": 1.5,"));
 }

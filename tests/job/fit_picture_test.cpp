@@ -341,11 +341,25 @@ TEST_CASE("Bust line and points are drawn lightly, old and new where they moved"
   CHECK(std::regex_search(moved, std::regex("class=\"level-before\"[^>]*><title>bust_line")));
 }
 
-TEST_CASE("A bust dart that the printed pieces divide is said to be drawn as one") {
+TEST_CASE("A bust dart that the printed pieces divide is drawn divided, old and new alike") {
+  // The side seam of the front above the dart and below it, that of the back, and the dart.
+  const auto is_divided = [](const std::string& svg) {
+    return count_of(svg, "<title>side</title>") > 2;
+  };
   MemoryFiles files(her_file());
   done(job_of({"lower front_neck 1.0"}), files);
-  CHECK(has(files.files.at(kPicture), "The bust dart is drawn here as one"));
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(is_divided(svg));
+  CHECK_FALSE(is_heavy(svg, "side"));
+  CHECK_FALSE(is_heavy(svg, "shoulder"));
+  CHECK_FALSE(has(svg, "The bust dart is drawn"));
   MemoryFiles narrow({{"her/ondine.json", client_text("pippa-quill")}});
   done(job_of({"lower front_neck 1.0"}), narrow);
-  CHECK_FALSE(has(narrow.files.at(kPicture), "The bust dart is drawn"));
+  CHECK_FALSE(is_divided(narrow.files.at(kPicture)));
+  // Of one side: the pieces were one before.
+  MemoryFiles one_side(her_file());
+  FitJob job = job_of({"lower one_shoulder 1.0"});
+  job.side = {BodySide::Right};
+  done(job, one_side);
+  CHECK(has(one_side.files.at(kPicture), "The bust dart is drawn here as one"));
 }

@@ -280,7 +280,7 @@ TEST_CASE("fit --list tells the fittings toile by toile") {
   CHECK(has(story, "take in waist 1 cm (per half); withdrawn, not applied"));
   CHECK(has(story, "Look at these first on toile 2:\n    front neck edge taken in: a loose fold"));
   CHECK(has(story, "Toile 2, 2026-01-27\n   3. done: shorten shoulder 5 mm\n"));
-  CHECK(has(story, "Take these tapes again\n"));
+  CHECK(has(story, "Never taped\n"));
   CHECK(has(story, "shoulder length: "));
   CHECK_FALSE(has(story, "waist girth: "));  // what doubted it is withdrawn
 }

@@ -1,7 +1,7 @@
 add_layer_tests(job
   SOURCES
     block_pass_test.cpp run_job_test.cpp batch_test.cpp work_in_order_test.cpp read_job_test.cpp
-    hostile_texts_test.cpp output_key_test.cpp fit_words_test.cpp story_test.cpp
+    hostile_texts_test.cpp output_key_test.cpp doubt_test.cpp fit_words_test.cpp story_test.cpp
     adapt_test.cpp bands_test.cpp tape_doc_test.cpp new_tape_sums_test.cpp makers_list_test.cpp
     divided_dart_test.cpp fit_hints_test.cpp fit_test.cpp fit_picture_test.cpp
     laid_together_test.cpp inches_test.cpp explain_test.cpp schemas_test.cpp formats_test.cpp

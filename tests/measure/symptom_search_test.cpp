@@ -134,6 +134,23 @@ TEST_CASE("What names no fault of a bodice is told from what is not understood")
   CHECK(find_corrections("the neck is gorgeously fine").not_understood.empty());
 }
 
+TEST_CASE("A seat is below the waist, and no but") {
+  for (const char* said : each({"my butt sticks out", "the butts", "butt is tight"})) {
+    CHECK(find_corrections(said).set_aside == SaidOf::BelowWaist);
+  }
+}
+
+TEST_CASE(
+    "What is seen without a place is told from what has one, and from words of a correction") {
+  for (const char* said : each({"too long", "loose", "it gapes"})) {
+    CHECK(find_corrections(said).is_nowhere);
+  }
+  for (const char* said : each({"too long at the back", "waist loose", "front", "lower front_neck",
+                                "whole bodice too tight", "the weather"})) {
+    CHECK_FALSE(find_corrections(said).is_nowhere);
+  }
+}
+
 TEST_CASE("Something wrong that is not named shows what can be done there") {
   for (const char* said :
        each({"the waist doesn't fit", "waist isn't right", "waist fits badly"})) {

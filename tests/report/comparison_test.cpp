@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <utility>
+
 using namespace blockwright;
 
 namespace {
@@ -40,4 +42,27 @@ TEST_CASE("A comparison as JSON has all values, in mm and degrees") {
   CHECK(json["lengths"][2]["before"].is_null());
   CHECK(json["dart_angles"][0]["before"] == 9.0);
   CHECK(json["points"][0]["y_mm"] == -10.0);
+}
+
+TEST_CASE("A piece that became a right and a left one is compared with each of them") {
+  Comparison c = two_versions();
+  c.after.stage.lengths = {{"front_right.centre_front", 300.0},
+                           {"front_right.side", 174.0},
+                           {"front_left.side", 180.0},
+                           {"front_left.centre_front", 300.0}};
+  c.after.stage.darts = {};
+  c.before.stage.darts = {};
+  c.points = {{"front_right.underarm_point", Length::mm(1.0), Length::mm(-6.0)}};
+  const auto holds = [&](const char* words) {
+    CHECK_THAT(comparison_text(c), Catch::Contains(words));
+  };
+  holds("\n  right front side                  18.0      17.4      -0.6\n");
+  holds("\n  right front underarm point         0.1 out,    0.6 down\n");
+  const std::string text = comparison_text(c);
+  for (const char* word : {"new", "gone", "left front side", "front right"}) {
+    INFO(word);
+    CHECK(text.find(word) == std::string::npos);
+  }
+  std::swap(c.before, c.after);
+  holds("\n  right front side                  17.4      18.0      +0.6\n");
 }

@@ -244,3 +244,15 @@ TEST_CASE("A problem in JSON names its measurements, its options and the limit t
   CHECK(json[1]["limit"] == nlohmann::json{{"least_deg", 5.0}, {"most_deg", 45.0}});
   for (const char* key : {"measurements", "options", "limit"}) CHECK_FALSE(json[2].contains(key));
 }
+
+TEST_CASE("A tape is worth taking that does a quarter of a correction or more", "[kLeastHelp]") {
+  const auto is_worth = [](double share) {
+    Doubt doubt{MeasurementName::WaistGirth, Length::mm(740.0), Length::mm(720.0), false, {}};
+    doubt.instead = DraftedInstead{"waist", Length::mm(-20.0), share * Length::mm(-20.0), false};
+    return is_worth_taping(doubt);
+  };
+  CHECK(is_worth(kLeastHelp));
+  CHECK(is_worth(1.0));
+  CHECK_FALSE(is_worth(kLeastHelp - 0.01));
+  CHECK_FALSE(is_worth(-1.0));
+}

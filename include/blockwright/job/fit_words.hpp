@@ -26,6 +26,7 @@ struct FitAnswers {
   std::vector<std::string> not_understood;  ///< words, as typed
   BodySide side = BodySide::Both;           ///< that was named
   bool is_whole = false;                    ///< a part of the body and what is seen there
+  bool is_nowhere = false;                  ///< what is seen, and not where: "too long"
   SaidOf set_aside = SaidOf::Fault;         ///< what else she spoke of
 };
 FitAnswers answers_to(std::string_view seen, Unit unit);
@@ -42,7 +43,8 @@ std::string not_found_text(const FitAnswers& answers);
 
 /// What a correction would do, without a letter written.
 struct FitPreview {
-  Problems problems;  ///< those that it brings; with an error it cannot be done
+  /// Those that it brings, with their places in words; with an error it cannot be done.
+  Problems problems;
   std::string does;   ///< "bust 99.0 cm, stays; waist 76.0 -> 74.0 cm ..."; empty with an error
   /// What has to be asked for again: "amount", "as", "side", "date", "toile", or
   /// "fitting": both of these; empty: something else.

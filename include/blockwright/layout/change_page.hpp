@@ -44,7 +44,8 @@ struct ChangePage {
   Alignment alignment = Alignment::Still;
   std::string title, subtitle;
   std::vector<ChangeWords> words;
-  std::vector<SeenOnPage> seen;      ///< at most kMostSeenOnPage are drawn, on small paper fewer
+  std::vector<SeenOnPage> seen;      ///< at most kMostSeenOnPage are drawn, on small paper fewer,
+                                     ///< and of the others their words
   std::string before_is, now_is;     ///< which line is whose: "as drafted", "corrected"
   std::vector<ShownAmount> amounts;  ///< none: an arrow at the largest move with how far it is
   bool every_point = false;          ///< an arrow at every named point that moved
@@ -52,6 +53,8 @@ struct ChangePage {
 };
 
 inline constexpr std::size_t kMostSeenOnPage = 4;
+/// Figures are left out where the pieces would else be smaller, if that is enough.
+inline constexpr double kMostReducedByFigures = 4.0;
 /// A line is heavy where it moved by so many mm: enough to see and to cut. Ours.
 inline constexpr double kSeenMove = 1.5;
 /// ... or, where the whole change is small, by this share of its largest move. Ours.

@@ -31,6 +31,7 @@ struct FoundCorrections {
       not_understood;              ///< words that mean nothing here, as typed, at most five
   BodySide side = BodySide::Both;  ///< the side that she named
   bool is_whole = false;           ///< a part of the body and what is seen there
+  bool is_nowhere = false;         ///< what is seen, and not where: "too long"
   /// The first of her words that names no fault of a bodice, and is answered by no correction.
   SaidOf set_aside = SaidOf::Fault;
 };

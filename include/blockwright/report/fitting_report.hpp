@@ -9,13 +9,28 @@
 
 namespace blockwright {
 
+/// What the paper shows of the length that a correction is watched by.
+struct DraftedInstead {
+  std::string length;  ///< "front.side"
+  Length corrected;    ///< the change that the correction made, as it is printed
+  Length drafted;      ///< the change that another value of the tape makes in its place
+  bool same = false;   ///< as far as a tape written down so can do it
+};
+
 /// What a correction says of a measurement.
 struct Doubt {
   MeasurementName name;
-  Measure taped;         ///< or estimated, in the session drafted
-  Measure would_do;      ///< drafted with it, the correction would not have been necessary
-  bool roughly = false;  ///< `would_do` comes from the correction's rule, not from a draft
+  Measure taped;     ///< or estimated, in the session drafted
+  Measure would_do;  ///< as a tape is written down; by the correction's rule where no value near it
+                     ///< drafts the same
+  bool estimated = false;                 ///< it was never taped
+  std::optional<DraftedInstead> instead;  ///< nothing where nobody has `would_do`
 };
+
+/// A tape of that measurement can do a good part of the correction.
+bool is_worth_taping(const Doubt& doubt);
+/// Of what the correction does; less is not worth a tape. Ours.
+inline constexpr double kLeastHelp = 0.25;
 
 /// A correction and what came of it.
 struct FittingLine {

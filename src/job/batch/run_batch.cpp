@@ -4,6 +4,7 @@
 #include "blockwright/base/printable.hpp"
 #include "blockwright/files/stamp.hpp"
 #include "blockwright/job/job.hpp"
+#include "blockwright/text/small_letters.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
@@ -65,11 +66,7 @@ std::map<std::string, std::string> collisions(const BatchJob& batch,
   Job job = batch.each;
   for (const std::string& client : clients) {
     job.client = client;
-    std::string stem = output_stem(job);
-    std::transform(stem.begin(), stem.end(), stem.begin(), [](char c) {
-      return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    });
-    const auto [it, is_new] = first.emplace(stem, client);
+    const auto [it, is_new] = first.emplace(in_small_letters(output_stem(job)), client);
     if (!is_new) later.emplace(client, it->second);
   }
   return later;

@@ -61,7 +61,11 @@ std::vector<FitAnswer> answers_of(const std::vector<FoundCorrection>& found, Uni
 
 FitAnswers answers_to(std::string_view seen, Unit unit) {
   const FoundCorrections found = find_corrections(seen);
-  return {answers_of(found.best, unit), found.not_understood, found.side, found.is_whole,
+  return {answers_of(found.best, unit),
+          found.not_understood,
+          found.side,
+          found.is_whole,
+          found.is_nowhere,
           found.set_aside};
 }
 
@@ -92,6 +96,13 @@ std::string not_found_text(const FitAnswers& answers) {
   for (const std::string& word : answers.not_understood) words.push_back("\"" + shown(word) + "\"");
   std::string text;
   if (!words.empty()) text = fmt::format("Not understood: {}.\n", fmt::join(words, ", "));
+  if (answers.is_nowhere && !answers.best.empty()) {
+    text += fmt::format(
+        "Where is it? Say the part of the body with it, \"at the back\", \"at the waist\": these "
+        "are "
+        "guesses.\nParts of the body: {}.\n",
+        fmt::join(part_names(), ", "));
+  }
   if (!answers.best.empty()) return text + beyond_text(answers.set_aside);
   if (answers.set_aside != SaidOf::Fault) return text + nothing_to_do_text(answers.set_aside);
   return text + fmt::format(

@@ -11,6 +11,7 @@
 #include "shown_amounts.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -93,18 +94,37 @@ void add_warnings(const BlockRun& run, ChangePage& page) {
   }
 }
 
-/// Where the side has no room the dart stays one.
-bool divides_bust_dart(const BlockRun& run) {
+/// The pieces with their bust dart divided; nothing where the side has no room.
+std::optional<Pattern> with_divided_dart(const Pattern& pattern, const Style& division,
+                                         double cup) {
   try {
-    return !bust_dart_division({run.block.pattern, run.fitted.pattern}).steps.empty();
+    return apply_style(pattern, division, cup).pattern;
   } catch (const InputError&) {
-    return false;
+    return std::nullopt;
   }
 }
 
-/// The pieces are drawn as they are corrected; what is printed has a wide bust dart divided.
-void add_division(const BlockRun& run, ChangePage& page) {
-  if (!divides_bust_dart(run)) return;
+/// Where the side has no room the dart stays one.
+Style division_of(const BlockRun& run) {
+  try {
+    return bust_dart_division({run.block.pattern, run.fitted.pattern});
+  } catch (const InputError&) {
+    return {};
+  }
+}
+
+/// Both versions have the bust dart as it is printed now. What became a right and a left piece
+/// cannot be laid on pieces that are so divided, and is drawn with one dart.
+void divide_bust_dart(const BlockRun& run, ChangePage& page) {
+  const Style division = division_of(run);
+  if (division.steps.empty()) return;
+  const auto after = with_divided_dart(page.after, division, cup_of(run.body));
+  if (!after) return;
+  if (const auto before = with_divided_dart(page.before, division, cup_of(run.body))) {
+    page.before = *before;
+    page.after = *after;
+    return;
+  }
   page.words.push_back(
       {"The bust dart is drawn here as one; the printed pieces divide it between shoulder and "
        "side."});
@@ -128,7 +148,7 @@ ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const Blo
   page.words = {{changed ? "What this changed" : "All corrections", true}};
   add_words(told, run.unit, page);
   add_warnings(run, page);
-  add_division(run, page);
+  divide_bust_dart(run, page);
   add_seen(told, page);
   page.amounts = shown_amounts(numbered_of(told), run);
   return page;

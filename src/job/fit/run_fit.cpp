@@ -243,7 +243,9 @@ FitPreview preview_fit(const FitJob& job, FileStore& files) {
     FitPreview preview;
     for (const Problem& problem : worded(with_it.problems, with_it.unit)) {
       const bool was = std::ranges::count(worded(without.problems, without.unit), problem) > 0;
-      if (!was && problem.severity == Severity::Warning) preview.problems.push_back(problem);
+      if (was || problem.severity != Severity::Warning) continue;
+      preview.problems.push_back(problem);
+      preview.problems.back().where = place_text(problem.where);
     }
     preview.does = what_it_does(without, with_it);
     return preview;

@@ -176,7 +176,7 @@ class ChangePageDrawing {
   /// Under each figure, as high as the longest words are.
   double seen_words_room(double wide, std::size_t lines) {
     std::size_t most = 0;
-    for (std::size_t i = 0; i < std::min(page_.seen.size(), kMostSeenOnPage); ++i) {
+    for (std::size_t i = 0; i < page_.seen.size(); ++i) {
       most = std::max(most, seen_lines(page_.seen[i], wide, lines).size());
     }
     return (static_cast<double>(most) + 0.4) * kSeenStep;
@@ -196,7 +196,7 @@ class ChangePageDrawing {
     const auto room = [](double whole, double each) {
       return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
     };
-    const std::size_t wanted = std::min(page_.seen.size(), kMostSeenOnPage);
+    const std::size_t wanted = page_.seen.size();
     SeenGrid best;
     for (std::size_t lines = kMostSeenLines; lines >= kFewestSeenLines; --lines) {
       SeenGrid grid{wide + kSeenGap, high + seen_words_room(wide, lines) + kSeenGap, 0, 0, lines};
@@ -318,10 +318,30 @@ class ChangePageDrawing {
   Box rest_;  // what is free of the page
 };
 
+/// The page with its first figures; of the others the words alone.
+ChangePage with_figures(const ChangePage& page, std::size_t count) {
+  ChangePage fewer = page;
+  for (std::size_t i = count; i < page.seen.size(); ++i) {
+    fewer.words.push_back({page.seen[i].words});
+  }
+  fewer.seen.resize(count);
+  return fewer;
+}
+
 }  // namespace
 
 DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
-  return ChangePageDrawing(page, options, fonts).draw();
+  const std::size_t most = std::min(page.seen.size(), kMostSeenOnPage);
+  const auto drawn_with = [&](std::size_t figures) {
+    return ChangePageDrawing(with_figures(page, figures), options, fonts).draw();
+  };
+  DrawnChange all = drawn_with(most);
+  if (all.reduction <= kMostReducedByFigures) return all;
+  for (std::size_t figures = most; figures-- > 0;) {
+    DrawnChange fewer = drawn_with(figures);
+    if (fewer.reduction <= kMostReducedByFigures) return fewer;
+  }
+  return all;
 }
 
 }  // namespace blockwright

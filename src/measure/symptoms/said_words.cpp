@@ -1,5 +1,6 @@
 #include "said_words.hpp"
 
+#include "blockwright/text/small_letters.hpp"
 #include "vocabulary.hpp"
 
 #include <algorithm>
@@ -11,8 +12,6 @@ bool is_letter(char c) { return (c >= 'a' && c <= 'z') || static_cast<unsigned c
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-char small_letter(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-
 /// "dont" of "don't"; all else that is no letter ends a word.
 bool is_inside_word(char c) { return c == '\''; }
 
@@ -22,9 +21,16 @@ void drop_end(std::string& word, std::string_view end, std::size_t least) {
   }
 }
 
+/// Without their ends they would be "but", "not" and "hug".
+bool is_kept_whole(std::string_view word) {
+  constexpr std::string_view whole[] = {"butt", "butts", "note", "notes", "noted", "huge"};
+  return std::ranges::find(whole, word) != std::ranges::end(whole);
+}
+
 /// "gapes", "gaping", "gaped" and "gape" are "gap"; "digs" and "digging" are "dig".
 std::string stem_of(std::string word) {
   constexpr std::size_t least = 3;
+  if (is_kept_whole(word)) return word;
   if (!word.ends_with("ss")) drop_end(word, "s", least);
   drop_end(word, "ing", least);
   drop_end(word, "ed", least);
@@ -97,12 +103,11 @@ class WordReader {
   bool after_pause_ = false;
 };
 
-std::string in_small_letters(std::string_view typed) {
-  std::string small;
-  for (const char c : typed) {
-    if (!is_inside_word(c)) small += small_letter(c);
-  }
-  return small;
+/// "dont" of "Don't".
+std::string letters_of(std::string_view typed) {
+  std::string letters = in_small_letters(typed);
+  std::erase_if(letters, is_inside_word);
+  return letters;
 }
 
 bool is_article(std::string_view small) {
@@ -111,6 +116,14 @@ bool is_article(std::string_view small) {
 
 bool is_of_being(std::string_view small) {
   return small == "is" || small == "are" || small == "was" || small == "its" || small == "thats";
+}
+
+/// "No the neck gapes": an answer whose comma was not typed, and no word of the neck.
+bool is_answer(const std::vector<SaidWord>& words, std::string_view next) {
+  constexpr std::string_view begins[] = {"the",  "my", "her", "his", "your", "our",
+                                         "this", "it", "she", "he",  "i",    "its"};
+  return words.size() == 1 && letters_of(words.front().typed) == "no" &&
+         std::ranges::find(begins, next) != std::ranges::end(begins);
 }
 
 }  // namespace
@@ -146,8 +159,9 @@ std::vector<SaidWord> plain_words(std::string_view text) {
   bool after_pause = false, after_is = false;
   for (SaidWord& word : said_words(text)) {
     after_pause = after_pause || word.after_pause;
-    const std::string small = in_small_letters(word.typed);
+    const std::string small = letters_of(word.typed);
     if (is_article(small)) {
+      if (is_answer(words, small)) words.clear();
       after_is = is_of_being(small);
       continue;
     }

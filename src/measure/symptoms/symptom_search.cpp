@@ -141,13 +141,19 @@ bool is_called(const SymptomPart& part, const std::vector<SaidWord>& words) {
 
 bool is_whole(const Concepts& said) { return said.has_any(is_part) && said.has_any(is_sight); }
 
+bool is_nowhere(const Concepts& said) {
+  return said.has_any(is_sight) && !said.has_any([](Concept one) { return !is_sight(one); });
+}
+
 }  // namespace
 
 FoundCorrections find_corrections(std::string_view seen) {
   const Understood said = understood(seen);
-  FoundCorrections found{{}, said.unknown, said.side, is_whole(said.concepts), said.set_aside};
+  FoundCorrections found{{},    said.unknown,  said.side, is_whole(said.concepts),
+                         false, said.set_aside};
   if (said.concepts.empty()) return found;
   const std::vector<Ranked> all = ranked(said);
+  found.is_nowhere = is_nowhere(said.concepts) && !has_own_words(all);
   const bool has_way = says_which_way(said.concepts) || has_own_words(all);
   for (const Ranked& one : all) {
     if (found.best.size() == kMostFound) break;

@@ -16,6 +16,7 @@ constexpr Saying kVocabulary[] = {
     {{Neck, Side}, "side neck; neck side; side of neck; side neck point"},
     {{Shoulder}, "shoulder; bra strap; strap"},
     {{Shoulder, Narrow}, "broad shoulder"},
+    {{Shoulder, Wide}, "have narrow shoulder; has narrow shoulder; got narrow shoulder"},
     {{Shoulder, Seam}, "shoulder seam; shoulder line"},
     {{Shoulder, Tip},"shoulder tip; shoulder point; shoulder end; end of shoulder; tip of shoulder; outer shoulder; "
                      "shoulder bone; shoulder at end; shoulder at tip"},
@@ -147,7 +148,8 @@ constexpr std::string_view kEmptyWords[] = {
     "being",      "lot",      "new",    "old",    "nearly", "almost",  "always",  "often",
     "or",         "would",    "cannot", "barely", "hardly", "like",    "think",   "because",
     "since",      "even",     "again",  "kind",   "sort",   "abit",    "lil",     "kinda",
-    "sorta",      "um",       "way",    "give",   "keep",   "start",
+    "sorta",      "um",       "way",    "give",   "keep",   "start",   "note",    "notes",
+    "noted",
 };
 
 // clang-format off
@@ -169,7 +171,7 @@ constexpr SpeechWords kSpeechWords[] = {
     {Speech::But, "but; however; although; though; whereas"},
     {Speech::Except, "except; except for; apart from"},
     {Speech::Sleeve, "sleeve; cuff; elbow; wrist; sleeve cap; sleeve head; forearm"},
-    {Speech::BelowWaist, "hip; bum; backside; buttock; trousers; pants; skirt; leg; thigh; crotch; knee"},
+    {Speech::BelowWaist, "hip; bum; butt; butts; backside; buttock; trousers; pants; skirt; leg; thigh; crotch; knee"},
 };
 
 // What an apostrophe, a past tense or a hasty pen hides.
