@@ -106,15 +106,25 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
 
 // Why a dart of this width is hard to sew; empty if it is not.
 Wording why_wide(const Dart& dart, const DartPosition& position) {
+  if (dart.angle() > kWidestDart) {
+    return "over " + fixed(kWidestDart.degrees(), 0) + " degrees no dart lies flat at its point";
+  }
   if (dart.intake() > position.widest_mouth) {
     return "about " + Length::mm(position.widest_mouth) + " is usual here";
   }
-  const double angle = dart.angle().degrees();
   const Angle most = dart.leg() < kShortLeg ? kWideOnShortLeg : kWideToSew;
-  if (angle <= most.degrees()) return {};
+  if (dart.angle() <= most) return {};
   return dart.leg() < kShortLeg
              ? "over " + fixed(most.degrees(), 0) + " degrees so short a dart makes a blunt point"
              : "over " + fixed(most.degrees(), 0) + " degrees a dart's point is hard to press flat";
+}
+
+const char* cure_of_width(const Dart& dart) {
+  return dart.angle() > kWidestDart
+             ? "make a princess seam of it or split it in two; as one dart try it on a toile "
+               "first, "
+               "trim its inside to a seam allowance and press it open over a ham"
+             : "split it in two, move a part elsewhere, or make a seam of it";
 }
 
 Problems hard_to_sew(const Opened& open, DartSpot spot) {
@@ -127,7 +137,7 @@ Problems hard_to_sew(const Opened& open, DartSpot spot) {
                        "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
                            Length::mm(dart.leg()) + ", " + fixed(dart.angle().degrees(), 1) +
                            " degrees; " + wide,
-                       "split it in two, move a part elsewhere, or make a seam of it"});
+                       cure_of_width(dart)});
   }
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", where,
@@ -170,19 +180,9 @@ MovedDarts finished(const Pattern& pattern, const PieceWords& moved, const Opene
   return result;
 }
 
-Problems judged_width(const Opened& open, const std::string& name, Angle had) {
+Problems judged_width(const Opened& open, const std::string& name) {
   const DartSpot spot = dart_named(open, name);
-  const Angle angle = open.at(spot).angle();
   require_some_width(open, name);
-  if (angle > kWidestDart && angle.radians() > had.radians() + 1e-9) {
-    const double room = (kWidestDart - had).degrees();
-    refuse("dart.wide", of(open, name),
-           "the dart would take " + fixed(angle.degrees(), 1) +
-               " degrees; one dart takes at most " + fixed(kWidestDart.degrees(), 0),
-           room > 0.5 ? "move at most " + fixed(room, 1) +
-                            " degrees here, that is a smaller part, or move the rest elsewhere"
-                      : "choose another place, or make a princess seam of both");
-  }
   Problems remarks = hard_to_sew(open, spot);
   warn_of_neighbours(open, spot, remarks);
   return remarks;

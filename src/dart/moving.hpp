@@ -122,8 +122,8 @@ Piece with_clear_grain(Piece piece, double least = 0.0);
 MovedDarts finished(const Pattern& pattern, const PieceWords& moved, const Opened& open,
                     Problems remarks = {});
 
-/// Warns of a dart wider than one should be, or too narrow to sew; throws "dart.wide" over the
-/// limit and "dart.part" where there is nothing to sew. `had` is its angle before.
-Problems judged_width(const Opened& open, const std::string& name, Angle had);
+/// Warns of a dart wider than one should be, or too narrow to sew; throws "dart.part" where there
+/// is nothing to sew.
+Problems judged_width(const Opened& open, const std::string& name);
 
 }  // namespace blockwright

@@ -87,7 +87,6 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
   const Angle by = angle_to_move(open.at(spot), move);
 
   std::string name = receiving_dart(open, aim, apex, move, cup);
-  const Angle had = open.at(dart_named(open, name)).angle();
   hand_over(open, from.name, name, by);
   if (!aim.onto) rename_as_wished(open, name, std::string(aim.position->name));
 
@@ -98,7 +97,7 @@ MovedDarts pivot(const Pattern& pattern, const PivotMove& move, double cup) {
     require_some_width(open, from.name);
     set_peak(open, from.name);
   }
-  return finished(pattern, from, open, judged_width(open, name, had));
+  return finished(pattern, from, open, judged_width(open, name));
 }
 
 MovedDarts set_dart_point(const Pattern& pattern, const PointMove& move) {

@@ -114,7 +114,7 @@ MovedDarts split(const Pattern& pattern, const SplitMove& move) {
   Problems remarks;
   for (const DartShare& share : shares) {
     set_peak(open, share.name);
-    std::ranges::move(judged_width(open, share.name, kWidestDart), std::back_inserter(remarks));
+    std::ranges::move(judged_width(open, share.name), std::back_inserter(remarks));
   }
   return finished(pattern, words, open, std::move(remarks));
 }
@@ -138,10 +138,9 @@ MovedDarts merge(const Pattern& pattern, const MergeMove& move, double cup) {
            "it has another apex than " + move.into + " and is not its neighbour on one edge",
            "only darts of one apex, or neighbours on one edge, become one");
   }
-  const Angle had = open.at(b).angle();
   join_neighbours(open, std::min(a, b), a < b);
   set_peak(open, into.name);
-  return finished(pattern, words, open, judged_width(open, into.name, had));
+  return finished(pattern, words, open, judged_width(open, into.name));
 }
 
 }  // namespace blockwright

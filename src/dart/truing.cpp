@@ -20,22 +20,33 @@ Angle stitched_angle(const Dart& dart) {
 // The direction of the fold, from the dart's point to its mouth.
 Vec along_fold(const Dart& dart) { return unit(midpoint(dart.legs[0], dart.legs[1]) - dart.point); }
 
-// How the seam turns where the dart's stitched legs meet.
-Angle kink_across(const Dart& dart, const Path& before, const Path& after) {
-  return turn_between(end_tangent(before), rotated(start_tangent(after), -stitched_angle(dart)));
+Angle angle_at_apex(const Dart& dart) {
+  return turn_between(dart.legs[0] - dart.apex, dart.legs[1] - dart.apex);
+}
+
+// How the seam turns where the dart's legs meet, closed by that angle.
+Angle kink_across(Angle closed, const Path& before, const Path& after) {
+  return turn_between(end_tangent(before), rotated(start_tangent(after), -closed));
+}
+
+// A corner was meant if the seam has it with the dart closed to its apex. What stitching only from
+// the dart point adds was not, and of a wide dart on a short leg that alone is over kMostKink.
+bool is_meant_corner(const Dart& dart, const Path& before, const Path& after) {
+  return std::abs(kink_across(angle_at_apex(dart), before, after).radians()) > kMostKink.radians();
 }
 
 std::optional<BlendedEdge> blend_across(Opened& open, DartSpot spot) {
   const OpenEdge& edge = open.edges[spot.edge];
   const Path &before = edge.stretches[spot.dart], &after = edge.stretches[spot.dart + 1];
   if (before.empty() || after.empty()) return std::nullopt;
-  const Angle kink = kink_across(open.at(spot), before, after);
+  const Dart& dart = open.at(spot);
+  const Angle kink = kink_across(stitched_angle(dart), before, after);
   const double size = std::abs(kink.radians());
-  if (size < kSmooth.radians() || size > kMostKink.radians()) return std::nullopt;
+  if (size < kSmooth.radians() || is_meant_corner(dart, before, after)) return std::nullopt;
   const Blended stretches = blended(edge, spot.dart, kink);
   lay_in(open, spot, stretches);
   if (size < kLeastKink.radians()) return std::nullopt;
-  return BlendedEdge{open.piece.name, edge.name, open.at(spot).name, kink, stretches.moved};
+  return BlendedEdge{open.piece.name, edge.name, dart.name, kink, stretches.moved};
 }
 
 // From the inner leg's end through the folded cloth to the fold; empty where the seam is too short.

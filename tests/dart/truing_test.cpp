@@ -70,7 +70,7 @@ TEST_CASE("Closed along their stitching, trued darts leave seams smooth within a
 }
 
 TEST_CASE(
-    "Blending moves a line by less than 1.5 mm; seams keep their length to 0.05, hems to 0.6 a "
+    "Blending moves a line by less than 2 mm; seams keep their length to 0.05, hems to 0.6 a "
     "dart") {
   // Limits of our own. A waist has up to three darts, and each is blended.
   std::vector<double> moved;
@@ -78,8 +78,9 @@ TEST_CASE(
     for (const Pattern& pattern : with_darts_everywhere(checked_block(session).block.pattern)) {
       const TruedPattern trued = true_darts(pattern);
       for (const BlendedEdge& blended : trued.blended) {
-        INFO(blended.piece << " " << blended.edge);
-        CHECK(blended.moved < 1.5);
+        const Angle angle = pattern.piece(blended.piece).dart(blended.dart).angle();
+        INFO(blended.piece << " " << blended.edge << " " << angle.degrees());
+        CHECK(blended.moved < (angle > kWidestDart ? 3.0 : 2.0));
         moved.push_back(blended.moved);
       }
       for (const Piece& piece : pattern.pieces) {
@@ -96,6 +97,26 @@ TEST_CASE(
   }
   REQUIRE(moved.size() > 1000);
   CHECK(median_of(moved) < 0.3);
+}
+
+// Stitched from its point a dart of 47 degrees on a leg of 9 cm closes by 70 and more.
+TEST_CASE("All of the bust dart in the waist: trued, the waist is smooth and the legs are equal") {
+  int wide = 0;
+  double most = 0.0;
+  for (const Session& session : each_person(300, 31)) {
+    const Pattern block = checked_block(session).block.pattern;
+    const Pattern one = pivot(block, {"front.shoulder", "front.waist"}, 250.0).pattern;
+    const TruedPattern trued = true_darts(one);
+    const Piece& front = trued.pattern.piece("front");
+    REQUIRE_FALSE(find_problem(front));
+    const Dart& dart = front.dart("waist");
+    CHECK(turn_across(front, dart) < 1e-6);
+    CHECK(std::abs(distance(dart.point, dart.legs[0]) - distance(dart.point, dart.legs[1])) < 1e-9);
+    for (const BlendedEdge& blended : trued.blended) most = std::fmax(most, blended.moved);
+    wide += dart.angle().degrees() > 35.0 ? 1 : 0;
+  }
+  CHECK(wide > 30);
+  CHECK(most < 3.0);
 }
 
 // Common practice, no source: fold the dart, cut the seam through, unfold.

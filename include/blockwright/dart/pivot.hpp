@@ -19,11 +19,10 @@ namespace blockwright {
 /// "dart.unknown" (no such piece, dart or place; names what there is), "dart.place" (a fraction or
 /// distance off the edge, or within 5 mm of its corners), "dart.part" (a part or an angle that the
 /// dart has not got), "dart.blocked" (the way from the apex is blocked by another dart or by the
-/// outline; names the nearest place that can be reached), "dart.wide" (more than one dart can
-/// carry; names how much can go).
+/// outline; names the nearest place that can be reached). No dart is too wide to be drawn.
 
-/// A dart takes at most this angle. Common practice, no source ("over 35 degrees: no single
-/// dart"); the limit of a single dart that a mouth can be cut from is 45.
+/// A wider dart lies better as a seam or as two. Common practice, no source ("over 35 degrees: no
+/// single dart"); it is drawn and warned of all the same, with what to do (warning "dart.wide").
 inline constexpr Angle kWidestDart = Angle::degrees(35.0);
 /// A wider dart is hard to sew. Common practice, no source ("22 to 25 degrees").
 inline constexpr Angle kWideToSew = Angle::degrees(25.0);

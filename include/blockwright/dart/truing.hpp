@@ -25,7 +25,8 @@ struct TruedPattern {
 /// A seam is blended over at most this length to either side of a closed dart, in mm; what lies
 /// further off keeps its line. Our choice: about what a drafter's curve reaches.
 inline constexpr double kBlendingReach = 60.0;
-/// A sharper turn than this across a closed dart is a corner that was meant, and is left.
+/// A sharper turn than this across a dart closed to its apex is a corner that was meant, and is
+/// left.
 inline constexpr Angle kMostKink = Angle::degrees(20.0);
 
 /// The last step before pieces are printed: every dart is folded along the legs as they will be
@@ -40,11 +41,11 @@ inline constexpr Angle kMostKink = Angle::degrees(20.0);
 ///    seam square to the dart the peak lies at leg / cos(angle / 2) from the dart point.
 ///
 /// Guarantees: legs are equal; the closed seam is smooth to 1e-6 degrees; on drafted blocks a line
-/// moves by less than 2 mm, a seam's length changes by less than 0.05 mm and a hem's by less than
-/// 0.6; nothing moves but the two stretches next to a mouth. Not for a pattern whose darts are to
-/// be moved again: keep the untrued one for that. Cost: some tens of microseconds a dart. Source:
-/// common practice, no source (fold, cut through, unfold); the closed form of the peak is plane
-/// geometry, checked in tests/reference.
+/// moves by less than 2 mm (3 at a dart over kWidestDart), a seam's length changes by less than
+/// 0.05 mm and a hem's by less than 0.6; nothing moves but the two stretches next to a mouth. Not
+/// for a pattern whose darts are to be moved again: keep the untrued one for that. Cost: some tens
+/// of microseconds a dart. Source: common practice, no source (fold, cut through, unfold); the
+/// closed form of the peak is plane geometry, checked in tests/reference.
 TruedPattern true_darts(const Pattern& pattern);
 
 /// The same for one piece; what was blended is not returned.
