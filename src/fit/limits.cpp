@@ -224,11 +224,14 @@ void judge_darts(const RedrawnPiece& piece, Problems& problems) {
       if (!position || dart.intake() <= position->widest_mouth || dart.intake() <= mouth + kGrown) {
         continue;
       }
-      problems.push_back({Severity::Warning, "fit.limit", after.piece.name + "." + dart.name,
-                          "the dart grew from " + Length::mm(mouth) + " to " +
-                              Length::mm(dart.intake()) + "; about " +
-                              Length::mm(position->widest_mouth) + " is usual here",
-                          "split it, or move a part elsewhere"});
+      const Length is = Length::mm(dart.intake()), widest = Length::mm(position->widest_mouth);
+      problems.push_back({.severity = Severity::Warning,
+                          .code = "fit.limit",
+                          .where = after.piece.name + "." + dart.name,
+                          .message = "the dart grew from " + Length::mm(mouth) + " to " + is +
+                                     "; about " + widest + " is usual here",
+                          .hint = "split it, or move a part elsewhere",
+                          .limit = {.most = widest, .value = is}});
     }
   }
 }

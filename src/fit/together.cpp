@@ -34,7 +34,7 @@ std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) 
                             " later changes pile up on distorted seams",
                  .hint = "take " + taped + " again and draft anew",
                  .measurements = {std::string(info(row.doubts->name).key)},
-                 .limit = {.most = limit}};
+                 .limit = {.most = limit, .value = change}};
 }
 
 // More than the row usually takes.
@@ -47,7 +47,7 @@ std::optional<Problem> too_much_for_row(const Effect& effect) {
                  .where = words_of(effect),
                  .message = by + "; usual is " + usual + ", from " + least + " to " + most,
                  .hint = "measure again before so much is altered on paper",
-                 .limit = {.least = least, .most = most}};
+                 .limit = {.least = least, .most = most, .value = by}};
 }
 
 // An amount is warned of once.

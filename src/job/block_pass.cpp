@@ -38,26 +38,11 @@ FittedPattern fitted(const BlockRun& run) {
   }
 }
 
-std::vector<std::string> lengths_told(const Wording& message, Unit unit) {
-  std::vector<std::string> lengths;
-  for (const Wording::Part& part : message.parts()) {
-    if (const auto* length = std::get_if<Length>(&part)) {
-      lengths.push_back(length_text(*length, unit));
-    }
-  }
-  return lengths;
-}
-
-/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing. An amount is
-/// told with its usual range, least and most; a change of a measurement behind the amount, and the
-/// mouth of a dart behind the mouth that it had, before their limit.
+/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing.
 bool passes_nothing_seen(const Problem& problem, Unit unit) {
-  const auto& [least, most] = problem.limit;
-  if (problem.code != "fit.limit" || (most && most->is_angle())) return false;
-  const std::vector<std::string> lengths = lengths_told(problem.message, unit);
-  if (lengths.size() < 3) return false;
-  const std::string limit = most ? length_text(most->length(), unit) : lengths[2];
-  return lengths[least ? 0 : 1] == limit;
+  const auto& [least, most, value] = problem.limit;
+  if (!most || !value || most->is_angle()) return false;
+  return length_text(value->length(), unit) == length_text(most->length(), unit);
 }
 
 Problems told_remarks(const BlockRun& run) {

@@ -21,6 +21,7 @@ std::string_view severity_name(Severity severity);
 struct Limit {
   std::optional<Measure> least = {};
   std::optional<Measure> most = {};
+  std::optional<Measure> value = {};  ///< where rounding may make it read as the limit
 
   bool operator==(const Limit&) const = default;
 };
