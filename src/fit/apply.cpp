@@ -19,6 +19,8 @@ constexpr double kMoved = 0.005;
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 // A sum of less, in mm, is what rounding leaves of opposite corrections that cancel.
 constexpr double kNothing = 1e-6;
+// Of a refused amount less than this is not offered instead, in mm.
+constexpr double kWorthSaying = 1.0;
 // No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
 // the most of any row.
 constexpr double kMostAmount = 1000.0;
@@ -66,8 +68,9 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
-  std::string given;  ///< the amount as it was given; empty where several were added
-  Hollows hollows{};  ///< what it changed of them
+  std::string given;               ///< the amount as it was given; empty where several were added
+  double given_per_counted = 1.0;  ///< of the amount as it was read
+  Hollows hollows{};               ///< what it changed of them
 
   [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
   // What makes corrections one: their amounts are added.
@@ -87,6 +90,7 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
           moves_for(amount),
           place_of(amount),
           amount.given,
+          counted_amount(amount) > 0.0 ? amount.by / counted_amount(amount) : 1.0,
           {}};
 }
 
@@ -189,8 +193,33 @@ void carry_out(Halves& halves, Job& job) {
   }
 }
 
+// The most of a refused correction that would not be refused, as it was read, in whole mm. Nothing
+// where it is not worth saying, or where several were added.
+std::optional<Length> most_taken(const Halves& halves, const Job& job) {
+  if (job.effect.corrections.size() > 1) return std::nullopt;
+  const auto is_taken = [&](double by) {
+    Halves tried = halves;
+    Job smaller = job;
+    smaller.effect.by = std::copysign(by, job.effect.by);
+    try {
+      carry_out(tried, smaller);
+      return true;
+    } catch (const InputError&) {
+      return false;
+    }
+  };
+  double most = 0.0, over = std::abs(job.effect.by);
+  while (over - most > 0.5 * kWorthSaying) {
+    const double middle = 0.5 * (most + over);
+    (is_taken(middle) ? most : over) = middle;
+  }
+  const Length given = Length::mm(std::floor(most * job.given_per_counted));
+  return given >= Length::mm(kWorthSaying) ? std::optional(given) : std::nullopt;
+}
+
 // A refusal from within names row and amount here, and the measurement that the row doubts.
 void carry_out_named(Halves& halves, Job& job) {
+  const Halves before = halves;
   try {
     carry_out(halves, job);
   } catch (const InputError& error) {
@@ -199,6 +228,9 @@ void carry_out_named(Halves& halves, Job& job) {
     const Wording amount =
         job.given.empty() ? Wording(Length::mm(std::abs(job.effect.by))) : Wording(job.given);
     problem.message = amount + ": " + problem.message;
+    if (const auto most = most_taken(before, job)) {
+      problem.hint += "; this block takes up to about " + *most + " of it";
+    }
     const auto& doubts = fitting_row(job.effect.row).doubts;
     if (doubts && problem.measurements.empty()) {
       problem.measurements.emplace_back(info(doubts->name).key);

@@ -11,7 +11,7 @@ constexpr std::array<std::string_view, kOneSideStage + 1> kStageNames{
 
 constexpr auto kWaysOfKind = [] {
   using enum AmountAs;
-  return std::array<ShortList<AmountAs, 4>, 11>{{
+  return std::array<ShortList<AmountAs, 4>, 12>{{
       {Length},                                   // Mark
       {Length, TuckDepth},                        // Fold
       {Length, TuckDepth, PerSeam},               // SeamFold
@@ -23,6 +23,7 @@ constexpr auto kWaysOfKind = [] {
       {PerHalf, WholeGirth},                      // Width
       {TuckDepth, PerHalf, WholeGirth},           // PinnedWidth
       {PerHalf},                                  // OneHalf
+      {Length, WholeGirth},                       // EachSide
   }};
 }();
 
@@ -32,7 +33,9 @@ std::vector<CorrectionWords> all_words() {
     for (const RowWords& words : row.words) {
       const auto& ways = kWaysOfKind[static_cast<std::size_t>(words.kind)];
       std::vector<AmountAs> readings(ways.begin(), ways.end());
-      const bool must_say = readings.size() > 1 && words.kind != AmountKind::SeamFold;
+      const bool may_leave_out =
+          words.kind == AmountKind::SeamFold || words.kind == AmountKind::EachSide;
+      const bool must_say = readings.size() > 1 && !may_leave_out;
       all.push_back({words.action, words.place, row.row, words.sign, std::move(readings), must_say,
                      row.stage == kOneSideStage});
     }

@@ -91,7 +91,7 @@ class TypedWords {
     for (std::size_t count = std::min<std::size_t>(3, words_.size() - at_); count > 0; --count) {
       text.clear();
       for (std::size_t i = 0; i < count; ++i) text += (i == 0 ? "" : " ") + words_[at_ + i];
-      if (!amount_typed(text)) continue;
+      if (!amount_typed(text) || (text.ends_with(" in") && word(count) == "all")) continue;
       typed_.amount = text;
       at_ += count;
       return;
@@ -99,8 +99,13 @@ class TypedWords {
     if (at_ < words_.size()) typed_.amount = words_[at_++];
   }
 
-  /// "per_half", or "per half".
+  /// "per_half", or "per half"; behind an amount "in all", too, or "each side".
   bool take_way() {
+    const bool each_side = word() == "each" && word(1) == "side";
+    if (!typed_.amount.empty() && (each_side || (word() == "in" && word(1) == "all"))) {
+      typed_.as = each_side ? AmountAs::Length : AmountAs::WholeGirth;
+      return take(2);
+    }
     for (const std::size_t count : {std::size_t{2}, std::size_t{1}}) {
       const std::string way = count == 2 ? word() + "_" + word(1) : word();
       const auto as = amount_named(way);

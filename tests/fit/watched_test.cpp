@@ -254,3 +254,43 @@ TEST_CASE("Shoulders taken up and let down on the fitted block are the first out
     CHECK(apart(block, back.fitted->pattern) < 0.1);
   }
 }
+
+// What moves instead: the neck straight across, by less, since the shoulders slope.
+TEST_CASE(
+    "Side neck points move along their shoulders, each by the amount or by half of it in all") {
+  const auto width = [](const Pattern& pattern, const char* piece) {
+    return 2.0 * at(pattern, piece, "side_neck_point").x;
+  };
+  for (const Pattern& block : each_block(5)) {
+    for (const int sign : {1, -1}) {
+      RowAmount asked = row(8, 6.0, "side_neck", sign);
+      const Pattern each_side = apply_rows(block, {asked}).pattern;
+      asked.by = 12.0;
+      asked.as = AmountAs::WholeGirth;
+      const Pattern in_all = apply_rows(block, {asked}).pattern;
+      CHECK(apart(each_side, in_all) < 1e-9);
+      for (const char* piece : {"front", "back"}) {
+        const Point from = at(block, piece, "side_neck_point");
+        CHECK(distance(at(each_side, piece, "side_neck_point"), from) == Approx(6.0));
+        const double across = sign * (width(each_side, piece) - width(block, piece));
+        CHECK(across > 2.0 * 0.8 * 6.0);  // "nearly twice as much"
+        CHECK(across < 2.0 * 6.0);
+      }
+    }
+  }
+}
+
+TEST_CASE("A refused amount is told with the most that the block takes, in the way it was read") {
+  for (const AmountAs as : {AmountAs::Length, AmountAs::WholeGirth}) {
+    RowAmount asked = row(8, as == AmountAs::Length ? 30.0 : 60.0, "side_neck", -1);
+    asked.as = as;
+    const std::string hint = outcome(usual_block(), {asked}).refusal.hint.plain();
+    const std::string words = "this block takes up to about ";
+    REQUIRE(has(hint, words));
+    const double most = std::stod(hint.substr(hint.find(words) + words.size()));
+    asked.by = most;
+    CHECK(outcome(usual_block(), {asked}).fitted);
+    asked.by = most + 3.0;
+    CHECK_FALSE(outcome(usual_block(), {asked}).fitted);
+  }
+}

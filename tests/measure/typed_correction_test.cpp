@@ -54,6 +54,32 @@ TEST_CASE("The unit that is given with an amount wins over the file's, and is ke
   CHECK(in_file("1/2", Unit::Cm).empty());  // of a cm or of an inch?
 }
 
+TEST_CASE("Behind an amount \"in all\" is both sides together and \"each side\" is one") {
+  const struct {
+    const char *typed, *amount;
+    AmountAs as;
+  } all[] = {{"narrow side_neck 3 cm in all", "3 cm", AmountAs::WholeGirth},
+             {"narrow side neck 3 in all", "3", AmountAs::WholeGirth},
+             {"narrow side_neck by 1 1/4 in in all", "1 1/4 in", AmountAs::WholeGirth},
+             {"narrow side_neck 1.5 each side", "1.5", AmountAs::Length},
+             {"take in waist 4 cm in all", "4 cm", AmountAs::WholeGirth}};
+  for (const auto& [typed, amount, as] : all) {
+    INFO(typed);
+    const TypedCorrection read = correction_typed(typed);
+    CHECK(read.amount == amount);
+    CHECK(read.as == as);
+    CHECK(read.odd.empty());
+  }
+  CHECK(correction_typed("let out side 1 in per half").amount == "1 in");
+}
+
+TEST_CASE("The sides of a neck are each moved by the amount unless both together are said") {
+  const CorrectionWords* words = find_correction_words("narrow", "side_neck");
+  REQUIRE(words != nullptr);
+  CHECK_FALSE(words->must_say);
+  CHECK(words->readings == std::vector{AmountAs::Length, AmountAs::WholeGirth});
+}
+
 TEST_CASE("A correction is read from words, with underscores or spaces") {
   for (const char* typed : each({"take_in waist 5/8 in per_half", "take in waist 5/8 in per half",
                                  "Take in the waist by 5/8 in, per half"})) {

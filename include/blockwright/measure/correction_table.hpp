@@ -52,6 +52,7 @@ enum class AmountKind {
   Width,        ///< a width: of one half, or whole
   PinnedWidth,  ///< the same, or the depth of a tuck on each half
   OneHalf,      ///< cloth on one half, and nothing else
+  EachSide,     ///< how far a point moves on each side, or on both together; unsaid it is each
 };
 
 /// Words for a row in client files.
@@ -263,9 +264,10 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
     {SideNeckWider, Neck, 2, "neck wider at the sides", "neck narrower at the sides",
      "the neck cuts in at the sides only (or stands off there)", "the neck width",
      usually(4).from(2).to(10), doubts(NeckBaseGirth, 2.0), kTrade,
-     {ShoulderShorter, ShoulderLonger}, {{1, "widen", "side_neck"}, {-1, "narrow", "side_neck"}},
+     {ShoulderShorter, ShoulderLonger}, {{1, "widen", "side_neck", EachSide}, {-1, "narrow", "side_neck", EachSide}},
      {watch({"front.shoulder", -1.0}, {"back.shoulder", -1.0},
-      "the neck girth changes by about twice as much")}},
+      "each side neck point moves so far along its shoulder; straight across both together change "
+      "the neck by nearly twice as much, and its girth by about twice as much")}},
     // Shoulder.
     {ShoulderShorter, Shoulder, 2, "shoulder shorter", "shoulder longer",
      "the armhole seam falls off the shoulder; the neck is dragged aside",

@@ -17,10 +17,14 @@ std::string amount_text(Length length, Unit unit) {
 /// What a pin takes out or lets out is counted on one half of the body.
 std::string usual_text(const CorrectionWords& words, Unit unit) {
   const UsualAmount& amount = fitting_row(words.row).amount;
-  const bool of_half = std::ranges::find(words.readings, AmountAs::PerHalf) != words.readings.end();
+  const auto may_be = [&](AmountAs as) { return std::ranges::count(words.readings, as) > 0; };
+  const bool of_half = may_be(AmountAs::PerHalf);
+  const bool of_side = may_be(AmountAs::Length) && may_be(AmountAs::WholeGirth);
   return fmt::format("{} {}{} ({} to {})", amount_text(amount.usual, unit), unit_name(unit),
-                     of_half ? " on each half" : "", amount_text(amount.least, unit),
-                     amount_text(amount.most, unit));
+                     of_half   ? " on each half"
+                     : of_side ? " on each side"
+                               : "",
+                     amount_text(amount.least, unit), amount_text(amount.most, unit));
 }
 
 FitAnswer answer_of(const FoundCorrection& found, Unit unit) {

@@ -114,10 +114,13 @@ void check_way(const JsonDocument& document, const JsonValue& value, const Corre
            way_hint(words), {"as"});
   }
   if (as == AmountAs::WholeGirth && side != BodySide::Both) {
+    const bool each_side = words.readings.front() == AmountAs::Length;
+    const AmountAs of_one_side = each_side ? AmountAs::Length : AmountAs::PerHalf;
     refuse("client.amount", document.where(value),
            fmt::format("\"whole_girth\" counts both sides; this correction is for the {} alone",
                        side_word(side)),
-           "write the cloth of that side, \"as\": \"per_half\", or leave \"side\" out",
+           fmt::format("write the cloth of that side, \"as\": \"{}\", or leave \"side\" out",
+                       amount_way(of_one_side).word),
            {"as", "side"});
   }
 }
