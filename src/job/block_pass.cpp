@@ -220,7 +220,7 @@ BlockRun fitted_block(BlockSource source) {
   BlockRun run = drafted_block(std::move(source));
   if (has_errors(run.problems)) return run;
   const auto active = active_corrections(run.client, run.before_toile);
-  run.corrections = with_what_remains(active, sums_of_new_tape(run, active));
+  run.corrections = with_what_remains(run, active);
   if (active.empty()) return run;
   run.fitted = fitted(run);
   judge_corrected(run);

@@ -27,28 +27,23 @@ const NumberedCorrection& numbered(const Corrections& corrections, std::size_t n
   return *std::ranges::find(corrections, number, &NumberedCorrection::number);
 }
 
-/// What a file can say: an amount that would be written as 0 is dropped.
-AfterNewTape settled_as(const TapeShare& share, const BlockSource& source,
-                        const Corrections& corrections) {
-  const Correction& correction = numbered(corrections, share.correction).correction;
-  const Length remains =
-      as_written_in_file(remaining_amount(share, correction), source.client.unit);
-  if (remains == Length()) return {OnNewTape::Drop, {}};
-  return {OnNewTape::Change, remains};
+std::string named(const NumberedCorrection& numbered) {
+  const Correction& correction = numbered.correction;
+  const std::string side =
+      correction.side == BodySide::Both ? "" : ", " + std::string(side_word(correction.side));
+  return fmt::format("{} ({}{})", numbered.number,
+                     name_text(correction.action + " " + correction.place), side);
 }
 
 /// "5 (take in waist) is now 3.25 cm in place of 3 cm".
-std::string share_words(const TapeShare& share, const BlockSource& source,
-                        const Corrections& corrections) {
-  const auto& [number, date, toile, correction, before] = numbered(corrections, share.correction);
-  const Length remains = remaining_amount(share, correction);
-  const std::string what =
-      remains == Length()
-          ? "is left out"
-          : fmt::format("is now {} in place of {}", exact_text(remains, source.unit),
-                        exact_text(correction.by, source.unit));
-  return fmt::format("{} ({}) {}", number, name_text(correction.action + " " + correction.place),
-                     what);
+std::string share_words(const TapeSum& sum, const NumberedCorrection& numbered, Unit unit) {
+  const Correction& correction = numbered.correction;
+  const Length now = amount_to_apply({sum}, numbered);
+  const std::string what = now == Length()
+                               ? "is left out"
+                               : fmt::format("is now {} in place of {}", exact_text(now, unit),
+                                             exact_text(correction.by, unit));
+  return named(numbered) + " " + what + (is_left_to_sum(correction) ? "" : ", as the file says");
 }
 
 std::string list_of(const std::vector<std::string>& words) {
@@ -62,52 +57,95 @@ std::string numbers_of(const TapeSum& sum) {
   return (numbers.size() == 1 ? "correction " : "corrections ") + list_of(numbers);
 }
 
+/// "76.25 cm on 2026-01-10, 73.5 cm on 2026-07-12".
+std::string step_words(const TapeStep& step, Unit unit) {
+  return fmt::format("{} on {}, {} on {}", exact_text(step.was, unit), step.since->date,
+                     exact_text(step.is, unit), step.until->date);
+}
+
+/// Where a tape is of the day of a fitting: ", after the fitting of that day".
+std::string order_words(const TapeSum& sum, const Corrections& corrections) {
+  const auto is_of_that_day = [&](const TapeShare& share) {
+    return numbered(corrections, share.correction).date == sum.steps.back().until->date;
+  };
+  return std::ranges::any_of(sum.shares, is_of_that_day) ? ", after the fitting of that day" : "";
+}
+
+std::string steps_words(const TapeSum& sum, const BlockSource& source,
+                        const Corrections& corrections) {
+  std::vector<std::string> steps;
+  for (const TapeStep& step : sum.steps) steps.push_back(step_words(step, source.unit));
+  return fmt::format("{}{}", fmt::join(steps, "; "), order_words(sum, corrections));
+}
+
 /// "asked for 6 cm less waist girth; the newer tape has 2.75 cm of it (76.25 cm on 2026-01-10, 73.5
 /// cm on 2026-07-12), and 3.25 cm remains: 2 (take in waist) is left out and 5 ...".
 std::string sum_words(const TapeSum& sum, const BlockSource& source,
                       const Corrections& corrections) {
   const auto text = [&](Measure measure) { return exact_text(measure, source.unit); };
-  const Measure remains = sum.remains(), has = sum.asked() - remains;
+  const Measure remains = sum.remains();
   std::vector<std::string> shares;
   for (const TapeShare& share : sum.shares) {
-    shares.push_back(share_words(share, source, corrections));
+    shares.push_back(share_words(sum, numbered(corrections, share.correction), source.unit));
   }
-  return fmt::format(
-      "asked for {} {} {}; the newer tape has {} of it ({} on {}, {} on {}), and {} remains: {}",
-      text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more", words_of(sum.name),
-      text(has), text(sum.was), sum.since->date, text(sum.is), source.session.date,
-      remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
+  return fmt::format("asked for {} {} {}; the newer tape has {} of it ({}), and {} remains: {}",
+                     text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more",
+                     words_of(sum.name), text(sum.has()), steps_words(sum, source, corrections),
+                     remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
 }
 
-bool is_decided(const TapeSum& sum, const Corrections& corrections) {
-  return std::ranges::all_of(sum.shares, [&](const TapeShare& share) {
-    return is_decided(share, numbered(corrections, share.correction).correction);
-  });
-}
-
-std::vector<TapeSum> undecided_sums(const BlockSource& source, const Corrections& corrections) {
-  std::vector<TapeSum> sums = sums_of_new_tape(source, corrections);
-  std::erase_if(sums, [&](const TapeSum& sum) { return is_decided(sum, corrections); });
-  return sums;
-}
-
-ExplainedSum explained(const TapeSum& sum, const BlockSource& source,
-                       const Corrections& corrections) {
-  ExplainedSum explained{numbers_of(sum), sum_words(sum, source, corrections), {}};
+/// Numbers of the corrections that the sum decides on, and what it leaves of each.
+std::vector<ExplainedDecision> decisions_in(const TapeSum& sum, const BlockSource& source,
+                                            const Corrections& corrections) {
+  std::vector<ExplainedDecision> decisions;
   for (const TapeShare& share : sum.shares) {
-    explained.settled.push_back(
-        {static_cast<int>(share.correction), settled_as(share, source, corrections)});
+    const Correction& correction = numbered(corrections, share.correction).correction;
+    if (!is_left_to_sum(correction)) continue;
+    const Length left = as_written_in_file(remaining_amount(share, correction), source.client.unit);
+    decisions.push_back({static_cast<int>(share.correction), {OnNewTape::Settled, left}});
   }
-  return explained;
+  return decisions;
 }
 
 std::vector<ExplainedSum> explained_in(const BlockSource& source) {
   const Corrections corrections = active_corrections(source.client, source.before_toile);
   std::vector<ExplainedSum> all;
-  for (const TapeSum& sum : undecided_sums(source, corrections)) {
-    all.push_back(explained(sum, source, corrections));
+  for (const TapeSum& sum : sums_of_new_tape(source, corrections)) {
+    if (!is_worth_asking(sum, not_agreed(sum, corrections))) continue;
+    all.push_back({numbers_of(sum), sum_words(sum, source, corrections),
+                   decisions_in(sum, source, corrections)});
   }
   return all;
+}
+
+Problem told_of(const TapeSum& sum, const BlockSource& source, const Corrections& corrections) {
+  const bool asks = is_worth_asking(sum, not_agreed(sum, corrections));
+  return {.severity = asks ? Severity::Warning : Severity::Note,
+          .code = "fit.explained",
+          .where = numbers_of(sum),
+          .message = sum_words(sum, source, corrections),
+          .hint = asks ? "sew a toile; where it shows the same again, write \"new_tape\": "
+                         "\"keep\" next to the correction. At a terminal `draft` and `fit "
+                         "--ask` ask, and write the answer"
+                       : "two tapes of one body differ by so little",
+          .measurements = {std::string(info(sum.name).key)}};
+}
+
+Problem told_of(const OneSided& one, const BlockSource& source, const Corrections& corrections) {
+  const NumberedCorrection& correction = numbered(corrections, one.correction);
+  return {.severity = Severity::Warning,
+          .code = "fit.explained",
+          .where = "correction " + std::to_string(one.correction),
+          .message = fmt::format(
+              "{} is applied in full, for no tape tells the sides apart; but the newer tape has {} "
+              "{} {} ({})",
+              named(correction), exact_text(abs(one.step.has), source.unit),
+              one.step.has.number() < 0.0 ? "less" : "more", words_of(one.name),
+              step_words(one.step, source.unit)),
+          .hint =
+              "look at that side on the next toile. Then write next to it \"new_tape\": "
+              "\"keep\", \"drop\", or the amount that is still right",
+          .measurements = {std::string(info(one.name).key)}};
 }
 
 }  // namespace
@@ -115,15 +153,12 @@ std::vector<ExplainedSum> explained_in(const BlockSource& source) {
 Problems told_by_new_tape(const BlockSource& source) {
   const Corrections corrections = active_corrections(source.client, source.before_toile);
   Problems problems;
-  for (const TapeSum& sum : undecided_sums(source, corrections)) {
-    problems.push_back({.severity = Severity::Warning,
-                        .code = "fit.explained",
-                        .where = numbers_of(sum),
-                        .message = sum_words(sum, source, corrections),
-                        .hint = "sew a toile; where it shows the same again, write \"new_tape\": "
-                                "\"keep\" next to the correction. At a terminal `draft` and `fit "
-                                "--ask` ask, and write the answer",
-                        .measurements = {std::string(info(sum.name).key)}});
+  for (const TapeSum& sum : sums_of_new_tape(source, corrections)) {
+    if (not_agreed(sum, corrections).number() == 0.0) continue;
+    problems.push_back(told_of(sum, source, corrections));
+  }
+  for (const OneSided& one : one_sided_of_new_tape(source, corrections)) {
+    problems.push_back(told_of(one, source, corrections));
   }
   return problems;
 }

@@ -1,6 +1,7 @@
 #include "new_tape_sums.hpp"
 
 #include "blockwright/measure/correction_table.hpp"
+#include "blockwright/measure/tape_changes.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,9 +10,11 @@
 namespace blockwright {
 namespace {
 
-// A change of the tape counts from this share of the smallest correction to that of all. Ours.
-constexpr double kLeastShare = 0.5;
-constexpr double kMostShare = 1.5;
+// Of the least amount of a row: less than this is nothing. Ours: half a millimetre of a waist.
+constexpr double kLeastRest = 0.05;
+// A small change of the tape is asked about too where it has more than this of what was asked.
+// Ours.
+constexpr double kMostUnasked = 0.5;
 // An amount in a file is rounded by less.
 constexpr Length kSameAmount = Length::mm(0.2);
 
@@ -24,31 +27,31 @@ struct Part {
   [[nodiscard]] bool asks_for(double change) const { return share.remains * change > 0.0; }
 };
 
-/// The session that the fitting's toile was drafted from: the newest that is not later.
-const Session* session_before(const Client& client, const std::string& date) {
-  const Session* found = nullptr;
-  for (const Session& session : client.sessions) {
-    if (session.date <= date) found = &session;
-  }
-  return found;
-}
-
 std::optional<Measure> reading_of(const Session& session, MeasurementName name) {
   const auto& readings = session.tape[name];
   return readings ? std::optional(readings->median()) : std::nullopt;
 }
 
+/// The measurement that the correction asks to change; nothing where the file says what becomes of
+/// the correction whatever the tape is.
+std::optional<DoubtedMeasurement> asked_of(const Correction& correction, const RowAmount& amount) {
+  if (correction.new_tape.answer == OnNewTape::Keep) return std::nullopt;
+  return fitting_row(amount.row).doubts;
+}
+
+double asked_change(const DoubtedMeasurement& doubts, const RowAmount& amount) {
+  return doubts.change(Length::mm(amount.sign * counted_amount(amount))).number();
+}
+
 std::optional<Part> part_of(const Client& client, const NumberedCorrection& numbered,
                             MeasurementName name) {
   const RowAmount amount = row_of(numbered.correction);
-  const FittingRow& row = fitting_row(amount.row);
-  const bool counts = row.doubts && row.doubts->name == name && amount.side == BodySide::Both &&
-                      numbered.correction.new_tape.answer != OnNewTape::Keep;
-  const Session* fitted_on = session_before(client, numbered.date);
+  const auto doubts = asked_of(numbered.correction, amount);
+  const bool counts = doubts && doubts->name == name && amount.side == BodySide::Both;
+  const Session* fitted_on = session_of_fitting(client, numbered.date);
   if (!counts || fitted_on == nullptr || !reading_of(*fitted_on, name)) return std::nullopt;
-  const Length by = Length::mm(amount.sign * counted_amount(amount));
-  const double asked = row.doubts->change(by).number();
-  const double least = std::abs(row.doubts->change(row.amount.least).number());
+  const double asked = asked_change(*doubts, amount);
+  const double least = std::abs(doubts->change(fitting_row(amount.row).amount.least).number());
   return Part{{numbered.number, asked, asked}, fitted_on, least};
 }
 
@@ -61,85 +64,111 @@ std::vector<Part*> that_ask_for(double change, std::span<Part> parts) {
   return asking;
 }
 
-bool is_worth_sharing(double change, const std::vector<Part*>& asking) {
-  double smallest = 0.0, sum = 0.0;
-  for (const Part* part : asking) {
-    const double remains = std::abs(part->share.remains);
-    smallest = sum == 0.0 ? remains : std::fmin(smallest, remains);
-    sum += remains;
-  }
-  return sum > 0.0 && std::abs(change) >= kLeastShare * smallest &&
-         std::abs(change) <= kMostShare * sum;
-}
-
 /// What is left of a correction that is too small to sew goes to the next one.
 void hand_on_what_is_too_small(const std::vector<Part*>& asking) {
   for (std::size_t i = 0; i < asking.size(); ++i) {
     double& left = asking[i]->share.remains;
     const bool touched = left != asking[i]->share.asked;
     if (!touched || std::abs(left) >= asking[i]->least) continue;
-    if (i + 1 < asking.size()) asking[i + 1]->share.remains += left;
-    left = 0.0;
+    if (i + 1 < asking.size()) {
+      asking[i + 1]->share.remains += left;
+      left = 0.0;
+    } else if (std::abs(left) < kLeastRest * asking[i]->least) {
+      left = 0.0;
+    }
   }
 }
 
-/// Shares a change out among the corrections, oldest first; false if it does not count.
-bool share_out(double change, std::span<Part> parts) {
+/// Takes a change off what the corrections ask for, oldest first; what it has of that.
+double share_out(double change, std::span<Part> parts) {
   const std::vector<Part*> asking = that_ask_for(change, parts);
-  if (!is_worth_sharing(change, asking)) return false;
-  double left = std::abs(change);
+  double left = change;
   for (Part* part : asking) {
     double& remains = part->share.remains;
-    const double covered = std::fmin(left, std::abs(remains));
-    remains -= std::copysign(covered, remains);
+    const double covered = std::abs(left) < std::abs(remains) ? left : remains;
+    remains -= covered;
     left -= covered;
   }
   hand_on_what_is_too_small(asking);
-  return true;
+  return change - left;
 }
 
-/// From session to session: what it changed is shared out among the corrections that were there
-/// before it, which come first in the list.
-void walk_sessions(const BlockSource& source, MeasurementName name, std::vector<Part>& parts) {
-  std::optional<Measure> last;
-  for (const Session& session : source.client.sessions) {
-    const auto reading = reading_of(session, name);
-    if (session.date > source.session.date || !reading) continue;
-    const auto is_older = [&](const Part& part) { return part.fitted_on->date < session.date; };
-    const auto older = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
-    const bool shared =
-        last && share_out((*reading - *last).number(), std::span(parts).first(older));
-    const bool new_ones = std::ranges::any_of(
-        parts, [&](const Part& part) { return part.fitted_on->date == session.date; });
-    if (!last || shared || new_ones) last = reading;
+/// The sessions that toiles with these corrections were cut from, up to that of the draft, which
+/// comes last.
+std::vector<const Session*> sessions_of_toiles(const BlockSource& source,
+                                               const std::vector<Part>& parts) {
+  std::vector<const Session*> sessions;
+  for (const Part& part : parts) {
+    const bool is_new = sessions.empty() || sessions.back()->date != part.fitted_on->date;
+    if (is_new && part.fitted_on->date < source.session.date) sessions.push_back(part.fitted_on);
   }
+  sessions.push_back(&source.session);
+  return sessions;
+}
+
+/// What the tape changed by from toile to toile is shared out among the corrections of the toiles
+/// before, which come first in the list.
+std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName name,
+                                   std::vector<Part>& parts) {
+  const std::vector<const Session*> sessions = sessions_of_toiles(source, parts);
+  std::vector<TapeStep> steps;
+  for (std::size_t i = 0; i + 1 < sessions.size(); ++i) {
+    const Measure was = *reading_of(*sessions[i], name), is = *reading_of(*sessions[i + 1], name);
+    const auto is_older = [&](const Part& part) {
+      return part.fitted_on->date <= sessions[i]->date;
+    };
+    const auto older = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
+    const double has = share_out((is - was).number(), std::span(parts).first(older));
+    if (has != 0.0) steps.push_back({sessions[i], sessions[i + 1], was, is, measure_of(name, has)});
+  }
+  return steps;
 }
 
 std::optional<TapeSum> sum_of(const BlockSource& source,
                               const std::vector<NumberedCorrection>& corrections,
                               MeasurementName name) {
-  const auto now = reading_of(source.session, name);
   std::vector<Part> parts;
   for (const NumberedCorrection& numbered : corrections) {
     if (auto part = part_of(source.client, numbered, name)) parts.push_back(*part);
   }
-  if (!now || parts.empty()) return std::nullopt;
+  if (!reading_of(source.session, name) || parts.empty()) return std::nullopt;
   std::ranges::stable_sort(parts, {}, [](const Part& part) { return part.fitted_on->date; });
-  walk_sessions(source, name, parts);
+  TapeSum sum{name, {}, shared_steps(source, name, parts)};
   std::erase_if(parts, [](const Part& part) { return part.share.remains == part.share.asked; });
-  if (parts.empty()) return std::nullopt;
-  const Session* since = parts.front().fitted_on;
-  TapeSum sum{name, since, *reading_of(*since, name), *now, {}};
   for (const Part& part : parts) sum.shares.push_back(part.share);
-  return sum;
+  return parts.empty() ? std::nullopt : std::optional(sum);
 }
 
-/// As the file says, or as the sum does where the file says nothing or speaks of an older tape.
-Length amount_to_apply(const TapeShare& share, const Correction& correction) {
+/// Of the measurement.
+double not_agreed(const TapeShare& share, const Correction& correction) {
   const auto& [answer, by] = correction.new_tape;
-  if (answer == OnNewTape::Drop) return {};
-  const bool as_written = answer == OnNewTape::Change && is_decided(share, correction);
-  return as_written ? by : remaining_amount(share, correction);
+  if (answer == OnNewTape::Ask) return std::abs(share.asked - share.remains);
+  if (answer != OnNewTape::Settled) return 0.0;
+  const Length off = by - remaining_amount(share, correction);
+  const bool is_same = off < kSameAmount && -off < kSameAmount;
+  return is_same ? 0.0 : std::abs(off / correction.by * share.asked);
+}
+
+/// Whether the block is drafted from a newer tape than the toile that the correction was seen on.
+bool has_newer_tape(const BlockSource& source, const NumberedCorrection& numbered) {
+  const Session* fitted_on = session_of_fitting(source.client, numbered.date);
+  return fitted_on != nullptr && fitted_on->date < source.session.date;
+}
+
+std::optional<OneSided> one_sided(const BlockSource& source, const NumberedCorrection& numbered) {
+  const RowAmount amount = row_of(numbered.correction);
+  const auto doubts = asked_of(numbered.correction, amount);
+  if (!doubts || amount.side == BodySide::Both) return std::nullopt;
+  if (numbered.correction.new_tape.answer != OnNewTape::Ask) return std::nullopt;
+  if (!has_newer_tape(source, numbered)) return std::nullopt;
+  const Session* fitted_on = session_of_fitting(source.client, numbered.date);
+  const auto was = reading_of(*fitted_on, doubts->name),
+             is = reading_of(source.session, doubts->name);
+  if (!was || !is || tapes_differ_so({doubts->name, *is - *was})) return std::nullopt;
+  const bool that_way = asked_change(*doubts, amount) * (*is - *was).number() > 0.0;
+  if (!that_way) return std::nullopt;
+  return OneSided{
+      numbered.number, doubts->name, {fitted_on, &source.session, *was, *is, *is - *was}};
 }
 
 }  // namespace
@@ -150,10 +179,33 @@ Measure TapeSum::asked() const {
   return measure_of(name, all);
 }
 
+Measure TapeSum::has() const {
+  double all = 0.0;
+  for (const TapeStep& step : steps) all += step.has.number();
+  return measure_of(name, all);
+}
+
 Measure TapeSum::remains() const {
   double all = 0.0;
   for (const TapeShare& share : shares) all += share.remains;
   return measure_of(name, all);
+}
+
+const Session* session_of_fitting(const Client& client, const std::string& date) {
+  const Session* found = nullptr;
+  for (const Session& session : client.sessions) {
+    if (session.date < date || (found == nullptr && session.date == date)) found = &session;
+  }
+  return found;
+}
+
+std::vector<OneSided> one_sided_of_new_tape(const BlockSource& source,
+                                            const std::vector<NumberedCorrection>& corrections) {
+  std::vector<OneSided> found;
+  for (const NumberedCorrection& numbered : corrections) {
+    if (const auto one = one_sided(source, numbered)) found.push_back(*one);
+  }
+  return found;
 }
 
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
@@ -177,20 +229,43 @@ std::optional<TapeShare> share_of(const std::vector<TapeSum>& sums, std::size_t 
   return std::nullopt;
 }
 
-bool is_decided(const TapeShare& share, const Correction& correction) {
-  const auto& [answer, by] = correction.new_tape;
-  if (answer != OnNewTape::Change) return answer != OnNewTape::Ask;
-  const Length off = by - remaining_amount(share, correction);
-  return off < kSameAmount && -off < kSameAmount;
+Measure not_agreed(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections) {
+  double off = 0.0;
+  for (const TapeShare& share : sum.shares) {
+    const auto found =
+        std::ranges::find(corrections, share.correction, &NumberedCorrection::number);
+    off += not_agreed(share, found->correction);
+  }
+  return measure_of(sum.name, off);
 }
 
-std::vector<NumberedCorrection> with_what_remains(std::vector<NumberedCorrection> corrections,
-                                                  const std::vector<TapeSum>& sums) {
+bool is_worth_asking(const TapeSum& sum, Measure not_agreed) {
+  const bool is_much = not_agreed.number() > kMostUnasked * std::abs(sum.asked().number());
+  return is_much || !tapes_differ_so({sum.name, not_agreed});
+}
+
+bool is_left_to_sum(const Correction& correction) {
+  const OnNewTape answer = correction.new_tape.answer;
+  return answer == OnNewTape::Ask || answer == OnNewTape::Settled;
+}
+
+Length amount_to_apply(const std::vector<TapeSum>& sums, const NumberedCorrection& numbered) {
+  const auto& [answer, by] = numbered.correction.new_tape;
+  if (answer == OnNewTape::Drop) return {};
+  if (answer == OnNewTape::Change) return by;
+  const auto share = share_of(sums, numbered.number);
+  return share ? remaining_amount(*share, numbered.correction) : numbered.correction.by;
+}
+
+std::vector<NumberedCorrection> with_what_remains(const BlockSource& source,
+                                                  std::vector<NumberedCorrection> corrections) {
+  const std::vector<TapeSum> sums = sums_of_new_tape(source, corrections);
   for (NumberedCorrection& numbered : corrections) {
-    const auto share = share_of(sums, numbered.number);
-    if (!share) continue;
+    if (!has_newer_tape(source, numbered)) continue;
+    const Length now = amount_to_apply(sums, numbered);
+    if (now == numbered.correction.by) continue;
     numbered.before_new_tape = numbered.correction.by;
-    numbered.correction.by = amount_to_apply(*share, numbered.correction);
+    numbered.correction.by = now;
     numbered.correction.given.clear();
   }
   std::erase_if(corrections, [](const NumberedCorrection& numbered) {

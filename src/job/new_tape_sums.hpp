@@ -14,15 +14,21 @@ struct TapeShare {
   double remains = 0.0;        ///< of what was asked; 0: nothing
 };
 
+/// What one change of the tape has of what corrections asked for.
+struct TapeStep {
+  const Session *since = nullptr, *until = nullptr;
+  Measure was, is, has;
+};
+
 /// The corrections that ask for a change of one measurement, and how what the tape has changed by
 /// since is shared out among them.
 struct TapeSum {
   MeasurementName name;
-  const Session* since = nullptr;  ///< the session that the first of them was fitted on
-  Measure was, is;
   std::vector<TapeShare> shares;  ///< those that the tape has changed, in the order of the file
+  std::vector<TapeStep> steps;    ///< oldest first
 
   [[nodiscard]] Measure asked() const;
+  [[nodiscard]] Measure has() const;
   [[nodiscard]] Measure remains() const;
 };
 
@@ -30,13 +36,30 @@ struct TapeSum {
 /// nothing are left out. A correction that the file says to keep takes no part, nor does one of one
 /// side: no tape tells the sides apart.
 ///
-/// Each change of the tape from one session to the next is shared out once, among the corrections
-/// of the sessions before it that ask for a change that way, oldest first. It counts if it is at
-/// least half of the smallest of them and at most one and a half times what they ask for together:
-/// less is what two tapes differ by, more is another body. What is left of a correction below the
-/// least amount of its row goes to the next; after the last it is nothing.
+/// What the tape has changed by since a fitting is taken off what was asked for that way, once: up
+/// to all of it, oldest correction first. A tape of the day of a fitting is newer than its toile
+/// where there is an earlier one. Where toiles were cut from several tapes, what the tape had
+/// changed by until a later toile was cut is taken off the corrections before that toile alone. So
+/// what remains depends on no tape on which nothing was fitted, and of two bodies the smaller never
+/// gets the larger block. What is left of a correction below the least amount of its row goes to
+/// the next one; the last keeps it.
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections);
+
+/// The session that the toile of a fitting was cut from: the newest before its day, or the first.
+/// Null where the file has none so old.
+const Session* session_of_fitting(const Client& client, const std::string& date);
+
+/// A correction of one side that a newer tape may have some of, and how far that has changed.
+struct OneSided {
+  std::size_t correction = 0;
+  MeasurementName name;
+  TapeStep step;
+};
+/// Those for which the file does not say what becomes of them and the tape has changed that way by
+/// more than two tapes differ.
+std::vector<OneSided> one_sided_of_new_tape(const BlockSource& source,
+                                            const std::vector<NumberedCorrection>& corrections);
 
 /// What remains of the correction, as its own amount is counted. 0: nothing.
 Length remaining_amount(const TapeShare& share, const Correction& correction);
@@ -44,11 +67,23 @@ Length remaining_amount(const TapeShare& share, const Correction& correction);
 /// What the sum says of the correction of that number; nothing if no tape has changed it.
 std::optional<TapeShare> share_of(const std::vector<TapeSum>& sums, std::size_t correction);
 
-/// Whether the file says already what becomes of it: to drop it, or the amount that remains.
-bool is_decided(const TapeShare& share, const Correction& correction);
+/// By how much the sum leaves other amounts than the maker has agreed to; before she was asked,
+/// than she asked for. 0: nothing is to be said.
+Measure not_agreed(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections);
 
-/// The corrections with what the sums leave of them; what nothing remains of is left out.
-std::vector<NumberedCorrection> with_what_remains(std::vector<NumberedCorrection> corrections,
-                                                  const std::vector<TapeSum>& sums);
+/// Whether so much is to be asked about: more than two tapes of one body differ by, or more than
+/// half of what was asked for.
+bool is_worth_asking(const TapeSum& sum, Measure not_agreed);
+
+/// Whether the sum decides what is applied of the correction, and not the file.
+bool is_left_to_sum(const Correction& correction);
+
+/// What is applied of a correction, as its own amount is counted, to a block from a newer tape:
+/// what the file says, else what the sums leave.
+Length amount_to_apply(const std::vector<TapeSum>& sums, const NumberedCorrection& numbered);
+
+/// The corrections as they are applied; what nothing remains of is left out.
+std::vector<NumberedCorrection> with_what_remains(const BlockSource& source,
+                                                  std::vector<NumberedCorrection> corrections);
 
 }  // namespace blockwright

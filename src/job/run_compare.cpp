@@ -84,6 +84,21 @@ Version version_of(const BlockRun& run) {
   return {run.client.name, version_name(run), run.session, stage_of("", run.fitted.pattern)};
 }
 
+/// What is said of two versions: errors, and a sum of a newer tape that nobody has decided on.
+Problems told_of(const std::vector<BlockRun>& runs) {
+  Problems told;
+  for (const BlockRun& run : runs) {
+    for (const Problem& problem : worded(run.problems, run.unit)) {
+      const bool counts = problem.severity == Severity::Error || problem.code == "fit.explained";
+      const auto is_same = [&](const Problem& other) {
+        return other.message == problem.message && other.where == problem.where;
+      };
+      if (counts && std::ranges::none_of(told, is_same)) told.push_back(problem);
+    }
+  }
+  return told;
+}
+
 /// How far the points that both blocks have moved, as both are laid together.
 std::vector<LandmarkMove> moved_points(std::span<const BlockRun> runs, Alignment alignment) {
   std::vector<LandmarkMove> moves;
@@ -165,14 +180,14 @@ JobResult compared(const CompareJob& job, FileStore& files) {
     runs.push_back(fitted_block(std::move(version)));
   }
   JobResult result;
-  for (const BlockRun& run : runs) add(result.problems, worded(run.problems, run.unit));
-  std::erase_if(result.problems, [](const Problem& p) { return p.severity != Severity::Error; });
+  result.problems = told_of(runs);
   Comparison comparison{version_of(runs.front()),
                         version_of(runs.back()),
                         moved_points(runs, job.align),
                         runs.back().unit,
-                        {}};
-  if (result.problems.empty()) {
+                        {},
+                        result.problems};
+  if (!has_errors(result.problems)) {
     comparison.files = write_overlay(job, runs, comparison, files);
   } else {
     result.exit_code = 1;

@@ -169,7 +169,7 @@ std::string comparison_text(const Comparison& c) {
       table("Measurements, as taped", rows_of(c, tape_of), c.unit) +
       table("Lengths, darts closed", rows_of(c, lengths_of), c.unit) +
       table("Darts", rows_of(c, darts_of), c.unit) + points_text(c);
-  return text + written_text(c.files);
+  return text + problem_list(c.problems) + written_text(c.files);
 }
 
 std::string comparison_json(const Comparison& c) {
@@ -182,6 +182,7 @@ std::string comparison_json(const Comparison& c) {
                       {"lengths", rows_json(rows_of(c, lengths_of))},
                       {"dart_angles", rows_json(rows_of(c, darts_of))},
                       {"points", points},
+                      {"problems", problems_as_json(c.problems)},
                       {"files", c.files}});
 }
 

@@ -130,21 +130,77 @@ TEST_CASE("Each correction that the new tape already has is asked of; the answer
 }
 
 TEST_CASE("A sum that is settled leaves its amounts in the file") {
-  // Asked for: 2 and 2 cm; the new tape has 1 cm of it: 1 cm remains of the first, 2 of the second.
+  // Asked for: 2 and 2 cm; the new tape has 1.2 cm of it: under the least that is sewn of a waist
+  // (1 cm), the 0.8 that remain of the first go to the second.
   const std::string client = replaced(
-      replaced(kClient, R"("waist_girth": 72.00)", R"("waist_girth": 73.00)"),
+      replaced(kClient, R"("waist_girth": 72.00)", R"("waist_girth": 72.80)"),
       R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" })",
       R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" }, { "take_in": "waist", "by": 2.0, "as": "whole_girth", "seen": "again" })");
   MemoryFiles files;
   files.files["verity.json"] = client;
   const std::string said = asked(draft_job(), "s\nsettle\n", files);
-  CHECK(said.find("correction 2 asked for 2 cm less waist girth; the newer tape has 1 cm of it") !=
+  CHECK(said.find("corrections 2 and 3 asked for 4 cm less waist girth; the newer tape has 1.2 cm "
+                  "of it (74 cm on 2026-01-10, 72.8 cm on 2026-07-12), and 2.8 cm remains: 2 (take "
+                  "in waist) is left out and 3 (take in waist) is now 2.8 cm in place of 2 cm.") !=
         std::string::npos);
+  const std::string first = replaced(client, R"("as": "whole_girth" }, {)",
+                                     R"("as": "whole_girth", "new_tape": { "settled": 0 } }, {)");
+  const std::string second = replaced(first, R"("seen": "again" })",
+                                      R"("seen": "again", "new_tape": { "settled": 2.8 } })");
   CHECK(files.files["verity.json"] ==
-        replaced(replaced(client, R"("as": "whole_girth" }, {)",
-                          R"("as": "whole_girth", "new_tape": 1 }, {)"),
-                 R"("shoulder", "by": 0.6 })", R"("shoulder", "by": 0.6, "new_tape": "drop" })"));
+        replaced(second, R"("shoulder", "by": 0.6 })",
+                 R"("shoulder", "by": 0.6, "new_tape": { "settled": 0 } })"));
   CHECK(warned(draft_job(), files).empty());
+  CHECK(asked(draft_job(), "", files).empty());
+}
+
+TEST_CASE("Two versions are compared with the sum that one of them is made by") {
+  MemoryFiles files = files_here();
+  CompareJob job;
+  job.client = "verity.json";
+  job.out = "out";
+  job.write = {OutputKind::Svg};
+  const JobResult result = run_compare(job, files);
+  CHECK(result.exit_code == 0);
+  CHECK(result.problems.size() == 2);
+  CHECK(count_of(result.output, "corrections 2") + count_of(result.output, "correction 2") == 1);
+  CHECK(count_of(result.output, "correction 3: asked for 0.6 cm less shoulder length") == 1);
+}
+
+TEST_CASE("What the tape may err by is said and not asked; a newer tape is asked about again") {
+  MemoryFiles files;
+  files.files["verity.json"] =
+      replaced(kClient, R"("waist_girth": 72.00)", R"("waist_girth": 73.20)");
+  CHECK(asked(draft_job(), "s\ns\n", files).find("waist girth") == std::string::npos);
+  const Problems said = run_job(draft_job(), files).problems;
+  const auto waist = std::ranges::find(said, "correction 2", &Problem::where);
+  REQUIRE(waist != said.end());
+  CHECK(waist->severity == Severity::Note);
+  CHECK(waist->message.plain().find("2 (take in waist) is now 1.2 cm in place of 2 cm") !=
+        std::string::npos);
+  files.files["verity.json"] =
+      replaced(files.files["verity.json"], R"("waist_girth": 73.20)", R"("waist_girth": 72.80)");
+  CHECK(asked(draft_job(), "s\n", files).find("is now 0.8 cm in place of 2 cm") !=
+        std::string::npos);
+}
+
+TEST_CASE(
+    "A correction of one side is named where the tape went its way; the file's answer ends it") {
+  const std::string one_side = replaced(kClient, R"("by": 2.0, "as": "whole_girth" })",
+                                        R"("by": 1.0, "as": "per_half", "side": "left" })");
+  MemoryFiles files;
+  files.files["verity.json"] = one_side;
+  const Problems said = run_job(draft_job(), files).problems;
+  const auto waist = std::ranges::find(said, "correction 2", &Problem::where);
+  REQUIRE(waist != said.end());
+  CHECK(waist->message.plain().find(
+            "2 (take in waist, left) is applied in full, for no tape tells the "
+            "sides apart; but the newer tape has 2 cm less waist girth (74 cm on "
+            "2026-01-10, 72 cm on 2026-07-12)") == 0);
+  CHECK(asked(draft_job(), "", files).find("waist girth") == std::string::npos);
+  files.files["verity.json"] =
+      replaced(one_side, R"("side": "left" })", R"("side": "left", "new_tape": "keep" })");
+  CHECK(warned(draft_job(), files).size() == 1);
 }
 
 TEST_CASE("The name of a client file makes no line of a prompt") {
@@ -473,7 +529,7 @@ TEST_CASE("Ctrl-C at the sums keeps the answers before it and asks nothing more"
   const std::string said = fitted(job, "s\n", files);
   CHECK(count_of(said, "Settle it so (s)") == 2);
   CHECK(count_of(said, "What do you see?") == 0);
-  CHECK(count_of(files.files["verity.json"], "\"new_tape\": \"drop\"") == 1);
+  CHECK(count_of(files.files["verity.json"], "\"new_tape\": { \"settled\": 0 }") == 1);
 }
 
 TEST_CASE("What no answer would mend is refused before anything is asked") {

@@ -113,7 +113,7 @@ TEST_CASE("draft keeps each answer to a sum at once, whatever comes after it") {
   REQUIRE(program.says("drop it (d)? >"));
   program.type(kInterrupt);
   CHECK(program.wait() != 0);
-  CHECK(has(read_bytes(client), R"("as": "whole_girth", "new_tape": "drop")"));
+  CHECK(has(read_bytes(client), R"("as": "whole_girth", "new_tape": { "settled": 0 })"));
 }
 
 TEST_CASE("In a folder that cannot be written the prompt says so before it asks") {

@@ -9,7 +9,7 @@
 using namespace blockwright;
 using namespace blockwright_tests;
 
-// Every row at the largest amount of the catalogue.
+// Every row at the largest amount of the catalogue, and at what a newer tape may leave of it.
 
 namespace {
 
@@ -68,6 +68,25 @@ TEST_CASE("At its largest amount every row is applied soundly or refused by name
       // Of every fifth of 60 people one or two decide.
       const double most_of_them = kSanitized ? 0.6 : 0.75;
       CHECK((may_lack || applied >= share_of_blocks(0.2 * most_of_them)));
+    }
+  }
+}
+
+TEST_CASE("However little a newer tape leaves of a correction, it is applied soundly") {
+  for (const FittingRow& row : fitting_catalogue()) {
+    for (const int sign : {1, -1}) {
+      INFO("row " << row.number() << (sign > 0 ? "" : ", its reverse"));
+      int applied = 0;
+      for (const Pattern& block : each_block(15)) {
+        RowAmount rest = usual(row, sign);
+        rest.by = 0.1 * row.amount.least.mm();
+        const Outcome got = outcome(block, {rest});
+        if (!got.fitted) continue;
+        ++applied;
+        CHECK(faults_of(*got.fitted) == "");
+      }
+      const bool may_lack = kUsesUpDart.contains({row.number(), sign});
+      CHECK((may_lack || applied >= share_of_blocks(0.9 / 15.0)));
     }
   }
 }

@@ -265,7 +265,7 @@ TEST_CASE(
        {std::optional<int>(), std::optional(1), std::optional(4)}) {
     job.toile = toile;
     const std::string refusal = refusal_in(files, job);
-    CHECK_THAT(refusal, Catch::Contains("--date: a tape session, of 2026-09-12, is newer than the "
+    CHECK_THAT(refusal, Catch::Contains("--date: a tape session, of 2026-09-12, came after the "
                                         "last fitting, toile 1 of 2026-01-20"));
     CHECK_THAT(refusal, Catch::Contains("--date YEAR-MONTH-DAY --toile 2 for a new toile, or "
                                         "--date 2026-01-20 --toile 1"));
@@ -281,6 +281,19 @@ TEST_CASE(
   job.date.clear();
   job.toile = std::nullopt;
   CHECK(done(job, files)["corrections"].size() == 3);
+}
+
+TEST_CASE(
+    "A tape of the day of the last fitting is newer than its toile: to which does this belong?") {
+  MemoryFiles files = taped_anew();
+  std::string& text = files.files["verity.json"];
+  text.replace(text.find("2026-09-12"), 10, "2026-01-20");
+  FitJob job = adding("take in waist 1.0 per_half");
+  job.toile = std::nullopt;
+  job.date = "2026-03-01";
+  CHECK_THAT(refusal_in(files, job), Catch::Contains("which toile was it?"));
+  job.date = "2026-01-20";
+  CHECK(done(job, files)["fittings"].size() == 1);
 }
 
 TEST_CASE("A day of the file names its toile, and a day before the new tape that of the old one") {

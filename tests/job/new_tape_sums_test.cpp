@@ -37,6 +37,8 @@ struct Asked {
 struct Settled {
   std::vector<TapeSum> sums;
   std::vector<NumberedCorrection> corrections;
+  std::vector<OneSided> one_sided;
+  bool asks = false;
 
   // What is applied of a correction, in cm as its own amount is read.
   [[nodiscard]] double of(std::size_t number) const {
@@ -61,8 +63,11 @@ Settled settled(const std::vector<Session>& sessions, const std::vector<Asked>& 
     corrections.push_back(
         {corrections.size() + 1, "2026-0" + std::to_string(one.month) + "-15", 1, correction});
   }
-  Settled result{sums_of_new_tape(source, corrections), {}};
-  result.corrections = with_what_remains(corrections, result.sums);
+  Settled result{sums_of_new_tape(source, corrections), with_what_remains(source, corrections),
+                 one_sided_of_new_tape(source, corrections), false};
+  for (const TapeSum& sum : result.sums) {
+    result.asks |= is_worth_asking(sum, not_agreed(sum, corrections));
+  }
   return result;
 }
 
@@ -93,12 +98,24 @@ TEST_CASE("What is left of a correction stays with it where it is worth sewing")
   CHECK(waists.sums[0].shares.size() == 1);
 }
 
-TEST_CASE("A tape that has all of it, or nearly all, leaves nothing") {
-  for (const double now : each({76.0 - 6.0, 76.0 - 5.5, 76.0 - 8.9})) {
+TEST_CASE("A tape that has all of it leaves nothing, and never more than all is taken off") {
+  for (const double now : each({76.0 - 6.0, 76.0 - 6.1, 76.0 - 12.0})) {
     const Settled waists =
         settled({waist(1, 76.0), waist(7, now)}, {kThreeOff, {2, "take_in", "waist", 3.0}});
     CHECK(waists.corrections.empty());
+    CHECK(waists.sums.at(0).has().length().cm() == Approx(-6.0));
   }
+}
+
+TEST_CASE("The last correction keeps a rest that is too small to sew; next to nothing is nothing",
+          "[kLeastRest]") {
+  // 0.05 of the least waist (1.0 in all) is 0.05.
+  const auto rest_after = [](double by) {
+    return settled({waist(1, 76.0), waist(7, 76.0 + by)}, {kThreeOff}).of(1);
+  };
+  CHECK(rest_after(-2.6) == Approx(0.4));
+  CHECK(rest_after(-2.94) == Approx(0.06));
+  CHECK(rest_after(-2.96) == 0.0);
 }
 
 TEST_CASE("An amount read on the half remains on the half; places of one measurement add up") {
@@ -111,20 +128,65 @@ TEST_CASE("An amount read on the half remains on the half; places of one measure
   CHECK(waists.of(2) == Approx(1.0));
 }
 
-TEST_CASE("A tape that moved the other way, hardly or far more changes no correction",
-          "[kLeastShare][kMostShare]") {
-  // Ours: from half of the smallest correction to one and a half times what all ask for.
-  const auto is_changed = [](double by) {
-    return !settled({waist(1, 76.0), waist(7, 76.0 + by)},
-                    {kThreeOff, {2, "take_in", "waist", 3.0}})
-                .sums.empty();
+TEST_CASE("Every change of the tape counts that way, and none the other way") {
+  const auto left_after = [](double by) {
+    return settled({waist(1, 76.0), waist(7, 76.0 + by)}, {kThreeOff}).of(1);
   };
-  CHECK_FALSE(is_changed(3.0));
-  CHECK_FALSE(is_changed(0.0));
-  CHECK_FALSE(is_changed(-1.49));
-  CHECK(is_changed(-1.51));
-  CHECK(is_changed(-8.99));
-  CHECK_FALSE(is_changed(-9.01));
+  CHECK(left_after(3.0) == 3.0);
+  CHECK(left_after(0.0) == 3.0);
+  CHECK(left_after(-0.1) == Approx(2.9));
+}
+
+TEST_CASE("She is asked where the tape has more than tapes differ by, or half of what was asked",
+          "[kMostUnasked]") {
+  // Two tapes of one waist differ by up to 1.0; half of 1.6 is 0.8.
+  const auto asks = [](double asked, double by) {
+    return settled({waist(1, 76.0), waist(7, 76.0 + by)}, {{1, "take_in", "waist", asked}}).asks;
+  };
+  CHECK_FALSE(asks(3.0, -0.99));
+  CHECK(asks(3.0, -1.01));
+  CHECK_FALSE(asks(1.6, -0.79));
+  CHECK(asks(1.6, -0.81));
+}
+
+TEST_CASE("Of two bodies the smaller never gets the larger waist, and 0.1 cm never decides") {
+  // Corrections of two toiles, from two tapes, both ways, in full and on the half.
+  const std::vector<Asked> asked{kThreeOff,
+                                 {4, "take_in", "centre_back", 0.7, AmountAs::PerHalf},
+                                 {1, "let_out", "waist", 1.5},
+                                 {4, "take_in", "waist", 1.0}};
+  const auto block_waist = [&](double tape) {
+    double waists = tape;
+    const Settled now = settled({waist(1, 76.0), waist(4, 74.5), waist(7, tape)}, asked);
+    for (const NumberedCorrection& one : now.corrections) {
+      const double whole = one.correction.as == AmountAs::PerHalf ? 2.0 : 1.0;
+      const double sign = one.correction.action == "let_out" ? 1.0 : -1.0;
+      waists += sign * whole * one.correction.by.cm();
+    }
+    return waists;
+  };
+  double before = block_waist(60.0);
+  for (int mm = 601; mm <= 900; ++mm) {
+    const double now = block_waist(0.1 * mm);
+    INFO("tape " << 0.1 * mm << " cm");
+    CHECK(now >= before - 0.05);
+    CHECK(now <= before + 0.1 + 0.05);
+    before = now;
+  }
+}
+
+TEST_CASE("A tape on which nothing was fitted has no part in what remains") {
+  // 76 to 72 to 76 again: nobody is smaller, and all 3 are right.
+  const std::vector<Asked> asked{kThreeOff};
+  CHECK(settled({waist(1, 76.0), waist(4, 72.0)}, asked).of(1) == 0.0);
+  CHECK(settled({waist(1, 76.0), waist(4, 72.0), waist(7, 76.0)}, asked).of(1) == Approx(3.0));
+}
+
+TEST_CASE("A tape of the day of a fitting is newer than its toile, unless it is the first") {
+  Session same_day = waist(3, 74.0);
+  same_day.date = "2026-03-15";
+  CHECK(settled({waist(1, 76.0), same_day}, {{3, "take_in", "waist", 3.0}}).of(1) == Approx(1.0));
+  CHECK(settled({same_day}, {{3, "take_in", "waist", 3.0}}).of(1) == Approx(3.0));
 }
 
 TEST_CASE("Each change of the tape is shared out once, among the corrections that were there") {
@@ -161,23 +223,53 @@ TEST_CASE("The file decides: what is kept takes no part, what is dropped is not 
     return settled({waist(1, 76.25), waist(7, 73.5)}, {one, other});
   };
   const AfterNewTape keep{OnNewTape::Keep, {}}, drop{OnNewTape::Drop, {}};
-  // The first kept, all 2.75 goes to the second, and 0.25 that is left is too little to sew.
+  // The first kept, all 2.75 goes to the second: 0.25 of it remains.
   CHECK(with(keep, {}).of(1) == Approx(3.0));
-  CHECK(with(keep, {}).of(2) == 0.0);
+  CHECK(with(keep, {}).of(2) == Approx(0.25));
   CHECK(with(keep, keep).sums.empty());
   CHECK(with(drop, drop).corrections.empty());
-  // A number is what remains as long as the sum says the same; of a newer tape the sum counts.
-  const Settled written = with(drop, {OnNewTape::Change, Length::cm(3.26)});
-  CHECK(written.of(2) == Approx(3.26));
-  const Settled old = with(drop, {OnNewTape::Change, Length::cm(2.0)});
-  CHECK(old.of(2) == Approx(3.25));
+  CHECK_FALSE(with(drop, drop).asks);
+  // An amount counts as it was written, whatever the sum says.
+  const Settled written = with(drop, {OnNewTape::Change, Length::cm(2.0)});
+  CHECK(written.of(2) == Approx(2.0));
+  CHECK_FALSE(written.asks);
+}
+
+TEST_CASE("What was settled counts as the sum does, and is asked about again when that has moved") {
+  // On 73.0 the sum left 0 of the first and 3 of the second, which was agreed to.
+  Asked one = kThreeOff, other{2, "take_in", "waist", 3.0};
+  one.new_tape = {OnNewTape::Settled, {}};
+  other.new_tape = {OnNewTape::Settled, Length::cm(3.0)};
+  const auto now = [&](double tape) {
+    return settled({waist(1, 76.0), waist(7, tape)}, {one, other});
+  };
+  CHECK(now(73.0).of(1) == 0.0);
+  CHECK(now(73.0).of(2) == Approx(3.0));
+  CHECK_FALSE(now(73.0).asks);
+  // 0.9 more off: so much two tapes differ by, but it counts. 1.1: she is asked.
+  CHECK(now(72.1).of(2) == Approx(2.1));
+  CHECK_FALSE(now(72.1).asks);
+  CHECK(now(71.9).asks);
+  // Back where she was: all of it, and she is asked.
+  CHECK(now(76.0).of(1) == Approx(3.0));
 }
 
 TEST_CASE("A correction of one side takes no part: no tape tells the sides apart") {
   Asked left = kThreeOff;
   left.as = AmountAs::PerHalf;
   left.side = BodySide::Left;
-  CHECK(settled({waist(1, 76.0), waist(7, 73.0)}, {left}).of(1) == Approx(3.0));
+  const auto now = [&](double tape) { return settled({waist(1, 76.0), waist(7, tape)}, {left}); };
+  CHECK(now(73.0).sums.empty());
+  CHECK(now(73.0).of(1) == Approx(3.0));
+  // It is said where the tape went that way by more than tapes differ, and the file says nothing.
+  CHECK(now(74.9).one_sided.size() == 1);
+  CHECK(now(75.1).one_sided.empty());
+  CHECK(now(79.0).one_sided.empty());
+  left.new_tape = {OnNewTape::Keep, {}};
+  CHECK(now(73.0).one_sided.empty());
+  left.new_tape = {OnNewTape::Change, Length::cm(1.5)};
+  CHECK(now(73.0).one_sided.empty());
+  CHECK(now(73.0).of(1) == Approx(1.5));
 }
 
 TEST_CASE("Without a tape then, or now, a correction is applied in full") {

@@ -427,6 +427,53 @@ TEST_CASE("what remains of an amount is written in the file's unit, rounded, and
   }
 }
 
+TEST_CASE("a settled sum is an object beside its correction, and is replaced as a whole") {
+  for (const std::string& text : files()) {
+    const Client before = client_of(text);
+    if (corrections_of(before) == 0) continue;
+    INFO(text);
+    for (const Length left : each({Length(), as_written_in_file(Length::mm(16.3), before.unit)})) {
+      const AfterNewTape settled{OnNewTape::Settled, left};
+      const std::string changed = with_new_tape({text, "f.json"}, 1, settled);
+      std::vector<AfterNewTape> read;
+      for (const Fitting& fitting : client_of(changed).fittings) {
+        for (const Correction& one : fitting.corrections) read.push_back(one.new_tape);
+      }
+      CHECK(read.front() == settled);
+      const std::string kept = with_new_tape({changed, "f.json"}, 1, {OnNewTape::Keep});
+      CHECK(kept == with_new_tape({text, "f.json"}, 1, {OnNewTape::Keep}));
+      CHECK(with_new_tape({kept, "f.json"}, 1, settled) == changed);
+    }
+  }
+}
+
+TEST_CASE("what remains of a correction is read as its amount is, with a unit or without") {
+  const auto read = [](const std::string& unit, const std::string& new_tape) {
+    const std::string text =
+        R"({ "format": "blockwright-client-1", "name": "N", "unit": ")" + unit +
+        R"(", "sessions": [ { "date": "2026-01-10", "tape": { "bust_girth": )" +
+        (unit == "cm" ? "92" : "36") +
+        R"( } } ], "fittings": [ { "date": "2026-02-01", "toile": 1,
+      "corrections": [ { "lower": "front_neck", "by": 1.0, "new_tape": )" +
+        new_tape + " } ] } ] }";
+    return client_of(text).fittings[0].corrections[0].new_tape;
+  };
+  const auto change = [](double mm) { return AfterNewTape{OnNewTape::Change, Length::mm(mm)}; };
+  CHECK(read("cm", "0.5") == change(5.0));
+  CHECK(read("cm", R"("0.5 cm")") == change(5.0));
+  CHECK(read("cm", R"("1/2 in")") == change(12.7));
+  CHECK(read("in", R"("1/2")") == change(12.7));
+  CHECK(read("cm", "0") == change(0.0));
+  CHECK(read("cm", "10") == change(100.0));
+  CHECK(read("in", R"({ "settled": "1/2" })") ==
+        AfterNewTape{OnNewTape::Settled, Length::inches(0.5)});
+  for (const char* bad : each({"10.1", "-0.1", R"("kept")", R"({ "settled": 11 })", "{}",
+                               R"({ "settled": 1, "on": "x" })", "[]", "true"})) {
+    INFO(bad);
+    CHECK_THROWS_AS(read("cm", bad), InputError);
+  }
+}
+
 TEST_CASE("a session is put in without moving a byte, and is read with all that was there") {
   const NewSession session{
       "2027-05-06",

@@ -76,7 +76,7 @@ std::string with_withdrawn(const ClientText& client, std::size_t number);
 std::string with_active(const ClientText& client, std::size_t number);
 
 /// The text with the answer what becomes of the number-th correction once a newer tape session has
-/// some of what it asked for. Requires: the answer is not Ask, an amount is more than 0. Error:
+/// some of what it asked for. Requires: the answer is not Ask. Error:
 /// "client.correction" if there is none of that number.
 std::string with_new_tape(const ClientText& client, std::size_t number, AfterNewTape after);
 

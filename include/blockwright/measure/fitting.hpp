@@ -62,15 +62,16 @@ constexpr std::optional<BodySide> side_named(std::string_view word) {
 
 /// What becomes of a correction once a newer tape session has some of what it asked for.
 enum class OnNewTape {
-  Ask,     ///< apply what the tape leaves of it and warn, until somebody decides
-  Keep,    ///< "keep": apply all of it, and say no more
-  Drop,    ///< "drop": do not apply it
-  Change,  ///< a number: apply so much of it
+  Ask,      ///< apply what the tape leaves of it and ask whether that is right
+  Settled,  ///< { "settled": 2.5 }: the same; it left so much when that was agreed to
+  Keep,     ///< "keep": apply all of it, and say no more
+  Drop,     ///< "drop": do not apply it
+  Change,   ///< an amount: apply so much of it
 };
 
 struct AfterNewTape {
   OnNewTape answer = OnNewTape::Ask;
-  Length by = {};  ///< where it is Change: what remains of the amount, read as that was
+  Length by = {};  ///< where it is Change, or Settled (or 0): what remains, read as the amount
 
   bool operator==(const AfterNewTape&) const = default;
 };

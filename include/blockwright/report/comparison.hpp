@@ -28,6 +28,7 @@ struct Comparison {
   std::vector<LandmarkMove> points;
   Unit unit = Unit::Cm;
   std::vector<std::string> files;
+  Problems problems;  ///< what is to be looked at
 };
 
 /// "Ondine Marsh, two versions compared".

@@ -64,6 +64,8 @@ class JsonEdit {
   /// What with_member() puts in.
   [[nodiscard]] std::string member_text(const JsonValue& object, std::size_t members,
                                         std::string_view key, const JsonPart& value) const;
+  /// The whole text with another value in the place of one, on one line.
+  [[nodiscard]] std::string with_value(const JsonValue& old, const JsonPart& value) const;
   /// The whole text with other bytes in the place of [begin, end).
   [[nodiscard]] std::string with_bytes(std::size_t begin, std::size_t end,
                                        std::string_view bytes) const;

@@ -2,6 +2,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/printable.hpp"
 #include "fit_corrections.hpp"
+#include "new_tape_sums.hpp"
 #include "option_words.hpp"
 
 #include <fmt/format.h>
@@ -33,9 +34,11 @@ std::string newest_session(const Client& client, const std::string& up_to) {
   return newest;
 }
 
-/// Where the tape was taken again after the newest fitting, and the one that is named may be later.
+/// Where the tape was taken again since the newest toile was cut, and the fitting that is named may
+/// be later.
 bool is_taped_since(const Client& client, const std::string& date) {
-  return newest_session(client, date) > client.fittings.back().date;
+  const Session* of_toile = session_of_fitting(client, client.fittings.back().date);
+  return of_toile != nullptr && newest_session(client, date) > of_toile->date;
 }
 
 std::string missing_date(const Client& client, const FittingName& known) {
@@ -44,7 +47,7 @@ std::string missing_date(const Client& client, const FittingName& known) {
     return fmt::format("the file has no fitting of toile {}: when was it?", *known.toile);
   }
   return fmt::format(
-      "a tape session, of {}, is newer than the last fitting, toile {} of {}: to which fitting "
+      "a tape session, of {}, came after the last fitting, toile {} of {}: to which fitting "
       "does this belong?",
       newest_session(client, ""), newest.toile, newest.date);
 }

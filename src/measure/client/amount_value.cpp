@@ -142,13 +142,11 @@ GivenAmount read_amount(const JsonDocument& document, const JsonValue& correctio
 
 Length read_remaining(const JsonDocument& document, const JsonValue& value, Unit unit,
                       std::string_view hint) {
-  const double written = read_number(document, value, kLength, unit, kAmount);
-  const Length amount = measured(written, kLength, unit).length();
-  if (amount > Length() && amount <= kMostCorrection) return amount;
+  const WrittenAmount written = written_amount(document, value, unit);
+  if (written.length >= Length() && written.length <= kMostCorrection) return written.length;
   refuse("client.range", document.where(value),
-         fmt::format("new_tape is {} {}; what remains is more than 0 and at most {}",
-                     document.as_written(value), unit_name(unit, kLength),
-                     measure_text(kMostCorrection, unit)),
+         fmt::format("{} is {}; what remains of a correction is at least 0 and at most {}",
+                     value.key, written.text, measure_text(kMostCorrection, unit)),
          std::string(hint));
 }
 

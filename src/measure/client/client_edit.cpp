@@ -279,13 +279,13 @@ std::string with_active(const ClientText& client, std::size_t number) {
 }
 
 std::string with_new_tape(const ClientText& client, std::size_t number, AfterNewTape after) {
-  require(after.answer != OnNewTape::Ask, "an answer on the new tape is keep, drop or an amount");
+  require(after.answer != OnNewTape::Ask, "an answer on the new tape");
   const JsonPart part = new_tape_part(after, client_in(client).unit);
   return with_changed(client, number, &Correction::new_tape, after,
                       [&](const JsonEdit& edit, const JsonValue& correction) {
                         const JsonValue* old = edit.document().member(correction, "new_tape");
                         return old == nullptr ? edit.with_member(correction, "new_tape", part)
-                                              : edit.with_bytes(old->begin, old->end, part.scalar);
+                                              : edit.with_value(*old, part);
                       });
 }
 

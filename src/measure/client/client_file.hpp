@@ -22,6 +22,8 @@ inline constexpr std::array<std::string_view, 5> kFittingKeys{"date", "toile", "
 /// The keys of a correction beside its action.
 inline constexpr std::array<std::string_view, 6> kCorrectionKeys{"by",   "as",        "side",
                                                                  "seen", "withdrawn", "new_tape"};
+/// The key of "new_tape" where a sum was agreed to.
+inline constexpr std::string_view kSettledKey = "settled";
 
 /// Characters that a note may have.
 inline constexpr std::size_t kMostNoteLength = 500;
@@ -86,7 +88,7 @@ struct GivenAmount {
 GivenAmount read_amount(const JsonDocument& document, const JsonValue& correction,
                         const CorrectionWords& words, Unit unit);
 
-/// What remains of an amount, more than 0; "client.range" for others, with the hint.
+/// What remains of an amount, 0 or more; "client.range" for others, with the hint.
 Length read_remaining(const JsonDocument& document, const JsonValue& value, Unit unit,
                       std::string_view hint);
 

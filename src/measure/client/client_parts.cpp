@@ -65,7 +65,11 @@ JsonPart correction_part(const NewCorrection& correction) {
 }
 
 JsonPart new_tape_part(const AfterNewTape& after, Unit unit) {
-  if (after.answer == OnNewTape::Change) return {.scalar = amount_in_file(after.by, unit)};
+  const JsonPart amount{.scalar = amount_in_file(after.by, unit)};
+  if (after.answer == OnNewTape::Change) return amount;
+  if (after.answer == OnNewTape::Settled) {
+    return {.kind = Kind::Object, .members = {{std::string(kSettledKey), amount}}};
+  }
   return json_text(after.answer == OnNewTape::Keep ? "keep" : "drop");
 }
 

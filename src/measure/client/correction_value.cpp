@@ -1,3 +1,4 @@
+#include "blockwright/measure/typed_correction.hpp"
 #include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 #include "blockwright/text/utf8.hpp"
@@ -130,12 +131,22 @@ constexpr const char* kNewTapeHint =
     "some of it; leave the key out to be asked";
 
 bool is_amount(const JsonValue& value) {
-  return value.kind == JsonKind::Number || inches_of(value.text).has_value();
+  return value.kind == JsonKind::Number ||
+         (value.kind == JsonKind::Text && amount_typed(value.text).has_value());
+}
+
+/// { "settled": 2.5 }, as an answer to the program is written.
+AfterNewTape read_settled(const JsonDocument& document, const JsonValue& value, Unit unit) {
+  constexpr const char* hint = "as the program writes it: { \"settled\": 2.5 }";
+  check_keys(document, value, std::array{kSettledKey});
+  const JsonValue& left = required(document, value, kSettledKey, hint);
+  return {OnNewTape::Settled, read_remaining(document, left, unit, hint)};
 }
 
 AfterNewTape read_new_tape(const JsonDocument& document, const JsonValue& correction, Unit unit) {
   const JsonValue* value = document.member(correction, "new_tape");
   if (value == nullptr) return {};
+  if (value->kind == JsonKind::Object) return read_settled(document, *value, unit);
   if (is_amount(*value)) {
     return {OnNewTape::Change, read_remaining(document, *value, unit, kNewTapeHint)};
   }

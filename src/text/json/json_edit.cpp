@@ -101,6 +101,10 @@ std::string JsonEdit::with_member(const JsonValue& object, std::string_view key,
   return with_bytes(end, end, member_text(object, members, key, value));
 }
 
+std::string JsonEdit::with_value(const JsonValue& old, const JsonPart& value) const {
+  return with_bytes(old.begin, old.end, written(on_one_line(value), style_, {}));
+}
+
 std::string JsonEdit::in_empty_list(const JsonValue& list, const JsonPart& element) const {
   const std::size_t begin = list.begin + 1;
   const JsonValue& parent = document_.parent(list);
