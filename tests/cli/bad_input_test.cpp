@@ -19,6 +19,7 @@
 #include <vector>
 
 using blockwright::each;
+using blockwright::kSanitized;
 using namespace blockwright_tests;
 namespace fs = std::filesystem;
 

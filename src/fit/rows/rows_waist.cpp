@@ -160,8 +160,8 @@ constexpr WaistPlaces kDartsAlone{
 
 [[noreturn]] void refuse_waist(const WaistPlaces& places, double by, double left) {
   refuse_fit("fit.limit",
-             std::string(places.name) + " can take " + Length::mm(std::abs(by - left)) + " of " +
-                 Length::mm(std::abs(by)) + " on the half",
+             Length::mm(std::abs(by)) + " is asked for on each half; " + std::string(places.name) +
+                 " have room for " + Length::mm(std::abs(by - left)),
              std::string(places.hint), {MeasurementName::WaistGirth});
 }
 

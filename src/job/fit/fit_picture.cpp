@@ -96,9 +96,10 @@ void add_warnings(const BlockRun& run, ChangePage& page) {
 
 /// The pieces with their bust dart divided; nothing where the side has no room.
 std::optional<Pattern> with_divided_dart(const Pattern& pattern, const Style& division,
-                                         double cup) {
+                                         const BlockRun& run) {
   try {
-    return apply_style(pattern, division, cup).pattern;
+    const SidePlaces sides = side_places({run.block.pattern, pattern});
+    return apply_style(pattern, division, cup_of(run.body), sides).pattern;
   } catch (const InputError&) {
     return std::nullopt;
   }
@@ -118,9 +119,9 @@ Style division_of(const BlockRun& run) {
 void divide_bust_dart(const BlockRun& run, ChangePage& page) {
   const Style division = division_of(run);
   if (division.steps.empty()) return;
-  const auto after = with_divided_dart(page.after, division, cup_of(run.body));
+  const auto after = with_divided_dart(page.after, division, run);
   if (!after) return;
-  if (const auto before = with_divided_dart(page.before, division, cup_of(run.body))) {
+  if (const auto before = with_divided_dart(page.before, division, run)) {
     page.before = *before;
     page.after = *after;
     return;
