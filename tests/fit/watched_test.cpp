@@ -208,7 +208,7 @@ TEST_CASE("Darts let out by more than they have are refused, naming who can give
   CHECK(one.hint.plain().find("side_at_waist") != std::string::npos);
   const Problem all = outcome(usual_block(), {row(44, 150, "waist_darts", -1)}).refusal;
   CHECK(all.code == "fit.limit");
-  CHECK(all.message.plain().find("waist darts can take") != std::string::npos);
+  CHECK(all.message.plain().find("waist darts have room for") != std::string::npos);
   CHECK(all.hint.plain().find("side_at_waist") != std::string::npos);
 }
 
