@@ -1,7 +1,7 @@
 #pragma once
 
 #include "blockwright/figure/tape_figure.hpp"
-#include "smooth.hpp"
+#include "blockwright/geometry/fair_path.hpp"
 
 #include <array>
 #include <cstddef>

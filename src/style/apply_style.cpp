@@ -11,8 +11,14 @@ std::string piece_of(std::string_view place) {
   return std::string(place.substr(0, place.find('.')));
 }
 
-// The piece that a step is done on: that of the first place that it names.
-std::string piece_of(StyleStep& step) { return piece_of(*row_of(step).keys.front().text); }
+// The piece that a step is done on: that of the first place that it names; empty where it names
+// none.
+std::string piece_of(StyleStep& step) {
+  const StepRow row = row_of(step);
+  const StepKey* first =
+      first_where(row.keys, [](const StepKey& key) { return key.text != nullptr; });
+  return first == nullptr ? "" : piece_of(*first->text);
+}
 
 bool has_piece(const Pattern& pattern, const std::string& name) {
   return std::ranges::count(pattern.pieces, name, &Piece::name) > 0;
@@ -80,18 +86,34 @@ MovedDarts done_as_drafted(const Pattern& pattern, StyleStep step, double cup) {
 
 StyleStep with_side_place(StyleStep step, const SidePlaces& sides) {
   const auto place = sides.find(piece_of(step));
-  if (auto* move = std::get_if<PivotMove>(&step); move != nullptr && place != sides.end()) {
-    move->side_place = place->second;
-  }
+  if (place == sides.end()) return step;
+  if (auto* pivoted = std::get_if<PivotMove>(&step)) pivoted->side_place = place->second;
+  if (auto* made_one = std::get_if<OneDart>(&step)) made_one->side_place = place->second;
   return step;
+}
+
+// What becomes of a step whose dart a block has not got.
+enum class IfMissing { Refused, LeftOut };
+
+MovedDarts done_if_there(const Pattern& pattern, const StyleStep& step, double cup,
+                         IfMissing missing) {
+  try {
+    return done_as_drafted(pattern, step, cup);
+  } catch (const InputError& error) {
+    Problem left_out = error.problem();
+    if (missing == IfMissing::Refused || left_out.code != "dart.unknown") throw;
+    left_out.severity = Severity::Note;
+    left_out.message = left_out.message + "; the step is left out";
+    return {pattern, {left_out}};
+  }
 }
 
 // The step on all pieces that it is meant for.
 MovedDarts done_on_sides(const Pattern& pattern, const StyleStep& step, double cup,
-                         const SidePlaces& sides) {
+                         const SidePlaces& sides, IfMissing missing) {
   MovedDarts all{pattern, {}};
   for (const StyleStep& one : steps_for_sides(pattern, step)) {
-    MovedDarts moved = done_as_drafted(all.pattern, with_side_place(one, sides), cup);
+    MovedDarts moved = done_if_there(all.pattern, with_side_place(one, sides), cup, missing);
     all.pattern = std::move(moved.pattern);
     all.remarks.insert(all.remarks.end(), moved.remarks.begin(), moved.remarks.end());
   }
@@ -140,7 +162,9 @@ StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
   StyledPattern styled{block, {}};
   for (std::size_t i = 0; i < style.steps.size(); ++i) {
     try {
-      MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup, sides);
+      const IfMissing missing =
+          style.where_there.contains(i) ? IfMissing::LeftOut : IfMissing::Refused;
+      MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup, sides, missing);
       styled.pattern = moved.pattern;
       styled.steps.push_back({words_of(style.steps[i]), styled.pattern, moved.remarks});
     } catch (const InputError& error) {

@@ -97,6 +97,10 @@ bool is_bust_dart(std::string_view place) {
   return piece.starts_with(kBodiceFront.name) && dart == kShoulder;
 }
 
+bool is_on_front(const OneDart& move) {
+  return move.into.substr(0, move.into.find('.')).starts_with(kBodiceFront.name);
+}
+
 }  // namespace
 
 Style bust_dart_division(const BlockVersions& block) {
@@ -119,6 +123,7 @@ Style bust_dart_division(const BlockVersions& block) {
 
 bool moves_bust_dart(const Style& style) {
   return std::ranges::any_of(style.steps, [](StyleStep step) {
+    if (const auto* one = std::get_if<OneDart>(&step)) return is_on_front(*one);
     const StepRow row = row_of(step);
     return std::ranges::any_of(row.keys, [](const StepKey& key) {
       return key.text != nullptr && is_bust_dart(*key.text);

@@ -39,6 +39,7 @@ StyleStep read_step(const JsonDocument& document, const JsonValue& json, double 
   expect(document, keys, JsonKind::Object, "write { ... } with the step's keys");
   std::vector<std::string_view> names;
   for (const StepKey& key : row.keys) names.push_back(key.name);
+  names.push_back(kWhereThere);
   check_keys(document, keys, names);
   for (const StepKey& key : row.keys) {
     if (key.required) required(document, keys, key.name, "the step cannot do without it");
@@ -46,6 +47,13 @@ StyleStep read_step(const JsonDocument& document, const JsonValue& json, double 
     if (value != nullptr) key.read(document, *value, unit);
   }
   return step;
+}
+
+bool is_where_there(const JsonDocument& document, const JsonValue& keys) {
+  bool where_there = false;
+  const JsonValue* value = document.member(keys, kWhereThere);
+  if (value != nullptr) read_value(document, *value, where_there);
+  return where_there;
 }
 
 StepPlace step_place(const JsonDocument& document, const JsonValue& keys) {
@@ -75,7 +83,9 @@ Style read_style(const std::string& text, std::string_view file) {
   for (std::size_t i = 0; i < steps.children.size(); ++i) {
     const JsonValue& step = document.child(steps, i);
     style.steps.push_back(read_step(document, step, mm));
-    style.places.push_back(step_place(document, document.child(step, 0)));
+    const JsonValue& keys = document.child(step, 0);
+    style.places.push_back(step_place(document, keys));
+    if (is_where_there(document, keys)) style.where_there.insert(i);
   }
   return style;
 }

@@ -111,6 +111,13 @@ StepRow row(MergeMove& m) {
           [&m](const Pattern& pattern, double cup) { return merge(pattern, m, cup); }};
 }
 
+StepRow row(OneDart& m) {
+  return {"one_dart",
+          {place("into", m.into)},
+          "move all darts into " + m.into,
+          [&m](const Pattern& pattern, double cup) { return one_dart(pattern, m, cup); }};
+}
+
 StepRow row(PointMove& m) {
   return {"dart_point",
           {dart("dart", m.dart), required(length("hold_back", m.hold_back))},

@@ -22,6 +22,9 @@ struct StepKey {
   std::vector<std::string_view> words = {};  ///< that the value may be, if it is one of a few
 };
 
+/// The key that any step may have: whether it is left out where a block has not got its dart.
+inline constexpr std::string_view kWhereThere = "where_there";
+
 /// A step as style files, the report and the pattern see it.
 struct StepRow {
   std::string_view name;  ///< its key in a style file

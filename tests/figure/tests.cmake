@@ -1,4 +1,4 @@
 add_layer_tests(figure
-  SOURCES seen_figure_test.cpp tape_figure_test.cpp smooth_test.cpp
+  SOURCES seen_figure_test.cpp tape_figure_test.cpp
   LINKS blockwright::figure blockwright::text)
 target_include_directories(figure_tests PRIVATE $<TARGET_PROPERTY:blockwright_figure,INCLUDE_DIRECTORIES>)

@@ -115,13 +115,21 @@ PressMove some_press(Bytes& bytes, const Pattern& pattern) {
   return {some_dart(bytes, pattern), bytes.one_of(ways)};
 }
 
+// A dart that is merged into itself stands for all darts made one.
+StyleStep some_merge(Bytes& bytes, const Pattern& pattern) {
+  const std::string dart = some_dart(bytes, pattern);
+  const std::string into = some_dart(bytes, pattern);
+  if (dart == into) return OneDart{into};
+  return MergeMove{dart, into};
+}
+
 StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
   switch (bytes.below(16)) {
     case 0:
     case 1:
       return some_split(bytes, pattern);
     case 2:
-      return MergeMove{some_dart(bytes, pattern), some_dart(bytes, pattern)};
+      return some_merge(bytes, pattern);
     case 3:
       return PointMove{some_dart(bytes, pattern), bytes.amount(0.0, 150.0)};
     case 4:

@@ -1,7 +1,9 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/check/check.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/style/style.hpp"
+#include "steps.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 
@@ -58,6 +60,18 @@ TEST_CASE("The example styles make sound pieces of many people's blocks") {
       }
     }
     CHECK(made >= 20);
+  }
+}
+
+TEST_CASE("The bodice with one waist dart is made of anybody's block, and sound as printed") {
+  const fs::path file =
+      fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/styles/one-waist-dart-bodice.json";
+  const Style style = read_style(text_of(file), file.filename().string());
+  for (const Session& session : each_person(people(300), 73)) {
+    const Pattern pieces = apply_style(checked_block(session).block.pattern, style, 250.0).pattern;
+    CHECK(pieces.piece("front").darts.size() == 1);
+    CHECK(check_pattern(pieces).empty());
+    CHECK(check_pattern(true_darts(pieces).pattern).empty());
   }
 }
 
@@ -128,6 +142,45 @@ TEST_CASE("A step that cannot be done names the line of the value that is wrong,
   CHECK(where(R"({"pivot": {
 "dart": "front.shoulder", "to": "back.shoulder"}})") ==
         "dart.blocked s.json:4:9 steps[1].pivot.dart: front.shoulder");
+}
+
+TEST_CASE("Every step names the piece that it is done on") {
+  for (StyleStep& step : step_of_each_name()) {
+    const StepRow row = row_of(step);
+    INFO(row.name);
+    CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));
+  }
+}
+
+TEST_CASE("A step where there is its dart is left out of a block without it, and only then") {
+  int with = 0, without = 0;
+  const Style style = read_style(R"({"format": "blockwright-style-1", "name": "n", "steps": [
+    {"merge": {"dart": "front.waist_outer", "into": "front.waist", "where_there": true}}]})",
+                                 "s.json");
+  Style always = style;
+  always.where_there.clear();
+  for (const Session& session : each_person(40, 71)) {
+    const Pattern block = checked_block(session).block.pattern;
+    const StyledPattern styled = apply_style(block, style, kUsualCup);
+    REQUIRE(styled.steps.size() == 1);
+    const bool is_there = find_named(block.piece("front").darts, "waist_outer") != nullptr;
+    (is_there ? with : without) += 1;
+    CHECK((styled.pattern.piece("front").darts.size() < block.piece("front").darts.size()) ==
+          is_there);
+    if (is_there) continue;
+    const Problems& remarks = styled.steps.front().remarks;
+    REQUIRE(remarks.size() == 1);
+    CHECK(remarks.front().severity == Severity::Note);
+    CHECK(remarks.front().code == "dart.unknown");
+    CHECK_THAT(remarks.front().message.plain(), Catch::Contains("the step is left out"));
+    CHECK_THROWS_AS(apply_style(block, always, kUsualCup), InputError);
+  }
+  CHECK(with > 3);
+  CHECK(without > 3);
+  // What else is wrong is refused.
+  Style wrong{"n", {PivotMove{"front.shoulder", "front.side:7"}}};
+  wrong.where_there = {0};
+  CHECK_THROWS_AS(apply_style(usual_block(), wrong, kUsualCup), InputError);
 }
 
 TEST_CASE("A dart is pressed and held back as the style says") {

@@ -249,6 +249,12 @@ TEST_CASE("A front that a fitting has unfolded is divided on both sides") {
   CHECK(check_pattern(two).empty());
 }
 
+TEST_CASE("A style that makes one dart of all of a front moves the bust dart") {
+  CHECK(moves_bust_dart({"", {OneDart{"front.waist"}}}));
+  CHECK(moves_bust_dart({"", {OneDart{"front_left.side:0.3"}}}));
+  CHECK_FALSE(moves_bust_dart({"", {OneDart{"back.waist"}}}));
+}
+
 TEST_CASE("A dart at the side already, or none in the shoulder, is left alone") {
   const Pattern block = widest_block();
   PivotMove some{"front.shoulder", "front.side"};

@@ -54,7 +54,8 @@ TEST_CASE("Every step of a style file is read, its lengths in the file's unit") 
     {"pivot": {"dart": "front.shoulder", "to": "front.waist", "angle": 8}},
     {"split": {"dart": "front.waist", "shares": [0.4, 0.6], "spacing": 3, "group": "parallel"}},
     {"merge": {"dart": "front.waist_1", "into": "front.waist_2"}},
-    {"dart_point": {"dart": "front.waist_2", "hold_back": 1}},
+    {"one_dart": {"into": "front.waist", "where_there": true}},
+    {"dart_point": {"dart": "front.waist_2", "hold_back": 1, "where_there": false}},
     {"press": {"dart": "front.waist_2", "towards": "side"}},
     {"gathers": {"dart": "front.side", "over": 6}},
     {"ease": {"dart": "back.shoulder"}},
@@ -63,7 +64,7 @@ TEST_CASE("Every step of a style file is read, its lengths in the file's unit") 
     {"panel_seam": {"from": "front.shoulder", "to": "front.waist", "centre_panel": "a",
                     "side_panel": "b"}})"),
                                  "style.json");
-  REQUIRE(style.steps.size() == 10);
+  REQUIRE(style.steps.size() == 11);
   CHECK(style.name == "n");
   const auto& pivot = std::get<PivotMove>(style.steps[0]);
   CHECK(pivot.to == "front.side:0.25");
@@ -73,14 +74,16 @@ TEST_CASE("Every step of a style file is read, its lengths in the file's unit") 
   const auto& split = std::get<SplitMove>(style.steps[2]);
   CHECK(split.spacing == Approx(30.0));
   CHECK(split.group == DartGroup::Parallel);
-  CHECK(std::get<PressMove>(style.steps[5]).towards == PressMove::Towards::Side);
-  CHECK(std::get<GatherMove>(style.steps[6]).over == Approx(60.0));
-  CHECK(std::get<GatherMove>(style.steps[7]).kind == Fullness::Kind::Ease);
-  const auto& spread = std::get<SpreadMove>(style.steps[8]);
+  CHECK(std::get<PressMove>(style.steps[6]).towards == PressMove::Towards::Side);
+  CHECK(std::get<OneDart>(style.steps[4]).into == "front.waist");
+  CHECK(style.where_there == std::set<std::size_t>{4});
+  CHECK(std::get<GatherMove>(style.steps[7]).over == Approx(60.0));
+  CHECK(std::get<GatherMove>(style.steps[8]).kind == Fullness::Kind::Ease);
+  const auto& spread = std::get<SpreadMove>(style.steps[9]);
   CHECK(spread.by == Approx(40.0));
   CHECK_FALSE(spread.hinged);
   CHECK(spread.lines == 2);
-  CHECK(std::get<PanelSeam>(style.steps[9]).side_panel == "b");
+  CHECK(std::get<PanelSeam>(style.steps[10]).side_panel == "b");
 }
 
 TEST_CASE("Inches are inches; without a unit the file is in centimetres") {
@@ -137,6 +140,8 @@ TEST_CASE("What a style file cannot hold is refused, naming place, key and cure"
                 "whole number");
   check_refused(file_with(R"({"spread": {"from": "a", "to": "b", "lines": 3e9}})"), "style.type",
                 "whole number");
+  check_refused(file_with(R"({"one_dart": {"into": "a", "where_there": "yes"}})"), "style.type",
+                "steps[0].one_dart.where_there");
   check_refused(file_with(R"({"dart_point": {"dart": "a"}})"), "style.missing", "hold_back");
   check_refused(R"({"format": "blockwright-style-1", "name": " ", "steps": []})", "style.text",
                 "name the garment");
@@ -189,7 +194,8 @@ TEST_CASE("docs/schema/style.schema.json has the table's steps and keys, and no 
     }
     CHECK(rule["additionalProperties"] == false);
     std::set<std::string> required(rule["required"].begin(), rule["required"].end());
-    CHECK(rule["properties"].size() == row.keys.size());
+    CHECK(rule["properties"].size() == row.keys.size() + 1);
+    CHECK(rule["properties"]["where_there"]["$ref"] == "#/$defs/where_there");
     for (const StepKey& key : row.keys) {
       INFO(key.name);
       const Json value = rule["properties"][std::string(key.name)];

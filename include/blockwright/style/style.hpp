@@ -1,10 +1,12 @@
 #pragma once
 
 #include "blockwright/dart/fullness.hpp"
+#include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
 
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -13,11 +15,11 @@
 namespace blockwright {
 
 /// One step of a style, in the order of docs/darts.md.
-using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, PointMove, PressMove, GatherMove,
-                               SpreadMove, PanelSeam>;
+using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
+                               GatherMove, SpreadMove, PanelSeam>;
 
-/// "pivot", "split", "merge", "dart_point", "press", "gathers" or "ease", "spread", "panel_seam":
-/// the key of the step in a style file.
+/// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
+/// "panel_seam": the key of the step in a style file.
 std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
@@ -33,6 +35,8 @@ struct Style {
   std::string name;
   std::vector<StyleStep> steps;
   std::vector<StepPlace> places = {};  ///< of each step; none of steps that no file holds
+  /// Steps, counted from 0, that are left out of a person whose block has not got their dart.
+  std::set<std::size_t> where_there = {};
 };
 
 /// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
@@ -76,9 +80,10 @@ struct StyledPattern {
 
 /// Applies the steps in order. Of a block whose front (or back) a fitting has unfolded into a right
 /// and a left piece, a step that names "front" is done on both; one that names "front_left" on that
-/// alone. `cup` is bust girth less underbust girth, in mm. A step that cannot
-/// be done throws InputError with its code; the place begins with that of the wrong value in the
-/// style's file, or of the step where no one value is wrong.
+/// alone. A step of `where_there` that names a dart which a piece has not got leaves that piece as
+/// it is, with a note. `cup` is bust girth less underbust girth, in mm. A step that cannot be done
+/// throws InputError with its code; the place begins with that of the wrong value in the style's
+/// file, or of the step where no one value is wrong.
 StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
                           const SidePlaces& sides = {});
 
