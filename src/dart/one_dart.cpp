@@ -105,7 +105,7 @@ MovedDarts one_dart(const Pattern& pattern, const OneDart& move, double cup) {
   }
   for (const std::string& other : about) {
     if (other == stays) continue;
-    PivotMove turn{.from = piece().name + "." + other, .to = move.into};
+    PivotMove turn{.dart = piece().name + "." + other, .to = move.into};
     turn.side_place = move.side_place;
     go_on(all, pivot(all.pattern, turn, cup));
   }

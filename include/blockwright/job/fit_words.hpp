@@ -45,7 +45,7 @@ std::string not_found_text(const FitAnswers& answers);
 struct FitPreview {
   /// Those that it brings, with their places in words; with an error it cannot be done.
   Problems problems;
-  std::string does;   ///< "bust 99.0 cm, stays; waist 76.0 -> 74.0 cm ..."; empty with an error
+  std::string does;  ///< "bust 99.0 cm, stays; waist 76.0 -> 74.0 cm ..."; empty with an error
   /// What has to be asked for again: "amount", "as", "side", "date", "toile", or
   /// "fitting": both of these; empty: something else.
   std::string at_fault;

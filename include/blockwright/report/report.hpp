@@ -114,8 +114,8 @@ std::vector<std::string> amount_lines(const Correction& correction, Unit unit);
 std::string correction_text(const Correction& correction, Unit unit);
 /// " 3. lower front neck 1.0 cm (2026-03-21, toile 1)".
 std::string numbered_text(const NumberedCorrection& correction, Unit unit);
-/// A place among the pieces as it is said, "front waist dart" of "front.waist dart"; any other, such
-/// as that of a file, as it is.
+/// A place among the pieces as it is said, "front waist dart" of "front.waist dart"; any other,
+/// such as that of a file, as it is.
 std::string place_text(const std::string& where);
 /// A problem as every list has it: "warning [fit.limit] neck wider: ...".
 std::string problem_text(Problem problem);
