@@ -21,6 +21,8 @@ constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 constexpr double kNothing = 1e-6;
 // Of a refused amount less than this is not offered instead, in mm.
 constexpr double kWorthSaying = 1.0;
+// What is offered instead is found as near as this share of what was asked for.
+constexpr double kNearly = 0.05;
 // No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
 // the most of any row.
 constexpr double kMostAmount = 1000.0;
@@ -209,7 +211,8 @@ std::optional<Length> most_taken(const Halves& halves, const Job& job) {
     }
   };
   double most = 0.0, over = std::abs(job.effect.by);
-  while (over - most > 0.5 * kWorthSaying) {
+  const double near = std::fmax(kWorthSaying, kNearly * over);
+  while (over - most > near) {
     const double middle = 0.5 * (most + over);
     (is_taken(middle) ? most : over) = middle;
   }

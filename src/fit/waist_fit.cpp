@@ -140,7 +140,9 @@ void raise_waist(Redrawing& work, WaistEnd end, double by) {
   if (end != WaistEnd::Centre) return;
   // Beyond the dart it goes on as it comes in, so that it is smooth when the dart is sewn.
   if (const auto turn = turn_at_first_dart(work)) {
-    for (const std::size_t leg : {0, 1}) work.turn(work.leg(*waist_dart(work.open()), leg), *turn);
+    for (const std::size_t leg : {std::size_t{0}, std::size_t{1}}) {
+      work.turn(work.leg(*waist_dart(work.open()), leg), *turn);
+    }
   }
 }
 

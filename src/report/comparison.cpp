@@ -71,8 +71,14 @@ std::string name_as_said(const std::string& name) {
   return side.empty() ? both : std::string(side.substr(1)) + " " + both;
 }
 
+/// What one version has, and the other.
+struct BothRows {
+  std::vector<Row> rows, others;
+};
+
 /// Where the other version has a right and a left piece, this one's piece is compared with each.
-std::vector<Row> for_each_side(const std::vector<Row>& rows, const std::vector<Row>& others) {
+std::vector<Row> for_each_side(const BothRows& both) {
+  const auto& [rows, others] = both;
   std::vector<Row> sides;
   for (const Row& row : rows) {
     const std::size_t before = sides.size();
@@ -87,8 +93,8 @@ std::vector<Row> for_each_side(const std::vector<Row>& rows, const std::vector<R
 }
 
 std::vector<Row> rows_of(const Comparison& c, std::vector<Row> (*of)(const Version&)) {
-  std::vector<Row> rows = for_each_side(of(c.before), of(c.after));
-  for (const Row& row : for_each_side(of(c.after), of(c.before))) {
+  std::vector<Row> rows = for_each_side({of(c.before), of(c.after)});
+  for (const Row& row : for_each_side({of(c.after), of(c.before)})) {
     const auto same = std::ranges::find(rows, row.name, &Row::name);
     if (same == rows.end()) {
       rows.push_back({row.name, row.angle, std::nullopt, row.before});

@@ -176,8 +176,8 @@ class ChangePageDrawing {
   /// Under each figure, as high as the longest words are.
   double seen_words_room(double wide, std::size_t lines) {
     std::size_t most = 0;
-    for (std::size_t i = 0; i < page_.seen.size(); ++i) {
-      most = std::max(most, seen_lines(page_.seen[i], wide, lines).size());
+    for (const auto& figure : page_.seen) {
+      most = std::max(most, seen_lines(figure, wide, lines).size());
     }
     return (static_cast<double>(most) + 0.4) * kSeenStep;
   }

@@ -65,7 +65,7 @@ JsonPart correction_part(const NewCorrection& correction) {
 }
 
 JsonPart new_tape_part(const AfterNewTape& after, Unit unit) {
-  const JsonPart amount{.scalar = amount_in_file(after.by, unit)};
+  JsonPart amount{.scalar = amount_in_file(after.by, unit)};
   if (after.answer == OnNewTape::Change) return amount;
   if (after.answer == OnNewTape::Settled) {
     return {.kind = Kind::Object, .members = {{std::string(kSettledKey), amount}}};
