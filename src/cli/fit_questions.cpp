@@ -154,7 +154,7 @@ GoesOn FitQuestions::ask_way(WantedCorrection& wanted) const {
   const CorrectionWords& words = *wanted.correction;
   for (const AmountAs as : words.readings) {
     const AmountWay& way = amount_way(as);
-    prompt_.out() << "  " << name_text(way.word) << ": " << way.meaning << "\n";
+    prompt_.out() << "  " << way_text(words, as) << ": " << way.meaning << "\n";
   }
   for (;;) {
     const auto line = asked("How did you read " + shown(wanted.amount) + "?");
@@ -237,7 +237,7 @@ std::string FitQuestions::in_words(const WantedCorrection& wanted) const {
   const auto amount = amount_typed(wanted.amount);
   std::string text = name_text(wanted.words) + " " + shown(wanted.amount);
   if (amount && !amount->unit) text += " " + std::string(unit_name(unit_));
-  if (wanted.as) text += " " + name_text(amount_way(*wanted.as).word);
+  if (wanted.as) text += " " + way_text(*wanted.correction, *wanted.as);
   if (wanted.side) text += ", " + std::string(side_word(*wanted.side));
   return text + ", toile " + std::to_string(wanted.fitting.toile.value_or(1)) + " of " +
          shown(wanted.fitting.date);

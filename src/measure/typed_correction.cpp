@@ -179,6 +179,12 @@ Nearness nearness(const CorrectionWords& correction, const Words& typed) {
 
 TypedCorrection correction_typed(std::string_view words) { return TypedWords(words).read(); }
 
+std::string way_text(const CorrectionWords& words, AmountAs as) {
+  const bool of_sides = words.readings.front() == AmountAs::Length;
+  if (of_sides && as == AmountAs::WholeGirth) return "in all";
+  return name_text(amount_way(as).word);
+}
+
 const CorrectionWords* nearest_correction(std::string_view words) {
   const Words typed = single_words(std::string(words));
   const CorrectionWords* nearest = nullptr;

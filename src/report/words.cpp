@@ -1,5 +1,6 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "blockwright/report/report.hpp"
 
 #include <fmt/format.h>
@@ -47,7 +48,8 @@ std::vector<std::string> amount_lines(const Correction& correction, Unit unit) {
           ? fmt::format("{} {}", number_text(correction.by, unit), unit_name(unit))
           : correction.given};
   if (correction.as != AmountAs::Length) {
-    lines.push_back(name_text(amount_way(correction.as).word));
+    lines.push_back(
+        way_text(*find_correction_words(correction.action, correction.place), correction.as));
   }
   return lines;
 }

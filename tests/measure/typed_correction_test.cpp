@@ -54,6 +54,14 @@ TEST_CASE("The unit that is given with an amount wins over the file's, and is ke
   CHECK(in_file("1/2", Unit::Cm).empty());  // of a cm or of an inch?
 }
 
+TEST_CASE("Both sides of a neck together are said as they are typed") {
+  const auto said = [](const char* action, const char* place) {
+    return way_text(*find_correction_words(action, place), AmountAs::WholeGirth);
+  };
+  CHECK(said("narrow", "side_neck") == "in all");
+  CHECK(said("take_in", "waist") == "whole girth");
+}
+
 TEST_CASE("Behind an amount \"in all\" is both sides together and \"each side\" is one") {
   const struct {
     const char *typed, *amount;

@@ -42,6 +42,8 @@ struct TypedCorrection {
 };
 /// Without an amount action and place are read as far as they go.
 TypedCorrection correction_typed(std::string_view words);
+/// How an amount was read, as it is said: "per half"; of both sides of a neck together "in all".
+std::string way_text(const CorrectionWords& words, AmountAs as);
 /// The correction that shares most words with these, in any order, and two at least: "take_in side"
 /// for "take in side seams 1". Null if there is none.
 const CorrectionWords* nearest_correction(std::string_view words);
