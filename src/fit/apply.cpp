@@ -70,7 +70,6 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
-  std::string given;               ///< the amount as it was given; empty where several were added
   double given_per_counted = 1.0;  ///< of the amount as it was read
   Hollows hollows{};               ///< what it changed of them
 
@@ -88,10 +87,10 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
            fitting_row(amount.row).stage,
            amount.side,
            amount.sign * counted_amount(amount),
-           {}},
+           {},
+           amount.given},
           moves_for(amount),
           place_of(amount),
-          amount.given,
           counted_amount(amount) > 0.0 ? amount.by / counted_amount(amount) : 1.0,
           {}};
 }
@@ -113,7 +112,7 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
       continue;
     }
     same->effect.corrections.push_back(i);
-    same->given.clear();
+    same->effect.given.clear();
     same->effect.by += job.effect.by * job.moves.sign * same->moves.sign;
   }
   for (const Job& job : jobs) require_moderate(job.effect);
@@ -228,9 +227,7 @@ void carry_out_named(Halves& halves, Job& job) {
   } catch (const InputError& error) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
-    const Wording amount =
-        job.given.empty() ? Wording(Length::mm(std::abs(job.effect.by))) : Wording(job.given);
-    problem.message = amount + ": " + problem.message;
+    problem.message = amount_words(job.effect) + ": " + problem.message;
     if (const auto most = most_taken(before, job)) {
       problem.hint += "; this block takes up to about " + *most + " of it";
     }

@@ -70,5 +70,7 @@ std::string tape_words(MeasurementName name);
 
 /// "fuller bust".
 std::string words_of(const Effect& effect);
+/// The amount as it was typed; what several come to together.
+Wording amount_words(const Effect& effect);
 
 }  // namespace blockwright

@@ -30,7 +30,7 @@ std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) 
   return Problem{.severity = Severity::Warning,
                  .code = "fit.limit",
                  .where = words_of(effect),
-                 .message = by + " is " + change + " of " + taped + "; over " + limit +
+                 .message = "it changes " + taped + " by " + change + "; over " + limit +
                             " later changes pile up on distorted seams",
                  .hint = "take " + taped + " again and draft anew",
                  .measurements = {std::string(info(row.doubts->name).key)},
@@ -45,7 +45,7 @@ std::optional<Problem> too_much_for_row(const Effect& effect) {
   return Problem{.severity = Severity::Warning,
                  .code = "fit.limit",
                  .where = words_of(effect),
-                 .message = by + "; usual is " + usual + ", from " + least + " to " + most,
+                 .message = "usual is " + usual + ", from " + least + " to " + most,
                  .hint = "measure again before so much is altered on paper",
                  .limit = {.least = least, .most = most, .value = by}};
 }
@@ -64,7 +64,7 @@ void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
     for (const Effect& other : effects) {
       const bool voids = &other != &judged && fitting_row(other.row).voids.contains(judged.row);
       if (!voids || !same_body(other.side, judged.side)) continue;
-      changed += (changed.empty() ? "" : "; ") + words_of(other) + ", " + amount_of(other);
+      changed += (changed.empty() ? "" : "; ") + words_of(other) + ", " + amount_words(other);
     }
     if (changed.empty()) continue;
     problems.push_back({Severity::Warning, "fit.void", words_of(judged),
@@ -167,7 +167,7 @@ void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
       const double share = line.share_of(effect);
       if (share == 0.0 || effect.by == 0.0) continue;
       sum += share * effect.by;
-      rows += (count++ > 0 ? ", " : "") + words_of(effect) + ", " + amount_of(effect);
+      rows += (count++ > 0 ? ", " : "") + words_of(effect) + ", " + amount_words(effect);
     }
     if (count < 2) continue;
     problems.push_back(
@@ -183,6 +183,10 @@ std::string tape_words(MeasurementName name) {
   std::string words(info(name).key);
   std::ranges::replace(words, '_', ' ');
   return words;
+}
+
+Wording amount_words(const Effect& effect) {
+  return effect.given.empty() ? Wording(amount_of(effect)) : Wording(effect.given);
 }
 
 std::string words_of(const Effect& effect) {

@@ -1,6 +1,7 @@
 #include "block_pass.hpp"
 #include "blockwright/geometry/solve.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "drafted_lengths.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -38,10 +39,7 @@ double drafted_length(const BlockRun& run, MeasurementName name, Measure value,
                       const std::string& length) {
   Session session = run.session;
   session.tape[name] = Readings{{value}};
-  const DraftedBlock block = draft_block(fill_in(session), Ease::of(run.client));
-  const auto lengths = apply_corrections(block.pattern, std::vector<Correction>()).right_lengths;
-  const auto found = std::ranges::find(lengths, length, &MovedLength::name);
-  return found == lengths.end() ? 0.0 : found->after;
+  return length_named(drafted_lengths(session, Ease::of(run.client)), length);
 }
 
 /// The value whose draft has what the correction did; nothing where none near the rule's has.

@@ -175,7 +175,7 @@ std::string fitting_text(const FittingReport& report) {
     return lines;
   };
   return text + list_text("Look for these on the next toile", report.next_toile) +
-         list_text("Left out, the newer tape has them", texts(report.in_the_tape)) +
+         list_text("Left out after the newer tape", texts(report.in_the_tape)) +
          list_text("Withdrawn, not applied", texts(report.withdrawn)) +
          problem_list(report.problems) + (report.files.empty() ? "" : written_text(report.files)) +
          "\nSew the next toile before good cloth; where the eye on the body disagrees, the eye is "

@@ -20,12 +20,21 @@ std::string fitting_heading(const Fitting& fitting) {
 }
 
 /// What a newer tape has left of a correction; nothing where it has none of it.
-std::optional<Length> left_of(const FittingReport& report, std::size_t number) {
-  if (std::ranges::count(report.in_the_tape, number, &NumberedCorrection::number) > 0)
-    return Length();
+struct Left {
+  Length by;
+  bool as_written = false;  ///< the file says so
+};
+std::optional<Left> left_of(const FittingReport& report, std::size_t number) {
+  const auto left = [](const NumberedCorrection& one, Length by) {
+    const OnNewTape answer = one.correction.new_tape.answer;
+    return Left{by, answer == OnNewTape::Drop || answer == OnNewTape::Change};
+  };
+  const auto& gone = report.in_the_tape;
+  const auto found = std::ranges::find(gone, number, &NumberedCorrection::number);
+  if (found != gone.end()) return left(*found, Length());
   for (const FittingLine& line : report.lines) {
     const NumberedCorrection& one = line.correction;
-    if (one.number == number && one.before_new_tape) return one.correction.by;
+    if (one.number == number && one.before_new_tape) return left(one, one.correction.by);
   }
   return std::nullopt;
 }
@@ -33,9 +42,9 @@ std::optional<Length> left_of(const FittingReport& report, std::size_t number) {
 std::string left_text(const FittingReport& report, std::size_t number) {
   const auto left = left_of(report, number);
   if (!left) return "";
-  if (*left == Length()) return "; nothing of it is left, the newer tape has it";
-  return fmt::format("; {} of it is left, the newer tape has the rest",
-                     length_text(*left, report.unit));
+  const std::string why = left->as_written ? "as the file says" : "with the newer tape";
+  if (left->by == Length()) return fmt::format("; {} nothing of it is left", why);
+  return fmt::format("; {} it counts {}", why, length_text(left->by, report.unit));
 }
 
 std::string done_text(const FittingReport& report, std::size_t number,
@@ -100,7 +109,7 @@ Json done_json(const FittingReport& report, std::size_t number, const Correction
   if (!correction.seen.empty()) done["seen"] = correction.seen;
   done["did"] = correction_text(correction, report.unit);
   if (correction.withdrawn) done["withdrawn"] = true;
-  if (const auto left = left_of(report, number)) done["left_mm"] = left->mm();
+  if (const auto left = left_of(report, number)) done["left_mm"] = left->by.mm();
   return done;
 }
 

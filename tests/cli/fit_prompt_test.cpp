@@ -195,7 +195,7 @@ TEST_CASE(
   REQUIRE(waist != said.end());
   CHECK(waist->message.plain().find(
             "2 (take in waist, left) is applied in full, for no tape tells the "
-            "sides apart; but the newer tape has 2 cm less waist girth (74 cm on "
+            "sides apart; but the tape has 2 cm less waist girth (74 cm on "
             "2026-01-10, 72 cm on 2026-07-12)") == 0);
   CHECK(asked(draft_job(), "", files).find("waist girth") == std::string::npos);
   files.files["verity.json"] =

@@ -3,11 +3,14 @@
 #include "new_tape_sums.hpp"
 
 #include "blockwright/measure/correction_table.hpp"
+#include "drafted_lengths.hpp"
+#include "new_tape_in_full.hpp"
 #include "support/each.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <random>
 
 using namespace blockwright;
 
@@ -34,10 +37,21 @@ struct Asked {
   BodySide side = BodySide::Both;
 };
 
+Correction correction_of(const Asked& asked) {
+  Correction correction;
+  correction.action = asked.action;
+  correction.place = asked.place;
+  correction.by = Length::cm(asked.cm);
+  correction.as = asked.as;
+  correction.new_tape = asked.new_tape;
+  correction.side = asked.side;
+  return correction;
+}
+
 struct Settled {
   std::vector<TapeSum> sums;
   std::vector<NumberedCorrection> corrections;
-  std::vector<OneSided> one_sided;
+  std::vector<InFull> in_full;
   bool asks = false;
 
   // What is applied of a correction, in cm as its own amount is read.
@@ -53,18 +67,11 @@ Settled settled(const std::vector<Session>& sessions, const std::vector<Asked>& 
   source.session = sessions.back();
   std::vector<NumberedCorrection> corrections;
   for (const Asked& one : asked) {
-    Correction correction;
-    correction.action = one.action;
-    correction.place = one.place;
-    correction.by = Length::cm(one.cm);
-    correction.as = one.as;
-    correction.new_tape = one.new_tape;
-    correction.side = one.side;
-    corrections.push_back(
-        {corrections.size() + 1, "2026-0" + std::to_string(one.month) + "-15", 1, correction});
+    corrections.push_back({corrections.size() + 1, "2026-0" + std::to_string(one.month) + "-15", 1,
+                           correction_of(one)});
   }
   Settled result{sums_of_new_tape(source, corrections), with_what_remains(source, corrections),
-                 one_sided_of_new_tape(source, corrections), false};
+                 in_full_after_new_tape(source, corrections), false};
   for (const TapeSum& sum : result.sums) {
     result.asks |= is_worth_asking(sum, not_agreed(sum, corrections));
   }
@@ -229,7 +236,17 @@ TEST_CASE("The file decides: what is kept takes no part, what is dropped is not 
   CHECK(with(keep, keep).sums.empty());
   CHECK(with(drop, drop).corrections.empty());
   CHECK_FALSE(with(drop, drop).asks);
-  // An amount counts as it was written, whatever the sum says.
+  // An amount counts as it was written, whatever the sum says; of the tape it has its own part.
+  // The first keeps 2 of 3: 1 of the tape's 2.75 is its; 3 - 1.75 = 1.25 remains of the second.
+  const Settled part = with({OnNewTape::Change, Length::cm(2.0)}, {});
+  CHECK(part.of(1) == Approx(2.0));
+  CHECK(part.of(2) == Approx(1.25));
+  // All of it written is as much as kept.
+  const Settled all = with({OnNewTape::Change, Length::cm(3.0)}, {});
+  CHECK(all.of(1) == Approx(3.0));
+  CHECK(all.of(2) == Approx(0.25));
+  // Dropped, the first has 2.75 of the tape, and what it lacks is the maker's.
+  CHECK(with(drop, {}).of(2) == Approx(3.0));
   const Settled written = with(drop, {OnNewTape::Change, Length::cm(2.0)});
   CHECK(written.of(2) == Approx(2.0));
   CHECK_FALSE(written.asks);
@@ -252,6 +269,7 @@ TEST_CASE("What was settled counts as the sum does, and is asked about again whe
   CHECK(now(71.9).asks);
   // Back where she was: all of it, and she is asked.
   CHECK(now(76.0).of(1) == Approx(3.0));
+  CHECK(now(76.0).asks);
 }
 
 TEST_CASE("A correction of one side takes no part: no tape tells the sides apart") {
@@ -262,17 +280,119 @@ TEST_CASE("A correction of one side takes no part: no tape tells the sides apart
   CHECK(now(73.0).sums.empty());
   CHECK(now(73.0).of(1) == Approx(3.0));
   // It is said where the tape went that way by more than tapes differ, and the file says nothing.
-  CHECK(now(74.9).one_sided.size() == 1);
-  CHECK(now(75.1).one_sided.empty());
-  CHECK(now(79.0).one_sided.empty());
+  CHECK(now(74.9).in_full.size() == 1);
+  CHECK(now(75.1).in_full.empty());
+  CHECK(now(79.0).in_full.empty());
   left.new_tape = {OnNewTape::Keep, {}};
-  CHECK(now(73.0).one_sided.empty());
+  CHECK(now(73.0).in_full.empty());
   left.new_tape = {OnNewTape::Change, Length::cm(1.5)};
-  CHECK(now(73.0).one_sided.empty());
+  CHECK(now(73.0).in_full.empty());
   CHECK(now(73.0).of(1) == Approx(1.5));
 }
 
-TEST_CASE("Without a tape then, or now, a correction is applied in full") {
+// A full set of a person who does not exist; the changes by a later month.
+using Taped = std::vector<std::pair<MeasurementName, double>>;
+
+Session lavinia(int month, const Taped& changed = {}) {
+  Session session;
+  session.date = "2026-0" + std::to_string(month) + "-01";
+  const auto take = [&](MeasurementName name, double cm) {
+    session.tape[name] = Readings{{Length::cm(cm)}};
+  };
+  const Taped taped{
+      {BustGirth, 94.0},       {UpperChestGirth, 88.0},    {UnderbustGirth, 79.0},
+      {WaistGirth, 74.0},      {NeckBaseGirth, 37.0},      {ArmscyeGirth, 40.0},
+      {ShoulderLength, 12.4},  {FrontShoulderSlant, 42.5}, {BackShoulderSlant, 42.0},
+      {BackWaistLength, 40.0}, {FrontWaistLength, 34.5},   {SideNeckToBustPoint, 26.5},
+      {SideNeckToWaist, 42.5}, {BustPointWidth, 18.6},     {AcrossBack, 34.0},
+      {AcrossFront, 32.0},     {SideLength, 20.0},         {ScyeDepth, 19.0}};
+  for (const auto& [name, cm] : taped) take(name, cm);
+  for (const auto& [name, cm] : changed) take(name, cm);
+  return session;
+}
+
+// What remains of a correction seen on the first tape, where the second has what it asked for.
+struct Taken {
+  Asked asked;
+  Taped changed;
+  double least, most;  ///< cm that remain
+  bool told = false;   ///< that it is applied in full though tape or block have some of it
+};
+
+TEST_CASE("What the tape has of a correction is what the block drafted from it shows") {
+  using enum AmountAs;
+  const Taken kTaken[] = {
+      // What the block has as taped is left out.
+      {{1, "take_in", "waist", 2.0}, {{WaistGirth, 72.0}}, 0.0, 0.0},
+      {{1, "lower", "front_neck", 0.6, Length}, {{FrontWaistLength, 33.9}}, 0.0, 0.0},
+      {{1, "lower", "underarm", 1.0, Length}, {{SideLength, 19.0}}, 0.0, 0.0},
+      {{1, "shorten", "shoulder", 0.6, Length}, {{ShoulderLength, 11.8}}, 0.0, 0.0},
+      {{1, "widen", "neck", 0.4, Length}, {{NeckBaseGirth, 38.96}}, 0.0, 0.0},
+      // The centres do not go along with a side length, nor the sides with the centres.
+      {{1, "lengthen", "below_bust", 1.2, Length}, {{SideLength, 21.2}}, 1.2, 1.2, true},
+      {{1, "lengthen", "below_bust", 1.2, Length},
+       {{FrontWaistLength, 35.7}, {BackWaistLength, 41.2}},
+       1.2,
+       1.2,
+       true},
+      // The waist stays where it was.
+      {{1, "take_up", "shoulders", 1.0, Length}, {{SideNeckToBustPoint, 25.5}}, 1.0, 1.0, true},
+      // The across back gives way to the armhole, and so does the armhole to the side.
+      {{1, "widen", "across_back", 0.8, PerHalf}, {{AcrossBack, 35.6}}, 0.1, 0.2},
+      {{1, "widen", "armhole", 0.4, Length}, {{ArmscyeGirth, 41.5}}, 0.3, 0.4},
+      // Slants say what the slope says, which was never taped.
+      {{1, "lower", "shoulder_point", 0.8, Length},
+       {{FrontShoulderSlant, 41.7}, {BackShoulderSlant, 41.2}},
+       0.0,
+       0.05}};
+  for (const Taken& taken : each(kTaken)) {
+    INFO(taken.asked.action << " " << taken.asked.place);
+    const Settled left = settled({lavinia(1), lavinia(7, taken.changed)}, {taken.asked});
+    CHECK(left.of(1) >= Approx(taken.least));
+    CHECK(left.of(1) <= Approx(taken.most));
+    CHECK(left.in_full.size() == (taken.told ? 1 : 0));
+  }
+}
+
+TEST_CASE("What was fitted stays on every length that shows it, whatever the newer tape is") {
+  using enum AmountAs;
+  const Asked kAsked[] = {{1, "lengthen", "below_bust", 1.2, Length},
+                          {1, "lower", "shoulder_point", 0.8, Length},
+                          {1, "widen", "across_back", 0.8, PerHalf},
+                          {1, "take_in", "waist", 3.0}};
+  std::mt19937 random(19);
+  const auto off = [&] { return static_cast<double>(random() % 41) * 0.1 - 2.0; };
+  for (int i = 0; i < 20; ++i) {
+    const Session before = lavinia(1);
+    const Session after = lavinia(7, {{WaistGirth, 74.0 + off()},
+                                      {SideLength, 20.0 + 0.5 * off()},
+                                      {BackWaistLength, 40.0 + 0.5 * off()},
+                                      {FrontWaistLength, 34.5 + 0.5 * off()},
+                                      {FrontShoulderSlant, 42.5 + 0.5 * off()},
+                                      {BackShoulderSlant, 42.0 + 0.5 * off()},
+                                      {AcrossBack, 34.0 + off()}});
+    for (const Asked& asked : kAsked) {
+      const Settled left = settled({before, after}, {asked});
+      const Correction correction = correction_of(asked);
+      const RowAmount row = row_of(correction);
+      const DoubtedMeasurement doubts = *fitting_row(row.row).doubts;
+      const double way = asked_change(doubts, row) < 0.0 ? -1.0 : 1.0;
+      const double share = left.of(1) / asked.cm;
+      for (const LengthMoved& length : lengths_that_show(doubts, row)) {
+        INFO(asked.action << " " << asked.place << ": " << length.name);
+        const auto drafted = [&](const Session& session) {
+          return length_named(drafted_lengths(session, Ease{}), length.name) / length.per_mm;
+        };
+        const double by_tape = way * (drafted(after) - drafted(before));
+        const double in_all = by_tape + share * way * asked_change(doubts, row);
+        // Where the body went the other way the block goes along.
+        CHECK(in_all >= way * asked_change(doubts, row) + std::min(by_tape, 0.0) - 0.5);
+      }
+    }
+  }
+}
+
+TEST_CASE("Without a tape then, or now, and no block to draft, a correction is applied in full") {
   const Session none = taken_in(7, {{BustGirth, Length::cm(92)}});
   CHECK(settled({waist(1, 76.0), none}, {kThreeOff}).of(1) == Approx(3.0));
   CHECK(settled({taken_in(1, {{BustGirth, Length::cm(92)}}), waist(7, 73.0)}, {kThreeOff}).of(1) ==

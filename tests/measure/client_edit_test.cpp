@@ -417,13 +417,14 @@ TEST_CASE("what remains of an amount is written in the file's unit, rounded, and
     const Length remains = as_written_in_file(Length::mm(16.2549), before.unit);
     // Ours: to 0.1 mm, and to 0.001 of an inch.
     CHECK(remains.mm() == Approx(before.unit == Unit::Cm ? 16.3 : 0.64 * 25.4));
-    const std::string changed = with_new_tape({text, "f.json"}, 1, {OnNewTape::Change, remains});
+    const AfterNewTape left{OnNewTape::Settled, remains};
+    const std::string changed = with_new_tape({text, "f.json"}, 1, left);
     CHECK(changed.find(before.unit == Unit::Cm ? "1.63" : "0.64") != std::string::npos);
     std::vector<AfterNewTape> read;
     for (const Fitting& fitting : client_of(changed).fittings) {
       for (const Correction& one : fitting.corrections) read.push_back(one.new_tape);
     }
-    CHECK(read.front() == AfterNewTape{OnNewTape::Change, remains});
+    CHECK(read.front() == left);
   }
 }
 
@@ -464,10 +465,10 @@ TEST_CASE("what remains of a correction is read as its amount is, with a unit or
   CHECK(read("cm", R"("1/2 in")") == change(12.7));
   CHECK(read("in", R"("1/2")") == change(12.7));
   CHECK(read("cm", "0") == change(0.0));
-  CHECK(read("cm", "10") == change(100.0));
+  CHECK(read("cm", "1.0") == change(10.0));
   CHECK(read("in", R"({ "settled": "1/2" })") ==
         AfterNewTape{OnNewTape::Settled, Length::inches(0.5)});
-  for (const char* bad : each({"10.1", "-0.1", R"("kept")", R"({ "settled": 11 })", "{}",
+  for (const char* bad : each({"1.01", "-0.1", R"("kept")", R"({ "settled": 11 })", "{}",
                                R"({ "settled": 1, "on": "x" })", "[]", "true"})) {
     INFO(bad);
     CHECK_THROWS_AS(read("cm", bad), InputError);

@@ -55,6 +55,7 @@ struct Effect {
   double by = 0.0;  ///< mm as the row counts it; negative: its reverse
   /// On the right half, or for a left correction on the left one.
   std::vector<MovedLength> moved;
+  std::string given = {};  ///< the amount as it was typed; empty where several were added
 };
 
 /// A block with corrections applied, what each did, and what the fitter should know: warnings and

@@ -159,6 +159,19 @@ AfterNewTape read_new_tape(const JsonDocument& document, const JsonValue& correc
          kNewTapeHint);
 }
 
+// An amount that the maker writes is a part of what was asked for; what a sum leaves may have come
+// from another correction.
+void require_a_part(const JsonDocument& document, const JsonValue& correction,
+                    const Correction& read) {
+  const auto& [answer, by] = read.new_tape;
+  if (answer != OnNewTape::Change || by <= read.by) return;
+  const JsonValue& value = *document.member(correction, "new_tape");
+  refuse("client.range", document.where(value),
+         fmt::format("new_tape is {}, and by is {}: no more remains of a correction than it was",
+                     document.as_written(value), read.given),
+         "for more write a correction of the fitting that showed it");
+}
+
 }  // namespace
 
 Correction read_correction(const JsonDocument& document, const JsonValue& value, Unit unit) {
@@ -177,6 +190,7 @@ Correction read_correction(const JsonDocument& document, const JsonValue& value,
   correction.seen = read_optional_text(document, value, "seen", kMostNoteLength);
   correction.withdrawn = read_withdrawn(document, value);
   correction.new_tape = read_new_tape(document, value, unit);
+  require_a_part(document, value, correction);
   return correction;
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "block_pass.hpp"
+#include "new_tape_steps.hpp"
 
 #include <optional>
 #include <vector>
@@ -12,12 +12,6 @@ struct TapeShare {
   std::size_t correction = 0;  ///< number in the client file
   double asked = 0.0;          ///< of the measurement: mm, or degrees
   double remains = 0.0;        ///< of what was asked; 0: nothing
-};
-
-/// What one change of the tape has of what corrections asked for.
-struct TapeStep {
-  const Session *since = nullptr, *until = nullptr;
-  Measure was, is, has;
 };
 
 /// The corrections that ask for a change of one measurement, and how what the tape has changed by
@@ -36,30 +30,16 @@ struct TapeSum {
 /// nothing are left out. A correction that the file says to keep takes no part, nor does one of one
 /// side: no tape tells the sides apart.
 ///
-/// What the tape has changed by since a fitting is taken off what was asked for that way, once: up
-/// to all of it, oldest correction first. A tape of the day of a fitting is newer than its toile
-/// where there is an earlier one. Where toiles were cut from several tapes, what the tape had
-/// changed by until a later toile was cut is taken off the corrections before that toile alone. So
-/// what remains depends on no tape on which nothing was fitted, and of two bodies the smaller never
-/// gets the larger block. What is left of a correction below the least amount of its row goes to
-/// the next one; the last keeps it.
+/// What the newer tape has of a correction is what the block drafted from it has, on the lengths
+/// that the fitter watched; the tape alone where a session cannot be drafted. It is taken off what
+/// was asked for that way, once: up to all of it, oldest correction first. A tape of the day of a
+/// fitting is newer than its toile where there is an earlier one. Where toiles were cut from
+/// several tapes, what the tape had changed by until a later toile was cut is taken off the
+/// corrections before that toile alone. So what remains depends on no tape on which nothing was
+/// fitted, and of two bodies the smaller never gets the larger block. What is left of a correction
+/// below the least amount of its row goes to the next one; the last keeps it.
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections);
-
-/// The session that the toile of a fitting was cut from: the newest before its day, or the first.
-/// Null where the file has none so old.
-const Session* session_of_fitting(const Client& client, const std::string& date);
-
-/// A correction of one side that a newer tape may have some of, and how far that has changed.
-struct OneSided {
-  std::size_t correction = 0;
-  MeasurementName name;
-  TapeStep step;
-};
-/// Those for which the file does not say what becomes of them and the tape has changed that way by
-/// more than two tapes differ.
-std::vector<OneSided> one_sided_of_new_tape(const BlockSource& source,
-                                            const std::vector<NumberedCorrection>& corrections);
 
 /// What remains of the correction, as its own amount is counted. 0: nothing.
 Length remaining_amount(const TapeShare& share, const Correction& correction);

@@ -2,6 +2,7 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/measure/client_edit.hpp"
+#include "new_tape_in_full.hpp"
 #include "new_tape_sums.hpp"
 
 #include <fmt/format.h>
@@ -39,6 +40,7 @@ std::string named(const NumberedCorrection& numbered) {
 std::string share_words(const TapeSum& sum, const NumberedCorrection& numbered, Unit unit) {
   const Correction& correction = numbered.correction;
   const Length now = amount_to_apply({sum}, numbered);
+  if (now == correction.by) return named(numbered) + " counts in full";
   const std::string what = now == Length()
                                ? "is left out"
                                : fmt::format("is now {} in place of {}", exact_text(now, unit),
@@ -57,10 +59,13 @@ std::string numbers_of(const TapeSum& sum) {
   return (numbers.size() == 1 ? "correction " : "corrections ") + list_of(numbers);
 }
 
+std::string taped_words(const std::optional<Measure>& taped, const Session& session, Unit unit) {
+  return (taped ? exact_text(*taped, unit) : "not taped") + " on " + session.date;
+}
+
 /// "76.25 cm on 2026-01-10, 73.5 cm on 2026-07-12".
 std::string step_words(const TapeStep& step, Unit unit) {
-  return fmt::format("{} on {}, {} on {}", exact_text(step.was, unit), step.since->date,
-                     exact_text(step.is, unit), step.until->date);
+  return taped_words(step.was, *step.since, unit) + ", " + taped_words(step.is, *step.until, unit);
 }
 
 /// Where a tape is of the day of a fitting: ", after the fitting of that day".
@@ -78,6 +83,17 @@ std::string steps_words(const TapeSum& sum, const BlockSource& source,
   return fmt::format("{}{}", fmt::join(steps, "; "), order_words(sum, corrections));
 }
 
+/// "the newer tape has 2.75 cm of it (...)"; where the block does not go along with the measurement
+/// alone, "the block from the newer tape has 0.3 cm of it (side length ...)".
+std::string has_words(const TapeSum& sum, const BlockSource& source,
+                      const Corrections& corrections) {
+  const bool as_taped = std::ranges::all_of(sum.steps, &TapeStep::as_taped);
+  return fmt::format("the {}newer tape has {} of it ({}{})", as_taped ? "" : "block from the ",
+                     exact_text(sum.has(), source.unit),
+                     as_taped ? "" : std::string(words_of(sum.name)) + " ",
+                     steps_words(sum, source, corrections));
+}
+
 /// "asked for 6 cm less waist girth; the newer tape has 2.75 cm of it (76.25 cm on 2026-01-10, 73.5
 /// cm on 2026-07-12), and 3.25 cm remains: 2 (take in waist) is left out and 5 ...".
 std::string sum_words(const TapeSum& sum, const BlockSource& source,
@@ -88,9 +104,14 @@ std::string sum_words(const TapeSum& sum, const BlockSource& source,
   for (const TapeShare& share : sum.shares) {
     shares.push_back(share_words(sum, numbered(corrections, share.correction), source.unit));
   }
-  return fmt::format("asked for {} {} {}; the newer tape has {} of it ({}), and {} remains: {}",
-                     text(sum.asked()), sum.asked().number() < 0.0 ? "less" : "more",
-                     words_of(sum.name), text(sum.has()), steps_words(sum, source, corrections),
+  const std::string asked =
+      fmt::format("asked for {} {} {}", text(sum.asked()),
+                  sum.asked().number() < 0.0 ? "less" : "more", words_of(sum.name));
+  if (sum.steps.empty()) {
+    return fmt::format("{}; the newer tape no longer has what was settled: {}", asked,
+                       list_of(shares));
+  }
+  return fmt::format("{}; {}, and {} remains: {}", asked, has_words(sum, source, corrections),
                      remains.number() == 0.0 ? "nothing" : text(remains), list_of(shares));
 }
 
@@ -127,25 +148,51 @@ Problem told_of(const TapeSum& sum, const BlockSource& source, const Corrections
           .hint = asks ? "sew a toile; where it shows the same again, write \"new_tape\": "
                          "\"keep\" next to the correction. At a terminal `draft` and `fit "
                          "--ask` ask, and write the answer"
-                       : "two tapes of one body differ by so little",
+                       : "so little is not asked about: two tapes of one body may differ by it",
           .measurements = {std::string(info(sum.name).key)}};
 }
 
-Problem told_of(const OneSided& one, const BlockSource& source, const Corrections& corrections) {
+/// "1.2 cm more waist girth (74 cm on 2026-01-10, 75.2 cm on 2026-07-12)".
+std::string taped_change_words(const InFull& one, Unit unit) {
+  return fmt::format("{} {} {} ({})", exact_text(abs(one.step.has), unit),
+                     one.step.has.number() < 0.0 ? "less" : "more", words_of(one.name),
+                     step_words(one.step, unit));
+}
+
+/// "2 mm at the front side and 1.2 cm at the front centre front".
+std::string shown_words(const InFull& one, Unit unit) {
+  std::vector<std::string> words;
+  for (const Shown& shown : one.shown) {
+    const bool is_that_way = shown.by.number() * one.asked.number() > 0.0;
+    words.push_back((is_that_way ? value_text(abs(shown.by), unit) : "nothing") + " at the " +
+                    name_text(std::string(shown.length)));
+  }
+  return list_of(words);
+}
+
+/// Why it is applied in full, and what speaks against it.
+std::string why_in_full(const InFull& one, Unit unit) {
+  const std::string taped =
+      one.step.has.number() == 0.0
+          ? fmt::format("{} was {}", words_of(one.name), step_words(one.step, unit))
+          : "the tape has " + taped_change_words(one, unit);
+  if (one.shown.empty()) return "no tape tells the sides apart; but " + taped;
+  return fmt::format("the block from the newer tape has {} of it; {}", shown_words(one, unit),
+                     taped);
+}
+
+Problem told_of(const InFull& one, const BlockSource& source, const Corrections& corrections) {
   const NumberedCorrection& correction = numbered(corrections, one.correction);
-  return {.severity = Severity::Warning,
-          .code = "fit.explained",
-          .where = "correction " + std::to_string(one.correction),
-          .message = fmt::format(
-              "{} is applied in full, for no tape tells the sides apart; but the newer tape has {} "
-              "{} {} ({})",
-              named(correction), exact_text(abs(one.step.has), source.unit),
-              one.step.has.number() < 0.0 ? "less" : "more", words_of(one.name),
-              step_words(one.step, source.unit)),
-          .hint =
-              "look at that side on the next toile. Then write next to it \"new_tape\": "
-              "\"keep\", \"drop\", or the amount that is still right",
-          .measurements = {std::string(info(one.name).key)}};
+  return {
+      .severity = Severity::Warning,
+      .code = "fit.explained",
+      .where = "correction " + std::to_string(one.correction),
+      .message = named(correction) + " is applied in full, for " + why_in_full(one, source.unit),
+      .hint =
+          fmt::format("look at {} on the next toile. Then write next to it \"new_tape\": \"keep\", "
+                      "\"drop\", or the amount that is still right",
+                      one.shown.empty() ? "that side" : "it"),
+      .measurements = {std::string(info(one.name).key)}};
 }
 
 }  // namespace
@@ -157,7 +204,7 @@ Problems told_by_new_tape(const BlockSource& source) {
     if (not_agreed(sum, corrections).number() == 0.0) continue;
     problems.push_back(told_of(sum, source, corrections));
   }
-  for (const OneSided& one : one_sided_of_new_tape(source, corrections)) {
+  for (const InFull& one : in_full_after_new_tape(source, corrections)) {
     problems.push_back(told_of(one, source, corrections));
   }
   return problems;

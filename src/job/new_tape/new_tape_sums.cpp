@@ -2,6 +2,7 @@
 
 #include "blockwright/measure/correction_table.hpp"
 #include "blockwright/measure/tape_changes.hpp"
+#include "drafted_lengths.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -18,30 +19,30 @@ constexpr double kMostUnasked = 0.5;
 // An amount in a file is rounded by less.
 constexpr Length kSameAmount = Length::mm(0.2);
 
+// What a draft has within this is what the tape has. Ours: a step that no tape shows.
+constexpr double kAsTaped = 0.5;
+// mm: the solvers of a draft leave so much.
+constexpr double kSolved = 0.02;
+
 /// A correction and what remains of it so far.
 struct Part {
   TapeShare share;
   const Session* fitted_on = nullptr;
   double least = 0.0;  ///< of the measurement: less is not worth sewing
+  OnNewTape answer = OnNewTape::Ask;
+  double written = 0.0;  ///< what the file leaves of it, where that decides
+  /// What tells on paper how much of it is there, each for one of the measurement.
+  std::vector<LengthMoved> shown_by;
+  double change = 0.0;  ///< what the step that is shared out has of it; of the measurement
 
-  [[nodiscard]] bool asks_for(double change) const { return share.remains * change > 0.0; }
+  [[nodiscard]] bool is_written() const {
+    return answer == OnNewTape::Drop || answer == OnNewTape::Change;
+  }
+  /// Whether the step goes that way, and something remains to go that way.
+  [[nodiscard]] bool asks_for(int way) const {
+    return !is_written() && share.remains * way > 0.0 && change * way > 0.0;
+  }
 };
-
-std::optional<Measure> reading_of(const Session& session, MeasurementName name) {
-  const auto& readings = session.tape[name];
-  return readings ? std::optional(readings->median()) : std::nullopt;
-}
-
-/// The measurement that the correction asks to change; nothing where the file says what becomes of
-/// the correction whatever the tape is.
-std::optional<DoubtedMeasurement> asked_of(const Correction& correction, const RowAmount& amount) {
-  if (correction.new_tape.answer == OnNewTape::Keep) return std::nullopt;
-  return fitting_row(amount.row).doubts;
-}
-
-double asked_change(const DoubtedMeasurement& doubts, const RowAmount& amount) {
-  return doubts.change(Length::mm(amount.sign * counted_amount(amount))).number();
-}
 
 std::optional<Part> part_of(const Client& client, const NumberedCorrection& numbered,
                             MeasurementName name) {
@@ -49,19 +50,13 @@ std::optional<Part> part_of(const Client& client, const NumberedCorrection& numb
   const auto doubts = asked_of(numbered.correction, amount);
   const bool counts = doubts && doubts->name == name && amount.side == BodySide::Both;
   const Session* fitted_on = session_of_fitting(client, numbered.date);
-  if (!counts || fitted_on == nullptr || !reading_of(*fitted_on, name)) return std::nullopt;
+  if (!counts || fitted_on == nullptr) return std::nullopt;
   const double asked = asked_change(*doubts, amount);
   const double least = std::abs(doubts->change(fitting_row(amount.row).amount.least).number());
-  return Part{{numbered.number, asked, asked}, fitted_on, least};
-}
-
-/// Those that ask for a change that way, of which something remains.
-std::vector<Part*> that_ask_for(double change, std::span<Part> parts) {
-  std::vector<Part*> asking;
-  for (Part& part : parts) {
-    if (part.asks_for(change)) asking.push_back(&part);
-  }
-  return asking;
+  const auto& [answer, by] = numbered.correction.new_tape;
+  const double written = answer == OnNewTape::Change ? by / numbered.correction.by * asked : 0.0;
+  return Part{{numbered.number, asked, asked},   fitted_on, least, answer, written,
+              lengths_that_show(*doubts, amount)};
 }
 
 /// What is left of a correction that is too small to sew goes to the next one.
@@ -79,18 +74,40 @@ void hand_on_what_is_too_small(const std::vector<Part*>& asking) {
   }
 }
 
-/// Takes a change off what the corrections ask for, oldest first; what it has of that.
-double share_out(double change, std::span<Part> parts) {
-  const std::vector<Part*> asking = that_ask_for(change, parts);
-  double left = change;
+/// As much of a change as goes that way, up to all of it.
+double that_way(double change, double asked) {
+  if (change * asked <= 0.0) return 0.0;
+  return std::abs(change) < std::abs(asked) ? change : asked;
+}
+
+/// Of a step what the file says that it has of corrections; these are done with.
+double taken_as_written(int way, std::span<Part> parts) {
+  double taken = 0.0;
+  for (Part& part : parts) {
+    const double gone = part.share.remains - part.written;
+    if (!part.is_written() || gone * way <= 0.0) continue;
+    taken += that_way(part.change - taken, gone);
+    part.share.remains = part.written;
+  }
+  return taken;
+}
+
+/// Takes off what the corrections ask for that way what the step has of each, oldest first and
+/// nothing twice; what it has of all.
+double share_out(int way, std::span<Part> parts) {
+  double taken = taken_as_written(way, parts);
+  std::vector<Part*> asking;
+  for (Part& part : parts) {
+    if (part.asks_for(way)) asking.push_back(&part);
+  }
   for (Part* part : asking) {
-    double& remains = part->share.remains;
-    const double covered = std::abs(left) < std::abs(remains) ? left : remains;
-    remains -= covered;
-    left -= covered;
+    const double covered = that_way(part->change - taken, part->share.remains);
+    if (covered * way <= 0.0) continue;
+    part->share.remains -= covered;
+    taken += covered;
   }
   hand_on_what_is_too_small(asking);
-  return change - left;
+  return taken;
 }
 
 /// The sessions that toiles with these corrections were cut from, up to that of the draft, which
@@ -106,37 +123,67 @@ std::vector<const Session*> sessions_of_toiles(const BlockSource& source,
   return sessions;
 }
 
-/// What the tape changed by from toile to toile is shared out among the corrections of the toiles
-/// before, which come first in the list.
+/// What a step has of a correction: what the block goes along by, and the tape where there is no
+/// block.
+double change_of(const Part& part, const TapeStep& step, DraftedChanges& drafts) {
+  const auto taped = taped_change(step);
+  const std::vector<double> drawn = drafts.changes(part.shown_by, *step.since, *step.until);
+  if (drawn.empty()) return taped.value_or(0.0);
+  const double all = common_change(drawn);
+  return taped && std::abs(all - *taped) < kSolved ? *taped : all;
+}
+
+/// Whether the step has of these what the tape says.
+bool is_as_taped(const TapeStep& step, std::span<const Part> parts) {
+  const auto taped = taped_change(step);
+  return taped && std::ranges::all_of(parts, [&](const Part& part) {
+           return std::abs(part.change - *taped) < kAsTaped;
+         });
+}
+
+/// What changed from toile to toile is shared out among the corrections of the toiles before, which
+/// come first in the list.
 std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName name,
-                                   std::vector<Part>& parts) {
+                                   DraftedChanges& drafts, std::vector<Part>& parts) {
   const std::vector<const Session*> sessions = sessions_of_toiles(source, parts);
   std::vector<TapeStep> steps;
   for (std::size_t i = 0; i + 1 < sessions.size(); ++i) {
-    const Measure was = *reading_of(*sessions[i], name), is = *reading_of(*sessions[i + 1], name);
+    TapeStep step = step_between(*sessions[i], *sessions[i + 1], name);
     const auto is_older = [&](const Part& part) {
-      return part.fitted_on->date <= sessions[i]->date;
+      return part.fitted_on->date <= step.since->date;
     };
-    const auto older = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
-    const double has = share_out((is - was).number(), std::span(parts).first(older));
-    if (has != 0.0) steps.push_back({sessions[i], sessions[i + 1], was, is, measure_of(name, has)});
+    const auto count = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
+    const auto older = std::span(parts).first(count);
+    for (Part& part : older) part.change = change_of(part, step, drafts);
+    const double has = share_out(1, older) + share_out(-1, older);
+    step.has = measure_of(name, has);
+    step.as_taped = is_as_taped(step, older);
+    if (has != 0.0) steps.push_back(step);
   }
   return steps;
 }
 
-std::optional<TapeSum> sum_of(const BlockSource& source,
-                              const std::vector<NumberedCorrection>& corrections,
-                              MeasurementName name) {
+/// The corrections of a measurement that take part, by toile.
+std::vector<Part> parts_of(const BlockSource& source,
+                           const std::vector<NumberedCorrection>& corrections,
+                           MeasurementName name) {
   std::vector<Part> parts;
   for (const NumberedCorrection& numbered : corrections) {
     if (auto part = part_of(source.client, numbered, name)) parts.push_back(*part);
   }
-  if (!reading_of(source.session, name) || parts.empty()) return std::nullopt;
   std::ranges::stable_sort(parts, {}, [](const Part& part) { return part.fitted_on->date; });
-  TapeSum sum{name, {}, shared_steps(source, name, parts)};
-  std::erase_if(parts, [](const Part& part) { return part.share.remains == part.share.asked; });
-  for (const Part& part : parts) sum.shares.push_back(part.share);
-  return parts.empty() ? std::nullopt : std::optional(sum);
+  return parts;
+}
+
+std::optional<TapeSum> sum_of(const BlockSource& source, std::vector<Part> parts,
+                              MeasurementName name, DraftedChanges& drafts) {
+  TapeSum sum{name, {}, shared_steps(source, name, drafts, parts)};
+  for (const Part& part : parts) {
+    const bool was_settled =
+        part.answer == OnNewTape::Settled && part.fitted_on->date < source.session.date;
+    if (part.share.remains != part.share.asked || was_settled) sum.shares.push_back(part.share);
+  }
+  return sum.shares.empty() ? std::nullopt : std::optional(sum);
 }
 
 /// Of the measurement.
@@ -147,28 +194,6 @@ double not_agreed(const TapeShare& share, const Correction& correction) {
   const Length off = by - remaining_amount(share, correction);
   const bool is_same = off < kSameAmount && -off < kSameAmount;
   return is_same ? 0.0 : std::abs(off / correction.by * share.asked);
-}
-
-/// Whether the block is drafted from a newer tape than the toile that the correction was seen on.
-bool has_newer_tape(const BlockSource& source, const NumberedCorrection& numbered) {
-  const Session* fitted_on = session_of_fitting(source.client, numbered.date);
-  return fitted_on != nullptr && fitted_on->date < source.session.date;
-}
-
-std::optional<OneSided> one_sided(const BlockSource& source, const NumberedCorrection& numbered) {
-  const RowAmount amount = row_of(numbered.correction);
-  const auto doubts = asked_of(numbered.correction, amount);
-  if (!doubts || amount.side == BodySide::Both) return std::nullopt;
-  if (numbered.correction.new_tape.answer != OnNewTape::Ask) return std::nullopt;
-  if (!has_newer_tape(source, numbered)) return std::nullopt;
-  const Session* fitted_on = session_of_fitting(source.client, numbered.date);
-  const auto was = reading_of(*fitted_on, doubts->name),
-             is = reading_of(source.session, doubts->name);
-  if (!was || !is || tapes_differ_so({doubts->name, *is - *was})) return std::nullopt;
-  const bool that_way = asked_change(*doubts, amount) * (*is - *was).number() > 0.0;
-  if (!that_way) return std::nullopt;
-  return OneSided{
-      numbered.number, doubts->name, {fitted_on, &source.session, *was, *is, *is - *was}};
 }
 
 }  // namespace
@@ -191,28 +216,15 @@ Measure TapeSum::remains() const {
   return measure_of(name, all);
 }
 
-const Session* session_of_fitting(const Client& client, const std::string& date) {
-  const Session* found = nullptr;
-  for (const Session& session : client.sessions) {
-    if (session.date < date || (found == nullptr && session.date == date)) found = &session;
-  }
-  return found;
-}
-
-std::vector<OneSided> one_sided_of_new_tape(const BlockSource& source,
-                                            const std::vector<NumberedCorrection>& corrections) {
-  std::vector<OneSided> found;
-  for (const NumberedCorrection& numbered : corrections) {
-    if (const auto one = one_sided(source, numbered)) found.push_back(*one);
-  }
-  return found;
-}
-
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections) {
+  DraftedChanges drafts(Ease::of(source.client));
   std::vector<TapeSum> sums;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
-    if (auto sum = sum_of(source, corrections, entry.name)) sums.push_back(std::move(*sum));
+    auto parts = parts_of(source, corrections, entry.name);
+    if (auto sum = sum_of(source, std::move(parts), entry.name, drafts)) {
+      sums.push_back(std::move(*sum));
+    }
   }
   return sums;
 }
