@@ -239,12 +239,10 @@ namespace {
 MemoryFiles taped_anew() {
   MemoryFiles files = files_here();
   done(adding("lower front_neck 1.0"), files);
-  Json client = Json::parse(files.files["verity.json"]);
-  Json later = client["sessions"][0];
-  later["date"] = "2026-09-12";
-  later["tape"]["waist_girth"] = 72.0;
-  client["sessions"].push_back(later);
-  files.files["verity.json"] = client.dump(2);
+  std::string& text = files.files["verity.json"];
+  text.insert(text.find("\n  ]"),
+              R"(,
+    { "date": "2026-09-12", "tape": { "bust_girth": 94.0, "waist_girth": 72.0 } })");
   return files;
 }
 

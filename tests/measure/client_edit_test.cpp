@@ -462,7 +462,7 @@ TEST_CASE("what remains of a correction is read as its amount is, with a unit or
   const auto change = [](double mm) { return AfterNewTape{OnNewTape::Change, Length::mm(mm)}; };
   CHECK(read("cm", "0.5") == change(5.0));
   CHECK(read("cm", R"("0.5 cm")") == change(5.0));
-  CHECK(read("cm", R"("1/2 in")") == change(12.7));
+  CHECK(read("cm", R"("1/4 in")") == change(6.35));
   CHECK(read("in", R"("1/2")") == change(12.7));
   CHECK(read("cm", "0") == change(0.0));
   CHECK(read("cm", "1.0") == change(10.0));

@@ -159,25 +159,29 @@ std::string taped_change_words(const InFull& one, Unit unit) {
                      step_words(one.step, unit));
 }
 
-/// "2 mm at the front side and 1.2 cm at the front centre front".
+/// "only 2 mm at the front side, and nothing at centre front and centre back".
 std::string shown_words(const InFull& one, Unit unit) {
-  std::vector<std::string> words;
+  std::vector<std::string> some, none;
   for (const Shown& shown : one.shown) {
+    const std::string where = name_text(std::string(shown.length));
     const bool is_that_way = shown.by.number() * one.asked.number() > 0.0;
-    words.push_back((is_that_way ? value_text(abs(shown.by), unit) : "nothing") + " at the " +
-                    name_text(std::string(shown.length)));
+    if (is_that_way)
+      some.push_back(value_text(abs(shown.by), unit) + " at the " + where);
+    else
+      none.push_back(where);
   }
-  return list_of(words);
+  if (some.empty()) return "nothing at " + list_of(none);
+  return "only " + list_of(some) + ", and nothing at " + list_of(none);
 }
 
 /// Why it is applied in full, and what speaks against it.
 std::string why_in_full(const InFull& one, Unit unit) {
   const std::string taped =
       one.step.has.number() == 0.0
-          ? fmt::format("{} was {}", words_of(one.name), step_words(one.step, unit))
+          ? fmt::format("{}: {}", words_of(one.name), step_words(one.step, unit))
           : "the tape has " + taped_change_words(one, unit);
   if (one.shown.empty()) return "no tape tells the sides apart; but " + taped;
-  return fmt::format("the block from the newer tape has {} of it; {}", shown_words(one, unit),
+  return fmt::format("of it the block from the newer tape has {}; {}", shown_words(one, unit),
                      taped);
 }
 

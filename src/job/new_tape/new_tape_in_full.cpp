@@ -21,25 +21,33 @@ std::vector<Shown> shown_of(const TapeStep& step, const DoubtedMeasurement& doub
   return shown;
 }
 
+/// Whether the file leaves it open what becomes of the correction, and a newer tape speaks of it.
+bool is_open(const BlockSource& source, const NumberedCorrection& numbered,
+             const std::optional<DoubtedMeasurement>& doubts) {
+  return doubts && numbered.correction.new_tape.answer == OnNewTape::Ask &&
+         has_newer_tape(source, numbered) && speaks_of(source.session, doubts->name);
+}
+
 std::optional<InFull> in_full(const BlockSource& source, const NumberedCorrection& numbered,
                               DraftedChanges& drafts) {
   const RowAmount amount = row_of(numbered.correction);
   const auto doubts = asked_of(numbered.correction, amount);
-  if (!doubts || numbered.correction.new_tape.answer != OnNewTape::Ask) return std::nullopt;
-  if (!has_newer_tape(source, numbered)) return std::nullopt;
+  if (!is_open(source, numbered, doubts)) return std::nullopt;
   TapeStep step =
       step_between(*session_of_fitting(source.client, numbered.date), source.session, doubts->name);
   step.has = measure_of(doubts->name, taped_change(step).value_or(0.0));
-  const double asked = asked_change(*doubts, amount);
-  const bool of_one_side = amount.side != BodySide::Both;
-  auto shown = of_one_side ? std::vector<Shown>() : shown_of(step, *doubts, amount, drafts);
+  const Measure asked = measure_of(doubts->name, asked_change(*doubts, amount));
+  const auto is_that_way = [&](Measure by) { return by.number() * asked.number() > 0.0; };
   const auto is_much = [&](Measure by) {
-    const bool is_that_way = by.number() * asked > 0.0;
-    return is_that_way && !tapes_differ_so({doubts->name, by});
+    return is_that_way(by) && !tapes_differ_so({doubts->name, by});
   };
+  std::vector<Shown> shown;
+  if (amount.side == BodySide::Both) {
+    shown = shown_of(step, *doubts, amount, drafts);
+    if (std::ranges::all_of(shown, is_that_way, &Shown::by)) return std::nullopt;
+  }
   if (!is_much(step.has) && std::ranges::none_of(shown, is_much, &Shown::by)) return std::nullopt;
-  return InFull{numbered.number, step, doubts->name, measure_of(doubts->name, asked),
-                std::move(shown)};
+  return InFull{numbered.number, step, doubts->name, asked, std::move(shown)};
 }
 
 }  // namespace

@@ -23,6 +23,13 @@ bool has_newer_tape(const BlockSource& source, const NumberedCorrection& numbere
   return fitted_on != nullptr && fitted_on->date < source.session.date;
 }
 
+bool speaks_of(const Session& session, MeasurementName name) {
+  using enum MeasurementName;
+  const auto& tape = session.tape;
+  return tape[name] ||
+         (name == ShoulderSlope && tape[FrontShoulderSlant] && tape[BackShoulderSlant]);
+}
+
 TapeStep step_between(const Session& since, const Session& until, MeasurementName name) {
   return {&since, &until, reading_of(since, name), reading_of(until, name), measure_of(name, 0.0)};
 }

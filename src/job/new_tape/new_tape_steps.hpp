@@ -23,6 +23,10 @@ const Session* session_of_fitting(const Client& client, const std::string& date)
 /// Whether the block is drafted from a newer tape than the toile that the correction was seen on.
 bool has_newer_tape(const BlockSource& source, const NumberedCorrection& numbered);
 
+/// Whether the newer tape speaks of a measurement: an estimate is no news of the body. Both
+/// shoulder slants say what the slope says.
+bool speaks_of(const Session& session, MeasurementName name);
+
 /// What the tape changed by from one session to another; `has` is 0.
 TapeStep step_between(const Session& since, const Session& until, MeasurementName name);
 /// mm or degrees; nothing where one of the two was not taped.

@@ -168,6 +168,7 @@ std::vector<Part> parts_of(const BlockSource& source,
                            const std::vector<NumberedCorrection>& corrections,
                            MeasurementName name) {
   std::vector<Part> parts;
+  if (!speaks_of(source.session, name)) return parts;
   for (const NumberedCorrection& numbered : corrections) {
     if (auto part = part_of(source.client, numbered, name)) parts.push_back(*part);
   }

@@ -31,13 +31,14 @@ struct TapeSum {
 /// side: no tape tells the sides apart.
 ///
 /// What the newer tape has of a correction is what the block drafted from it has, on the lengths
-/// that the fitter watched; the tape alone where a session cannot be drafted. It is taken off what
-/// was asked for that way, once: up to all of it, oldest correction first. A tape of the day of a
-/// fitting is newer than its toile where there is an earlier one. Where toiles were cut from
-/// several tapes, what the tape had changed by until a later toile was cut is taken off the
-/// corrections before that toile alone. So what remains depends on no tape on which nothing was
-/// fitted, and of two bodies the smaller never gets the larger block. What is left of a correction
-/// below the least amount of its row goes to the next one; the last keeps it.
+/// that the fitter watched; the tape alone where a session cannot be drafted, and nothing of what
+/// it did not tape. It is taken off what was asked for that way, once: up to all of it, oldest
+/// correction first. A tape of the day of a fitting is newer than its toile where there is an
+/// earlier one. Where toiles were cut from several tapes, what the tape had changed by until a
+/// later toile was cut is taken off the corrections before that toile alone. So what remains
+/// depends on no tape on which nothing was fitted, and of two bodies the smaller never gets the
+/// larger block. What is left of a correction below the least amount of its row goes to the next
+/// one; the last keeps it.
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections);
 
