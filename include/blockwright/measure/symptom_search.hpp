@@ -14,6 +14,7 @@ namespace blockwright {
 struct FoundCorrection {
   const CorrectionWords* words = nullptr;
   std::string_view cure;
+  BodySide side = BodySide::Both;  ///< that she named with the fault that it answers
 };
 
 /// What she speaks of.
@@ -29,7 +30,7 @@ struct FoundCorrections {
   std::vector<FoundCorrection> best;  ///< at most kMostFound, the likeliest first
   std::vector<std::string>
       not_understood;              ///< words that mean nothing here, as typed, at most five
-  BodySide side = BodySide::Both;  ///< the side that she named
+  BodySide side = BodySide::Both;  ///< the one side that she named, wherever
   bool is_whole = false;           ///< a part of the body and what is seen there
   bool is_nowhere = false;         ///< what is seen, and not where: "too long"
   /// The first of her words that names no fault of a bodice, and is answered by no correction.

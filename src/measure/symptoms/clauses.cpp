@@ -21,11 +21,14 @@ bool has_place(const Terms& terms) {
          });
 }
 
-/// A part, or a front or back before what is said of it: "the back is short".
+}  // namespace
+
 bool names_subject(const Terms& terms) {
   const auto sight = std::ranges::find_if(terms, &Term::has_sight);
   return has_part(terms) || has_place({terms.begin(), sight});
 }
+
+namespace {
 
 /// Whether something is said of a place, good or bad.
 bool says_something(const Terms& terms) {

@@ -12,6 +12,9 @@ struct Clause {
   SaidOf of = SaidOf::Fault;
 };
 
+/// A part, or a front or back before what is said of it: "the back is short".
+bool names_subject(const Terms& terms);
+
 /// What was said, clause by clause: each ends at a comma, "and", "but". One without a fault of its
 /// own is of the next; one without a place is of the place before it.
 ///

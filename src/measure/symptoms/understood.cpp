@@ -29,33 +29,93 @@ void join_faces(Concepts& seen) {
   seen.remove(Back);
 }
 
+Concepts concepts_of(const Terms& terms) {
+  Concepts all;
+  for (const Term& term : terms) all.add(term.concepts);
+  return all;
+}
+
+bool holds_all(const Concepts& some, const Concepts& others, bool (*of_kind)(Concept)) {
+  Concepts all = some;
+  all.add(others);
+  return all.only(of_kind) == some.only(of_kind);
+}
+
+/// Another part of the body, or something else at another face of it, has a fault of its own.
+bool is_another_fault(const Concepts& clause, const Concepts& before) {
+  const auto is_place = [](Concept one) { return is_part(one) || is_face(one); };
+  const auto is_whole = [&](const Concepts& one) {
+    return one.has_any(is_sight) && one.has_any(is_place);
+  };
+  if (!is_whole(clause) || !is_whole(before)) return false;
+  if (!holds_all(before, clause, is_part)) return true;
+  if (holds_all(before, clause, is_face)) return false;
+  return before.has_any(is_face) || !holds_all(before, clause, is_sight);
+}
+
+/// The side that was named; of both and of none, both.
+class NamedSide {
+ public:
+  void hear(const Term& term) {
+    if (term.words.empty() || !term.concepts.has(One)) return;
+    left_ = left_ || term.words.front().stem == "left";
+    right_ = right_ || term.words.front().stem == "right";
+  }
+  [[nodiscard]] BodySide side() const {
+    if (left_ == right_) return BodySide::Both;
+    return left_ ? BodySide::Left : BodySide::Right;
+  }
+
+ private:
+  bool left_ = false, right_ = false;
+};
+
 /// Puts the clauses together that name a fault.
 class AllSaid {
  public:
   void add(const Clause& clause) {
     if (clause.of == SaidOf::Fault) {
-      for (const Term& term : clause.terms) add_term(term);
+      add_fault(clause.terms);
     } else if (result_.set_aside == SaidOf::Fault) {
       result_.set_aside = clause.of;
     }
   }
 
   Understood taken() {
-    join_faces(result_.concepts);
-    read_by_place(result_.concepts);
-    if (left_ != right_) result_.side = left_ ? BodySide::Left : BodySide::Right;
+    put_in_order(result_.concepts);
+    for (SaidFault& fault : result_.faults) put_in_order(fault.concepts);
+    result_.side = side_.side();
     return std::move(result_);
   }
 
  private:
+  static void put_in_order(Concepts& seen) {
+    join_faces(seen);
+    read_by_place(seen);
+  }
+
+  void add_fault(const Terms& terms) {
+    Concepts concepts = concepts_of(terms);
+    std::vector<SaidFault>& faults = result_.faults;
+    if (faults.empty() || is_another_fault(concepts, faults.back().concepts)) {
+      if (!faults.empty() && !names_subject(terms)) {
+        concepts.add(faults.back().concepts.only(is_part));
+      }
+      faults.push_back({});
+      fault_side_ = {};
+    }
+    result_.stems.emplace_back();  // no words of a correction run over the end of a clause
+    for (const Term& term : terms) add_term(term);
+    faults.back().concepts.add(concepts);
+    faults.back().side = fault_side_.side();
+  }
+
   void add_term(const Term& term) {
     result_.concepts.add(term.concepts);
     for (const SaidWord& word : term.words) result_.stems.push_back(word.stem);
-    if (term.words.empty()) return;
     if (term.is_unknown) name(term.words.front().typed);
-    const bool is_side = term.concepts.has(One);
-    left_ = left_ || (is_side && term.words.front().stem == "left");
-    right_ = right_ || (is_side && term.words.front().stem == "right");
+    side_.hear(term);
+    fault_side_.hear(term);
   }
 
   /// Each word once, and no more than a person reads.
@@ -66,7 +126,7 @@ class AllSaid {
   }
 
   Understood result_;
-  bool left_ = false, right_ = false;
+  NamedSide side_, fault_side_;
 };
 
 }  // namespace

@@ -22,9 +22,11 @@ constexpr Saying kVocabulary[] = {
                      "shoulder bone; shoulder at end; shoulder at tip"},
     {{Shoulder, Neck}, "shoulder neck end; inner end; inner shoulder; neck end"},
     {{Tip}, "tip; end; outer end"},
-    {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm"},
+    {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm; "
+                "sleeve hole; sleevehole; sleeve opening; armhole opening; arm hole opening; opening of armhole"},
     {{Underarm}, "underarm; under arm; armpit; arm pit; below arm; underarm point; beneath arm"},
-    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone"},
+    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone; below collarbone; under "
+              "collarbone; beneath collarbone; below collar bone; under collar bone; beneath collar bone"},
     {{Bust}, "bust; breast; boob; cup; bosom; bust line; bustline; bust level; bust girth"},
     {{Bust, Full}, "full bust; large bust; big bust; full breast; large breast; big breast; big boob; large boob; "
                    "large cup; big cup"},
@@ -69,7 +71,7 @@ constexpr Saying kVocabulary[] = {
     {{Whole}, "whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
     // Too little cloth.
     {{Cuts}, "cut; cut in; dig; dig in; dig into; bite; bite in; bite into; press; press on; choke; rub; chafe; "
-             "strangle; pinch; nip; saw; jab; hurt; scratch; throttle; cut into"},
+             "strangle; pinch; grab; nip; saw; jab; hurt; scratch; throttle; cut into"},
     {{Tight}, "tight; tighter; tightness; small; snug; strain; pull; pull across; drag; stretch; burst; squeeze; "
               "squash; squash flat; press flat; flatten; constrict; restrict; bind; no room; no ease; not much room; "
               "little room; not close; not meet; not button; not fasten; not zip; cannot close; cannot meet; cannot "
@@ -77,13 +79,15 @@ constexpr Saying kVocabulary[] = {
               "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
               "enough ease; skimpy; taut; too little"},
     {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
+    {{Tight}, "cannot pinch out; nothing to pinch out; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
+              "out; cannot fit out; hardly fit out; barely fit out"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
     {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
               "length; not reach; not cover; not come down"},
     {{High}, "high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
-              "come up; arch; arch up; shift up; work up; travel up; tip up"},
+              "come up; arch; arch up; shift up; work up; travel up; tip up; tug down"},
     // Too much cloth.
     {{Gapes}, "gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; float; "
               "flap; wing; wing out; lift off; come away; away; gaposis; yawn; stand open; pop up; pop out; flare; "
@@ -93,6 +97,8 @@ constexpr Saying kVocabulary[] = {
               "come in; empty; billow; extra; droopy; blouse; floppy; limp; pin in; bagginess; looseness; fullness; "
               "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
               "out; mm out; inch out; out at each"},
+    {{Loose}, "grab out; hold out; gather out; fit out; handful; fistful; left over; leftover; cloth left; fabric left; "
+              "material left; fold out"},
     {{Wide}, "wide; wider; broad"},
     {{Long}, "past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
     {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
@@ -131,25 +137,25 @@ constexpr std::string_view kArticles[] = {
 };
 
 constexpr std::string_view kEmptyWords[] = {
-    "as",         "got",      "length", "twist",  "yes",    "scoop",   "fill",    "cross",
-    "grain",      "directly", "along",  "will",   "run",    "lean",    "swing",   "tilt",
-    "thread",     "mostly",   "use",    "used",   "person", "wear",    "worn",    "too",
-    "little",     "on",       "at",     "in",     "of",     "to",      "by",      "with",
-    "from",       "for",      "into",   "over",   "up",     "down",    "off",     "just",
-    "there",      "here",     "when",   "where",  "while",  "cm",      "mm",      "inch",
-    "half",       "quarter",  "each",   "same",   "every",  "me",      "has",     "have",
-    "get",        "do",       "does",   "some",   "much",   "all",     "sit",     "lie",
-    "go",         "come",     "seem",   "look",   "feel",   "cloth",   "fabric",  "centimetre",
-    "centimeter", "towards",  "toward", "around", "edge",   "point",   "girth",   "only",
-    "about",      "also",     "then",   "hers",   "them",   "they",    "these",   "those",
-    "part",       "place",    "area",   "body",   "after",  "through", "between", "against",
-    "if",         "far",      "stand",  "show",   "sees",   "see",     "now",     "still",
-    "yet",        "self",     "any",    "who",    "which",  "what",    "why",     "how",
-    "being",      "lot",      "new",    "old",    "nearly", "almost",  "always",  "often",
-    "or",         "would",    "cannot", "barely", "hardly", "like",    "think",   "because",
-    "since",      "even",     "again",  "kind",   "sort",   "abit",    "lil",     "kinda",
-    "sorta",      "um",       "way",    "give",   "keep",   "start",   "note",    "notes",
-    "noted",
+    "as",         "got",      "length", "twist",  "yes",    "scoop",    "fill",    "cross",
+    "grain",      "directly", "along",  "will",   "run",    "lean",     "swing",   "tilt",
+    "thread",     "mostly",   "use",    "used",   "person", "wear",     "worn",    "too",
+    "little",     "on",       "at",     "in",     "of",     "to",       "by",      "with",
+    "from",       "for",      "into",   "over",   "up",     "down",     "off",     "just",
+    "there",      "here",     "when",   "where",  "while",  "cm",       "mm",      "inch",
+    "half",       "quarter",  "each",   "same",   "every",  "me",       "has",     "have",
+    "get",        "do",       "does",   "some",   "much",   "all",      "sit",     "lie",
+    "go",         "come",     "seem",   "look",   "feel",   "cloth",    "fabric",  "centimetre",
+    "centimeter", "towards",  "toward", "around", "edge",   "point",    "girth",   "only",
+    "about",      "also",     "then",   "hers",   "them",   "they",     "these",   "those",
+    "part",       "place",    "area",   "body",   "after",  "through",  "between", "against",
+    "if",         "far",      "stand",  "show",   "sees",   "see",      "now",     "still",
+    "yet",        "self",     "any",    "who",    "which",  "what",     "why",     "how",
+    "being",      "lot",      "new",    "old",    "nearly", "almost",   "always",  "often",
+    "or",         "would",    "cannot", "barely", "hardly", "like",     "think",   "because",
+    "since",      "even",     "again",  "kind",   "sort",   "abit",     "lil",     "kinda",
+    "sorta",      "um",       "way",    "give",   "keep",   "start",    "note",    "notes",
+    "noted",      "material", "hold",   "gather", "out",    "anything",
 };
 
 // clang-format off
@@ -180,7 +186,7 @@ constexpr OtherForm kOtherForms[] = {
     {"doesnt", "not"},       {"dont", "not"},      {"didnt", "not"},      {"wont", "not"},
     {"hasnt", "not"},        {"havent", "not"},    {"aint", "not"},       {"neednt", "not"},
     {"shouldnt", "should not"}, {"mustnt", "must not"}, {"cant", "cannot"}, {"couldnt", "cannot"},
-    {"pinched", "pinch out"}, {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
+    {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
     {"lose", "loose"}, {"goes", "go"}, {"huge", "big"}, {"massive", "big"}, {"enormous", "big"},
 };
 
