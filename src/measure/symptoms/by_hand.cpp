@@ -21,15 +21,16 @@ bool is_person(const SaidWord& word) {
 }
 
 bool is_being_able(const SaidWord& word) {
-  return is_any(word, {"can", "could", "cant", "cannot", "couldnt", "able", "let", "nothing"});
+  return is_any(word, {"can", "could", "cant", "cannot", "couldnt", "able", "let", "nothing",
+                       "keep", "have"});
 }
 
 /// Words that may stand between the person and what she does.
 bool is_between(const SaidWord& word) {
   return is_being_able(word) ||
-         is_any(word, {"to",   "still", "easily", "just",   "even",   "only", "did",  "do",
-                       "have", "had",   "was",    "am",     "be",     "also", "then", "really",
-                       "me",   "keep",  "hardly", "barely", "always", "not",  "got",  "will"});
+         is_any(word, {"to",     "still",  "easily", "just", "even", "only", "did",    "do", "have",
+                       "had",    "was",    "am",     "be",   "also", "then", "really", "me", "keep",
+                       "hardly", "barely", "always", "not",  "got",  "left", "will"});
 }
 
 bool is_of_feeling(const SaidWord& word) {
@@ -46,7 +47,8 @@ bool is_stuff(const SaidWord& word) {
 }
 
 bool is_part_of_hand(const SaidWord& word) {
-  return is_any(word, {"hand", "hands", "fist", "finger", "fingers", "palm", "thumb", "arm"});
+  return is_any(word,
+                {"hand", "hands", "fist", "finger", "fingers", "palm", "thumb", "arm", "arms"});
 }
 
 /// One word of a text, and what stands around it up to the next pause.

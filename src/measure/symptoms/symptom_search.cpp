@@ -195,8 +195,9 @@ FoundCorrections find_corrections(std::string_view seen) {
                          false, said.set_aside};
   if (said.concepts.empty()) return found;
   const std::vector<Ranked> all = ranked(said.concepts, said.stems);
-  found.is_nowhere = is_nowhere(said.concepts) && !has_own_words(all);
-  if (said.faults.size() == 1 || answers_all(all)) {
+  const bool is_one = said.faults.size() == 1;
+  found.is_nowhere = is_one && is_nowhere(said.concepts) && !has_own_words(all);
+  if (is_one || answers_all(all)) {
     found.best = answers_in(all, said.concepts, said.side);
   } else {
     found.best = in_turn(answers_to_each(said.faults));

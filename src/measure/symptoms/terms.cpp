@@ -118,7 +118,7 @@ bool is_word_of_place(const std::string& stem) {
 bool is_what_is_left(const std::string& stem) {
   return is_one_of(stem,
                    {"cloth", "fabric", "material", "room",    "spac",   "eas",   "cm",   "m",
-                    "mm",    "inch",   "length",   "fulness", "exces",  "much",  "lot",  "bit",
+                    "mm",    "inch",   "length",   "fullnes", "exces",  "much",  "lot",  "bit",
                     "som",   "any",    "noth",     "anyth",   "someth", "extra", "slack"});
 }
 
@@ -192,7 +192,7 @@ class TermReader {
     const bool is_where = is_word_of_place(behind);
     if (is_left && is_what_is_left(before)) return is_where || behind.empty();
     if (behind.empty()) return words_[at].after_is;
-    return is_where && !(is_left && is_seen(before));
+    return is_where && !(is_left && (before.empty() || is_seen(before)));
   }
 
   [[nodiscard]] static bool is_seen(const std::string& stem) {
@@ -200,12 +200,13 @@ class TermReader {
     return found != lexicon().sayings.end() && found->second.concepts.has_any(is_sight);
   }
 
-  /// "The neck is right", at the end of a clause, is no side.
+  /// "The neck is right", at the end of a clause, and "not right at the neck" are no side.
   [[nodiscard]] bool is_said_to_be_right(std::size_t at) const {
     const bool after_not = at > 0 && words_[at - 1].stem == "not";
     if (words_[at].stem != "right" || !(words_[at].after_is || after_not)) return false;
-    return at + 1 == words_.size() || words_[at + 1].after_pause ||
-           is_one_of(words_[at + 1].stem, {"and", "but"});
+    const std::string behind = stem_behind(at);
+    return behind.empty() || is_one_of(behind, {"and", "but"}) ||
+           (after_not && is_word_of_place(behind));
   }
 
   std::vector<SaidWord> words_;
