@@ -57,7 +57,7 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   remark_.clear();
   if (auto wanted = chosen(line)) {
     if (!said_.empty()) wanted->seen = said_.back();
-    if (!wanted->side && side_ != BodySide::Both) wanted->side = side_;
+    if (!wanted->side) wanted->side = side_of(*wanted->correction);
     return wanted;
   }
   const std::string word = in_small_letters(line);
@@ -73,8 +73,17 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   } else {
     said_.clear();
     shown_.clear();
+    side_ = BodySide::Both;
   }
   return std::nullopt;
+}
+
+/// Of two faults each has its own.
+std::optional<BodySide> FitChoice::side_of(const CorrectionWords& correction) const {
+  const auto answer = std::ranges::find(shown_, &correction, &FitAnswer::correction);
+  const BodySide side =
+      answer != shown_.end() && answer->side != BodySide::Both ? answer->side : side_;
+  return side == BodySide::Both ? std::nullopt : std::optional(side);
 }
 
 void FitChoice::show_all() {
@@ -91,6 +100,7 @@ void FitChoice::look_for(const std::string& line) {
   const std::vector<FitAnswer> at_part = answers_at(line, unit_);
   if (!at_part.empty() && at_part.size() <= kLetters.size()) {
     shown_ = at_part;
+    if (is_whole_) side_ = BodySide::Both;  // what was said before is done with
     said_.push_back(line);
     return;
   }
@@ -107,7 +117,10 @@ void FitChoice::look_for(const std::string& line) {
   }
   if (answers.best.empty()) return;
   shown_ = answers.best;
-  if (answers.side != BodySide::Both) side_ = answers.side;
+  is_whole_ = answers.is_whole;
+  const bool is_of_all = std::ranges::all_of(
+      shown_, [&](const FitAnswer& answer) { return answer.side == answers.side; });
+  side_ = is_of_all ? answers.side : BodySide::Both;
   said_.push_back(all);
 }
 
@@ -147,7 +160,11 @@ std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords
     if (meant) return std::nullopt;
     meant = as;
   }
-  return meant;
+  if (meant) return meant;
+  const std::string correction = std::string(words.action) + " " + std::string(words.place);
+  const TypedCorrection said = correction_typed(correction + " 1 " + line);  // "each side"
+  const bool is_known = said.as && std::ranges::count(words.readings, *said.as) > 0;
+  return is_known && said.odd.empty() ? said.as : std::nullopt;
 }
 
 }  // namespace blockwright

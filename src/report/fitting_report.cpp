@@ -90,11 +90,28 @@ std::string voids_text(const FittingLine& line) {
   return text;
 }
 
+/// Of one side alone nothing is said of both.
+std::string said_of_sides(const FittingLine& line) {
+  const std::string_view all = says(line);
+  if (line.correction.correction.side == BodySide::Both) return std::string(all);
+  std::string text;
+  for (std::size_t at = 0; at < all.size();) {
+    constexpr std::string_view between = "; ";
+    const std::size_t end = std::min(all.find(between, at), all.size());
+    const std::string_view clause = all.substr(at, end - at);
+    if (clause.find("both ") == clause.npos)
+      text += (text.empty() ? "" : "; ") + std::string(clause);
+    at = end + between.size();
+  }
+  return text;
+}
+
 // What the list of lengths does not tell: where they move, what stays, or what moves instead.
 std::string besides_text(const FittingLine& line) {
-  if (says(line).empty()) return "";
+  const std::string said = said_of_sides(line);
+  if (said.empty()) return "";
   return fmt::format("       {}: {}\n", watched_by(line).lengths.empty() ? "what moves" : "besides",
-                     says(line));
+                     said);
 }
 
 std::string line_text(const FittingLine& line, Unit unit) {
@@ -132,7 +149,7 @@ Json line_json(const FittingLine& line) {
       {"stage", line.order.stage},
       {"voids", voids},
       {"look_at_rows", line.order.look_at}};
-  if (!says(line).empty()) row["says"] = says(line);
+  if (const std::string said = said_of_sides(line); !said.empty()) row["says"] = said;
   if (!line.change) return row;
   row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {

@@ -127,10 +127,11 @@ TypedCorrection words_of(const FitJob& job, std::size_t item) {
         fmt::format("write it behind the place: \"{} {} 1.0\"", typed.action, typed.place));
   }
   if (!typed.odd.empty()) {
-    refuse_option(place_of_add(job, item),
-                  fmt::format("'{}' of '{}' is not understood", shown(typed.odd), shown(words)),
-                  "behind the amount may be its unit, cm, mm or in; how it was read, per_half or "
-                  "another word of --as; left or right");
+    refuse_option(
+        place_of_add(job, item),
+        fmt::format("'{}' of '{}' is not understood", shown(typed.odd), shown(words)),
+        "behind the amount may be its unit, cm, mm or in; how it was counted, \"each side\", "
+        "\"altogether\", \"per half\" or another word of --as; left or right");
   }
   return typed;
 }
@@ -148,10 +149,47 @@ std::optional<Value> agreed(const FitJob& job, std::size_t item, const std::stri
   return in_words ? in_words : given;
 }
 
+/// A way that was said in the words, and not by --as, is refused in those words.
+void judge_way(const FitJob& job, std::size_t item, const TypedCorrection& typed) {
+  if (!typed.as) return;
+  const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
+  if (auto fault = fault_of_way(words, typed.amount, *typed.as)) {
+    fault->where = place_of_add(job, item);
+    throw UsageError(*fault);
+  }
+}
+
+/// "write "take in waist 2 cm per half": cloth on one half of the body".
+std::string line_of_way(const CorrectionWords& words, const std::string& amount, AmountAs as) {
+  const bool is_only_one = words.readings.size() == 1;
+  return fmt::format(
+      "\"{} {}{}\": {}", name_text(std::string(words.action) + " " + std::string(words.place)),
+      shown(amount), is_only_one ? "" : " " + way_text(words, as), amount_way(as).meaning);
+}
+
 }  // namespace
+
+std::optional<Problem> fault_of_way(const CorrectionWords& words, const std::string& amount,
+                                    AmountAs as) {
+  if (std::ranges::count(words.readings, as) > 0) return std::nullopt;
+  std::vector<std::string> lines;
+  for (const AmountAs other : words.readings) lines.push_back(line_of_way(words, amount, other));
+  const std::string name = std::string(words.action) + " " + std::string(words.place);
+  return Problem{.severity = Severity::Error,
+                 .code = "client.amount",
+                 .where = {},
+                 .message = fmt::format("{} is not measured {}", name_text(name),
+                                        as == AmountAs::WholeGirth  ? "round the whole body"
+                                        : as == AmountAs::Length    ? "as a length"
+                                        : as == AmountAs::TuckDepth ? "by the depth of a tuck"
+                                        : as == AmountAs::PerSeam   ? "on each piece of a seam"
+                                                                    : "on one half of the body"),
+                 .hint = fmt::format("write {}", fmt::join(lines, ", or "))};
+}
 
 NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit) {
   const TypedCorrection typed = words_of(job, item);
+  judge_way(job, item, typed);
   const auto as = value_for(job, item, "--as", job.as).value_or(std::nullopt);
   const auto side = value_for(job, item, "--side", job.side).value_or(std::nullopt);
   return {.action = typed.action,
