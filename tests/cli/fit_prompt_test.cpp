@@ -382,11 +382,11 @@ TEST_CASE("A side that was said with what is seen is not asked for") {
 TEST_CASE("A side that was said goes with its own fault, and is forgotten with it") {
   const std::string ask = "left shoulder lower, and the front neck chokes me\n";
   const Asked neck = new_fitting(ask + "lower front neck 0.8\n\n\n\n\n");
-  CHECK(neck.wrote(R"("lower": "front_neck", "by": 0.8 })"));
+  CHECK(neck.wrote(R"("lower": "front_neck", "by": 0.8, "seen")"));
   const Asked shoulder = new_fitting(ask + "lower one shoulder 0.8\n\n\n\n\n");
   CHECK(shoulder.wrote(R"("side": "left")"));
   const Asked other = new_fitting("left shoulder lower\nwaist loose\na\n2 whole girth\n\n\n\n\n");
-  CHECK(other.wrote(R"("as": "whole_girth" })"));
+  CHECK(other.wrote(R"("as": "whole_girth", "seen": "waist loose")"));
 }
 
 TEST_CASE("A way of counting that a correction does not know is told, and the amount asked again") {

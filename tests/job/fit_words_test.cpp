@@ -91,7 +91,8 @@ TEST_CASE("A refused amount says what would be accepted") {
   CHECK(has(refused(adding({"lower front_neck 5/8"})), "write \"5/8 in\" or \"5/8 cm\""));
   CHECK(has(refused(adding({"lower front_neck 1o"})), "'1o' is not an amount"));
   CHECK(has(refused(adding({"lower front_neck 1 roughly"})), "'roughly' of"));
-  CHECK(has(refused(adding({"take_in waist 1"})), "\"per_half\": cloth on one half"));
+  CHECK(
+      has(refused(adding({"take_in waist 1"})), "\"take in waist 1 per half\": cloth on one half"));
   CHECK(has(refused(adding({"lower front_neck -1"})), "raise"));
 }
 
@@ -154,7 +155,8 @@ TEST_CASE("With one --add the order does not matter; before several it is refuse
   CHECK(has(said, "before the first of them"));
   CHECK(has(said, "behind the --add that it is for"));
   // Behind the last it is of the last alone, and the first lacks its own.
-  CHECK(has(refused(typed(two, {"--add", "--add", "--as"})), "\"as\" is missing"));
+  CHECK(has(refused(typed(two, {"--add", "--add", "--as"})),
+            "does not say how the amount was counted"));
   one.as = {AmountAs::PerHalf, AmountAs::WholeGirth};
   CHECK(has(refused(typed(one, {"--add", "--as", "--as"})), "more than one"));
   one = adding({"take_in waist 1 per_half"});
@@ -233,7 +235,7 @@ TEST_CASE("fit --ask gives a side to the correction that it was said of, and to 
   const std::string both = asked("the neck gapes, left shoulder lower");
   INFO(both);
   CHECK(has(both, "--add \"narrow neck AMOUNT\"\n"));
-  CHECK(has(both, "(0.3 to 1.5); --side left\n"));
+  CHECK(has(both, "(0.5 to 2); --side left\n"));
   CHECK_FALSE(has(asked("left armhole gapes"), "); --side"));  // said once, in the line to type
   const Json json = Json::parse(asked("the neck gapes, left shoulder lower", ReportKind::Json));
   CHECK(json["answers"][0]["words"] == "narrow neck");

@@ -190,7 +190,7 @@ TEST_CASE("Of one side alone nothing is said of both together") {
 TEST_CASE("What a newer tape has left of a correction is said with what it was until then") {
   FittingReport report = report_of("take_in", "waist");
   report.lines[0].correction.before_new_tape = Length::cm(2.0);
-  CHECK_THAT(fitting_text(report), Catch::Contains("toile 1, was 2.0 cm until the newer tape)"));
+  CHECK_THAT(fitting_text(report), Catch::Contains("toile 1, was 2 cm until the newer tape)"));
 }
 
 TEST_CASE("Beside the body's side length it says that the underarm drop is its ease") {

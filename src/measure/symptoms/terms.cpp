@@ -122,6 +122,16 @@ bool is_what_is_left(const std::string& stem) {
                     "som",   "any",    "noth",     "anyth",   "someth", "extra", "slack"});
 }
 
+/// "Drop the armhole", "lift the shoulder": what is to be done, where it begins a clause.
+void read_orders(std::vector<SaidWord>& words) {
+  for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+    if (i > 0 && !words[i].after_pause) continue;
+    const std::string typed = letters_of(words[i].typed);
+    if (typed == "drop") words[i].stem = "lower";
+    if (typed == "lift") words[i].stem = "rais";
+  }
+}
+
 bool is_comparative_word(const SaidWord& word) {
   return std::ranges::find(comparatives(), word.stem) != comparatives().end();
 }
@@ -131,6 +141,7 @@ class TermReader {
  public:
   explicit TermReader(std::string_view said) : words_(plain_words(said)) {
     for (SaidWord& word : words_) word.stem = is_known(word.stem) ? word.stem : mended(word.stem);
+    read_orders(words_);
     join_moves(words_);
   }
 

@@ -41,6 +41,15 @@ bool holds_all(const Concepts& some, const Concepts& others, bool (*of_kind)(Con
   return all.only(of_kind) == some.only(of_kind);
 }
 
+/// Arms that reach forward pull at the back, where no other place is named.
+void drop_reach_of_back(Terms& terms) {
+  const bool is_front =
+      std::ranges::any_of(terms, [](const Term& term) { return term.concepts.has(Front); });
+  for (Term& term : terms) {
+    if (is_front && term.concepts.has(Reach)) term.concepts.remove(Back);
+  }
+}
+
 /// Another part of the body, or something else at another face of it, has a fault of its own.
 bool is_another_fault(const Concepts& clause, const Concepts& before) {
   const auto is_place = [](Concept one) { return is_part(one) || is_face(one); };
@@ -94,7 +103,8 @@ class AllSaid {
     read_by_place(seen);
   }
 
-  void add_fault(const Terms& terms) {
+  void add_fault(Terms terms) {
+    drop_reach_of_back(terms);
     Concepts concepts = concepts_of(terms);
     std::vector<SaidFault>& faults = result_.faults;
     if (faults.empty() || is_another_fault(concepts, faults.back().concepts)) {

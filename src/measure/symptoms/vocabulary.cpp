@@ -30,6 +30,8 @@ constexpr Saying kVocabulary[] = {
                      "shoulder bone; shoulder at end; shoulder at tip"},
     {{Shoulder, Neck}, "shoulder neck end; inner end; inner shoulder; neck end"},
     {{Tip}, "tip; end; outer end"},
+    {{Neck, Side, Wide}, "strap show; bra strap show; see bra strap; bra strap visible; strap visible; strap peek"},
+    {{Armhole, Tight}, "thick arm; big arm; arm thick"},
     {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm; upper arm; bicep; "
                 "sleeve hole; sleevehole; sleeve opening; armhole opening; arm hole opening; opening of armhole"},
     {{Underarm}, "underarm; under arm; armpit; arm pit; below arm; underarm point; beneath arm"},
@@ -108,14 +110,14 @@ constexpr Saying kVocabulary[] = {
               "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
               "enough ease; skimpy; taut; too little"},
     {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
-    {{Tight}, "cannot pinch out; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
+    {{Tight}, "add; add width; add room; enlarge; increase; more cm; more mm; more inch; cannot pinch out; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
               "out; not do up; cannot do up; hard to close; hard to button; hard to zip; hard to fasten; fall out; spill; spill out; "
               "spill over; radiate; cannot fit out; hardly fit out; barely fit out"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
     {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
               "length; not reach; not cover; not come down"},
-    {{High}, "shallow; scoop out; cut lower; cut deeper; high; higher; sit high; too far up; bring down; move down"},
+    {{High}, "trim; cut away; carve; carve out; shallow; scoop out; cut lower; cut deeper; high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
               "come up; arch; arch up; shift up; work up; travel up; tip up; tug down; kick up; flip up; flick up"},
     // Too much cloth.
@@ -127,16 +129,16 @@ constexpr Saying kVocabulary[] = {
               "come in; empty; billow; extra; droopy; blouse; floppy; limp; pin in; bagginess; looseness; fullness; "
               "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
               "out; mm out; inch out; out at each"},
-    {{Loose}, "grab out; hold out; gather out; fit out; handful; fistful; left over; leftover; cloth left; fabric left; "
+    {{Loose}, "remove; reduce; decrease; take away; add dart; grab out; hold out; gather out; fit out; handful; fistful; left over; leftover; cloth left; fabric left; "
               "material left; fold out; lot left; much left; still left; fist; fist in; hand in; sack; tent; swim in; drown in"},
     {{Wide}, "wide; wider; broad; too open; far on arm; far on to arm; far onto arm"},
-    {{Long}, "excess length; surplus length; spare length; past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
+    {{Long}, "reduce length; remove length; excess length; surplus length; spare length; past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
     {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
             "bra visible"},
     {{Sags}, "sag; droop; drop; dip; hang down; drag down; collapse; slump; pool; puddle; hang"},
     {{Falls}, "fall off; slip off; drop off; hang off; slide off; fall down; slip down; off shoulder; over arm; past "
               "shoulder; fall over; fall; not stay on; not stay up"},
-    {{Bubbles}, "lumpy; make point; come to point; bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone; stretch out; "
+    {{Bubbles}, "lumpy; puffy; make point; come to point; bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone; stretch out; "
                 "out of shape; lost shape; wavy"},
     {{Dimple}, "dimple; dent"},
     // Folds, places and figures.
@@ -147,9 +149,10 @@ constexpr Saying kVocabulary[] = {
     {{BustPoint, Short}, "short of bust point; short of apex; short of nipple; far from bust point; far from apex; far "
                          "from nipple; away from bust point; away from apex"},
     {{Underarm, Low}, "see bra at side; show bra at side; bra show at side; bra visible at side; side of bra; side of bra show"},
+    {{Whole, Short}, "tall"},
     {{Back, Reach}, "arm forward; move arm forward; reach forward; arm to front; arm in front; steering wheel"},
-    {{Forward}, "forward; to front; pull to front; pull towards front; pull forward; kick forward; kick to front; roll forward; roll to front; swing forward; swing to front; run forward; lean forward; tilt forward"},
-    {{Backward}, "backward; to back; pull to back; pull towards back; pull backward; kick back; kick to back; roll back; roll to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far "
+    {{Forward}, "slide forward; slip forward; fall forward; creep forward; forward; to front; pull to front; pull towards front; pull forward; kick forward; kick to front; roll forward; roll to front; swing forward; swing to front; run forward; lean forward; tilt forward"},
+    {{Backward}, "slide back; slip back; fall back; creep back; slide backward; slip backward; fall backward; backward; to back; pull to back; pull towards back; pull backward; kick back; kick to back; roll back; roll to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far "
                  "back; far back; go back; lie back; move back; behind bone; swing backward; behind shoulder"},
     {{Hollow}, "hollow; sunken; concave; caved in"},
     {{Full}, "full; fuller; larger; heavy; heavier; bigger; generous; prominent; protrude; jut out; jut"},
@@ -197,7 +200,7 @@ constexpr std::string_view kEmptyWords[] = {
     "gather",  "out",        "anything",   "adjustment", "adjust",    "alteration", "correction",
     "finish",  "stop",       "aim",        "bend",       "grainline", "balance",    "had",
     "breathe", "breath",     "two",        "finger",     "hand",      "thumb",      "wedge",
-    "shape",   "stay",
+    "shape",   "smile",      "u",          "v",          "anyone",    "stay",
 };
 
 // clang-format off
