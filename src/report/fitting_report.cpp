@@ -90,20 +90,24 @@ std::string voids_text(const FittingLine& line) {
   return text;
 }
 
-/// Of one side alone nothing is said of both.
-std::string said_of_sides(const FittingLine& line) {
-  const std::string_view all = says(line);
-  if (line.correction.correction.side == BodySide::Both) return std::string(all);
+/// Of one side alone nothing is said of both, and "each" is the one.
+std::string of_one_side(std::string_view said) {
+  constexpr std::string_view between = "; ", each = "each ";
   std::string text;
-  for (std::size_t at = 0; at < all.size();) {
-    constexpr std::string_view between = "; ";
-    const std::size_t end = std::min(all.find(between, at), all.size());
-    const std::string_view clause = all.substr(at, end - at);
-    if (clause.find("both ") == clause.npos)
-      text += (text.empty() ? "" : "; ") + std::string(clause);
+  for (std::size_t at = 0; at < said.size();) {
+    const std::size_t end = std::min(said.find(between, at), said.size());
+    std::string clause(said.substr(at, end - at));
     at = end + between.size();
+    if (clause.find("both ") != clause.npos) continue;
+    if (clause.starts_with(each)) clause.replace(0, each.size(), "the ");
+    text += (text.empty() ? "" : std::string(between)) + clause;
   }
   return text;
+}
+
+std::string said_of_sides(const FittingLine& line) {
+  const bool is_of_both = line.correction.correction.side == BodySide::Both;
+  return is_of_both ? std::string(says(line)) : of_one_side(says(line));
 }
 
 // What the list of lengths does not tell: where they move, what stays, or what moves instead.

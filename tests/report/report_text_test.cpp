@@ -182,9 +182,9 @@ TEST_CASE("Of one side alone nothing is said of both together") {
   CHECK_THAT(fitting_text(report), Catch::Contains("; straight across both together change"));
   report.lines[0].correction.correction.side = BodySide::Left;
   CHECK_THAT(fitting_text(report),
-             Catch::Contains("besides: each side neck point moves so far along its shoulder\n"));
+             Catch::Contains("besides: the side neck point moves so far along its shoulder\n"));
   CHECK(Json::parse(fitting_json(report))["corrections"][0]["says"] ==
-        "each side neck point moves so far along its shoulder");
+        "the side neck point moves so far along its shoulder");
 }
 
 TEST_CASE("What a newer tape has left of a correction is said with what it was until then") {
