@@ -7,10 +7,10 @@
 namespace blockwright {
 namespace {
 
-using Words = std::vector<SaidWord>;
-using List = std::initializer_list<std::string_view>;
+using SaidWords = std::vector<SaidWord>;
+using Letters = std::initializer_list<std::string_view>;
 
-bool is_any(const SaidWord& word, const List& list) {
+bool is_any(const SaidWord& word, const Letters& list) {
   return std::ranges::find(list, letters_of(word.typed)) != list.end();
 }
 
@@ -25,7 +25,7 @@ bool is_being_able(const SaidWord& word) {
                        "keep", "have"});
 }
 
-/// Words that may stand between the person and what she does.
+/// SaidWords that may stand between the person and what she does.
 bool is_between(const SaidWord& word) {
   return is_being_able(word) ||
          is_any(word, {"to",     "still",  "easily", "just", "even", "only", "did",    "do", "have",
@@ -54,16 +54,16 @@ bool is_part_of_hand(const SaidWord& word) {
 /// One word of a text, and what stands around it up to the next pause.
 class Deed {
  public:
-  Deed(const Words& words, std::size_t at) : words_(words), at_(at) {}
+  Deed(const SaidWords& words, std::size_t at) : words_(words), at_(at) {}
 
   /// "Pinch" of "I can pinch", "pinch out": "out"; nothing where the cloth does it.
-  [[nodiscard]] std::optional<Words> by_hand() const {
+  [[nodiscard]] std::optional<SaidWords> by_hand() const {
     const SaidWord& word = words_[at_];
     if (is_any(word, {"pull", "pulling", "pulled", "tug", "tugging"})) return pulled();
     const bool holds = word.stem == "pinch" || word.stem == "grab" || word.stem == "hold" ||
                        word.stem == "gather" || (word.stem == "fit" && follows(is_part_of_hand));
     if (!holds || next_is("out") || !is_held()) return std::nullopt;
-    return Words{word, with_stem("out")};
+    return SaidWords{word, with_stem("out")};
   }
 
  private:
@@ -90,13 +90,13 @@ class Deed {
     return is_able;
   }
 
-  [[nodiscard]] std::optional<Words> pulled() const {
+  [[nodiscard]] std::optional<SaidWords> pulled() const {
     if (!is_done_by_person()) return std::nullopt;
-    const auto goes = [&](const List& ways) {
+    const auto goes = [&](const Letters& ways) {
       return follows([&](const SaidWord& word) { return is_any(word, ways); });
     };
-    if (goes({"away", "out", "off"})) return Words{with_stem("pinch"), with_stem("out")};
-    if (goes({"down"})) return Words{with_stem("tug"), with_stem("down")};
+    if (goes({"away", "out", "off"})) return SaidWords{with_stem("pinch"), with_stem("out")};
+    if (goes({"down"})) return SaidWords{with_stem("tug"), with_stem("down")};
     return std::nullopt;
   }
 
@@ -122,14 +122,14 @@ class Deed {
     return false;
   }
 
-  const Words& words_;
+  const SaidWords& words_;
   std::size_t at_;
 };
 
 }  // namespace
 
 std::vector<SaidWord> with_hands_told(const std::vector<SaidWord>& words) {
-  Words told;
+  SaidWords told;
   for (std::size_t at = 0; at < words.size(); ++at) {
     const auto by_hand = Deed(words, at).by_hand();
     if (by_hand) {

@@ -10,6 +10,8 @@ namespace blockwright {
 struct Clause {
   Terms terms;  ///< without what is denied, and what is only compared with
   SaidOf of = SaidOf::Fault;
+  /// "Waist and bust too tight": the places that one fault is said of, where they are several.
+  std::vector<Concepts> places = {};
 };
 
 /// A part, or a front or back before what is said of it: "the back is short".

@@ -52,7 +52,9 @@ const std::vector<Entry>& entries() {
 /// "lower the front neck" has the words of lower front_neck; the most of them count.
 Rank rank_of_own_words(const std::vector<std::string>& said, const Entry& entry) {
   const std::vector<std::string>& own = entry.own_words;
-  if (std::search(said.begin(), said.end(), own.begin(), own.end()) == said.end()) return {};
+  const auto at = std::search(said.begin(), said.end(), own.begin(), own.end());
+  if (at == said.end()) return {};
+  if (at != said.begin() && *(at - 1) == "too") return {};  // "too narrow across the front"
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
@@ -160,7 +162,7 @@ std::vector<FoundCorrection> answers_in(const std::vector<Ranked>& all, const Co
 
 /// Two faults with one cause: "bust tight, front rides up".
 bool answers_all(const std::vector<Ranked>& all) {
-  return has_own_words(all) || (!all.empty() && all.front().rank.has_all);
+  return !all.empty() && all.front().rank.has_all;
 }
 
 using Answers = std::vector<FoundCorrection>;
@@ -168,7 +170,7 @@ using Answers = std::vector<FoundCorrection>;
 std::vector<Answers> answers_to_each(const std::vector<SaidFault>& faults) {
   std::vector<Answers> answers;
   for (const SaidFault& fault : faults) {
-    answers.push_back(answers_in(ranked(fault.concepts, {}), fault.concepts, fault.side));
+    answers.push_back(answers_in(ranked(fault.concepts, fault.stems), fault.concepts, fault.side));
   }
   return answers;
 }

@@ -15,6 +15,10 @@ void read_by_place(Concepts& seen) {
     if (seen.has(Gapes)) seen.remove(Gapes);
     seen.remove(Buttons);
   }
+  if (seen.has(Armhole) && seen.has(Full)) {  // a bigger armhole is looser
+    seen.remove(Full);
+    seen.add(Loose);
+  }
   const bool blades_alone = seen.has(Blades) && !seen.has(Neck) && !seen.has(Armhole);
   if (blades_alone && seen.has(Gapes)) {
     seen.remove(Gapes);
@@ -29,7 +33,7 @@ void join_faces(Concepts& seen) {
   seen.remove(Back);
 }
 
-Concepts concepts_of(const Terms& terms) {
+Concepts all_concepts(const Terms& terms) {
   Concepts all;
   for (const Term& term : terms) all.add(term.concepts);
   return all;
@@ -84,7 +88,7 @@ class AllSaid {
  public:
   void add(const Clause& clause) {
     if (clause.of == SaidOf::Fault) {
-      add_fault(clause.terms);
+      add_fault(clause);
     } else if (result_.set_aside == SaidOf::Fault) {
       result_.set_aside = clause.of;
     }
@@ -103,26 +107,51 @@ class AllSaid {
     read_by_place(seen);
   }
 
-  void add_fault(Terms terms) {
-    drop_reach_of_back(terms);
-    Concepts concepts = concepts_of(terms);
+  void add_fault(Clause clause) {
+    drop_reach_of_back(clause.terms);
+    begin_fault(clause.terms);
+    result_.stems.emplace_back();  // no words of a correction run over the end of a clause
+    result_.faults.back().stems.emplace_back();
+    for (const Term& term : clause.terms) add_term(term);
+    result_.faults.back().side = fault_side_.side();
+    if (clause.places.size() > 1) share_out(clause.places);
+  }
+
+  /// Its own, where it is of another place; a place that is not said again is the one before.
+  void begin_fault(const Terms& terms) {
+    Concepts concepts = all_concepts(terms);
     std::vector<SaidFault>& faults = result_.faults;
-    if (faults.empty() || is_another_fault(concepts, faults.back().concepts)) {
-      if (!faults.empty() && !names_subject(terms)) {
-        concepts.add(faults.back().concepts.only(is_part));
-      }
+    if (faults.empty()) {
       faults.push_back({});
+    } else if (is_another_fault(concepts, faults.back().concepts)) {
+      const Concepts& before = faults.back().concepts;
+      const bool is_of_same =
+          !concepts.has_any(is_part) && (!names_subject(terms) || before.has_any(is_face));
+      const Concepts parts = is_of_same ? before.only(is_part) : Concepts();
+      faults.push_back({parts});
       fault_side_ = {};
     }
-    result_.stems.emplace_back();  // no words of a correction run over the end of a clause
-    for (const Term& term : terms) add_term(term);
-    faults.back().concepts.add(concepts);
-    faults.back().side = fault_side_.side();
+  }
+
+  /// "Waist and bust too tight" is a fault of each.
+  void share_out(const std::vector<Concepts>& places) {
+    const SaidFault all = result_.faults.back();
+    result_.faults.pop_back();
+    for (const Concepts& place : places) {
+      SaidFault& one = result_.faults.emplace_back(all);
+      one.concepts =
+          all.concepts.only([](Concept some) { return !is_part(some) && !is_face(some); });
+      one.concepts.add(place);
+    }
   }
 
   void add_term(const Term& term) {
     result_.concepts.add(term.concepts);
-    for (const SaidWord& word : term.words) result_.stems.push_back(word.stem);
+    result_.faults.back().concepts.add(term.concepts);
+    for (const SaidWord& word : term.words) {
+      result_.stems.push_back(word.stem);
+      result_.faults.back().stems.push_back(word.stem);
+    }
     if (term.is_unknown) name(term.words.front().typed);
     side_.hear(term);
     fault_side_.hear(term);

@@ -11,6 +11,7 @@ inline constexpr std::size_t kMostUnknown = 5;
 struct SaidFault {
   Concepts concepts;
   BodySide side = BodySide::Both;
+  std::vector<std::string> stems = {};  ///< of its words
 };
 
 /// What was said, understood.

@@ -35,7 +35,7 @@ constexpr Saying kVocabulary[] = {
     {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm; upper arm; bicep; "
                 "sleeve hole; sleevehole; sleeve opening; armhole opening; arm hole opening; opening of armhole"},
     {{Underarm}, "underarm; under arm; armpit; arm pit; below arm; underarm point; beneath arm"},
-    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone; below collarbone; under "
+    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone; between neck and bust; between shoulder and bust; between collarbone and bust; below collarbone; under "
               "collarbone; beneath collarbone; below collar bone; under collar bone; beneath collar bone"},
     {{Chest, Full}, "pigeon chest; barrel chest"},
     {{Bust}, "bust; breast; boob; cup; bosom; bust line; bustline; bust level; bust girth"},
@@ -45,7 +45,7 @@ constexpr Saying kVocabulary[] = {
     {{Bust, Flat}, "flat chest; small chest; no bust; no breast; no boob; small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
     {{BustPoint}, "bust point; bust apex; apex; apices; nipple; bust dart point"},
     {{Dart, BustPoint}, "dart point; dart tip; dart end; end of dart; point of dart; tip of dart"},
-    {{UnderBust}, "under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
+    {{UnderBust}, "between waist and bust; between bust and waist; under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
                   "ribcage; bra line; bra band; below boob"},
     {{Dart}, "dart; bust dart"},
     {{Dart, Wide}, "dart too big; dart too large; dart too deep; big dart; large dart; deep dart"},
@@ -161,8 +161,8 @@ constexpr Saying kVocabulary[] = {
     {{Erect}, "erect; straight; over erect; straight back; upright posture"},
     {{Sloping}, "slope; steep"},
     {{Square}, "square"},
-    {{Apart}, "not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
-    {{Close}, "close; close together; closer together; closer; together; near; nearer; far in"},
+    {{Apart}, "point outward; not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
+    {{Close}, "point inward; close; close together; closer together; closer; together; near; nearer; far in"},
     {{Reach}, "reach; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; "
               "arm movement; hug"},
     {{Petite}, "petite; short upper body; short torso; short body; small frame; small person"},
@@ -194,7 +194,7 @@ constexpr std::string_view kEmptyWords[] = {
     "self",    "any",        "who",        "which",      "what",      "why",        "how",
     "being",   "lot",        "new",        "old",        "nearly",    "almost",     "always",
     "often",   "or",         "would",      "cannot",     "barely",    "hardly",     "like",
-    "think",   "because",    "since",      "even",       "again",     "kind",       "sort",
+    "think",   "outward",    "inward",     "even",       "again",     "kind",       "sort",
     "abit",    "lil",        "kinda",      "sorta",      "um",        "way",        "give",
     "keep",    "start",      "note",       "notes",      "noted",     "material",   "hold",
     "gather",  "out",        "anything",   "adjustment", "adjust",    "alteration", "correction",
@@ -218,7 +218,7 @@ constexpr SpeechWords kSpeechWords[] = {
     {Speech::Less, "less"},
     {Speech::More, "more"},
     {Speech::Than, "than; compared to; compared with; in comparison to"},
-    {Speech::And, "and; plus"},
+    {Speech::And, "and; plus; because; since"},
     {Speech::But, "but; however; although; though; whereas"},
     {Speech::Except, "except; except for; apart from"},
     {Speech::Sleeve, "sleeve; cuff; elbow; wrist; sleeve cap; sleeve head; forearm"},
