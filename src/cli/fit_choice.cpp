@@ -17,6 +17,7 @@ WantedCorrection wanted_of(const FitAnswer& answer, const TypedCorrection& typed
   wanted.amount = typed.amount;
   wanted.as = typed.as;
   wanted.side = typed.side;
+  if (!wanted.side && answer.side != BodySide::Both) wanted.side = answer.side;
   return wanted;
 }
 
@@ -78,7 +79,7 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   return std::nullopt;
 }
 
-/// Of two faults each has its own.
+/// Of two faults each has its own, which goes with its letter.
 std::optional<BodySide> FitChoice::side_of(const CorrectionWords& correction) const {
   const auto answer = std::ranges::find(shown_, &correction, &FitAnswer::correction);
   const BodySide side =
@@ -125,12 +126,20 @@ void FitChoice::look_for(const std::string& line) {
 }
 
 std::string lettered_text(const std::vector<FitAnswer>& answers) {
+  std::vector<std::string> names;
   std::size_t width = 0;
-  for (const FitAnswer& answer : answers) width = std::max(width, answer.words.size());
+  for (const FitAnswer& answer : answers) {
+    const bool differs = std::ranges::any_of(
+        answers, [&](const FitAnswer& other) { return other.side != answer.side; });
+    const bool is_sided = differs && answer.side != BodySide::Both;
+    names.push_back(name_text(answer.words) +
+                    (is_sided ? ", " + std::string(side_word(answer.side)) : ""));
+    width = std::max(width, names.back().size());
+  }
   std::string text;
   for (std::size_t i = 0; i < answers.size(); ++i) {
-    const std::string pad(width - answers[i].words.size(), ' ');
-    text += std::string("  ") + kLetters[i] + "  " + name_text(answers[i].words) + pad + "  " +
+    const std::string pad(width - names[i].size(), ' ');
+    text += std::string("  ") + kLetters[i] + "  " + names[i] + pad + "  " +
             std::string(answers[i].cure) + "\n";
   }
   return text;

@@ -175,15 +175,22 @@ std::vector<Answers> answers_to_each(const std::vector<SaidFault>& faults) {
   return answers;
 }
 
-/// The best of each, then the second of each; each correction once.
+bool is_same(const FoundCorrection& one, const FoundCorrection& other) {
+  return one.words == other.words && one.side == other.side;
+}
+
+/// The best of each, then the second of each; each correction of a side once.
 Answers in_turn(const std::vector<Answers>& lists) {
   Answers best;
   for (std::size_t place = 0; place < kMostFound; ++place) {
     for (const Answers& list : lists) {
       if (place >= list.size() || best.size() == kMostFound) continue;
-      const auto* const words = list[place].words;
-      if (std::ranges::count(best, words, &FoundCorrection::words) > 0) continue;
-      if (!is_opposed(list[place], best)) best.push_back(list[place]);
+      const bool is_needless = std::ranges::any_of(best, [&](const FoundCorrection& other) {
+        const bool undone =
+            other.side == list[place].side && are_opposites(*other.words, *list[place].words);
+        return undone || is_same(other, list[place]);
+      });
+      if (!is_needless) best.push_back(list[place]);
     }
   }
   return best;

@@ -54,18 +54,6 @@ void drop_reach_of_back(Terms& terms) {
   }
 }
 
-/// Another part of the body, or something else at another face of it, has a fault of its own.
-bool is_another_fault(const Concepts& clause, const Concepts& before) {
-  const auto is_place = [](Concept one) { return is_part(one) || is_face(one); };
-  const auto is_whole = [&](const Concepts& one) {
-    return one.has_any(is_sight) && one.has_any(is_place);
-  };
-  if (!is_whole(clause) || !is_whole(before)) return false;
-  if (!holds_all(before, clause, is_part)) return true;
-  if (holds_all(before, clause, is_face)) return false;
-  return before.has_any(is_face) || !holds_all(before, clause, is_sight);
-}
-
 /// The side that was named; of both and of none, both.
 class NamedSide {
  public:
@@ -82,6 +70,24 @@ class NamedSide {
  private:
   bool left_ = false, right_ = false;
 };
+
+BodySide side_in(const Terms& terms) {
+  NamedSide side;
+  for (const Term& term : terms) side.hear(term);
+  return side.side();
+}
+
+/// Another part of the body, or something else at another face of it, has a fault of its own.
+bool is_another_fault(const Concepts& clause, const Concepts& before) {
+  const auto is_place = [](Concept one) { return is_part(one) || is_face(one); };
+  const auto is_whole = [&](const Concepts& one) {
+    return one.has_any(is_sight) && one.has_any(is_place);
+  };
+  if (!is_whole(clause) || !is_whole(before)) return false;
+  if (!holds_all(before, clause, is_part)) return true;
+  if (holds_all(before, clause, is_face)) return false;
+  return before.has_any(is_face) || !holds_all(before, clause, is_sight);
+}
 
 /// Puts the clauses together that name a fault.
 class AllSaid {
@@ -123,7 +129,7 @@ class AllSaid {
     std::vector<SaidFault>& faults = result_.faults;
     if (faults.empty()) {
       faults.push_back({});
-    } else if (is_another_fault(concepts, faults.back().concepts)) {
+    } else if (is_another_fault(concepts, faults.back().concepts) || is_of_other_side(terms)) {
       const Concepts& before = faults.back().concepts;
       const bool is_of_same =
           !concepts.has_any(is_part) && (!names_subject(terms) || before.has_any(is_face));
@@ -131,6 +137,14 @@ class AllSaid {
       faults.push_back({parts});
       fault_side_ = {};
     }
+  }
+
+  /// "The left dart is too high, the right too low".
+  [[nodiscard]] bool is_of_other_side(const Terms& terms) const {
+    const BodySide before = fault_side_.side(), side = side_in(terms);
+    if (before == BodySide::Both || side == BodySide::Both || before == side) return false;
+    const Concepts& fault = result_.faults.back().concepts;
+    return fault.has_any(is_sight) && !holds_all(fault, all_concepts(terms), is_sight);
   }
 
   /// "Waist and bust too tight" is a fault of each.

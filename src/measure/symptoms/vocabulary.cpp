@@ -110,14 +110,14 @@ constexpr Saying kVocabulary[] = {
               "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
               "enough ease; skimpy; taut; too little"},
     {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
-    {{Tight}, "add; add width; add room; enlarge; increase; more cm; more mm; more inch; cannot pinch out; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
+    {{Tight}, "add; add width; add room; enlarge; increase; more cm; more mm; more inch; cannot pinch out; no cloth left; no fabric left; nothing left; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
               "out; not do up; cannot do up; hard to close; hard to button; hard to zip; hard to fasten; fall out; spill; spill out; "
               "spill over; radiate; cannot fit out; hardly fit out; barely fit out"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
     {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
               "length; not reach; not cover; not come down"},
-    {{High}, "trim; cut away; carve; carve out; shallow; scoop out; cut lower; cut deeper; high; higher; sit high; too far up; bring down; move down"},
+    {{High}, "need scoop; trim; cut away; carve; carve out; shallow; scoop out; cut lower; cut deeper; high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
               "come up; arch; arch up; shift up; work up; travel up; tip up; tug down; kick up; flip up; flick up"},
     // Too much cloth.
@@ -200,7 +200,8 @@ constexpr std::string_view kEmptyWords[] = {
     "gather",  "out",        "anything",   "adjustment", "adjust",    "alteration", "correction",
     "finish",  "stop",       "aim",        "bend",       "grainline", "balance",    "had",
     "breathe", "breath",     "two",        "finger",     "hand",      "thumb",      "wedge",
-    "shape",   "smile",      "u",          "v",          "anyone",    "stay",
+    "shape",   "smile",      "say",        "either",     "u",         "v",          "anyone",
+    "stay",
 };
 
 // clang-format off
