@@ -386,7 +386,7 @@ TEST_CASE("A side that was said goes with its own fault, and is forgotten with i
   const Asked shoulder = new_fitting(ask + "lower one shoulder 0.8\n\n\n\n\n");
   CHECK(shoulder.wrote(R"("side": "left")"));
   const std::string sides = "left side: waist loose; right side: waist tight\n";
-  const Asked right = new_fitting(sides + "b\n2 whole girth\n1 per half\n\n\n\n\n");
+  const Asked right = new_fitting(sides + "b\n1 per half\n\n\n\n\n");
   CHECK(right.says("  b  let out waist, right"));
   CHECK(right.wrote(R"("let_out": "waist", "by": 1, "as": "per_half", "side": "right")"));
   const Asked other = new_fitting("left shoulder lower\nwaist loose\na\n2 whole girth\n\n\n\n\n");
