@@ -162,7 +162,7 @@ std::string lines_of_ways(const CorrectionWords& words, const std::string& amoun
     lines.push_back(fmt::format("\"{} {}{}\": {}", name_text(words_text(words)), shown(amount), way,
                                 amount_way(as).meaning));
   }
-  return fmt::format("write {}", fmt::join(lines, ", or "));
+  return fmt::format("write {}", fmt::join(lines, "; or "));
 }
 
 /// Nothing says how much cloth a pin means but the fitter.
