@@ -76,15 +76,15 @@ double bust_point_to_waist(Block b) {
 }
 
 constexpr std::string_view kChest =
-    "take upper_chest_girth, across_back, across_front and armscye_girth again";
+    "take upper chest girth, across back, across front and armscye girth again";
 constexpr std::string_view kAcross =
-    "take across_back, across_front, shoulder_length and the shoulder slants again";
+    "take across back, across front, shoulder length and the shoulder slants again";
 constexpr std::string_view kFrontLengths =
-    "take front_waist_length, side_neck_to_bust_point and side_neck_to_waist again";
+    "take front waist length, side neck to bust point and side neck to waist again";
 constexpr std::string_view kArmhole =
-    "take armscye_girth, side_length and side_neck_to_waist again";
-constexpr std::string_view kShoulders = "take shoulder_length and the shoulder slants again";
-constexpr std::string_view kFrontBust = "take front_bust_width and across_back again";
+    "take armscye girth, side length and side neck to waist again";
+constexpr std::string_view kShoulders = "take shoulder length and the shoulder slants again";
+constexpr std::string_view kFrontBust = "take front bust width and across back again";
 
 constexpr auto kBackMeasures = std::to_array<BackMeasure>({
     {BustGirth, [](Block b) { return 2.0 * (front_bust_line(b) + back_bust_line(b)); }},

@@ -101,13 +101,6 @@ void add_job_command(CLI::App& app, int& exit_code, Command of, const AnyJob& de
   });
 }
 
-JobResult run_pieces(Job& job, FileStore& files) {
-  if (is_at_terminal() && job.report == ReportKind::Text) {
-    ask_of_explained(job, files, std::cin, std::cout);
-  }
-  return run_job(job, files);
-}
-
 std::string today() {
   const std::time_t now = std::time(nullptr);
   std::tm local{};
@@ -117,15 +110,20 @@ std::string today() {
 
 /// What an interrupt puts in the place of standard input.
 volatile std::sig_atomic_t empty_input = -1;
+volatile std::sig_atomic_t is_interrupted = 0;
 
 /// While it lives, an interrupt ends the input and not the program, so that what was entered can be
 /// written. A read that waits is broken off; one that is only about to begin finds nothing.
 class InterruptEndsInput {
  public:
   InterruptEndsInput() {
+    is_interrupted = 0;
     empty_input = open("/dev/null", O_RDONLY | O_CLOEXEC);
     struct sigaction action {};
-    action.sa_handler = [](int) { dup2(empty_input, STDIN_FILENO); };  // without SA_RESTART
+    action.sa_handler = [](int) {
+      is_interrupted = 1;
+      dup2(empty_input, STDIN_FILENO);
+    };  // without SA_RESTART
     sigaction(SIGINT, &action, &before_);
   }
   ~InterruptEndsInput() {
@@ -138,6 +136,29 @@ class InterruptEndsInput {
  private:
   struct sigaction before_ {};
 };
+
+/// What an interrupt at a question leaves undone: all but the answers, each of which was kept at
+/// once.
+JobResult left_off(const Job& job) {
+  const std::string client = shown_place(job.client);
+  JobResult result;
+  result.exit_code = 1;
+  result.output = fmt::format(
+      "\nStopped before anything was drafted: no piece was drawn, and none that is there was "
+      "changed.\nWhat you answered is kept in {}, and nothing else in it was changed.\n"
+      "`blockwright {} {}` asks the rest again.\n",
+      client, command_name(job.command), as_argument(job.client));
+  return result;
+}
+
+JobResult run_pieces(Job& job, FileStore& files) {
+  if (is_at_terminal() && job.report == ReportKind::Text) {
+    const InterruptEndsInput ends;
+    ask_of_explained(job, files, std::cin, std::cout);
+    if (is_interrupted != 0) return left_off(job);
+  }
+  return run_job(job, files);
+}
 
 /// Whether the prompt goes on from what she asks for: not where a report of the answers is wanted.
 bool goes_on_to_ask(const FitJob& job) {

@@ -17,6 +17,7 @@ WantedCorrection wanted_of(const FitAnswer& answer, const TypedCorrection& typed
   wanted.amount = typed.amount;
   wanted.as = typed.as;
   wanted.side = typed.side;
+  if (!wanted.side && answer.side != BodySide::Both) wanted.side = answer.side;
   return wanted;
 }
 
@@ -57,7 +58,7 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   remark_.clear();
   if (auto wanted = chosen(line)) {
     if (!said_.empty()) wanted->seen = said_.back();
-    if (!wanted->side && side_ != BodySide::Both) wanted->side = side_;
+    if (!wanted->side) wanted->side = side_of(*wanted->correction);
     return wanted;
   }
   const std::string word = in_small_letters(line);
@@ -73,8 +74,17 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   } else {
     said_.clear();
     shown_.clear();
+    side_ = BodySide::Both;
   }
   return std::nullopt;
+}
+
+/// Of two faults each has its own, which goes with its letter.
+std::optional<BodySide> FitChoice::side_of(const CorrectionWords& correction) const {
+  const auto answer = std::ranges::find(shown_, &correction, &FitAnswer::correction);
+  const BodySide side =
+      answer != shown_.end() && answer->side != BodySide::Both ? answer->side : side_;
+  return side == BodySide::Both ? std::nullopt : std::optional(side);
 }
 
 void FitChoice::show_all() {
@@ -91,6 +101,7 @@ void FitChoice::look_for(const std::string& line) {
   const std::vector<FitAnswer> at_part = answers_at(line, unit_);
   if (!at_part.empty() && at_part.size() <= kLetters.size()) {
     shown_ = at_part;
+    if (is_whole_) side_ = BodySide::Both;  // what was said before is done with
     said_.push_back(line);
     return;
   }
@@ -107,17 +118,28 @@ void FitChoice::look_for(const std::string& line) {
   }
   if (answers.best.empty()) return;
   shown_ = answers.best;
-  if (answers.side != BodySide::Both) side_ = answers.side;
+  is_whole_ = answers.is_whole;
+  const bool is_of_all = std::ranges::all_of(
+      shown_, [&](const FitAnswer& answer) { return answer.side == answers.side; });
+  side_ = is_of_all ? answers.side : BodySide::Both;
   said_.push_back(all);
 }
 
 std::string lettered_text(const std::vector<FitAnswer>& answers) {
+  std::vector<std::string> names;
   std::size_t width = 0;
-  for (const FitAnswer& answer : answers) width = std::max(width, answer.words.size());
+  for (const FitAnswer& answer : answers) {
+    const bool differs = std::ranges::any_of(
+        answers, [&](const FitAnswer& other) { return other.side != answer.side; });
+    const bool is_sided = differs && answer.side != BodySide::Both;
+    names.push_back(name_text(answer.words) +
+                    (is_sided ? ", " + std::string(side_word(answer.side)) : ""));
+    width = std::max(width, names.back().size());
+  }
   std::string text;
   for (std::size_t i = 0; i < answers.size(); ++i) {
-    const std::string pad(width - answers[i].words.size(), ' ');
-    text += std::string("  ") + kLetters[i] + "  " + name_text(answers[i].words) + pad + "  " +
+    const std::string pad(width - names[i].size(), ' ');
+    text += std::string("  ") + kLetters[i] + "  " + names[i] + pad + "  " +
             std::string(answers[i].cure) + "\n";
   }
   return text;
@@ -147,7 +169,11 @@ std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords
     if (meant) return std::nullopt;
     meant = as;
   }
-  return meant;
+  if (meant) return meant;
+  const std::string correction = std::string(words.action) + " " + std::string(words.place);
+  const TypedCorrection said = correction_typed(correction + " 1 " + line);  // "each side"
+  const bool is_known = said.as && std::ranges::count(words.readings, *said.as) > 0;
+  return is_known && said.odd.empty() ? said.as : std::nullopt;
 }
 
 }  // namespace blockwright

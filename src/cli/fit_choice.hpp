@@ -27,13 +27,15 @@ class FitChoice {
 
  private:
   [[nodiscard]] std::optional<WantedCorrection> chosen(const std::string& line) const;
+  [[nodiscard]] std::optional<BodySide> side_of(const CorrectionWords& correction) const;
   void look_for(const std::string& line);
   void show_all();
 
   Unit unit_;
   std::vector<std::string> said_;  ///< so far, each with what was said before it
   std::vector<FitAnswer> shown_;
-  BodySide side_ = BodySide::Both;
+  BodySide side_ = BodySide::Both;  ///< of all that is shown
+  bool is_whole_ = false;           ///< a part of the body and what is seen there was said
   std::string remark_;
 };
 
@@ -43,7 +45,8 @@ std::string lettered_text(const std::vector<FitAnswer>& answers);
 std::string part_list();
 /// What the correction does.
 std::string_view cure_of_answer(const WantedCorrection& wanted);
-/// The way of reading an amount that begins with these words; nothing if none does, or two.
+/// The way of reading an amount that begins with these words, or that they mean, "each side";
+/// nothing if none does, or two.
 std::optional<AmountAs> way_meant(const std::string& line, const CorrectionWords& words);
 
 }  // namespace blockwright

@@ -32,10 +32,6 @@ std::string refusal_of(const Problem& problem) {
   return problem.message.plain() + (hint.empty() ? "" : ": " + hint);
 }
 
-bool makes_sense(AmountAs as, const CorrectionWords& words) {
-  return std::ranges::count(words.readings, as) > 0;
-}
-
 }  // namespace
 
 void FitQuestions::introduce() const {
@@ -78,10 +74,19 @@ std::optional<WantedCorrection> FitQuestions::correction(FitChoice& choice) cons
   }
 }
 
+/// What was said of an amount is not passed over: where no way is asked for, the amount is again.
+void FitQuestions::forget_wrong_way(WantedCorrection& wanted) const {
+  if (!wanted.as) return;
+  const auto fault = fault_of_way(*wanted.correction, wanted.amount, *wanted.as);
+  if (!fault) return;
+  say(refusal_of(*fault));
+  wanted.as = std::nullopt;
+  if (!wanted.correction->must_say) wanted.amount.clear();
+}
+
 GoesOn FitQuestions::complete(WantedCorrection& wanted) const {
-  const CorrectionWords& words = *wanted.correction;
-  if (wanted.as && !makes_sense(*wanted.as, words)) wanted.as = std::nullopt;
   for (;;) {
+    forget_wrong_way(wanted);
     const FitQuestion* open = std::ranges::find_if(
         kFitQuestions, [&](FitQuestion question) { return is_open(question, wanted); });
     if (open == kFitQuestions.end()) return GoesOn::Next;
@@ -213,8 +218,9 @@ GoesOn FitQuestions::mended(WantedCorrection& wanted, const FitPreview& refused)
   const bool both = fault == "fitting";
   if (fault == "amount") {
     wanted.amount.clear();
-  } else if (fault == "as" && words.must_say) {
+  } else if (fault == "as") {
     wanted.as = std::nullopt;
+    if (!words.must_say) wanted.amount.clear();
   } else if (fault == "side" && words.one_sided) {
     wanted.side = std::nullopt;
   } else if (both || fault == "date" || fault == "toile") {

@@ -65,6 +65,7 @@ class FitQuestions {
  private:
   [[nodiscard]] std::optional<std::string> asked(const std::string& question) const;
   void show(const std::vector<FitAnswer>& answers) const;
+  void forget_wrong_way(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask(FitQuestion question, WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_amount(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_unit(WantedCorrection& wanted) const;

@@ -6,6 +6,7 @@
 #include "drawings.hpp"
 #include "guarded.hpp"
 #include "option_words.hpp"
+#include "toile_number.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -27,21 +28,6 @@ std::string session_date(const CompareJob& job, const Client& client, std::size_
   return client.sessions.back().date;
 }
 
-/// Those of the file, and the one that is sewn next.
-void judge_toile(const CompareJob& job, const Client& client, std::size_t i) {
-  int last = 0;
-  for (const Fitting& fitting : client.fittings) last = std::max(last, fitting.toile);
-  const int toile = job.toiles[i];
-  if (toile <= last + 1) return;
-  const std::string none = last == 0   ? "the file has no fitting yet"
-                           : last == 1 ? "the file has toile 1 alone"
-                                       : "the last toile of the file is " + std::to_string(last);
-  refuse_option(place_of("--toile", job.places, i),
-                "there is no toile " + std::to_string(toile) + ": " + none,
-                "give " + std::string(last == 0 ? "" : "1 to ") + std::to_string(last + 1) +
-                    ", the toile that is sewn next; or 0, with all corrections");
-}
-
 std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
   std::vector<BlockSource> versions;
   for (std::size_t i = 0; i < 2; ++i) {
@@ -51,7 +37,7 @@ std::vector<BlockSource> versions_of(const CompareJob& job, FileStore& files) {
     version.session = session_in(version.client, one, {session_date(job, version.client, i), i});
     version.unit = job.unit.value_or(versions[0].client.unit);
     if (i < job.toiles.size()) {
-      judge_toile(job, version.client, i);
+      judge_toile(job.toiles[i], version.client, place_of("--toile", job.places, i));
       version.before_toile = job.toiles[i];
     }
   }

@@ -9,6 +9,8 @@
 #include "drawings.hpp"
 #include "file_in_words.hpp"
 #include "guarded.hpp"
+#include "run_client.hpp"
+#include "toile_number.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -209,8 +211,18 @@ JobResult done(const Job& job, FileStore& files) {
 
 }  // namespace
 
-JobResult run_job(const Job& job, FileStore& files) {
+JobResult run_client(const Job& job, FileStore& files) {
   return guarded(job.client, job.report, job.places, [&] { return done(job, files); });
+}
+
+JobResult run_job(const Job& job, FileStore& files) {
+  return guarded(job.client, job.report, job.places, [&] {
+    judge(job);
+    if (job.toile > 0) {
+      judge_toile(job.toile, client_in(files.read(job.client), job), "--toile");
+    }
+    return done(job, files);
+  });
 }
 
 }  // namespace blockwright

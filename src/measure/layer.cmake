@@ -7,7 +7,7 @@ add_layer(measure
           client/tape_value.cpp client/sure_value.cpp client/client_file.cpp client/amount_value.cpp
           client/correction_value.cpp client/fitting_value.cpp client/client.cpp
           client/client_parts.cpp client/client_edit.cpp
-          symptoms/said_words.cpp symptoms/vocabulary.cpp symptoms/terms.cpp symptoms/wishes.cpp
+          symptoms/said_words.cpp symptoms/by_hand.cpp symptoms/vocabulary.cpp symptoms/terms.cpp symptoms/wishes.cpp
           symptoms/clauses.cpp symptoms/understood.cpp symptoms/symptoms_upper.cpp symptoms/symptoms_lower.cpp
           symptoms/symptom_rank.cpp symptoms/symptom_search.cpp
   USES base text

@@ -1,5 +1,6 @@
 #include "blockwright/measure/typed_correction.hpp"
 
+#include "blockwright/measure/correction_table.hpp"
 #include "blockwright/text/small_letters.hpp"
 
 #include <algorithm>
@@ -23,6 +24,61 @@ Words words_between_spaces(std::string_view text) {
   return words;
 }
 
+/// "2 cm, each side": a comma ends a word, and is no part of it.
+Words typed_words(std::string_view text) {
+  Words words = words_between_spaces(text);
+  for (std::string& word : words) {
+    if (word.size() > 1 && (word.ends_with(',') || word.ends_with(';'))) word.pop_back();
+  }
+  return words;
+}
+
+/// How an amount was counted, in everyday words: the first of the ways that the row knows.
+struct CountedAs {
+  std::string_view words;
+  ShortList<AmountAs, 2> ways;
+};
+constexpr CountedAs kCountedAs[] = {
+    {"in all", {AmountAs::WholeGirth}},
+    {"altogether", {AmountAs::WholeGirth}},
+    {"all together", {AmountAs::WholeGirth}},
+    {"in total", {AmountAs::WholeGirth}},
+    {"total", {AmountAs::WholeGirth}},
+    {"overall", {AmountAs::WholeGirth}},
+    {"all round", {AmountAs::WholeGirth}},
+    {"all around", {AmountAs::WholeGirth}},
+    {"all the way round", {AmountAs::WholeGirth}},
+    {"all the way around", {AmountAs::WholeGirth}},
+    {"round the body", {AmountAs::WholeGirth}},
+    {"around the body", {AmountAs::WholeGirth}},
+    {"on the tape", {AmountAs::WholeGirth}},
+    {"each side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"on each side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"at each side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"either side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"on either side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"per side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"a side", {AmountAs::PerHalf, AmountAs::Length}},
+    {"each half", {AmountAs::PerHalf}},
+    {"on each half", {AmountAs::PerHalf}},
+    {"on one half", {AmountAs::PerHalf}},
+    {"on the half", {AmountAs::PerHalf}},
+    {"each piece", {AmountAs::PerSeam}},
+    {"from each piece", {AmountAs::PerSeam}},
+    {"off each piece", {AmountAs::PerSeam}},
+    {"on each piece", {AmountAs::PerSeam}},
+    {"each layer", {AmountAs::PerSeam}},
+    {"on each layer", {AmountAs::PerSeam}},
+    {"deep", {AmountAs::TuckDepth}},
+};
+
+AmountAs way_counted(const CountedAs& counted, const CorrectionWords* words) {
+  if (words == nullptr) return *counted.ways.begin();
+  const auto* const known = std::ranges::find_if(
+      counted.ways, [&](AmountAs as) { return std::ranges::count(words->readings, as) > 0; });
+  return known == counted.ways.end() ? *counted.ways.begin() : *known;
+}
+
 bool begins_amount(const std::string& word) {
   constexpr std::string_view first = "0123456789";
   constexpr std::array<std::string_view, 7> signs{"¼", "½", "¾", "⅛", "⅜", "⅝", "⅞"};
@@ -44,7 +100,7 @@ bool is_known_action(const std::string& word) {
 /// A correction's words, taken one after the other.
 class TypedWords {
  public:
-  explicit TypedWords(std::string_view text) : words_(words_between_spaces(text)) {}
+  explicit TypedWords(std::string_view text) : words_(typed_words(text)) {}
 
   TypedCorrection read() {
     take_action();
@@ -91,7 +147,8 @@ class TypedWords {
     for (std::size_t count = std::min<std::size_t>(3, words_.size() - at_); count > 0; --count) {
       text.clear();
       for (std::size_t i = 0; i < count; ++i) text += (i == 0 ? "" : " ") + words_[at_ + i];
-      if (!amount_typed(text) || (text.ends_with(" in") && word(count) == "all")) continue;
+      const bool in_all = word(count) == "all" || word(count) == "total";
+      if (!amount_typed(text) || (text.ends_with(" in") && in_all)) continue;
       typed_.amount = text;
       at_ += count;
       return;
@@ -101,17 +158,25 @@ class TypedWords {
 
   /// "per_half", or "per half"; behind an amount "in all", too, or "each side".
   bool take_way() {
-    const bool each_side = word() == "each" && word(1) == "side";
-    if (!typed_.amount.empty() && (each_side || (word() == "in" && word(1) == "all"))) {
-      typed_.as = each_side ? AmountAs::Length : AmountAs::WholeGirth;
-      return take(2);
-    }
+    if (!typed_.amount.empty() && take_count()) return true;
     for (const std::size_t count : {std::size_t{2}, std::size_t{1}}) {
       const std::string way = count == 2 ? word() + "_" + word(1) : word();
       const auto as = amount_named(way);
       if (!as) continue;
       typed_.as = as;
       return take(count);
+    }
+    return false;
+  }
+
+  bool take_count() {
+    for (const CountedAs& counted : kCountedAs) {
+      const Words own = words_between_spaces(counted.words);
+      std::size_t same = 0;
+      while (same < own.size() && word(same) == own[same]) ++same;
+      if (same < own.size()) continue;
+      typed_.as = way_counted(counted, find_correction_words(typed_.action, typed_.place));
+      return take(own.size());
     }
     return false;
   }

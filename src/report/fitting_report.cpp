@@ -90,11 +90,32 @@ std::string voids_text(const FittingLine& line) {
   return text;
 }
 
+/// Of one side alone nothing is said of both, and "each" is the one.
+std::string of_one_side(std::string_view said) {
+  constexpr std::string_view between = "; ", each = "each ";
+  std::string text;
+  for (std::size_t at = 0; at < said.size();) {
+    const std::size_t end = std::min(said.find(between, at), said.size());
+    std::string clause(said.substr(at, end - at));
+    at = end + between.size();
+    if (clause.find("both ") != clause.npos) continue;
+    if (clause.starts_with(each)) clause.replace(0, each.size(), "the ");
+    text += (text.empty() ? "" : std::string(between)) + clause;
+  }
+  return text;
+}
+
+std::string said_of_sides(const FittingLine& line) {
+  const bool is_of_both = line.correction.correction.side == BodySide::Both;
+  return is_of_both ? std::string(says(line)) : of_one_side(says(line));
+}
+
 // What the list of lengths does not tell: where they move, what stays, or what moves instead.
 std::string besides_text(const FittingLine& line) {
-  if (says(line).empty()) return "";
+  const std::string said = said_of_sides(line);
+  if (said.empty()) return "";
   return fmt::format("       {}: {}\n", watched_by(line).lengths.empty() ? "what moves" : "besides",
-                     says(line));
+                     said);
 }
 
 std::string line_text(const FittingLine& line, Unit unit) {
@@ -132,7 +153,7 @@ Json line_json(const FittingLine& line) {
       {"stage", line.order.stage},
       {"voids", voids},
       {"look_at_rows", line.order.look_at}};
-  if (!says(line).empty()) row["says"] = says(line);
+  if (const std::string said = said_of_sides(line); !said.empty()) row["says"] = said;
   if (!line.change) return row;
   row["moved"] = list_of(line.change->lengths, change_json);
   if (line.doubt) {

@@ -66,10 +66,10 @@ std::string correction_text(const Correction& correction, Unit unit) {
 }
 
 std::string numbered_text(const NumberedCorrection& numbered, Unit unit) {
-  const std::string before =
-      numbered.before_new_tape
-          ? fmt::format(", {} before the new tape", length_text(*numbered.before_new_tape, unit))
-          : "";
+  const std::string before = numbered.before_new_tape
+                                 ? fmt::format(", was {} until the newer tape",
+                                               length_text(*numbered.before_new_tape, unit))
+                                 : "";
   return fmt::format("{:>2}. {} ({}, toile {}{})", numbered.number,
                      correction_text(numbered.correction, unit), numbered.date, numbered.toile,
                      before);

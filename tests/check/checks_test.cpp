@@ -460,6 +460,13 @@ TEST_CASE("A measurement that nobody measures back is found, so that it does not
   CHECK_FALSE(covers_every_measurement(twice));
 }
 
+TEST_CASE("What to take again is said in words, not in keys of a file") {
+  for (const BackMeasure& row : back_measures()) {
+    INFO(row.take_again);
+    CHECK(row.take_again.find('_') == std::string_view::npos);
+  }
+}
+
 TEST_CASE("What the pieces cannot show is what closes no line of the draft") {
   for (const BackMeasure& row : back_measures()) {
     INFO(info(row.name).key);

@@ -379,6 +379,28 @@ TEST_CASE("A side that was said with what is seen is not asked for") {
   CHECK(asked.wrote(R"("side": "right")"));
 }
 
+TEST_CASE("A side that was said goes with its own fault, and is forgotten with it") {
+  const std::string ask = "left shoulder lower, and the front neck chokes me\n";
+  const Asked neck = new_fitting(ask + "lower front neck 0.8\n\n\n\n\n");
+  CHECK(neck.wrote(R"("lower": "front_neck", "by": 0.8, "seen")"));
+  const Asked shoulder = new_fitting(ask + "lower one shoulder 0.8\n\n\n\n\n");
+  CHECK(shoulder.wrote(R"("side": "left")"));
+  const std::string sides = "left side: waist loose; right side: waist tight\n";
+  const Asked right = new_fitting(sides + "b\n1 per half\n\n\n\n\n");
+  CHECK(right.says("  b  let out waist, right"));
+  CHECK(right.wrote(R"("let_out": "waist", "by": 1, "as": "per_half", "side": "right")"));
+  const Asked other = new_fitting("left shoulder lower\nwaist loose\na\n2 whole girth\n\n\n\n\n");
+  CHECK(other.wrote(R"("as": "whole_girth", "seen": "waist loose")"));
+}
+
+TEST_CASE("A way of counting that a correction does not know is told, and the amount asked again") {
+  const Asked asked = new_fitting("widen neck 0.3 all round\n0.4\n\n\n\n\n");
+  CHECK(asked.says("widen neck is not measured round the whole body: write \"widen neck 0.3\""));
+  CHECK(asked.wrote(R"("widen": "neck", "by": 0.4 })"));
+  const Asked each_side = new_fitting("take in waist 2\neach side\n\n\n\n\n");
+  CHECK(each_side.wrote(R"("by": 2, "as": "per_half")"));
+}
+
 TEST_CASE("What is not understood is said, with the parts of the body") {
   const Asked asked = new_fitting("flummoxed\n\n");
   CHECK(asked.says("Not understood: \"flummoxed\"."));

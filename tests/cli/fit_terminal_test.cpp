@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <filesystem>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -112,8 +113,12 @@ TEST_CASE("draft keeps each answer to a sum at once, whatever comes after it") {
   program.type("s\n");
   REQUIRE(program.says("drop it (d)? >"));
   program.type(kInterrupt);
-  CHECK(program.wait() != 0);
+  CHECK(program.says("Stopped before anything was drafted"));
+  CHECK(program.wait() == 1);
+  CHECK(has(program.said(), "What you answered is kept in " + client));
+  CHECK(has(program.said(), "`blockwright draft " + client + "` asks the rest"));
   CHECK(has(read_bytes(client), R"("as": "whole_girth", "new_tape": { "settled": 0 })"));
+  CHECK_FALSE(std::filesystem::exists(folder.path("out")));
 }
 
 TEST_CASE("In a folder that cannot be written the prompt says so before it asks") {

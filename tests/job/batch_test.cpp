@@ -170,6 +170,16 @@ TEST_CASE("A batch takes every client in the order of the names; one failure sto
   CHECK(files.files.count("out/c-toile.svg") == 0);
 }
 
+TEST_CASE("Of a batch nobody fails who has not come as far as the toile that is named") {
+  MemoryFiles files = folder_of_people();
+  BatchJob batch = batch_of("people");
+  const std::size_t before = told_by(batch, files).result.files.size();
+  batch.each.toile = 9;
+  batch.again = true;
+  CHECK(told_by(batch, files).result.files.size() == before);
+  CHECK(files.files.contains("out/a-toile.svg"));
+}
+
 TEST_CASE("Subfolders are taken on request") {
   MemoryFiles files = folder_of_people();
   BatchJob batch = batch_of("people");

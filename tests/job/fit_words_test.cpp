@@ -91,8 +91,29 @@ TEST_CASE("A refused amount says what would be accepted") {
   CHECK(has(refused(adding({"lower front_neck 5/8"})), "write \"5/8 in\" or \"5/8 cm\""));
   CHECK(has(refused(adding({"lower front_neck 1o"})), "'1o' is not an amount"));
   CHECK(has(refused(adding({"lower front_neck 1 roughly"})), "'roughly' of"));
-  CHECK(has(refused(adding({"take_in waist 1"})), "\"per_half\": cloth on one half"));
+  CHECK(
+      has(refused(adding({"take_in waist 1"})), "\"take in waist 1 per half\": cloth on one half"));
   CHECK(has(refused(adding({"lower front_neck -1"})), "raise"));
+}
+
+TEST_CASE("How an amount was counted is kept as the row counts, or refused with lines to type") {
+  CHECK(has(written(adding({"take_in waist 2 cm each side"})), R"("by": 2, "as": "per_half" })"));
+  CHECK(has(written(adding({"take_in waist 2 cm altogether"})), R"("as": "whole_girth" })"));
+  CHECK(has(written(adding({"take_in waist 2 cm all round"})), R"("as": "whole_girth" })"));
+  CHECK(has(written(adding({"lower underarm 1 cm each side"})), R"("underarm", "by": 1)"));
+
+  const std::string round = refused(adding({"widen neck 0.3 cm all round"}));
+  INFO(round);
+  CHECK(has(round, "widen neck is not measured round the whole body"));
+  CHECK(has(round, "write \"widen neck 0.3 cm\": how far it is to move on the body"));
+  written(adding({"widen neck 0.3 cm"}));
+
+  const std::string edge = refused(adding({"take_in front_armhole_edge 0.6 altogether"}));
+  INFO(edge);
+  CHECK(has(edge, "write \"take in front armhole edge 0.6 tuck depth\": depth of the pinned tuck"));
+  CHECK(has(edge, "or \"take in front armhole edge 0.6 per half\": cloth on one half"));
+  written(adding({"take in front armhole edge 0.6 tuck depth"}));
+  written(adding({"take in front armhole edge 0.6 per half"}));
 }
 
 TEST_CASE("A refusal of the block names the amount as it was given, not as it is counted") {
@@ -134,7 +155,8 @@ TEST_CASE("With one --add the order does not matter; before several it is refuse
   CHECK(has(said, "before the first of them"));
   CHECK(has(said, "behind the --add that it is for"));
   // Behind the last it is of the last alone, and the first lacks its own.
-  CHECK(has(refused(typed(two, {"--add", "--add", "--as"})), "\"as\" is missing"));
+  CHECK(has(refused(typed(two, {"--add", "--add", "--as"})),
+            "does not say how the amount was counted"));
   one.as = {AmountAs::PerHalf, AmountAs::WholeGirth};
   CHECK(has(refused(typed(one, {"--add", "--as", "--as"})), "more than one"));
   one = adding({"take_in waist 1 per_half"});
@@ -207,6 +229,19 @@ TEST_CASE("fit --ask says the side that she named in what is to be typed") {
   CHECK(has(asked("right breast bigger than left"), "AMOUNT\" --side right\n"));
   CHECK(has(asked("one shoulder is lower"), "AMOUNT\" --side left, or --side right\n"));
   CHECK(has(asked("armhole gapes"), "AMOUNT\"\n"));
+}
+
+TEST_CASE("fit --ask gives a side to the correction that it was said of, and to no other") {
+  const std::string both = asked("the neck gapes, left shoulder lower");
+  INFO(both);
+  CHECK(has(both, "--add \"narrow neck AMOUNT\"\n"));
+  CHECK(has(both, "(0.5 to 2); --side left\n"));
+  CHECK_FALSE(has(asked("left armhole gapes"), "); --side"));  // said once, in the line to type
+  const Json json = Json::parse(asked("the neck gapes, left shoulder lower", ReportKind::Json));
+  CHECK(json["answers"][0]["words"] == "narrow neck");
+  CHECK_FALSE(json["answers"][0].contains("side"));
+  CHECK(json["answers"][1]["words"] == "lower one_shoulder");
+  CHECK(json["answers"][1]["side"] == "left");
 }
 
 TEST_CASE("The JSON of fit --ask has the side and what names no fault, where there is any") {

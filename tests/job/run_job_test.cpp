@@ -110,6 +110,21 @@ TEST_CASE("The session is chosen by date; a date that is not there is told with 
   CHECK(to_text(result.problems.front()).find("2026-03-14") != std::string::npos);
 }
 
+TEST_CASE("A toile that the file does not have is refused with those that it has") {
+  const auto refused = [](int toile) {
+    MemoryFiles files = with_client();
+    Job job = job_of(ReportKind::Text);
+    job.toile = toile;
+    const JobResult result = run_job(job, files);
+    return result.exit_code == 0 ? "" : to_text(result.problems.front());
+  };
+  CHECK(refused(0).empty());
+  CHECK(refused(1).empty());  // the one that is sewn next
+  CHECK(refused(2) ==
+        "error [job.value] --toile: there is no toile 2: the file has no fitting yet (give 1, the "
+        "toile that is sewn next; or 0, with all corrections)");
+}
+
 TEST_CASE("A name with markup or a path in it harms nothing") {
   MemoryFiles files = with_client();
   Job job = job_of();

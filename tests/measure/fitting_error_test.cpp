@@ -137,6 +137,27 @@ TEST_CASE("amounts that no correction has are refused with the limit and the lik
       "in");
 }
 
+TEST_CASE(
+    "what becomes of a correction after a newer tape is refused with all that may be written") {
+  const std::string at = kFirst + ".new_tape";
+  const char* const accepted =
+      "write \"keep\", \"drop\", or the amount that remains of it now that a newer tape session "
+      "has some of it, 1.5, or, as the program writes it, { \"settled\": 1.5 }";
+  check_corrections({
+      {"a fraction of what", R"({"lower": "front_neck", "by": 1, "new_tape": "1/4"})",
+       "client.type", at, "new_tape is \"1/4\": of an inch or of a cm?",
+       "\"1/4 in\" or \"1/4 cm\""},
+      {"yes", R"({"lower": "front_neck", "by": 1, "new_tape": true})", "client.correction", at,
+       "true is neither \"keep\", \"drop\" nor an amount", accepted},
+      {"nothing", R"({"lower": "front_neck", "by": 1, "new_tape": null})", "client.correction", at,
+       "null is neither", accepted},
+      {"a list", R"({"lower": "front_neck", "by": 1, "new_tape": [1]})", "client.correction", at,
+       "is neither", accepted},
+      {"another word", R"({"lower": "front_neck", "by": 1, "new_tape": "yes"})",
+       "client.correction", at, "\"yes\" is neither", accepted},
+  });
+}
+
 TEST_CASE("how an amount was read is never guessed where it could be read in two ways") {
   check_corrections({
       {"not said", R"({"take_in": "side", "by": 1})", "client.amount", kFirst,

@@ -81,6 +81,41 @@ TEST_CASE("Behind an amount \"in all\" is both sides together and \"each side\" 
   CHECK(correction_typed("let out side 1 in per half").amount == "1 in");
 }
 
+TEST_CASE("How an amount was counted is read from everyday words, as the row counts") {
+  const struct {
+    const char* typed;
+    AmountAs as;
+  } all[] = {{"take_in waist 2 cm each side", AmountAs::PerHalf},
+             {"take_in waist 2 cm on each side", AmountAs::PerHalf},
+             {"take_in waist 2 cm a side", AmountAs::PerHalf},
+             {"take_in waist 2 cm on each half", AmountAs::PerHalf},
+             {"take_in waist 2 cm altogether", AmountAs::WholeGirth},
+             {"take_in waist 2 cm, altogether", AmountAs::WholeGirth},
+             {"take_in waist 2 cm all round", AmountAs::WholeGirth},
+             {"take_in waist 2 cm all the way round", AmountAs::WholeGirth},
+             {"take_in waist 2 in total", AmountAs::WholeGirth},
+             {"take_in waist 2 cm in total", AmountAs::WholeGirth},
+             {"take_in waist 2 cm on the tape", AmountAs::WholeGirth},
+             {"take_in side 1 cm off each piece", AmountAs::PerSeam},
+             {"take_in side 1 cm on each layer", AmountAs::PerSeam},
+             {"take_in side 1 cm deep", AmountAs::TuckDepth},
+             {"lower underarm 1 cm each side", AmountAs::Length},
+             {"narrow side_neck 1.5 on each side", AmountAs::Length},
+             {"take_up shoulders 1 cm each side", AmountAs::Length},
+             {"fuller one_breast 1 cm each side", AmountAs::PerHalf}};
+  for (const auto& [typed, as] : all) {
+    INFO(typed);
+    const TypedCorrection read = correction_typed(typed);
+    REQUIRE(amount_typed(read.amount));
+    CHECK_FALSE(read.amount.ends_with("in"));
+    CHECK(read.as == as);
+    CHECK(read.odd.empty());
+    CHECK_FALSE(read.side);
+  }
+  CHECK(correction_typed("take_in waist 2 in in total").amount == "2 in");
+  CHECK(correction_typed("take_in waist 1 cm each side left").side == BodySide::Left);
+}
+
 TEST_CASE("The sides of a neck are each moved by the amount unless both together are said") {
   const CorrectionWords* words = find_correction_words("narrow", "side_neck");
   REQUIRE(words != nullptr);

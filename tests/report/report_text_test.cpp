@@ -176,6 +176,23 @@ TEST_CASE("What the fitter watches comes first, and what moves besides is said i
           "says"));
 }
 
+TEST_CASE("Of one side alone nothing is said of both together") {
+  FittingReport report = report_of("widen", "side_neck");
+  report.lines[0].correction.correction.as = AmountAs::Length;
+  CHECK_THAT(fitting_text(report), Catch::Contains("; straight across both together change"));
+  report.lines[0].correction.correction.side = BodySide::Left;
+  CHECK_THAT(fitting_text(report),
+             Catch::Contains("besides: the side neck point moves so far along its shoulder\n"));
+  CHECK(Json::parse(fitting_json(report))["corrections"][0]["says"] ==
+        "the side neck point moves so far along its shoulder");
+}
+
+TEST_CASE("What a newer tape has left of a correction is said with what it was until then") {
+  FittingReport report = report_of("take_in", "waist");
+  report.lines[0].correction.before_new_tape = Length::cm(2.0);
+  CHECK_THAT(fitting_text(report), Catch::Contains("toile 1, was 2 cm until the newer tape)"));
+}
+
 TEST_CASE("Beside the body's side length it says that the underarm drop is its ease") {
   Report report = one(Unit::Cm);
   report.measure_back.push_back(

@@ -14,17 +14,18 @@ namespace blockwright {
 /// A correction that answers what was seen, as a person reads it.
 struct FitAnswer {
   const CorrectionWords* correction = nullptr;
-  std::string words;      ///< "lower front_neck": what --add takes
-  std::string_view cure;  ///< in one line
-  std::string_view seen;  ///< what the catalogue says of the fault
-  std::string usual;      ///< "0.6 cm (0.3 to 1.5)", in her unit
+  std::string words;               ///< "lower front_neck": what --add takes
+  std::string_view cure;           ///< in one line
+  std::string_view seen;           ///< what the catalogue says of the fault
+  std::string usual;               ///< "0.6 cm (0.3 to 1.5)", in her unit
+  BodySide side = BodySide::Both;  ///< that she named with what it answers
 };
 
 /// The answers to what was seen, the likeliest first.
 struct FitAnswers {
   std::vector<FitAnswer> best;
   std::vector<std::string> not_understood;  ///< words, as typed
-  BodySide side = BodySide::Both;           ///< that was named
+  BodySide side = BodySide::Both;           ///< the one side that was named, wherever
   bool is_whole = false;                    ///< a part of the body and what is seen there
   bool is_nowhere = false;                  ///< what is seen, and not where: "too long"
   SaidOf set_aside = SaidOf::Fault;         ///< what else she spoke of
@@ -70,6 +71,11 @@ int next_toile_number(const std::string& path, FileStore& files);
 /// Why no fitting can have that date: it is none, or it is before the first tape session.
 std::optional<Problem> fault_of_date(const std::string& path, const std::string& date,
                                      FileStore& files);
+
+/// Why an amount of that correction cannot be counted so, with the lines to type instead; nothing
+/// if it can.
+std::optional<Problem> fault_of_way(const CorrectionWords& words, const std::string& amount,
+                                    AmountAs as);
 
 /// Why a client file cannot keep these words for what was seen, in a sentence; empty if it can.
 std::string why_not_kept(std::string_view seen);

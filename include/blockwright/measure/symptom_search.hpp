@@ -14,6 +14,7 @@ namespace blockwright {
 struct FoundCorrection {
   const CorrectionWords* words = nullptr;
   std::string_view cure;
+  BodySide side = BodySide::Both;  ///< that she named with the fault that it answers
 };
 
 /// What she speaks of.
@@ -29,7 +30,7 @@ struct FoundCorrections {
   std::vector<FoundCorrection> best;  ///< at most kMostFound, the likeliest first
   std::vector<std::string>
       not_understood;              ///< words that mean nothing here, as typed, at most five
-  BodySide side = BodySide::Both;  ///< the side that she named
+  BodySide side = BodySide::Both;  ///< the one side that she named, wherever
   bool is_whole = false;           ///< a part of the body and what is seen there
   bool is_nowhere = false;         ///< what is seen, and not where: "too long"
   /// The first of her words that names no fault of a bodice, and is answered by no correction.
@@ -47,7 +48,9 @@ inline constexpr std::size_t kMostFound = 5;
 /// something is seen no two answers are opposites. 3. What is said not to be there is no fault
 /// (src/measure/symptoms/clauses.hpp). 4. Who says what she wants gets that ("make it longer").
 /// 5. The same words give the same answer. 6. The words of a correction itself
-/// ("lower front_neck") find it first. Cost: one comparison with each of some 500 sayings.
+/// ("lower front_neck") find it first. 7. Of several faults ("left shoulder lower, and the neck
+/// gapes") each is answered in turn, with the side that was said of it, unless one correction
+/// answers them all. Cost: one comparison with each of some 500 sayings.
 FoundCorrections find_corrections(std::string_view seen);
 
 /// A part of the body, and all corrections there.

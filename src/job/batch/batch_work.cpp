@@ -7,6 +7,7 @@
 #include "blockwright/job/options.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
+#include "run_client.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -112,7 +113,7 @@ BatchDraft BatchWork::client(const std::string& path) const {
       if (auto before = done_before(job, key, files_)) return {*before};
     }
     HeldFiles held(files_, path, text);
-    BatchDraft draft{{path, run_job(job, held)}};
+    BatchDraft draft{{path, run_client(job, held)}};
     if (draft.line.failed()) return draft;
     draft.set = std::move(held.held);
     const Stamp stamp = stamp_of(key, draft.set, on_one_line(line_json(draft.line)));
@@ -131,7 +132,7 @@ BatchDraft BatchWork::of_stream(const std::string& place, const std::string& tex
     job.stem = numbered_stem(place, read_client(in, place), job);
     if (!writes) job.write = {OutputKind::Json};
     HeldFiles held(files_, place, text);
-    BatchDraft draft{{place, run_job(job, held)}};
+    BatchDraft draft{{place, run_client(job, held)}};
     if (draft.line.failed()) return draft;
     if (writes) {
       draft.set = std::move(held.held);

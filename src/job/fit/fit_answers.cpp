@@ -29,8 +29,12 @@ std::string usual_text(const CorrectionWords& words, Unit unit) {
 
 FitAnswer answer_of(const FoundCorrection& found, Unit unit) {
   const CorrectionWords& words = *found.words;
-  return {found.words, std::string(words.action) + " " + std::string(words.place), found.cure,
-          fitting_row(words.row).seen, usual_text(words, unit)};
+  return {found.words,
+          std::string(words.action) + " " + std::string(words.place),
+          found.cure,
+          fitting_row(words.row).seen,
+          usual_text(words, unit),
+          found.side};
 }
 
 /// What she spoke of besides a fault of the bodice.
@@ -87,10 +91,14 @@ std::vector<FitAnswer> answers_at(std::string_view part, Unit unit) {
 std::string answers_text(const std::vector<FitAnswer>& answers) {
   std::size_t width = 0;
   for (const FitAnswer& answer : answers) width = std::max(width, answer.words.size());
+  const bool differ = std::ranges::any_of(
+      answers, [&](const FitAnswer& answer) { return answer.side != answers.front().side; });
   std::string text;
   for (const FitAnswer& answer : answers) {
-    text += fmt::format("  {:<{}}  {}\n  {:<{}}  usual {}\n", answer.words, width, answer.cure, "",
-                        width, answer.usual);
+    const bool is_sided = differ && answer.side != BodySide::Both;
+    text += fmt::format("  {:<{}}  {}\n  {:<{}}  usual {}{}\n", answer.words, width, answer.cure,
+                        "", width, answer.usual,
+                        is_sided ? fmt::format("; --side {}", side_word(answer.side)) : "");
   }
   return text;
 }

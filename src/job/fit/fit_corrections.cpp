@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 
 namespace blockwright {
 namespace {
@@ -16,6 +17,10 @@ namespace {
 constexpr const char* kInWords =
     "write it behind the --add that it is for, or into its words: --add \"take_in waist 1.0 "
     "per_half\"";
+
+std::string words_text(const CorrectionWords& words) {
+  return std::string(words.action) + " " + std::string(words.place);
+}
 
 std::string place_of_add(const FitJob& job, std::size_t item) {
   return place_of("--add", job.places, item);
@@ -100,8 +105,8 @@ std::string nearest_words(const std::string& words, const TypedCorrection& typed
     if (!found.is_whole || found.best.empty()) return {};
     near = found.best.front().words;
   }
-  std::string text = std::string(near->action) + " " + std::string(near->place) + " " +
-                     (amount_typed(typed.amount) ? shown(typed.amount) : "AMOUNT");
+  std::string text =
+      words_text(*near) + " " + (amount_typed(typed.amount) ? shown(typed.amount) : "AMOUNT");
   const bool makes_sense = typed.as && std::ranges::count(near->readings, *typed.as) > 0;
   return makes_sense ? text + " " + std::string(amount_way(*typed.as).word) : text;
 }
@@ -127,10 +132,11 @@ TypedCorrection words_of(const FitJob& job, std::size_t item) {
         fmt::format("write it behind the place: \"{} {} 1.0\"", typed.action, typed.place));
   }
   if (!typed.odd.empty()) {
-    refuse_option(place_of_add(job, item),
-                  fmt::format("'{}' of '{}' is not understood", shown(typed.odd), shown(words)),
-                  "behind the amount may be its unit, cm, mm or in; how it was read, per_half or "
-                  "another word of --as; left or right");
+    refuse_option(
+        place_of_add(job, item),
+        fmt::format("'{}' of '{}' is not understood", shown(typed.odd), shown(words)),
+        "behind the amount may be its unit, cm, mm or in; how it was counted, \"each side\", "
+        "\"altogether\", \"per half\" or another word of --as; left or right");
   }
   return typed;
 }
@@ -148,16 +154,71 @@ std::optional<Value> agreed(const FitJob& job, std::size_t item, const std::stri
   return in_words ? in_words : given;
 }
 
+/// "write "take in waist 2 cm per half": cloth on one half of the body, or ...".
+std::string lines_of_ways(const CorrectionWords& words, const std::string& amount) {
+  std::vector<std::string> lines;
+  for (const AmountAs as : words.readings) {
+    const std::string way = words.readings.size() == 1 ? "" : " " + way_text(words, as);
+    lines.push_back(fmt::format("\"{} {}{}\": {}", name_text(words_text(words)), shown(amount), way,
+                                amount_way(as).meaning));
+  }
+  return fmt::format("write {}", fmt::join(lines, "; or "));
+}
+
+/// Nothing says how much cloth a pin means but the fitter.
+void judge_unsaid_way(const FitJob& job, std::size_t item, const TypedCorrection& typed) {
+  const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
+  if (!words.must_say) return;
+  throw UsageError(
+      {.severity = Severity::Error,
+       .code = "client.amount",
+       .where = place_of_add(job, item),
+       .message = fmt::format("'{}' does not say how the amount was counted", shown(job.add[item])),
+       .hint = lines_of_ways(words, typed.amount)});
+}
+
+/// A way that the correction is not counted in is refused where it was said.
+void judge_way(const FitJob& job, std::size_t item, const TypedCorrection& typed, AmountAs as) {
+  const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
+  if (auto fault = fault_of_way(words, typed.amount, as)) {
+    fault->where = typed.as ? place_of_add(job, item) : place_of("--as", job.places, item);
+    throw UsageError(*fault);
+  }
+}
+
+/// By AmountAs: "widen neck is not measured ...".
+constexpr std::array<std::string_view, 5> kMeasured{
+    "as a length", "by the depth of a tuck", "on each piece of a seam", "on one half of the body",
+    "round the whole body"};
+
 }  // namespace
+
+std::optional<Problem> fault_of_way(const CorrectionWords& words, const std::string& amount,
+                                    AmountAs as) {
+  if (std::ranges::count(words.readings, as) > 0) return std::nullopt;
+  return Problem{.severity = Severity::Error,
+                 .code = "client.amount",
+                 .where = {},
+                 .message = fmt::format("{} is not measured {}", name_text(words_text(words)),
+                                        kMeasured[static_cast<std::size_t>(as)]),
+                 .hint = lines_of_ways(words, amount)};
+}
 
 NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit) {
   const TypedCorrection typed = words_of(job, item);
+  const std::string by = amount_of(job, item, typed, file_unit);
   const auto as = value_for(job, item, "--as", job.as).value_or(std::nullopt);
   const auto side = value_for(job, item, "--side", job.side).value_or(std::nullopt);
+  const auto way = agreed(job, item, "--as", typed.as, as);
+  if (way) {
+    judge_way(job, item, typed, *way);
+  } else {
+    judge_unsaid_way(job, item, typed);
+  }
   return {.action = typed.action,
           .place = typed.place,
-          .by = amount_of(job, item, typed, file_unit),
-          .as = agreed(job, item, "--as", typed.as, as),
+          .by = by,
+          .as = way,
           .side = agreed(job, item, "--side", typed.side, side).value_or(BodySide::Both),
           .seen = value_for(job, item, "--seen", job.seen).value_or("")};
 }

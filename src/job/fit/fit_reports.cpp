@@ -66,10 +66,10 @@ bool is_watched(const NumberedCorrection& added, const std::string& name) {
   return std::ranges::count(lengths, name, &LengthMoved::name) > 0;
 }
 
-/// The side that she named, or that the first correction must be told.
-std::string side_option(const FitAnswers& answers) {
-  if (answers.side != BodySide::Both) return fmt::format(" --side {}", side_word(answers.side));
-  return answers.best.front().correction->one_sided ? " --side left, or --side right" : "";
+/// The side that she named with it, or that it must be told.
+std::string side_option(const FitAnswer& answer) {
+  if (answer.side != BodySide::Both) return fmt::format(" --side {}", side_word(answer.side));
+  return answer.correction->one_sided ? " --side left, or --side right" : "";
 }
 
 std::string_view set_aside_word(SaidOf said) {
@@ -96,7 +96,7 @@ std::string asked_text(const FitJob& job, Unit unit) {
   if (answers.best.empty()) return text;
   return text + fmt::format("Add one with its amount: blockwright fit {} --add \"{} AMOUNT\"{}\n",
                             as_argument(job.client), answers.best.front().words,
-                            side_option(answers));
+                            side_option(answers.best.front()));
 }
 
 std::string answers_json(const std::string& seen, Unit unit) {
@@ -111,6 +111,7 @@ std::string answers_json(const std::string& seen, Unit unit) {
                     {"usual_mm", usual.usual.mm()},
                     {"least_mm", usual.least.mm()},
                     {"most_mm", usual.most.mm()}});
+    if (answer.side != BodySide::Both) list.back()["side"] = side_word(answer.side);
   }
   Json not_understood = Json::array();
   for (const std::string& word : answers.not_understood) not_understood.push_back(shown(word));

@@ -60,7 +60,7 @@ std::string amount_hint(const CorrectionWords& words, const WrittenAmount& writt
 
 [[noreturn]] void refuse_fraction(const JsonDocument& document, const JsonValue& value) {
   refuse("client.type", document.where(value),
-         fmt::format("by is {}: of an inch or of a cm?", document.as_written(value)),
+         fmt::format("{} is {}: of an inch or of a cm?", value.key, document.as_written(value)),
          fmt::format("write \"{} in\" or \"{} cm\"; without a unit an amount is in cm, 0.5",
                      value.text, value.text));
 }

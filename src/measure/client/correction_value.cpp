@@ -128,7 +128,8 @@ bool read_withdrawn(const JsonDocument& document, const JsonValue& correction) {
 
 constexpr const char* kNewTapeHint =
     "write \"keep\", \"drop\", or the amount that remains of it now that a newer tape session has "
-    "some of it; leave the key out to be asked";
+    "some of it, 1.5, or, as the program writes it, { \"settled\": 1.5 }; leave the key out to be "
+    "asked";
 
 bool is_amount(const JsonValue& value) {
   return value.kind == JsonKind::Number ||
@@ -150,7 +151,6 @@ AfterNewTape read_new_tape(const JsonDocument& document, const JsonValue& correc
   if (is_amount(*value)) {
     return {OnNewTape::Change, read_remaining(document, *value, unit, kNewTapeHint)};
   }
-  expect(document, *value, JsonKind::Text, kNewTapeHint);
   if (value->text == "keep") return {OnNewTape::Keep, {}};
   if (value->text == "drop") return {OnNewTape::Drop, {}};
   refuse("client.correction", document.where(*value),

@@ -21,11 +21,14 @@ bool has_place(const Terms& terms) {
          });
 }
 
-/// A part, or a front or back before what is said of it: "the back is short".
+}  // namespace
+
 bool names_subject(const Terms& terms) {
   const auto sight = std::ranges::find_if(terms, &Term::has_sight);
   return has_part(terms) || has_place({terms.begin(), sight});
 }
+
+namespace {
 
 /// Whether something is said of a place, good or bad.
 bool says_something(const Terms& terms) {
@@ -36,16 +39,37 @@ bool says_something(const Terms& terms) {
 /// A clause before it is understood, and the word that it began with.
 struct RawClause {
   Terms terms;
-  Speech begun_by = Speech::None;  ///< And, But, or a pause
+  Speech begun_by = Speech::None;     ///< And, But, or a pause
+  std::vector<Concepts> places = {};  ///< of its pieces, if each names a part
 };
+
+Concepts place_in(const Terms& terms) {
+  Concepts all;
+  for (const Term& term : terms) all.add(term.concepts);
+  return all.only([](Concept one) { return is_part(one) || is_face(one); });
+}
 
 bool contrasts(Speech joint) { return joint == Speech::But || joint == Speech::Except; }
 
 bool is_joint(const Term& term) { return term.speech == Speech::And || contrasts(term.speech); }
 
+/// "Between the neck and the bust" is one place.
+bool is_within_between(const Term& term, const Terms& before) {
+  const auto is_between = [](const Term& one) {
+    return std::ranges::any_of(one.words,
+                               [](const SaidWord& word) { return word.stem == "between"; });
+  };
+  const auto last = std::find_if(before.rbegin(), before.rend(), is_between);
+  const auto places = std::count_if(before.rbegin(), last, [](const Term& one) {
+    return one.concepts.has_any([](Concept of) { return is_part(of) || is_face(of); });
+  });
+  return term.speech == Speech::And && last != before.rend() && places == 1;
+}
+
 std::vector<RawClause> cut_at_joints(const Terms& terms) {
   std::vector<RawClause> clauses(1);
   for (const Term& term : terms) {
+    if (is_within_between(term, clauses.back().terms)) continue;
     if (!clauses.back().terms.empty() && (is_joint(term) || term.after_pause())) {
       clauses.push_back({});
     }
@@ -58,8 +82,11 @@ std::vector<RawClause> cut_at_joints(const Terms& terms) {
   return clauses;
 }
 
-void append(Terms& terms, const Terms& more) {
-  terms.insert(terms.end(), more.begin(), more.end());
+/// "Waist", and "bust too tight".
+void append(RawClause& clause, const RawClause& more) {
+  if (clause.places.empty() && has_part(clause.terms)) clause.places = {place_in(clause.terms)};
+  if (has_part(more.terms)) clause.places.push_back(place_in(more.terms));
+  clause.terms.insert(clause.terms.end(), more.terms.begin(), more.terms.end());
 }
 
 /// What follows is where it is seen instead: "not loose at the back, only at the front".
@@ -73,7 +100,7 @@ std::vector<RawClause> with_their_places(const std::vector<RawClause>& cut) {
   bool waits = false;
   for (const RawClause& clause : cut) {
     if (waits && !contrasts(clause.begun_by)) {
-      append(clauses.back().terms, clause.terms);
+      append(clauses.back(), clause);
     } else {
       clauses.push_back(clause);
     }
@@ -81,7 +108,7 @@ std::vector<RawClause> with_their_places(const std::vector<RawClause>& cut) {
   }
   const bool ends = waits && clauses.size() > 1 && !contrasts(clauses.back().begun_by);
   if (ends && !denies_a_sight((clauses.end() - 2)->terms)) {
-    append((clauses.end() - 2)->terms, clauses.back().terms);
+    append(*(clauses.end() - 2), clauses.back());
     clauses.pop_back();
   }
   return clauses;
@@ -142,7 +169,7 @@ void complete(Terms& terms, const Terms& before, bool (*of_kind)(Concept)) {
 class ClauseReader {
  public:
   Clause read(const RawClause& raw) {
-    Clause clause{raw.terms, SaidOf::Fault};
+    Clause clause{raw.terms, SaidOf::Fault, raw.places};
     if (goes_on(raw)) {
       clause.of = last_;
     } else if (is_left_out(raw)) {

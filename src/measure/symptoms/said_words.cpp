@@ -1,6 +1,7 @@
 #include "said_words.hpp"
 
 #include "blockwright/text/small_letters.hpp"
+#include "by_hand.hpp"
 #include "vocabulary.hpp"
 
 #include <algorithm>
@@ -103,15 +104,14 @@ class WordReader {
   bool after_pause_ = false;
 };
 
-/// "dont" of "Don't".
-std::string letters_of(std::string_view typed) {
-  std::string letters = in_small_letters(typed);
-  std::erase_if(letters, is_inside_word);
-  return letters;
-}
-
 bool is_article(std::string_view small) {
   return std::ranges::find(articles(), small) != articles().end();
+}
+
+/// What stands before a side, "the left", "my right".
+bool is_pointing(std::string_view small) {
+  constexpr std::string_view words[] = {"the", "my", "her", "his", "your", "our", "its"};
+  return std::ranges::find(words, small) != std::ranges::end(words);
 }
 
 bool is_of_being(std::string_view small) {
@@ -127,6 +127,12 @@ bool is_answer(const std::vector<SaidWord>& words, std::string_view next) {
 }
 
 }  // namespace
+
+std::string letters_of(std::string_view typed) {
+  std::string letters = in_small_letters(typed);
+  std::erase_if(letters, is_inside_word);
+  return letters;
+}
 
 std::vector<std::string_view> listed(std::string_view words) {
   constexpr std::string_view between = "; ";
@@ -156,19 +162,21 @@ std::vector<SaidWord> said_words(std::string_view text) {
 
 std::vector<SaidWord> plain_words(std::string_view text) {
   std::vector<SaidWord> words;
-  bool after_pause = false, after_is = false;
-  for (SaidWord& word : said_words(text)) {
+  bool after_pause = false, after_is = false, after_the = false;
+  for (SaidWord& word : with_hands_told(said_words(text))) {
     after_pause = after_pause || word.after_pause;
     const std::string small = letters_of(word.typed);
     if (is_article(small)) {
       if (is_answer(words, small)) words.clear();
       after_is = is_of_being(small);
+      after_the = is_pointing(small);
       continue;
     }
     word.after_pause = after_pause && !words.empty();
     word.after_is = after_is;
+    word.after_the = after_the;
     words.push_back(std::move(word));
-    after_pause = after_is = false;
+    after_pause = after_is = after_the = false;
   }
   return words;
 }

@@ -151,7 +151,7 @@ Rank rank_of(const Concepts& said, const Concepts& saying) {
   const int place = !parts.any || parts.has_all ? 2 : 1;
   const bool is_elsewhere = is_of_other_part(said, saying);
   const int like = likeness(said, saying);
-  return {place, is_elsewhere ? like * 3 / 4 : like, is_elsewhere};
+  return {place, is_elsewhere ? like * 3 / 4 : like, is_elsewhere, parts.has_all && sights.has_all};
 }
 
 }  // namespace blockwright

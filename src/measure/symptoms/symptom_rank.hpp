@@ -12,6 +12,7 @@ struct Rank {
   int place = 0;  ///< 3: own words; 2: each part that she named; 1: some; 0: none
   int likeness = 0;
   bool is_elsewhere = false;  ///< of another part of the body
+  bool has_all = false;       ///< each part and each sight that she named
   friend bool operator==(const Rank&, const Rank&) = default;
   friend auto operator<=>(const Rank& a, const Rank& b) {
     return std::pair(a.place, a.likeness) <=> std::pair(b.place, b.likeness);

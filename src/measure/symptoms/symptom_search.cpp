@@ -31,7 +31,7 @@ std::vector<Entry> made_entries() {
       for (const SymptomEntry& symptom : part.entries) {
         const CorrectionWords* words = find_correction_words(symptom.action, symptom.place);
         if (words == nullptr) continue;
-        Entry entry{{words, symptom.cure}, {}, {}};
+        Entry entry{{words, symptom.cure, BodySide::Both}, {}, {}};
         for (const auto saying : listed(symptom.sayings)) {
           entry.sayings.push_back(meaning_of(saying));
         }
@@ -52,7 +52,9 @@ const std::vector<Entry>& entries() {
 /// "lower the front neck" has the words of lower front_neck; the most of them count.
 Rank rank_of_own_words(const std::vector<std::string>& said, const Entry& entry) {
   const std::vector<std::string>& own = entry.own_words;
-  if (std::search(said.begin(), said.end(), own.begin(), own.end()) == said.end()) return {};
+  const auto at = std::search(said.begin(), said.end(), own.begin(), own.end());
+  if (at == said.end()) return {};
+  if (at != said.begin() && *(at - 1) == "too") return {};  // "too narrow across the front"
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
@@ -61,13 +63,11 @@ struct Ranked {
   const Entry* entry = nullptr;
 };
 
-std::vector<Ranked> ranked(const Understood& said) {
+std::vector<Ranked> ranked(const Concepts& said, const std::vector<std::string>& stems) {
   std::vector<Ranked> all;
   for (const Entry& entry : entries()) {
-    Rank rank = rank_of_own_words(said.stems, entry);
-    for (const Concepts& saying : entry.sayings) {
-      rank = std::max(rank, rank_of(said.concepts, saying));
-    }
+    Rank rank = rank_of_own_words(stems, entry);
+    for (const Concepts& saying : entry.sayings) rank = std::max(rank, rank_of(said, saying));
     if (rank.likeness > 0) all.push_back({rank, &entry});
   }
   std::ranges::stable_sort(all, std::ranges::greater(), &Ranked::rank);
@@ -125,7 +125,8 @@ std::vector<FittingPart> made_parts() {
       parts.push_back({part.name, {}});
       for (const SymptomEntry& symptom : part.entries) {
         const CorrectionWords* words = find_correction_words(symptom.action, symptom.place);
-        if (words != nullptr) parts.back().corrections.push_back({words, symptom.cure});
+        if (words != nullptr)
+          parts.back().corrections.push_back({words, symptom.cure, BodySide::Both});
       }
     }
   }
@@ -145,6 +146,56 @@ bool is_nowhere(const Concepts& said) {
   return said.has_any(is_sight) && !said.has_any([](Concept one) { return !is_sight(one); });
 }
 
+std::vector<FoundCorrection> answers_in(const std::vector<Ranked>& all, const Concepts& said,
+                                        BodySide side) {
+  const bool has_way = says_which_way(said) || has_own_words(all);
+  std::vector<FoundCorrection> best;
+  for (const Ranked& one : all) {
+    if (best.size() == kMostFound) break;
+    if (is_far_behind(one, all.front())) continue;
+    if (has_way && is_opposed(one.entry->correction, best)) continue;
+    best.push_back(one.entry->correction);
+    best.back().side = side;
+  }
+  return best;
+}
+
+/// Two faults with one cause: "bust tight, front rides up".
+bool answers_all(const std::vector<Ranked>& all) {
+  return !all.empty() && all.front().rank.has_all;
+}
+
+using Answers = std::vector<FoundCorrection>;
+
+std::vector<Answers> answers_to_each(const std::vector<SaidFault>& faults) {
+  std::vector<Answers> answers;
+  for (const SaidFault& fault : faults) {
+    answers.push_back(answers_in(ranked(fault.concepts, fault.stems), fault.concepts, fault.side));
+  }
+  return answers;
+}
+
+bool is_same(const FoundCorrection& one, const FoundCorrection& other) {
+  return one.words == other.words && one.side == other.side;
+}
+
+/// The best of each, then the second of each; each correction of a side once.
+Answers in_turn(const std::vector<Answers>& lists) {
+  Answers best;
+  for (std::size_t place = 0; place < kMostFound; ++place) {
+    for (const Answers& list : lists) {
+      if (place >= list.size() || best.size() == kMostFound) continue;
+      const bool is_needless = std::ranges::any_of(best, [&](const FoundCorrection& other) {
+        const bool undone =
+            other.side == list[place].side && are_opposites(*other.words, *list[place].words);
+        return undone || is_same(other, list[place]);
+      });
+      if (!is_needless) best.push_back(list[place]);
+    }
+  }
+  return best;
+}
+
 }  // namespace
 
 FoundCorrections find_corrections(std::string_view seen) {
@@ -152,14 +203,13 @@ FoundCorrections find_corrections(std::string_view seen) {
   FoundCorrections found{{},    said.unknown,  said.side, is_whole(said.concepts),
                          false, said.set_aside};
   if (said.concepts.empty()) return found;
-  const std::vector<Ranked> all = ranked(said);
-  found.is_nowhere = is_nowhere(said.concepts) && !has_own_words(all);
-  const bool has_way = says_which_way(said.concepts) || has_own_words(all);
-  for (const Ranked& one : all) {
-    if (found.best.size() == kMostFound) break;
-    if (is_far_behind(one, all.front())) continue;
-    if (has_way && is_opposed(one.entry->correction, found.best)) continue;
-    found.best.push_back(one.entry->correction);
+  const std::vector<Ranked> all = ranked(said.concepts, said.stems);
+  const bool is_one = said.faults.size() == 1;
+  found.is_nowhere = is_one && is_nowhere(said.concepts) && !has_own_words(all);
+  if (is_one || answers_all(all)) {
+    found.best = answers_in(all, said.concepts, said.side);
+  } else {
+    found.best = in_turn(answers_to_each(said.faults));
   }
   return found;
 }

@@ -10,7 +10,7 @@ constexpr SymptomEntry kNeck[] = {
     {"lower", "front_neck", "The front neck comes down at the centre, to nothing at the side neck points.",
      "front neck cuts; front neck high; front neck tight; front neck fold tight; neck cuts; neck high; front neck rides"},
     {"raise", "front_neck", "The front neck goes up at the centre, to nothing at the side neck points.",
-     "front neck low; neck low; front neck low wide; front neck long; front neck below"},
+     "front neck low; neck low; front neck low wide; front neck long; front neck below; neck chest low; neck chest"},
     {"widen", "neck", "Both necklines go into the pieces all round; the shoulders become shorter.",
      "neck tight all round; neck tight; neck narrow; neck small all round; whole rides neck tight; neck high all round"},
     {"narrow", "neck", "Both necklines come in round the neck; the shoulders become longer.",
@@ -33,12 +33,12 @@ constexpr SymptomEntry kShoulder[] = {
     {"lower", "shoulder_point", "The shoulder seam is sloped more: its outer end comes down, and the underarm with it.",
      "shoulder tip gapes; shoulder sloping; shoulder tip high; shoulder tip loose; shoulder tip bubbles; "
      "fold loose neck underarm; fold shoulder neck armhole loose; fold below armhole; underarm sags; shoulder gapes; shoulder seam gapes tip; "
-     "shoulder fold loose; shoulder tip fold"},
+     "shoulder fold loose; shoulder tip fold; shoulder tip round"},
     {"raise", "shoulder_point", "The shoulder seam is sloped less: its outer end goes up, and the underarm with it.",
      "shoulder square; shoulder tip tight; shoulder tip low; shoulder fold tight centre; shoulder seam gapes neck; shoulder tip cuts; "
      "fold tight shoulder tip; shoulder gapes neck; fold shoulder centre front"},
     {"shorten", "shoulder", "The shoulders become shorter at the armhole; the neck stays.",
-     "shoulder long; shoulder wide; armhole falls shoulder; shoulder seam falls; shoulder falls; shoulder seam long; armhole falls; "
+     "shoulder long; shoulder wide; shoulder loose; armhole falls shoulder; shoulder seam falls; shoulder falls; shoulder seam long; armhole falls; "
      "armhole seam low shoulder; shoulder tip falls; shoulder seam wide; shoulder hangs arm"},
     {"lengthen", "shoulder", "The shoulders become longer at the armhole; the neck stays.",
      "shoulder short; shoulder narrow; shoulder tight; armhole rides neck; shoulder seam short; shoulder armhole tight; armhole rides shoulder; armhole close neck"},
@@ -56,16 +56,16 @@ constexpr SymptomEntry kShoulder[] = {
     {"back", "shoulder_seam", "The whole shoulder seam goes to the back; the neck fits as before.",
      "shoulder seam forward; whole shoulder seam forward; shoulder seam front"},
     {"take_in", "upper_chest", "The upper front becomes shorter at the centre, to nothing at the armhole.",
-     "chest hollow; chest loose; chest fold; chest flat; chest bubbles; chest sags; chest gapes; front hollow above bust; front loose above bust"},
+     "chest hollow; chest loose; chest fold; chest flat; chest bubbles; chest sags; chest gapes; front hollow above bust; front loose above bust; fold above bust; fold across above bust; dimple above bust; shoulder hollow"},
     {"shorten", "front_shoulder_neck_end", "The front shoulder is taken up at its neck end, to nothing at the outer end.",
      "front sags; front sags below bust; front long; front centre sags; front fold across below bust; front long above bust; front loose across; "
      "front neck long bust; shoulder neck loose front"},
     {"lengthen", "front_shoulder_neck_end", "The front shoulder is let down at its neck end, to nothing at the outer end.",
-     "front short; front short neck bust; front short above bust; front tight neck bust; front centre rides shoulder"},
+     "front short; front neck bust short; front short above bust; front tight neck bust; front centre rides shoulder"},
     {"shorten", "back_shoulder_neck_end", "The back shoulder is taken up at its neck end, to nothing at the outer end.",
      "back sags; back sags below blades; back sags centre; back erect long; back long"},
     {"lengthen", "back_shoulder_neck_end", "The back shoulder is let down at its neck end, to nothing at the outer end.",
-     "back short neck blades; back short neck"},
+     "neck back blades short; neck back short"},
     {"take_in", "back_shoulder_dart", "The back shoulder dart becomes wider; the shoulder keeps its length.",
      "back blades tight; back shoulder tight; back blades full; back blades cuts; back shoulder dart narrow; back blades round tight; back shoulder dart tight"},
     {"let_out", "back_shoulder_dart", "The back shoulder dart becomes narrower; the shoulder keeps its length.",
@@ -100,9 +100,9 @@ constexpr SymptomEntry kArmhole[] = {
     {"scoop", "back_armhole", "The back armhole is hollowed, most at the across point.",
      "back armhole wide; back armhole fold; back armhole far out; back armhole full; back armhole falls"},
     {"narrow", "across_front", "The front becomes narrower between the armholes.",
-     "front wide across; chest wide; front loose across chest; front armhole fold upright; front wide; chest wide across; front armhole wide; front armhole falls"},
+     "front wide across; chest wide; front loose across chest; front armhole fold upright; front wide; chest wide across; front armhole wide; front armhole falls; front underarm fold"},
     {"widen", "across_front", "The front becomes wider between the armholes.",
-     "front tight across; chest tight; front narrow across; chest narrow; front narrow; front tight chest; chest tight across; front armhole tight across"},
+     "front tight across; chest tight; front narrow across; chest narrow; front narrow; front tight chest; chest tight across; front armhole tight across; chest full"},
 };
 
 constexpr SymptomPart kUpper[] = {

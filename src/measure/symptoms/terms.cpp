@@ -106,6 +106,32 @@ void join_moves(std::vector<SaidWord>& words) {
   }
 }
 
+bool is_word_of_place(const std::string& stem) {
+  return is_one_of(stem, {"at",    "wher",   "under",  "over",    "abov",       "below",  "in",
+                          "on",    "acros",  "around", "round",   "by",         "up",     "down",
+                          "along", "behind", "into",   "besid",   "between",    "next",   "befor",
+                          "after", "from",   "to",     "off",     "near",       "out",    "here",
+                          "ther",  "when",   "as",     "beneath", "underneath", "through"});
+}
+
+/// "Cloth left", "2 cm left".
+bool is_what_is_left(const std::string& stem) {
+  return is_one_of(stem,
+                   {"cloth", "fabric", "material", "room",    "spac",   "eas",   "cm",   "m",
+                    "mm",    "inch",   "length",   "fullnes", "exces",  "much",  "lot",  "bit",
+                    "som",   "any",    "noth",     "anyth",   "someth", "extra", "slack"});
+}
+
+/// "Drop the armhole", "lift the shoulder": what is to be done, where it begins a clause.
+void read_orders(std::vector<SaidWord>& words) {
+  for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+    if (i > 0 && !words[i].after_pause) continue;
+    const std::string typed = letters_of(words[i].typed);
+    if (typed == "drop") words[i].stem = "lower";
+    if (typed == "lift") words[i].stem = "rais";
+  }
+}
+
 bool is_comparative_word(const SaidWord& word) {
   return std::ranges::find(comparatives(), word.stem) != comparatives().end();
 }
@@ -115,6 +141,7 @@ class TermReader {
  public:
   explicit TermReader(std::string_view said) : words_(plain_words(said)) {
     for (SaidWord& word : words_) word.stem = is_known(word.stem) ? word.stem : mended(word.stem);
+    read_orders(words_);
     join_moves(words_);
   }
 
@@ -138,8 +165,9 @@ class TermReader {
 
   [[nodiscard]] Term term_at(std::size_t at) const {
     const auto first = words_.begin() + static_cast<std::ptrdiff_t>(at);
-    if (is_said_to_be_right(at)) return {{}, Speech::Fine, {*first}};
-    for (std::size_t count = most_at(at); count > 0; --count) {
+    if (is_said_to_be_right(at) || is_right_thing(at)) return {{}, Speech::Fine, {*first}};
+    const std::size_t least = names_no_side(at) ? 2 : 1;
+    for (std::size_t count = most_at(at); count >= least; --count) {
       const std::vector<SaidWord> some(first, first + static_cast<std::ptrdiff_t>(count));
       Stems stems;
       for (const SaidWord& word : some) stems.push_back(word.stem);
@@ -151,12 +179,45 @@ class TermReader {
     return {{}, Speech::None, {*first}, false, !is_known(first->stem)};
   }
 
-  /// "The neck is right", at the end of a clause, is no side.
+  /// The word before or behind, without a pause between; empty if there is none.
+  [[nodiscard]] std::string stem_before(std::size_t at) const {
+    return at > 0 && !words_[at].after_pause ? words_[at - 1].stem : "";
+  }
+  [[nodiscard]] std::string stem_behind(std::size_t at) const {
+    return at + 1 < words_.size() && !words_[at + 1].after_pause ? words_[at + 1].stem : "";
+  }
+
+  /// "The right length".
+  [[nodiscard]] bool is_right_thing(std::size_t at) const {
+    return words_[at].stem == "right" &&
+           is_one_of(stem_behind(at), {"siz", "length", "shap", "plac", "spot", "height", "width",
+                                       "amount", "angl", "position"});
+  }
+
+  /// "Right at the back", "cloth left over"; not "on the right", "left shoulder".
+  [[nodiscard]] bool names_no_side(std::size_t at) const {
+    const bool is_left = words_[at].stem == "left";
+    if (!is_left && words_[at].stem != "right") return false;
+    const std::string before = stem_before(at), behind = stem_behind(at);
+    if (words_[at].after_the || before == "on") return false;
+    const bool is_where = is_word_of_place(behind);
+    if (is_left && is_what_is_left(before)) return is_where || behind.empty();
+    if (behind.empty()) return words_[at].after_is;
+    return is_where && !(is_left && (before.empty() || is_seen(before)));
+  }
+
+  [[nodiscard]] static bool is_seen(const std::string& stem) {
+    const auto found = lexicon().sayings.find({stem});
+    return found != lexicon().sayings.end() && found->second.concepts.has_any(is_sight);
+  }
+
+  /// "The neck is right", at the end of a clause, and "not right at the neck" are no side.
   [[nodiscard]] bool is_said_to_be_right(std::size_t at) const {
     const bool after_not = at > 0 && words_[at - 1].stem == "not";
     if (words_[at].stem != "right" || !(words_[at].after_is || after_not)) return false;
-    return at + 1 == words_.size() || words_[at + 1].after_pause ||
-           is_one_of(words_[at + 1].stem, {"and", "but"});
+    const std::string behind = stem_behind(at);
+    return behind.empty() || is_one_of(behind, {"and", "but"}) ||
+           (after_not && is_word_of_place(behind));
   }
 
   std::vector<SaidWord> words_;

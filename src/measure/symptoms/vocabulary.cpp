@@ -11,7 +11,15 @@ using enum Concept;
 constexpr Saying kVocabulary[] = {
     // Parts of the body and of the toile.
     {{Neck}, "neck; neckline; neck line; neck hole; neck edge; collar"},
+    {{Neck, Tight}, "thick neck; broad neck"},
+    {{Neck, Loose}, "thin neck; slim neck; skinny neck"},
+    {{Neck, High}, "short neck"},
+    {{Neck, Low}, "long neck"},
+    {{Back, Neck, Round}, "dowager hump; hump back; hunchback"},
     {{Front, Neck}, "throat; collarbone; collar bone; pit of neck; windpipe; front neck point"},
+    {{Front, Neck, High}, "chin; up to chin; under chin; jaw"},
+    {{Front, Neck, Low}, "cleavage; show cleavage; see cleavage; show chest; show much chest; show too much chest; show "
+                         "too much"},
     {{Back, Neck}, "nape; back neck point"},
     {{Neck, Side}, "side neck; neck side; side of neck; side neck point"},
     {{Shoulder}, "shoulder; bra strap; strap"},
@@ -22,29 +30,51 @@ constexpr Saying kVocabulary[] = {
                      "shoulder bone; shoulder at end; shoulder at tip"},
     {{Shoulder, Neck}, "shoulder neck end; inner end; inner shoulder; neck end"},
     {{Tip}, "tip; end; outer end"},
-    {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm"},
+    {{Neck, Side, Wide}, "strap show; bra strap show; see bra strap; bra strap visible; strap visible; strap peek"},
+    {{Armhole, Tight}, "thick arm; big arm; arm thick"},
+    {{Armhole}, "armhole; arm hole; armscye; scye; arm opening; armhole seam; armhole edge; arm; upper arm; bicep; "
+                "sleeve hole; sleevehole; sleeve opening; armhole opening; arm hole opening; opening of armhole"},
     {{Underarm}, "underarm; under arm; armpit; arm pit; below arm; underarm point; beneath arm"},
-    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone"},
+    {{Chest}, "chest; upper chest; upper bust; high bust; breastbone; between neck and bust; between shoulder and bust; between collarbone and bust; below collarbone; under "
+              "collarbone; beneath collarbone; below collar bone; under collar bone; beneath collar bone"},
+    {{Chest, Full}, "pigeon chest; barrel chest"},
     {{Bust}, "bust; breast; boob; cup; bosom; bust line; bustline; bust level; bust girth"},
-    {{Bust, Full}, "full bust; large bust; big bust; full breast; large breast; big breast; big boob; large boob; "
+    {{Bust}, "fullest part; fullest point"},
+    {{Bust, Full}, "busty; big chest; large chest; full chest; full bust; large bust; big bust; full breast; large breast; big breast; big boob; large boob; "
                    "large cup; big cup"},
-    {{Bust, Flat}, "no bust; no breast; no boob; small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
-    {{BustPoint}, "bust point; apex; apices; nipple; bust dart point"},
+    {{Bust, Flat}, "flat chest; small chest; no bust; no breast; no boob; small breast; small boob; small cup; flat bust; flat breast; low bust; small bust"},
+    {{BustPoint}, "bust point; bust apex; apex; apices; nipple; bust dart point"},
     {{Dart, BustPoint}, "dart point; dart tip; dart end; end of dart; point of dart; tip of dart"},
-    {{UnderBust}, "under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
+    {{UnderBust}, "between waist and bust; between bust and waist; under bust; underbust; below bust; under breast; below breast; beneath bust; rib; rib cage; "
                   "ribcage; bra line; bra band; below boob"},
     {{Dart}, "dart; bust dart"},
+    {{Dart, Wide}, "dart too big; dart too large; dart too deep; big dart; large dart; deep dart"},
+    {{Dart, Narrow}, "dart too small; dart too shallow; small dart; shallow dart"},
+    {{Dart, Wide}, "bust dart too big; bust dart too large; bust dart too deep; big bust dart; large bust dart; deep bust dart"},
+    {{Dart, Narrow}, "bust dart too small; bust dart too shallow; small bust dart; shallow bust dart"},
+    {{Dart, Waist, Wide}, "waist dart too big; waist dart too large; waist dart too deep; big waist dart; large waist dart; deep waist dart"},
+    {{Dart, Waist, Narrow}, "waist dart too small; waist dart too shallow; small waist dart; shallow waist dart"},
+    {{Dart, Shoulder, Wide}, "shoulder dart too big; shoulder dart too large; shoulder dart too deep; big shoulder dart; large shoulder dart; deep shoulder dart"},
+    {{Dart, Shoulder, Narrow}, "shoulder dart too small; shoulder dart too shallow; small shoulder dart; shallow shoulder dart"},
+    {{Dart, BustPoint, Close}, "dart point to middle; dart point to centre; dart point inward"},
+    {{Dart, BustPoint, Apart}, "dart point to side; dart point outward"},
     {{Dart, Waist}, "waist dart"},
     {{Dart, Shoulder}, "shoulder dart"},
-    {{Back, Blades}, "shoulder blade; blade; upper back; between shoulder blade; blade bone"},
-    {{Waist}, "waist; waistline; waist line; natural waist; round middle; around middle"},
+    {{Back, Narrow}, "broad back; have wide back; has wide back"},
+    {{Back, Blades}, "shoulder blade; blade; upper back; between shoulder blade; blade bone; "
+                    "between shoulder"},
+    {{Waist, Tight}, "thick waist; thick middle; broad waist"},
+    {{Waist, Loose}, "slim waist; tiny waist; thin waist"},
+    {{Waist}, "waist; waistband; waist band; waistline; waist line; natural waist; round middle; around middle"},
     {{Waist, Seam}, "waist seam; waist edge"},
     {{Waist, High}, "long waist"},
     {{Waist, Low}, "short waist"},
     {{Front, Waist}, "belly; stomach; tummy; midriff"},
     {{Front, Waist, Full}, "belly stick out; stomach stick out; tummy stick out; big belly; big tummy; big stomach; "
                            "round belly; round tummy; round stomach"},
-    {{Back, Waist}, "lower back; small of back; back of waist"},
+    {{Front, Waist, Short}, "show belly; show tummy; show stomach; see tummy; see belly; tummy show; belly show; stomach "
+                            "show"},
+    {{Back, Waist}, "above bum; above butt; above backside; above seat; above bottom; lower back; small of back; back of waist"},
     {{Back, Waist, Hollow}, "sway back; swayback; hollow back"},
     {{Hem}, "hem; lower edge; bottom; bottom edge; hemline"},
     {{Side}, "side; flank"},
@@ -65,11 +95,14 @@ constexpr Saying kVocabulary[] = {
     {{Below}, "below; under; beneath; underneath; just under; just below; well below; well under"},
     {{One}, "one; left; right; single; lopsided; uneven; one side; left side; right side; left hand side; right hand "
             "side; other side; one only; crooked; not straight; not level; not even; not vertical; not plumb"},
+    {{Tight, Centre, Back}, "not meet at back; not close at back; not do up at back; not fasten at back; not zip at back; "
+                            "cannot close at back; cannot fasten at back; cannot do up at back; not meet in back; not "
+                            "close in back; not meet behind; not close behind"},
     {{Buttons}, "button; button placket; placket; hook; popper; press stud"},
-    {{Whole}, "whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
+    {{Whole}, "in body; in torso; torso; whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
     // Too little cloth.
     {{Cuts}, "cut; cut in; dig; dig in; dig into; bite; bite in; bite into; press; press on; choke; rub; chafe; "
-             "strangle; pinch; nip; saw; jab; hurt; scratch; throttle; cut into"},
+             "strangle; pinch; grab; nip; saw; jab; hurt; scratch; throttle; cut into"},
     {{Tight}, "tight; tighter; tightness; small; snug; strain; pull; pull across; drag; stretch; burst; squeeze; "
               "squash; squash flat; press flat; flatten; constrict; restrict; bind; no room; no ease; not much room; "
               "little room; not close; not meet; not button; not fasten; not zip; cannot close; cannot meet; cannot "
@@ -77,15 +110,18 @@ constexpr Saying kVocabulary[] = {
               "meet; let out; more room; more space; more ease; need room; let; not enough; not enough room; not "
               "enough ease; skimpy; taut; too little"},
     {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
+    {{Tight}, "add; add width; add room; enlarge; increase; more cm; more mm; more inch; cannot pinch out; no cloth left; no fabric left; nothing left; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
+              "out; not do up; cannot do up; hard to close; hard to button; hard to zip; hard to fasten; fall out; spill; spill out; "
+              "spill over; radiate; cannot fit out; hardly fit out; barely fit out"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
     {{Short}, "not enough length; no length; short; shorter; lengthen; let down; not long enough; more length; lack length; add length; too little "
               "length; not reach; not cover; not come down"},
-    {{High}, "high; higher; sit high; too far up; bring down; move down"},
+    {{High}, "need scoop; trim; cut away; carve; carve out; shallow; scoop out; cut lower; cut deeper; high; higher; sit high; too far up; bring down; move down"},
     {{Rides}, "ride; ride up; rise; climb; creep; creep up; hitch; hitch up; hike up; lift; lift up; pull up; go up; "
-              "come up; arch; arch up; shift up; work up; travel up; tip up"},
+              "come up; arch; arch up; shift up; work up; travel up; tip up; tug down; kick up; flip up; flick up"},
     // Too much cloth.
-    {{Gapes}, "gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; float; "
+    {{Gapes}, "far from body; away from body; far from arm; away from arm; gape; gape open; stand off; stand away; stand up; stand out; stand proud; stick out; stick up; float; "
               "flap; wing; wing out; lift off; come away; away; gaposis; yawn; stand open; pop up; pop out; flare; "
               "not touch; not hug"},
     {{Loose}, "no shape; not close enough; space; ease; loose; looser; baggy; bag; bag out; slack; big; large; roomy; excess; surplus; spare; too much; much "
@@ -93,32 +129,41 @@ constexpr Saying kVocabulary[] = {
               "come in; empty; billow; extra; droopy; blouse; floppy; limp; pin in; bagginess; looseness; fullness; "
               "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
               "out; mm out; inch out; out at each"},
-    {{Wide}, "wide; wider; broad"},
-    {{Long}, "past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
+    {{Loose}, "remove; reduce; decrease; take away; add dart; grab out; hold out; gather out; fit out; handful; fistful; left over; leftover; cloth left; fabric left; "
+              "material left; fold out; lot left; much left; still left; fist; fist in; hand in; sack; tent; swim in; drown in"},
+    {{Wide}, "wide; wider; broad; too open; far on arm; far on to arm; far onto arm"},
+    {{Long}, "reduce length; remove length; excess length; surplus length; spare length; past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
     {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
             "bra visible"},
     {{Sags}, "sag; droop; drop; dip; hang down; drag down; collapse; slump; pool; puddle; hang"},
     {{Falls}, "fall off; slip off; drop off; hang off; slide off; fall down; slip down; off shoulder; over arm; past "
               "shoulder; fall over; fall; not stay on; not stay up"},
-    {{Bubbles}, "bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone; stretch out; "
+    {{Bubbles}, "lumpy; puffy; make point; come to point; bubble; poke; pucker; peak; pointy; balloon; puff; bulge; stick out at point; cone; stretch out; "
                 "out of shape; lost shape; wavy"},
     {{Dimple}, "dimple; dent"},
     // Folds, places and figures.
     {{Fold}, "fold; wrinkle; crease; ripple; pleat; tuck; line; roll; ridge; not flat; not lie flat; not smooth; "
              "ruck; crumple; bunch; bunch up; wave; diagonal; slant; uneven cloth"},
-    {{Forward}, "forward; to front; swing forward; swing to front; run forward; lean forward; tilt forward"},
-    {{Backward}, "backward; to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far "
+    {{BustPoint, Long}, "near bust point; near apex; near nipple; close to bust point; close to apex; close to nipple; over "
+                        "bust point; over apex"},
+    {{BustPoint, Short}, "short of bust point; short of apex; short of nipple; far from bust point; far from apex; far "
+                         "from nipple; away from bust point; away from apex"},
+    {{Underarm, Low}, "see bra at side; show bra at side; bra show at side; bra visible at side; side of bra; side of bra show"},
+    {{Whole, Short}, "tall"},
+    {{Back, Reach}, "arm forward; move arm forward; reach forward; arm to front; arm in front; steering wheel"},
+    {{Forward}, "slide forward; slip forward; fall forward; creep forward; forward; to front; pull to front; pull towards front; pull forward; kick forward; kick to front; roll forward; roll to front; swing forward; swing to front; run forward; lean forward; tilt forward"},
+    {{Backward}, "slide back; slip back; fall back; creep back; slide backward; slip backward; fall backward; backward; to back; pull to back; pull towards back; pull backward; kick back; kick to back; roll back; roll to back; swing back; swing to back; run back; lean back; tilt back; slant back; too far "
                  "back; far back; go back; lie back; move back; behind bone; swing backward; behind shoulder"},
     {{Hollow}, "hollow; sunken; concave; caved in"},
     {{Full}, "full; fuller; larger; heavy; heavier; bigger; generous; prominent; protrude; jut out; jut"},
     {{Flat}, "flat; smaller; flatter"},
-    {{Round}, "round; hump; hunched; stoop; dowager; cushion; bump; curve"},
+    {{Round}, "slouch; round; hump; hunched; stoop; dowager; cushion; bump; curve"},
     {{Erect}, "erect; straight; over erect; straight back; upright posture"},
     {{Sloping}, "slope; steep"},
     {{Square}, "square"},
-    {{Apart}, "not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
-    {{Close}, "close; close together; closer together; closer; together; near; nearer; far in"},
-    {{Reach}, "reach; arm forward; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; "
+    {{Apart}, "point outward; not close enough together; far to side; too far to side; apart; far apart; wide apart; far out; too far out; further apart; farther apart"},
+    {{Close}, "point inward; close; close together; closer together; closer; together; near; nearer; far in"},
+    {{Reach}, "reach; arm up; raise arm; lift arm; arm raised; arm lifted; move; move arm; movement; "
               "arm movement; hug"},
     {{Petite}, "petite; short upper body; short torso; short body; small frame; small person"},
 };
@@ -131,25 +176,32 @@ constexpr std::string_view kArticles[] = {
 };
 
 constexpr std::string_view kEmptyWords[] = {
-    "as",         "got",      "length", "twist",  "yes",    "scoop",   "fill",    "cross",
-    "grain",      "directly", "along",  "will",   "run",    "lean",    "swing",   "tilt",
-    "thread",     "mostly",   "use",    "used",   "person", "wear",    "worn",    "too",
-    "little",     "on",       "at",     "in",     "of",     "to",      "by",      "with",
-    "from",       "for",      "into",   "over",   "up",     "down",    "off",     "just",
-    "there",      "here",     "when",   "where",  "while",  "cm",      "mm",      "inch",
-    "half",       "quarter",  "each",   "same",   "every",  "me",      "has",     "have",
-    "get",        "do",       "does",   "some",   "much",   "all",     "sit",     "lie",
-    "go",         "come",     "seem",   "look",   "feel",   "cloth",   "fabric",  "centimetre",
-    "centimeter", "towards",  "toward", "around", "edge",   "point",   "girth",   "only",
-    "about",      "also",     "then",   "hers",   "them",   "they",    "these",   "those",
-    "part",       "place",    "area",   "body",   "after",  "through", "between", "against",
-    "if",         "far",      "stand",  "show",   "sees",   "see",     "now",     "still",
-    "yet",        "self",     "any",    "who",    "which",  "what",    "why",     "how",
-    "being",      "lot",      "new",    "old",    "nearly", "almost",  "always",  "often",
-    "or",         "would",    "cannot", "barely", "hardly", "like",    "think",   "because",
-    "since",      "even",     "again",  "kind",   "sort",   "abit",    "lil",     "kinda",
-    "sorta",      "um",       "way",    "give",   "keep",   "start",   "note",    "notes",
-    "noted",
+    "as",      "got",        "length",     "twist",      "yes",       "scoop",      "fill",
+    "cross",   "grain",      "directly",   "along",      "will",      "run",        "lean",
+    "swing",   "tilt",       "thread",     "mostly",     "use",       "used",       "person",
+    "wear",    "worn",       "too",        "little",     "on",        "at",         "in",
+    "of",      "to",         "by",         "with",       "from",      "for",        "into",
+    "over",    "up",         "down",       "off",        "just",      "there",      "here",
+    "when",    "where",      "while",      "cm",         "mm",        "inch",       "half",
+    "quarter", "each",       "same",       "every",      "me",        "has",        "have",
+    "get",     "do",         "does",       "some",       "much",      "all",        "sit",
+    "lie",     "go",         "come",       "seem",       "look",      "feel",       "cloth",
+    "fabric",  "centimetre", "centimeter", "towards",    "toward",    "around",     "edge",
+    "point",   "girth",      "only",       "about",      "also",      "then",       "hers",
+    "them",    "they",       "these",      "those",      "part",      "place",      "area",
+    "body",    "after",      "through",    "between",    "against",   "if",         "far",
+    "stand",   "show",       "sees",       "see",        "now",       "still",      "yet",
+    "self",    "any",        "who",        "which",      "what",      "why",        "how",
+    "being",   "lot",        "new",        "old",        "nearly",    "almost",     "always",
+    "often",   "or",         "would",      "cannot",     "barely",    "hardly",     "like",
+    "think",   "outward",    "inward",     "even",       "again",     "kind",       "sort",
+    "abit",    "lil",        "kinda",      "sorta",      "um",        "way",        "give",
+    "keep",    "start",      "note",       "notes",      "noted",     "material",   "hold",
+    "gather",  "out",        "anything",   "adjustment", "adjust",    "alteration", "correction",
+    "finish",  "stop",       "aim",        "bend",       "grainline", "balance",    "had",
+    "breathe", "breath",     "two",        "finger",     "hand",      "thumb",      "wedge",
+    "shape",   "smile",      "say",        "either",     "u",         "v",          "anyone",
+    "stay",
 };
 
 // clang-format off
@@ -159,7 +211,7 @@ constexpr SpeechWords kSpeechWords[] = {
     {Speech::Fine, "fine; ok; okay; good; great; perfect; perfectly; nice; nicely; lovely; correct; correctly; "
                    "properly; alright; all right; just right; look right; feel right; fit right; sit right; about "
                    "right; comfortable; comfortably; smooth; smoothly; well; fit; fit well; happy; spot on; as should; where should"},
-    {Speech::Trouble, "bad; badly; poor; poorly; wrong; awful; terrible; horrible; ugly; weird; odd; funny; strange; "
+    {Speech::Trouble, "not on top; not in place; not in middle; not in right place; out of place; bad; badly; poor; poorly; wrong; awful; terrible; horrible; ugly; weird; odd; funny; strange; "
                       "problem; fault; uncomfortable; uncomfortably; unable; not able; not know; not sure; not understand; not like; not only; not just"},
     {Speech::Enough, "enough"},
     {Speech::Wish, "need; need to; want; wish; prefer; should; should not; must; must not; ought; has to; have to; "
@@ -167,7 +219,7 @@ constexpr SpeechWords kSpeechWords[] = {
     {Speech::Less, "less"},
     {Speech::More, "more"},
     {Speech::Than, "than; compared to; compared with; in comparison to"},
-    {Speech::And, "and; plus"},
+    {Speech::And, "and; plus; because; since"},
     {Speech::But, "but; however; although; though; whereas"},
     {Speech::Except, "except; except for; apart from"},
     {Speech::Sleeve, "sleeve; cuff; elbow; wrist; sleeve cap; sleeve head; forearm"},
@@ -180,7 +232,7 @@ constexpr OtherForm kOtherForms[] = {
     {"doesnt", "not"},       {"dont", "not"},      {"didnt", "not"},      {"wont", "not"},
     {"hasnt", "not"},        {"havent", "not"},    {"aint", "not"},       {"neednt", "not"},
     {"shouldnt", "should not"}, {"mustnt", "must not"}, {"cant", "cannot"}, {"couldnt", "cannot"},
-    {"pinched", "pinch out"}, {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
+    {"pinned", "pin out"}, {"tite", "tight"},   {"titer", "tighter"},
     {"lose", "loose"}, {"goes", "go"}, {"huge", "big"}, {"massive", "big"}, {"enormous", "big"},
 };
 

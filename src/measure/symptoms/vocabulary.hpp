@@ -84,6 +84,7 @@ class Concepts {
   [[nodiscard]] bool has(Concept one) const { return (bits_ & bit(one)) != 0; }
   void remove(Concept one) { bits_ &= ~bit(one); }
   [[nodiscard]] bool empty() const { return bits_ == 0; }
+  friend bool operator==(const Concepts&, const Concepts&) = default;
   [[nodiscard]] bool has_any(bool (*of_kind)(Concept)) const { return !only(of_kind).empty(); }
   /// Those of one kind.
   [[nodiscard]] Concepts only(bool (*of_kind)(Concept)) const {
