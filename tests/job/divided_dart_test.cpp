@@ -136,3 +136,16 @@ TEST_CASE("The steps for pencil and shears end with the division") {
   job.one_bust_dart = true;
   CHECK(run_job(job, files).output.find("At last") == std::string::npos);
 }
+
+TEST_CASE("A dart that reads as wide as is usual is not told as too wide") {
+  MemoryFiles files(
+      {{"she.json", blockwright_tests::read_bytes(BLOCKWRIGHT_SOURCE_DIR
+                                                  "/examples/wardrobe/odalys-fenn.json")}});
+  const auto told = [&](Unit unit) {
+    Job job = job_of(Command::Draft);
+    job.unit = unit;
+    return found(Json::parse(run_job(job, files).output), "dart.wide");
+  };
+  CHECK(told(Unit::Inch).empty());                // 2 3/8 in, and 2 3/8 in is usual
+  CHECK(told(Unit::Cm) == "warning front.side");  // in tenths of a cm it is more
+}

@@ -73,8 +73,11 @@ struct DrawnChange {
 /// page's largest move if that is less), laid together as `alignment` says, which is said under the
 /// piece; the bust line dashed, bust and blade points as crosses; arrows with the amounts. Pieces
 /// are drawn at the largest of a few round scales that fits; the scale, and that nothing is cut by
-/// it, is on the page. There is no cut line, notch, grain or fold on it. On a roll it is cut off in
-/// the proportions of an A4.
+/// it, is on the page. There is no cut line, notch, grain or fold on it. Halves of a piece lie
+/// centre to centre; of two of which one alone changed the other is left out, and so is what did
+/// not change beside two that did: the page says which. Where pieces would be smaller than
+/// kMostReducedByFigures and are larger on the paper turned, it is turned. On a roll it is cut off
+/// in the proportions of an A4.
 ///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another;
 /// words that have no room are left out, and it is said how many. Throws UsageError
