@@ -155,7 +155,8 @@ Problems hard_to_sew(const Opened& open, DartSpot spot) {
   }
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", where,
-                       "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
+                       "it is only " + Length::mm(dart.intake()) + " wide",
+                       "leave it unsewn and ease so much into the seam, or turn it into ease"});
   }
   return remarks;
 }

@@ -33,8 +33,10 @@ constexpr double kOffOtherPiece = 3.5;
 // From an arrow to its amount; a place inside the piece is as good as one that much farther off.
 constexpr double kBehindArrow = 0.3;
 constexpr double kBesideArrow = 1.2;
-constexpr double kInsideIsAsFar = 6.0;
+constexpr double kInsideIsAsFar = 4.0;
 constexpr double kNoNearer = 0.2;
+// So much farther off it may be for clear paper round it.
+constexpr double kWorthRoom = 2.0;
 // With an arrow at every point, those farthest off and this far from one another are drawn.
 constexpr std::size_t kMostArrows = 8;
 constexpr double kArrowsApart = 30.0;  // of the piece
@@ -399,10 +401,14 @@ void write_amounts(TextDrawing& drawing, const std::vector<DrawnArrow>& arrows, 
     FreeSpace outside = anywhere;
     take_inside(outside, outline);
     const auto lines = lines_of(arrow);
-    const AmountPlace place =
-        place_of(arrow, placer.size_of(lines, kRoundAmount.least), outside, anywhere);
+    const auto [wished, least] = kRoundAmount;
+    const AmountPlace roomy = place_of(arrow, placer.size_of(lines, wished), outside, anywhere);
+    const AmountPlace tight = place_of(arrow, placer.size_of(lines, least), outside, anywhere);
+    const bool is_tight = roomy.off > tight.off + kWorthRoom;
+    const AmountPlace& place = is_tight ? tight : roomy;
     if (std::isinf(place.off)) continue;
-    placer.block(lines, place.wish, kRoundAmount, place.outside ? outside : anywhere);
+    const double margin = is_tight ? least : wished;
+    placer.block(lines, place.wish, {margin, margin}, place.outside ? outside : anywhere);
   }
 }
 
