@@ -355,6 +355,13 @@ TEST_CASE("Of two halves the one that did not change is left out, and that is sa
   CHECK(text.find("\nBack right\n") != std::string::npos);
   CHECK(text.find("\nFront left\n") == std::string::npos);
   CHECK(reduction == drawn_on(page_of(), "a4").reduction);
+  // Of a back whose halves are both unchanged beside a whole front one stays, to be told by.
+  page.after = in_halves(sample_pattern(), sample_pattern());
+  page.after.pieces.erase(page.after.pieces.begin());
+  page.after.pieces.front() = with_neck_lower(10.0).pieces.front();
+  const std::string one_back = all_text(drawn_on(page, "a4").sheet);
+  CHECK(one_back.find("\nBack right\n") != std::string::npos);
+  CHECK(one_back.find("Unchanged and not drawn: Back left.") != std::string::npos);
   // Beside two halves that changed a back that did not would make them smaller.
   page.after = in_halves(with_neck_lower(10.0), with_neck_lower(8.0));
   CHECK(all_text(drawn_on(page, "a4").sheet).find("not drawn: Back left and Back right.") !=

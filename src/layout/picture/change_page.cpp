@@ -4,6 +4,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "change_drawing.hpp"
 #include "form_parts.hpp"
+#include "shown_pieces.hpp"
 #include "text_flow.hpp"
 #include "words.hpp"
 
@@ -37,8 +38,6 @@ constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
 constexpr double kMostWords = 0.45;
 constexpr std::array kChangeScales = {1.0, 0.9, 0.8};
-// Beside so many that changed one that did not is left out.
-constexpr std::ptrdiff_t kEnoughChanged = 2;
 
 std::vector<Paragraph> paragraphs_of(const std::vector<ChangeWords>& words) {
   std::vector<Paragraph> all;
@@ -48,53 +47,6 @@ std::vector<Paragraph> paragraphs_of(const std::vector<ChangeWords>& words) {
                                : Paragraph{line.text, kChangeBody, 0.6, false});
   }
   return all;
-}
-
-/// What is drawn of the pieces, and the names of what is not.
-struct ShownPieces {
-  std::vector<ShownChange> shown;
-  std::vector<std::string> left_out;
-};
-
-/// The halves of each piece as they lie on a body seen from their side, centre to centre.
-void put_halves_in_place(std::vector<ShownChange>& shown) {
-  const auto middle = [](const ShownChange& half) { return half.box.left + half.box.right; };
-  for (std::size_t i = 0; i + 1 < shown.size(); ++i) {
-    const bool halves = shown[i].whole == shown[i + 1].whole;
-    if (halves && middle(shown[i]) > middle(shown[i + 1])) std::swap(shown[i], shown[i + 1]);
-  }
-}
-
-/// Of two halves an unchanged one is left out, so that what changed is larger: the one on the side
-/// where nothing changed on any piece, if both are. So is a whole piece beside two that changed.
-bool is_left_out(const ShownChange& piece, const std::vector<ShownChange>& all) {
-  if (piece.changed) return false;
-  const auto changed = [](const ShownChange& other) { return other.changed; };
-  const auto is_drawn_for = [&](const ShownChange& other) {
-    return other.changed && other.side == piece.side;
-  };
-  const std::ptrdiff_t moved = std::ranges::count_if(all, changed);
-  if (moved >= kEnoughChanged) return true;
-  const auto twin = std::ranges::find_if(all, [&](const ShownChange& other) {
-    return other.whole == piece.whole && other.side != piece.side;
-  });
-  if (twin == all.end()) return false;
-  return twin->changed ||
-         (moved > 0 ? std::ranges::none_of(all, is_drawn_for) : piece.side == kLeftEnding);
-}
-
-ShownPieces pieces_of(const ChangePage& page) {
-  std::vector<ShownChange> all = shown_changes(page);
-  put_halves_in_place(all);
-  ShownPieces pieces;
-  for (const ShownChange& piece : all) {
-    if (is_left_out(piece, all)) {
-      pieces.left_out.push_back(piece.name);
-    } else {
-      pieces.shown.push_back(piece);
-    }
-  }
-  return pieces;
 }
 
 /// How pieces stand at one scale: in rows, each on one waist level; the halves of one in one row.
@@ -110,18 +62,8 @@ struct Row {
   double width = 0.0;              ///< of its pieces, in true size
 };
 
-/// Where each piece begins in the list, and where the list ends.
-std::vector<std::size_t> begins_of(const std::vector<ShownChange>& shown) {
-  std::vector<std::size_t> begins;
-  for (std::size_t i = 0; i < shown.size(); ++i) {
-    if (i == 0 || shown[i].whole != shown[i - 1].whole) begins.push_back(i);
-  }
-  begins.push_back(shown.size());
-  return begins;
-}
-
 std::vector<Row> rows_of(const std::vector<ShownChange>& shown, std::size_t in_row) {
-  const std::vector<std::size_t> begins = begins_of(shown);
+  const std::vector<std::size_t> begins = begins_of_pieces(shown);
   const std::size_t count = begins.size() - 1;
   std::vector<Row> rows;
   for (std::size_t first = 0; first < count; first += in_row) {
@@ -149,7 +91,7 @@ bool fits(const std::vector<Row>& rows, double reduction, const Box& room) {
 }
 
 std::optional<Rows> rows_that_fit(const std::vector<ShownChange>& shown, const Box& room) {
-  const std::size_t count = begins_of(shown).size() - 1;
+  const std::size_t count = begins_of_pieces(shown).size() - 1;
   for (const double reduction : kReductions) {
     for (const std::size_t in_row : {count, (count + 1) / 2}) {
       if (in_row > 0 && fits(rows_of(shown, in_row), reduction, room))
@@ -182,7 +124,7 @@ class ChangePageDrawing {
     const Box head = rest_;
     rest_.top -= kHeadRoom;
     draw_above();
-    const auto [shown, left_out] = pieces_of(page_);
+    const auto [shown, left_out] = shown_pieces(page_);
     const auto rows = rows_that_fit(shown, rest_);
     if (!rows) refuse();
     draw_head(head, rows->reduction);
