@@ -196,6 +196,17 @@ TEST_CASE("A correction of one side draws her half, and says that the other is u
   CHECK(count_of(svg, "class=\"arrow\"") == 4);  // shaft and head on each right half
 }
 
+TEST_CASE("What was pinned at the front neck edge is shown on that edge") {
+  const auto arrows = [](const std::string& words) {
+    MemoryFiles files(her_file());
+    done(job_of({words}), files);
+    return arrows_in(files.files.at(kPicture));
+  };
+  CHECK(arrows("take_in front_neck_edge 0.8 per_half") == Names{"neck edge"});
+  // Where the neckline goes on as it did, its end has moved.
+  CHECK(arrows("forward shoulder_seam 1.0") != Names{"neck edge"});
+}
+
 TEST_CASE("A back whose bust line alone went up is not told as unchanged") {
   MemoryFiles files(her_file());
   done(job_of({"raise bust_point 1.0"}), files);

@@ -340,7 +340,7 @@ TEST_CASE("Places that moved have names, the farthest first") {
   CHECK(distance(places.front().was, places.front().is) == Approx(10.0));
   for (const MovedPoint& place : places) {
     CHECK((place.name == "front_neck_point" || place.name == "neckline" ||
-           place.name == "centre_front"));
+           place.name == kNecklinePlace || place.name == "centre_front"));
   }
   CHECK(moved_places(after.piece("back"), before.piece("back"), {}).empty());
 }

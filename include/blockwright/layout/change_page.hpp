@@ -23,12 +23,14 @@ struct ChangeWords {
 
 /// A place that two versions of a piece have, and how far it moved as both are laid: the named
 /// points; "waist dart point", and "waist dart", each leg's end; kBustLineAtSide; the middle of the
-/// shoulder seam's outer part, kShoulderSeamPlace; of each stitch line, by its name, where it lies
-/// farthest off the old ones. The farthest first; what did not move is left out.
+/// shoulder seam's outer part, kShoulderSeamPlace, and of the neckline, kNecklinePlace; of each
+/// stitch line, by its name, where it lies farthest off the old ones. The farthest first; what did
+/// not move is left out.
 std::vector<MovedPoint> moved_places(const Piece& piece, const Piece& earlier,
                                      const Placement& lies);
 inline constexpr std::string_view kBustLineAtSide = "bust_line";
 inline constexpr std::string_view kShoulderSeamPlace = "shoulder seam";
+inline constexpr std::string_view kNecklinePlace = "neck edge";
 
 /// An amount that the page shows as it was given, with an arrow at the place that it is measured
 /// at.
