@@ -17,6 +17,8 @@ constexpr Angle kLeastDart = Angle::degrees(0.01);
 constexpr double kNarrowest = 6.0;
 // On a leg shorter than this a wide angle makes a blunt cone. Common practice, no source.
 constexpr double kShortLeg = 150.0;
+// Two lengths nearer than this may read alike on a tape in inches, mm.
+constexpr double kMayReadAlike = 25.4 / 8.0;
 constexpr Angle kWideOnShortLeg = Angle::degrees(20.0);
 // Nearer than this on their edge, darts of two apexes are in each other's way; apexes as near as
 // this are those of one group. In mm; ours.
@@ -104,19 +106,28 @@ void warn_of_neighbours(const Opened& open, DartSpot spot, Problems& remarks) {
   }
 }
 
-// Why a dart of this width is hard to sew; empty if it is not.
-Wording why_wide(const Dart& dart, const DartPosition& position) {
+// Why a dart of this width is hard to sew, empty if it is not; and the mouth that was passed.
+struct WhyWide {
+  Wording words = {};
+  Limit limit = {};
+};
+
+WhyWide why_wide(const Dart& dart, const DartPosition& position) {
   if (dart.angle() > kWidestDart) {
-    return "over " + fixed(kWidestDart.degrees(), 0) + " degrees no dart lies flat at its point";
-  }
-  if (dart.intake() > position.widest_mouth) {
-    return "about " + Length::mm(position.widest_mouth) + " is usual here";
+    return {"over " + fixed(kWidestDart.degrees(), 0) + " degrees no dart lies flat at its point"};
   }
   const Angle most = dart.leg() < kShortLeg ? kWideOnShortLeg : kWideToSew;
+  const double slack = dart.angle() > most ? kMayReadAlike : 0.0;
+  if (dart.intake() > position.widest_mouth + slack) {
+    const Length widest = Length::mm(position.widest_mouth);
+    return {"about " + widest + " is usual here",
+            {.most = widest, .value = Length::mm(dart.intake())}};
+  }
   if (dart.angle() <= most) return {};
-  return dart.leg() < kShortLeg
-             ? "over " + fixed(most.degrees(), 0) + " degrees so short a dart makes a blunt point"
-             : "over " + fixed(most.degrees(), 0) + " degrees a dart's point is hard to press flat";
+  return {dart.leg() < kShortLeg
+              ? "over " + fixed(most.degrees(), 0) + " degrees so short a dart makes a blunt point"
+              : "over " + fixed(most.degrees(), 0) +
+                    " degrees a dart's point is hard to press flat"};
 }
 
 const char* cure_of_width(const Dart& dart) {
@@ -131,17 +142,21 @@ Problems hard_to_sew(const Opened& open, DartSpot spot) {
   Problems remarks;
   const Dart& dart = open.at(spot);
   const std::string where = of(open, dart.name);
-  const Wording wide = why_wide(dart, position_of(open, spot));
-  if (!wide.empty()) {
-    remarks.push_back({Severity::Warning, "dart.wide", where,
-                       "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
-                           Length::mm(dart.leg()) + ", " + fixed(dart.angle().degrees(), 1) +
-                           " degrees; " + wide,
-                       cure_of_width(dart)});
+  const WhyWide wide = why_wide(dart, position_of(open, spot));
+  if (!wide.words.empty()) {
+    remarks.push_back({.severity = Severity::Warning,
+                       .code = "dart.wide",
+                       .where = where,
+                       .message = "it is " + Length::mm(dart.intake()) + " wide on a leg of " +
+                                  Length::mm(dart.leg()) + ", " + fixed(dart.angle().degrees(), 1) +
+                                  " degrees; " + wide.words,
+                       .hint = cure_of_width(dart),
+                       .limit = wide.limit});
   }
   if (dart.intake() < kNarrowest) {
     remarks.push_back({Severity::Note, "dart.narrow", where,
-                       "it is only " + Length::mm(dart.intake()) + " wide", "turn it into ease"});
+                       "it is only " + Length::mm(dart.intake()) + " wide",
+                       "leave it unsewn and ease so much into the seam, or turn it into ease"});
   }
   return remarks;
 }

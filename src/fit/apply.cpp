@@ -23,9 +23,12 @@ constexpr double kNothing = 1e-6;
 constexpr double kWorthSaying = 1.0;
 // What is offered instead is found as near as this share of what was asked for.
 constexpr double kNearly = 0.05;
-// No piece takes more than this, in mm; within it every row decides for itself. Ours: far beyond
-// the most of any row.
-constexpr double kMostAmount = 1000.0;
+// A toile is at most so many times the usual most of a row off; within it every row decides for
+// itself. Ours: twice the most leaves no measurement unquestioned, and beyond three no garment.
+constexpr double kMostTimes = 3.0;
+// What the fitter watches moves by what she pinned, or the correction is refused, in mm. Ours: more
+// is seen on the body.
+constexpr double kMostMissed = 1.0;
 
 [[noreturn]] void refuse(const char* code, const std::string& where, const Wording& message,
                          const Wording& hint) {
@@ -95,11 +98,13 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
           {}};
 }
 
+double most_of(const Effect& effect) {
+  return kMostTimes * fitting_row(effect.row).amount.most.mm();
+}
+
 void require_moderate(const Effect& effect) {
-  if (std::abs(effect.by) <= kMostAmount) return;
-  refuse("fit.amount", words_of(effect),
-         Length::mm(effect.by) + ": over " + Length::mm(kMostAmount) + " cannot be meant",
-         "look at the amount and its unit, or draft anew");
+  if (std::abs(effect.by) <= most_of(effect) + kNothing) return;
+  refuse_fit("fit.amount", "no toile is so far off", "look at the amount and its unit");
 }
 
 std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
@@ -115,7 +120,6 @@ std::vector<Job> jobs_of(const std::vector<RowAmount>& rows) {
     same->effect.given.clear();
     same->effect.by += job.effect.by * job.moves.sign * same->moves.sign;
   }
-  for (const Job& job : jobs) require_moderate(job.effect);
   std::ranges::stable_sort(jobs, {}, [](const Job& job) { return job.effect.stage; });
   return jobs;
 }
@@ -166,6 +170,18 @@ void smooth_neck(const Redrawn& half, Opened& back) {
   back = work.finished();
 }
 
+// Where a piece has no more to give, what was pinned would come about in part, without a word.
+void require_as_pinned(const Job& job) {
+  for (const LengthMoved& watched : watched_at(job.effect.row, job.place).lengths) {
+    const auto moved = std::ranges::find(job.effect.moved, watched.name, &MovedLength::name);
+    if (moved == job.effect.moved.end()) continue;
+    const double change = moved->change(), asked = *moved->predicted;
+    if (std::abs(change - asked) <= kMostMissed) continue;
+    const double done = std::abs(job.effect.by) * job.given_per_counted * change / asked;
+    refuse_fit("fit.amount", "it would come to " + Length::mm(done), "give a smaller amount");
+  }
+}
+
 HalfBlock applied(const HalfBlock& half, const Job& job) {
   HalfBlock result = half;
   job.moves.apply(result, job.ask());
@@ -177,6 +193,8 @@ HalfBlock applied(const HalfBlock& half, const Job& job) {
 void carry_out(Halves& halves, Job& job) {
   const BodySide side = job.effect.side;
   if (std::abs(job.effect.by) < kNothing) return;
+  require_moderate(job.effect);
+  job.effect.moved.clear();
   if (side != BodySide::Both && halves.alike()) halves.own_left = halves.right;
   HalfBlock& left = halves.alike() ? halves.right : *halves.own_left;
   HalfBlock& here = side == BodySide::Left ? left : halves.right;
@@ -192,6 +210,7 @@ void carry_out(Halves& halves, Job& job) {
     predict(length, laws, side);
     if (is_worth_telling(length)) job.effect.moved.push_back(length);
   }
+  require_as_pinned(job);
 }
 
 // The most of a refused correction that would not be refused, as it was read, in whole mm. Nothing
@@ -209,13 +228,14 @@ std::optional<Length> most_taken(const Halves& halves, const Job& job) {
       return false;
     }
   };
-  double most = 0.0, over = std::abs(job.effect.by);
+  double most = 0.0, over = std::fmin(std::abs(job.effect.by), most_of(job.effect));
+  if (over < std::abs(job.effect.by) && is_taken(over)) most = over;
   const double near = std::fmax(kWorthSaying, kNearly * over);
   while (over - most > near) {
     const double middle = 0.5 * (most + over);
     (is_taken(middle) ? most : over) = middle;
   }
-  const Length given = Length::mm(std::floor(most * job.given_per_counted));
+  const Length given = Length::mm(std::floor(most * job.given_per_counted + kNothing));
   return given >= Length::mm(kWorthSaying) ? std::optional(given) : std::nullopt;
 }
 

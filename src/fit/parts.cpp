@@ -4,6 +4,7 @@
 #include "blockwright/block/waist_edge.hpp"
 #include "blockwright/geometry/intersections.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace blockwright {
@@ -132,10 +133,20 @@ Point side_notch_point(const Opened& open) {
   return point_at_length(edge_of(open, BlockEdge::Side).stretches.front(), side_notch(open));
 }
 
+double bust_line_at(const Opened& open, double x) {
+  const Point notch = side_notch_point(open), bust = apex_of(open);
+  if (!is_a(open.piece, kBodiceFront) || notch.x <= bust.x) return notch.y;
+  const double way = std::clamp((x - bust.x) / (notch.x - bust.x), 0.0, 1.0);
+  return bust.y + way * (notch.y - bust.y);
+}
+
 double bust_line_width(const Opened& open) {
   const Point notch = side_notch_point(open);
-  double width = notch.x - centre_at(open, notch.y);
-  for (const DartSpot spot : waist_darts(open)) width -= taken_at_level(open.at(spot), notch.y);
+  double width = notch.x - centre_at(open, bust_line_at(open, centre_at(open, notch.y)));
+  for (const DartSpot spot : waist_darts(open)) {
+    const Dart& dart = open.at(spot);
+    width -= taken_at_level(dart, bust_line_at(open, dart.apex.x));
+  }
   return width;
 }
 

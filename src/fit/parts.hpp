@@ -54,8 +54,10 @@ double closed_length(const Opened& open, BlockEdge edge);
 /// mm from the side waist point to the side notch, and the point itself.
 double side_notch(const Opened& open);
 Point side_notch_point(const Opened& open);
-/// mm of the bust line, level from the centre edge to the side notch, less what the stitched waist
-/// darts take out of it.
+/// The height of the marked bust line at a place across the piece: on a front level as far as the
+/// bust point, and from there to the side notch, which a fuller bust lowers.
+double bust_line_at(const Opened& open, double x);
+/// mm of the marked bust line across the piece, less what the stitched waist darts take out of it.
 double bust_line_width(const Opened& open);
 /// x of the centre edge at a height.
 double centre_at(const Opened& open, double y);

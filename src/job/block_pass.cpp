@@ -38,17 +38,10 @@ FittedPattern fitted(const BlockRun& run) {
   }
 }
 
-/// A limit that is passed by less than a tape shows: "1 in, over 1 in" says nothing.
 bool passes_nothing_seen(const Problem& problem, Unit unit) {
   const auto& [least, most, value] = problem.limit;
   if (!most || !value || most->is_angle()) return false;
   return length_text(value->length(), unit) == length_text(most->length(), unit);
-}
-
-Problems told_remarks(const BlockRun& run) {
-  Problems told = run.fitted.remarks;
-  std::erase_if(told, [&](const Problem& p) { return passes_nothing_seen(p, run.unit); });
-  return told;
 }
 
 /// Lengths that moved together since the session before, which no body does. What else changed is
@@ -65,6 +58,11 @@ Problems level_changes(const BlockRun& run) {
 
 void add(Problems& problems, const Problems& more) {
   problems.insert(problems.end(), more.begin(), more.end());
+}
+
+Problems without_unseen(Problems problems, Unit unit) {
+  std::erase_if(problems, [&](const Problem& p) { return passes_nothing_seen(p, unit); });
+  return problems;
 }
 
 void errors_first(Problems& problems) {
@@ -172,7 +170,7 @@ void judge_draft(BlockRun& run) {
 }
 
 void judge_corrected(BlockRun& run) {
-  add(run.problems, told_remarks(run));
+  add(run.problems, without_unseen(run.fitted.remarks, run.unit));
   add(run.problems, told_by_new_tape(run));
   add(run.problems, less_than_the_body(run));
   add(run.problems, check_pattern(run.fitted.pattern));

@@ -47,6 +47,9 @@ struct BlockRun : BlockSource {
 
 /// Appends problems to problems.
 void add(Problems& problems, const Problems& more);
+/// Without those whose limit is passed by less than a tape shows in that unit: "1 in, over 1 in"
+/// says nothing.
+Problems without_unseen(Problems problems, Unit unit);
 /// Errors before warnings before notes, else in the order found.
 void errors_first(Problems& problems);
 

@@ -5,6 +5,7 @@
 #include "blockwright/report/comparison.hpp"
 #include "drawings.hpp"
 #include "guarded.hpp"
+#include "new_tape_sums.hpp"
 #include "option_words.hpp"
 #include "toile_number.hpp"
 
@@ -16,10 +17,20 @@
 namespace blockwright {
 namespace {
 
-/// The date at `i` of the list; of two sessions of one client the older and the newest where none
-/// is named.
+/// The session that a toile was cut from, by its fitting; that of one not fitted yet is the newest.
+std::string date_of_toile(const Client& client, int toile) {
+  const auto fitted = std::ranges::find_if(
+      client.fittings, [&](const Fitting& fitting) { return toile > 0 && fitting.toile >= toile; });
+  const Session* cut_from =
+      fitted == client.fittings.end() ? nullptr : session_of_fitting(client, fitted->date);
+  return cut_from == nullptr ? client.sessions.back().date : cut_from->date;
+}
+
+/// The date at `i` of the list; where none is named, of two toiles what each was cut from, and of
+/// two sessions of one client the older and the newest.
 std::string session_date(const CompareJob& job, const Client& client, std::size_t i) {
   if (i < job.sessions.size()) return job.sessions[i];
+  if (i < job.toiles.size()) return date_of_toile(client, job.toiles[i]);
   const std::size_t count = client.sessions.size();
   const bool by_session = job.other.empty() && job.toiles.empty();
   if (by_session && i == 0 && job.sessions.empty() && count >= 2) {

@@ -38,7 +38,10 @@ StyledPattern stepped(const Pattern& pattern, const Style& style, BlockRun& run)
   try {
     const SidePlaces sides = side_places({run.block.pattern, run.fitted.pattern});
     StyledPattern pieces = apply_style(pattern, style, cup_of(run.body), sides);
-    for (const StepDone& step : pieces.steps) add(run.problems, without_dart_widths(step.remarks));
+    for (StepDone& step : pieces.steps) {
+      step.remarks = without_unseen(std::move(step.remarks), run.unit);
+      add(run.problems, without_dart_widths(step.remarks));
+    }
     return pieces;
   } catch (const InputError& error) {
     throw InputError(worded(error.problem(), run.unit));
@@ -83,7 +86,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   StyledPattern pieces = stepped(run.divided, style, run);
   run.made = std::move(pieces.pattern);
   run.steps = std::move(pieces.steps);
-  add(run.problems, hard_to_sew(run.made));
+  add(run.problems, without_unseen(hard_to_sew(run.made), run.unit));
   true_for_paper(run);
 }
 

@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <map>
 #include <random>
@@ -420,6 +421,18 @@ TEST_CASE("A dart over 25 degrees is warned of, over 20 on a leg under 150 mm, a
   const auto mouth = [](double mm) { return said_of(Angle::radians(mm / 160.0).degrees(), 160.0); };
   CHECK(code_of(mouth(6.01)) == "");
   CHECK(code_of(mouth(5.99)) == "dart.narrow");
+}
+
+TEST_CASE("A mouth wider than is usual is told with both widths, unless they may read alike") {
+  // On a shoulder 90 mm are usual.
+  const Problems wide = said_of(24.0, 240.0);
+  REQUIRE(code_of(wide) == "dart.wide");
+  CHECK(wide.front().limit.most == Length::mm(90.0));
+  CHECK(wide.front().limit.value->length().mm() == Approx(2.0 * 240.0 * std::sin(0.2094395102)));
+  // Where its angle is a reason, too, that is told of a mouth that is hardly wider.
+  const auto told = [](double leg) { return said_of(25.1, leg).front().message.plain(); };
+  CHECK_THAT(told(240.0), Catch::Contains("is usual here"));
+  CHECK_THAT(told(209.0), Catch::Contains("hard to press flat"));
 }
 
 TEST_CASE("A dart is held back by half its leg at most", "[kMostHeldBack]") {

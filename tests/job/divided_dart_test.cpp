@@ -136,3 +136,17 @@ TEST_CASE("The steps for pencil and shears end with the division") {
   job.one_bust_dart = true;
   CHECK(run_job(job, files).output.find("At last") == std::string::npos);
 }
+
+TEST_CASE("A dart that reads as wide as is usual is not told as too wide") {
+  MemoryFiles files(
+      {{"she.json", blockwright_tests::read_bytes(BLOCKWRIGHT_SOURCE_DIR
+                                                  "/examples/wardrobe/odalys-fenn.json")}});
+  const auto told = [&](Unit unit) {
+    Job job = job_of(Command::Draft);
+    job.unit = unit;
+    return found(Json::parse(run_job(job, files).output), "dart.wide");
+  };
+  // 60.3 mm, where 60 are usual: both read 2 3/8 in, or 6 cm.
+  CHECK(told(Unit::Inch).empty());
+  CHECK(told(Unit::Cm).empty());
+}

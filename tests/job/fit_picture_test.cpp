@@ -179,17 +179,40 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
   }
 }
 
-TEST_CASE("A correction of one side draws both halves, and only hers as moved") {
+// What lies still beside it would make the half that moved so much smaller.
+TEST_CASE("A correction of one side draws her half, and says that the other is unchanged") {
   MemoryFiles files(her_file());
   FitJob job = job_of({"lower one_shoulder 1.0"});
   job.side = {BodySide::Right};
   done(job, files);
   const std::string& svg = files.files.at(kPicture);
-  for (const char* words : {">Front right<", ">Front left<", ">Back right<", ">Back left<"}) {
+  for (const char* words : {">Front right<", ">Back right<",
+                            "Unchanged and not drawn: Front left and Back left.", "1:3, to look"}) {
     CHECK(has(svg, words));
   }
-  CHECK(count_of(svg, ">unchanged<") == 2);
+  for (const char* words : {">Front left<", ">Back left<", ">unchanged<"}) {
+    CHECK_FALSE(has(svg, words));
+  }
   CHECK(count_of(svg, "class=\"arrow\"") == 4);  // shaft and head on each right half
+}
+
+TEST_CASE("What was pinned at the front neck edge is shown on that edge") {
+  const auto arrows = [](const std::string& words) {
+    MemoryFiles files(her_file());
+    done(job_of({words}), files);
+    return arrows_in(files.files.at(kPicture));
+  };
+  CHECK(arrows("take_in front_neck_edge 0.8 per_half") == Names{"neck edge"});
+  // Where the neckline goes on as it did, its end has moved.
+  CHECK(arrows("forward shoulder_seam 1.0") != Names{"neck edge"});
+}
+
+TEST_CASE("A back whose bust line alone went up is not told as unchanged") {
+  MemoryFiles files(her_file());
+  done(job_of({"raise bust_point 1.0"}), files);
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(has(svg, ">unchanged but for the bust line<"));
+  CHECK_FALSE(has(svg, ">unchanged<"));
 }
 
 TEST_CASE("A client file and her picture are one set; elsewhere the picture is written first") {

@@ -167,9 +167,9 @@ TEST_CASE("The girth that would have done makes the armhole as long as the corre
 
 TEST_CASE("A correction so large that no tape would do in its place is applied all the same") {
   MemoryFiles files = files_here();
-  // 18.6 cm and twice 9 cm more: farther apart than any that are drafted.
-  const Json report = done(adding("widen bust_points 9.0 per_half"), files);
-  CHECK(report["corrections"][0]["doubts"]["would_do"] == 366.0);
+  // 18.6 cm and twice 4.5 cm more: farther apart than any that are drafted.
+  const Json report = done(adding("widen bust_points 4.5 per_half"), files);
+  CHECK(report["corrections"][0]["doubts"]["would_do"] == 276.0);
 }
 
 TEST_CASE("A pattern that the corrections make smaller than she is is warned of") {
@@ -475,6 +475,44 @@ TEST_CASE("compare tells what differs between toiles, and draws both") {
     INFO(words);
     CHECK(svg.find(words) == std::string::npos);
   }
+}
+
+TEST_CASE("compare draws each toile from the tape that it was cut from") {
+  MemoryFiles files = files_here();
+  done(adding("lower front_neck 1.0"), files);
+  // Taped half a year later: 2 cm more waist.
+  std::string& verity = files.files["verity.json"];
+  const std::size_t begin = verity.find("{", verity.find("\"sessions\""));
+  const std::size_t end = verity.find("\n  ]", begin);
+  std::string newest = verity.substr(begin, end - begin);
+  newest.replace(newest.find("2026-01-10"), 10, "2026-07-12");
+  newest.replace(newest.find("74.00"), 5, "76.00");
+  verity.insert(end, ",\n    " + newest);
+  CompareJob job;
+  job.client = "verity.json";
+  job.report = ReportKind::Json;
+  job.write = {OutputKind::Svg};
+  const auto versions = [&] {
+    const Json report = Json::parse(run_compare(job, files).output);
+    return report["before"].get<std::string>() + " / " + report["after"].get<std::string>();
+  };
+  const std::string first = "Verity Lark, session 2026-01-10, no corrections / Verity Lark, ";
+  job.toiles = {1, 2};
+  // Toile 2 is still to be sewn, and is cut from the newest tape.
+  CHECK(versions() == first + "session 2026-07-12, 1 correction");
+  FitJob again = adding("raise front_neck 0.5");
+  again.toile = 2;
+  again.date = "2026-04-02";
+  done(again, files);
+  CHECK(versions() == first + "session 2026-01-10, 1 correction");
+  job.toiles = {1, 0};
+  CHECK(versions() == first + "session 2026-07-12, 2 corrections");
+  // A session that is named is drawn, whatever the toile was cut from.
+  job.toiles = {1, 2};
+  job.sessions = {"2026-07-12", "2026-07-12"};
+  CHECK(versions() ==
+        "Verity Lark, session 2026-07-12, no corrections / Verity Lark, session "
+        "2026-07-12, 1 correction");
 }
 
 TEST_CASE("compare tells of a lowered hem that the hem moved, and nothing else") {

@@ -68,6 +68,22 @@ ChangePage page_of(std::size_t lines = 1, std::size_t figures = 1) {
   return page;
 }
 
+/// Front and back as a right and a left half each; the right ones of one pattern, the left ones of
+/// another.
+Pattern in_halves(const Pattern& right, const Pattern& left) {
+  Pattern halves;
+  for (std::size_t i = 0; i < right.pieces.size(); ++i) {
+    const bool front = right.pieces[i].name == "front";
+    Piece a = front ? mirrored(right.pieces[i]) : right.pieces[i];
+    Piece b = front ? left.pieces[i] : mirrored(left.pieces[i]);
+    a.name += "_right";
+    b.name += "_left";
+    halves.pieces.push_back(a);
+    halves.pieces.push_back(b);
+  }
+  return halves;
+}
+
 struct Drawn {
   Sheet sheet;
   double reduction;
@@ -324,7 +340,135 @@ TEST_CASE("Places that moved have names, the farthest first") {
   CHECK(distance(places.front().was, places.front().is) == Approx(10.0));
   for (const MovedPoint& place : places) {
     CHECK((place.name == "front_neck_point" || place.name == "neckline" ||
-           place.name == "centre_front"));
+           place.name == kNecklinePlace || place.name == "centre_front"));
   }
   CHECK(moved_places(after.piece("back"), before.piece("back"), {}).empty());
+}
+
+TEST_CASE("Of two halves the one that did not change is left out, and that is said") {
+  ChangePage page = page_of();
+  page.after = in_halves(with_neck_lower(10.0), sample_pattern());
+  const auto [sheet, reduction] = drawn_on(page, "a4");
+  const std::string text = all_text(sheet);
+  CHECK(text.find("Unchanged and not drawn: Front left and Back left.") != std::string::npos);
+  CHECK(text.find("\nFront right\n") != std::string::npos);
+  CHECK(text.find("\nBack right\n") != std::string::npos);
+  CHECK(text.find("\nFront left\n") == std::string::npos);
+  CHECK(reduction == drawn_on(page_of(), "a4").reduction);
+  // Of a back whose halves are both unchanged beside a whole front one stays, to be told by.
+  page.after = in_halves(sample_pattern(), sample_pattern());
+  page.after.pieces.erase(page.after.pieces.begin());
+  page.after.pieces.front() = with_neck_lower(10.0).pieces.front();
+  const std::string one_back = all_text(drawn_on(page, "a4").sheet);
+  CHECK(one_back.find("\nBack right\n") != std::string::npos);
+  CHECK(one_back.find("Unchanged and not drawn: Back left.") != std::string::npos);
+  // Beside two halves that changed a back that did not would make them smaller.
+  page.after = in_halves(with_neck_lower(10.0), with_neck_lower(8.0));
+  CHECK(all_text(drawn_on(page, "a4").sheet).find("not drawn: Back left and Back right.") !=
+        std::string::npos);
+}
+
+TEST_CASE("Halves that both changed lie centre to centre, as on a body") {
+  ChangePage page = page_of();
+  page.before = in_halves(sample_pattern(), sample_pattern());
+  page.after = in_halves(with_lower(with_neck_lower(10.0), "underarm_point", 5.0),
+                         with_lower(with_neck_lower(8.0), "underarm_point", 5.0));
+  for (Piece& piece : page.after.pieces) {
+    if (piece.name.starts_with("back")) piece = page.before.piece(piece.name);
+  }
+  const auto apart = [&](const char* edge) {
+    const Sheet sheet = drawn_on(page, "a4").sheet;
+    double least = 1e9, most = -1e9;
+    for (const Stroke* stroke : strokes_named(sheet, edge)) {
+      if (stroke->role == LineRole::Before) continue;
+      least = std::min(least, stroke->path.start().x);
+      most = std::max(most, stroke->path.start().x);
+    }
+    return most - least;
+  };
+  CHECK(apart("centre_front") < 15.0);
+  CHECK(apart("side") > 100.0);
+  std::swap(page.after.pieces[0], page.after.pieces[1]);
+  CHECK(apart("centre_front") < 15.0);
+}
+
+TEST_CASE("A page is turned where four halves are larger on it so, and all is inside its margin") {
+  ChangePage page = page_of();
+  page.after = in_halves(with_neck_lower(10.0), with_neck_lower(8.0));
+  const Pattern longer = scaled(sample_pattern(), 1.02);
+  page.after.pieces[2] = in_halves(longer, longer).pieces[2];
+  page.after.pieces[3] = in_halves(longer, longer).pieces[3];
+  const auto [sheet, reduction] = drawn_on(page, "a4");
+  CHECK(sheet.width > sheet.height);
+  CHECK(reduction == 5.0);
+  const Box ink = drawn_box(sheet);
+  CHECK(ink.left >= 10.0 - 1e-6);
+  CHECK(ink.bottom >= 10.0 - 1e-6);
+  CHECK(ink.right <= sheet.width - 10.0 + 1e-6);
+  CHECK(ink.top <= sheet.height - 10.0 + 1e-6);
+  CHECK(text_in_the_way(sheet) == "");
+  const Sheet upright = drawn_on(page_of(), "a4").sheet;
+  CHECK(upright.width < upright.height);
+}
+
+TEST_CASE("A warning that has no room is left out as a whole and counted") {
+  ChangePage page = page_of(0);
+  for (int i = 0; i < 40; ++i) {
+    std::string words = "begins";
+    for (int w = 0; w < 30; ++w) words += " and goes on";
+    page.words.push_back({words + " to its end."});
+  }
+  const std::string text = all_text(drawn_on(page, "a4").sheet);
+  const auto count = [&](const std::string& part) {
+    int found = 0;
+    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+      ++found;
+    }
+    return found;
+  };
+  CHECK(count("begins") > 2);
+  CHECK(count("begins") == count("end."));
+  CHECK(text.find(std::to_string(40 - count("begins")) + " more: see the report") !=
+        std::string::npos);
+}
+
+TEST_CASE("A bust line that alone moved is told, and not as unchanged") {
+  ChangePage page = page_of();
+  page.after = sample_pattern();
+  for (Piece& piece : page.after.pieces) {
+    for (BalanceLine& line : piece.balance_lines) {
+      if (line.name == "bust_line") line.path = placed(line.path, Placement::shift({0.0, 10.0}));
+    }
+  }
+  const std::string text = all_text(drawn_on(page, "a4").sheet);
+  CHECK(text.find("unchanged but for the bust line") != std::string::npos);
+  CHECK(text.find("unchanged\n") == std::string::npos);
+}
+
+TEST_CASE("An amount stands within 6 mm of its arrow, however many halves there are") {
+  ChangePage page = page_of();
+  page.after = in_halves(with_lower(sample_pattern(), "underarm_point", 10.0),
+                         with_lower(sample_pattern(), "underarm_point", 9.0));
+  page.amounts = {{"front_right", "underarm_point", {"12.5 cm", "whole girth"}},
+                  {"front_left", "underarm_point", {"11.5 cm", "whole girth"}}};
+  const Sheet sheet = drawn_on(page, "a4").sheet;
+  const auto from_arrows = [&](const SheetText& text) {
+    double near = 1e9;
+    for (const Stroke* arrow : strokes_of(sheet, LineRole::Arrow)) {
+      for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0}) {
+        const Point on = point_at_length(arrow->path, share * length(arrow->path));
+        near = std::min(near, nearest(room_of(text), on).distance);
+      }
+    }
+    return near;
+  };
+  int found = 0;
+  for (std::size_t i = 0; i + 1 < sheet.texts.size(); ++i) {
+    const SheetText &amount = sheet.texts[i], &below = sheet.texts[i + 1];
+    if (amount.text != "12.5 cm" && amount.text != "11.5 cm") continue;
+    ++found;
+    REQUIRE(below.text == "whole girth");
+    CHECK(std::min(from_arrows(amount), from_arrows(below)) < 6.0);
+  }
+  CHECK(found == 2);
 }

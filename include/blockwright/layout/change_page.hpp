@@ -23,12 +23,14 @@ struct ChangeWords {
 
 /// A place that two versions of a piece have, and how far it moved as both are laid: the named
 /// points; "waist dart point", and "waist dart", each leg's end; kBustLineAtSide; the middle of the
-/// shoulder seam's outer part, kShoulderSeamPlace; of each stitch line, by its name, where it lies
-/// farthest off the old ones. The farthest first; what did not move is left out.
+/// shoulder seam's outer part, kShoulderSeamPlace, and of the neckline, kNecklinePlace; of each
+/// stitch line, by its name, where it lies farthest off the old ones. The farthest first; what did
+/// not move is left out.
 std::vector<MovedPoint> moved_places(const Piece& piece, const Piece& earlier,
                                      const Placement& lies);
 inline constexpr std::string_view kBustLineAtSide = "bust_line";
 inline constexpr std::string_view kShoulderSeamPlace = "shoulder seam";
+inline constexpr std::string_view kNecklinePlace = "neck edge";
 
 /// An amount that the page shows as it was given, with an arrow at the place that it is measured
 /// at.
@@ -73,8 +75,11 @@ struct DrawnChange {
 /// page's largest move if that is less), laid together as `alignment` says, which is said under the
 /// piece; the bust line dashed, bust and blade points as crosses; arrows with the amounts. Pieces
 /// are drawn at the largest of a few round scales that fits; the scale, and that nothing is cut by
-/// it, is on the page. There is no cut line, notch, grain or fold on it. On a roll it is cut off in
-/// the proportions of an A4.
+/// it, is on the page. There is no cut line, notch, grain or fold on it. Halves of a piece lie
+/// centre to centre; of two of which one alone changed the other is left out, and so is what did
+/// not change beside two that did: the page says which. Where pieces would be smaller than
+/// kMostReducedByFigures and are larger on the paper turned, it is turned. On a roll it is cut off
+/// in the proportions of an A4.
 ///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another;
 /// words that have no room are left out, and it is said how many. Throws UsageError

@@ -58,7 +58,10 @@ std::vector<Names> watched_places(const Correction& correction, const Piece& pie
   if (fitting_row(row).traits.along_a_seam) return {{std::string(kShoulderSeamPlace)}};
   std::vector<Names> places;
   for (const LengthMoved& length : watched_at(row, correction.place).lengths) {
-    places.push_back(ends_of(length.name, piece));
+    const Names ends = ends_of(length.name, piece);
+    const bool neck = length.name.ends_with(".neckline") && !ends.empty();
+    if (neck) places.push_back({std::string(kNecklinePlace)});  // it is pinned there
+    places.push_back(ends);
   }
   return places;
 }

@@ -176,7 +176,8 @@ std::vector<Option> block_options() {
              "Apply only the corrections of the toiles before this one; 0: all",
              {.otherwise = "all", .limits = {.least = 0}}),
       option("toile", {Compare}, &CompareJob::toiles, kOutput,
-             "Number of the older, then of the newer toile; 0: with all corrections",
+             "Number of the older, then of the newer toile, each from its own tape; 0: with all "
+             "corrections",
              {.otherwise = "0", .limits = {.least = 0}, .most_items = 2}),
       option("one_bust_dart", kPieces, &Job::one_bust_dart, kOutput,
              "Leave the bust dart in one where it is too wide to sew in one; without this what is "

@@ -6,6 +6,7 @@
 #include "words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <utility>
@@ -26,11 +27,16 @@ constexpr double kOnArrow = 0.5;
 constexpr double kBesideLine = 2.2;
 constexpr double kMostOnLines = 0.2;
 constexpr int kAskedOnArrow = 16;
-// Clear paper round an amount, and between it and another piece; farther from its arrow it would be
-// another's.
+// Clear paper round an amount, and between it and another piece.
 constexpr TextPlacer::Margins kRoundAmount{1.0, 0.4};
 constexpr double kOffOtherPiece = 3.5;
-constexpr double kFarFromArrow = 13.0;
+// From an arrow to its amount; a place inside the piece is as good as one that much farther off.
+constexpr double kBehindArrow = 0.3;
+constexpr double kBesideArrow = 1.2;
+constexpr double kInsideIsAsFar = 4.0;
+constexpr double kNoNearer = 0.2;
+// So much farther off it may be for clear paper round it.
+constexpr double kWorthRoom = 2.0;
 // With an arrow at every point, those farthest off and this far from one another are drawn.
 constexpr std::size_t kMostArrows = 8;
 constexpr double kArrowsApart = 30.0;  // of the piece
@@ -44,10 +50,13 @@ constexpr double kNotMoved = 0.5;
 constexpr double kOutlineTolerance = 0.05;
 constexpr double kInsideEvery = 0.8;
 
+/// What nothing is stitched by may move where no line does, such as the bust line of a back.
+std::string unmoved_words(const PieceChange& change, const ShownLevels& before) {
+  if (!before.lines.empty()) return "unchanged but for the bust line";
+  return change.largest.empty() ? "unchanged" : "hardly changed: nothing to see at this size";
+}
+
 std::string together_words(const PieceChange& change, Alignment alignment) {
-  if (change.moved.empty() && change.before.empty()) {
-    return change.largest.empty() ? "unchanged" : "hardly changed: nothing to see at this size";
-  }
   switch (alignment) {
     case Alignment::Waist:
       return "laid together at the centre waist";
@@ -157,6 +166,8 @@ LaidOver laid_over(const Piece& piece, const ChangePage& page) {
 ShownChange shown_change(const Piece& piece, const LaidOver& over, const ChangePage& page,
                          MovedFrom from) {
   ShownChange shown{.name = title_of(piece.name),
+                    .whole = std::string(sided_name(piece.name).whole),
+                    .side = std::string(sided_name(piece.name).side),
                     .together = "new",
                     .change = {.kept = lines_of(piece)},
                     .before = {},
@@ -166,9 +177,12 @@ ShownChange shown_change(const Piece& piece, const LaidOver& over, const ChangeP
                     .box = {}};
   if (over.earlier != nullptr) {
     shown.change = change_between(piece, *over.earlier, over.lies, from);
-    shown.together = together_words(shown.change, page.alignment);
     shown.arrows = arrows_of(piece, *over.earlier, over.lies, shown.change, page);
     shown.before = elsewhere(levels_of(*over.earlier, over.lies), shown.now, from);
+    const bool still = shown.change.moved.empty() && shown.change.before.empty();
+    shown.together = still ? unmoved_words(shown.change, shown.before)
+                           : together_words(shown.change, page.alignment);
+    shown.changed = !still || !shown.before.lines.empty() || !shown.change.largest.empty();
   }
   shown.box = box_round(shown);
   return shown;
@@ -271,25 +285,47 @@ std::vector<TextPlacer::Line> lines_of(const DrawnArrow& arrow) {
   return lines;
 }
 
-/// The ends of an arrow, in the piece and outside of it.
-enum class ArrowEnd { Outside, Inside };
-
-/// The middle of words of that size, behind the arrow's tail or before its tip.
-Point beside_end(const DrawnArrow& arrow, ArrowEnd end, bool tail_inside, Vec size) {
-  const Vec along = unit(arrow.to - arrow.from);
-  const double reach = reach_along(size, along);
-  if (tail_inside == (end == ArrowEnd::Inside)) return arrow.from - (reach + 0.3) * along;
-  return arrow.to + (reach + 2.0 * kBeforeLine) * along;
+/// Where the words may stand: beyond either end of an arrow, or on either side of its middle.
+std::array<Point, 4> wishes_of(const DrawnArrow& arrow, Vec size) {
+  const Vec along = unit(arrow.to - arrow.from), aside = left_of(along);
+  const double ahead = reach_along(size, along), off = reach_along(size, aside) + kBesideArrow;
+  const Point middle = midpoint(arrow.from, arrow.to);
+  return {arrow.from - (ahead + kBehindArrow) * along,
+          arrow.to + (ahead + 2.0 * kBeforeLine) * along, middle + off * aside,
+          middle - off * aside};
 }
 
-/// Sets the words where `room` is free, no farther from the wish than `far`.
-bool write_amount(TextPlacer& placer, const DrawnArrow& arrow, Point wish, const FreeSpace& room,
-                  double far) {
-  const std::vector<TextPlacer::Line> lines = lines_of(arrow);
-  const auto found = room.find(placer.size_of(lines, kRoundAmount.least), wish);
-  if (!found) return false;
-  const Point middle{0.5 * (found->left + found->right), 0.5 * (found->bottom + found->top)};
-  return distance(middle, wish) <= far && placer.block(lines, wish, kRoundAmount, room);
+/// A place for the words, and how far it is from the arrow.
+struct AmountPlace {
+  Point wish;
+  double off = std::numeric_limits<double>::infinity();
+  bool outside = false;
+};
+
+double gap_between(const Box& box, const DrawnArrow& arrow) {
+  double least = std::numeric_limits<double>::infinity();
+  for (int i = 0; i <= kAskedOnArrow; ++i) {
+    const Point on = between(arrow.from, arrow.to, static_cast<double>(i) / kAskedOnArrow);
+    const double x = std::max({box.left - on.x, 0.0, on.x - box.right});
+    const double y = std::max({box.bottom - on.y, 0.0, on.y - box.top});
+    least = std::min(least, std::hypot(x, y));
+  }
+  return least;
+}
+
+/// The place nearest to the arrow, outside of the piece where that is not much farther.
+AmountPlace place_of(const DrawnArrow& arrow, Vec size, const FreeSpace& outside,
+                     const FreeSpace& anywhere) {
+  AmountPlace best;
+  for (const Point wish : wishes_of(arrow, size)) {
+    for (const bool out : {true, false}) {
+      const auto found = (out ? outside : anywhere).find(size, wish);
+      if (!found) continue;
+      const double off = gap_between(*found, arrow) + (out ? 0.0 : kInsideIsAsFar);
+      if (off < best.off - kNoNearer) best = {wish, off, out};
+    }
+  }
+  return best;
 }
 
 }  // namespace
@@ -364,13 +400,15 @@ void write_amounts(TextDrawing& drawing, const std::vector<DrawnArrow>& arrows, 
     }
     FreeSpace outside = anywhere;
     take_inside(outside, outline);
-    const bool tail_inside = contains(outline, arrow.from, kOutlineTolerance);
-    const Vec size = placer.size_of(lines_of(arrow), kRoundAmount.least);
-    const Point out = beside_end(arrow, ArrowEnd::Outside, tail_inside, size);
-    const Point in = beside_end(arrow, ArrowEnd::Inside, tail_inside, size);
-    if (write_amount(placer, arrow, out, outside, kFarFromArrow)) continue;
-    if (write_amount(placer, arrow, in, anywhere, kFarFromArrow)) continue;
-    write_amount(placer, arrow, in, anywhere, std::numeric_limits<double>::infinity());
+    const auto lines = lines_of(arrow);
+    const auto [wished, least] = kRoundAmount;
+    const AmountPlace roomy = place_of(arrow, placer.size_of(lines, wished), outside, anywhere);
+    const AmountPlace tight = place_of(arrow, placer.size_of(lines, least), outside, anywhere);
+    const bool is_tight = roomy.off > tight.off + kWorthRoom;
+    const AmountPlace& place = is_tight ? tight : roomy;
+    if (std::isinf(place.off)) continue;
+    const double margin = is_tight ? least : wished;
+    placer.block(lines, place.wish, {margin, margin}, place.outside ? outside : anywhere);
   }
 }
 

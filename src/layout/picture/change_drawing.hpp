@@ -27,7 +27,10 @@ struct ShownLevels {
 /// A piece over its earlier version, to be drawn small.
 struct ShownChange {
   std::string name;      ///< "Front"
+  std::string whole;     ///< "front", of that piece or of one half of it
+  std::string side;      ///< "_left" of the left half; of a whole piece empty
   std::string together;  ///< where both are laid together, or that nothing moved
+  bool changed = true;
   PieceChange change;
   ShownLevels before, now;
   std::vector<ShownArrow> arrows;

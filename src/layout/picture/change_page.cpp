@@ -4,12 +4,15 @@
 #include "blockwright/base/number_text.hpp"
 #include "change_drawing.hpp"
 #include "form_parts.hpp"
+#include "shown_pieces.hpp"
 #include "text_flow.hpp"
+#include "words.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -46,10 +49,10 @@ std::vector<Paragraph> paragraphs_of(const std::vector<ChangeWords>& words) {
   return all;
 }
 
-/// How pieces stand at one scale: in rows, each on one waist level.
+/// How pieces stand at one scale: in rows, each on one waist level; the halves of one in one row.
 struct Rows {
   double reduction = 0.0;
-  std::size_t in_row = 0;
+  std::size_t in_row = 0;  ///< pieces, both halves of one counted as one
 };
 
 /// The rows of a drawing: where each begins in the list.
@@ -60,9 +63,11 @@ struct Row {
 };
 
 std::vector<Row> rows_of(const std::vector<ShownChange>& shown, std::size_t in_row) {
+  const std::vector<std::size_t> begins = begins_of_pieces(shown);
+  const std::size_t count = begins.size() - 1;
   std::vector<Row> rows;
-  for (std::size_t from = 0; from < shown.size(); from += in_row) {
-    Row row{from, std::min(from + in_row, shown.size())};
+  for (std::size_t first = 0; first < count; first += in_row) {
+    Row row{begins[first], begins[std::min(first + in_row, count)]};
     Box upright;
     for (std::size_t i = row.from; i < row.to; ++i) {
       row.width += shown[i].box.width();
@@ -86,8 +91,9 @@ bool fits(const std::vector<Row>& rows, double reduction, const Box& room) {
 }
 
 std::optional<Rows> rows_that_fit(const std::vector<ShownChange>& shown, const Box& room) {
+  const std::size_t count = begins_of_pieces(shown).size() - 1;
   for (const double reduction : kReductions) {
-    for (const std::size_t in_row : {shown.size(), (shown.size() + 1) / 2}) {
+    for (const std::size_t in_row : {count, (count + 1) / 2}) {
       if (in_row > 0 && fits(rows_of(shown, in_row), reduction, room))
         return Rows{reduction, in_row};
     }
@@ -95,26 +101,34 @@ std::optional<Rows> rows_that_fit(const std::vector<ShownChange>& shown, const B
   return std::nullopt;
 }
 
+/// The paper as it is named, or its other edge up.
+enum class PaperLies { AsNamed, Turned };
+
 /// One page in the making, from the top down.
 class ChangePageDrawing {
  public:
-  ChangePageDrawing(const ChangePage& page, const PrintOptions& options, TextFonts& fonts)
+  ChangePageDrawing(const ChangePage& page, const PrintOptions& options, TextFonts& fonts,
+                    PaperLies lies)
       : page_(page), options_(options), fonts_(fonts), drawing_(sheet_, fonts) {
     sheet_.width = options.paper.width.mm();
     sheet_.height =
         options.paper.is_roll() ? kRollProportion * sheet_.width : options.paper.height.mm();
+    turned_ = lies == PaperLies::Turned;
+    if (turned_) std::swap(sheet_.width, sheet_.height);
     const double margin = options.margin.mm();
     rest_ = {margin, margin + kLegendRoom, sheet_.width - margin, sheet_.height - margin};
+    head_right_ = rest_.right;
   }
 
   DrawnChange draw() && {
     const Box head = rest_;
     rest_.top -= kHeadRoom;
     draw_above();
-    const std::vector<ShownChange> shown = shown_changes(page_);
+    const auto [shown, left_out] = shown_pieces(page_);
     const auto rows = rows_that_fit(shown, rest_);
     if (!rows) refuse();
     draw_head(head, rows->reduction);
+    draw_legend(left_out);
     draw_pieces(shown, *rows);
     Page page;
     page.label = "changes";
@@ -133,7 +147,7 @@ class ChangePageDrawing {
   }
 
   void line(const std::string& text, Point at, double height) {
-    drawing_.text(shortened(fonts_, text, height, rest_.right - at.x), at, height,
+    drawing_.text(shortened(fonts_, text, height, head_right_ - at.x), at, height,
                   TextAnchor::Start);
   }
 
@@ -142,14 +156,23 @@ class ChangePageDrawing {
     line(page_.subtitle, {head.left, head.top - kPageTitle - 5.6}, kPageSubtitle);
     const std::string scale = "1:" + trimmed(reduction, 1) + ", to look at, not for cutting";
     line(scale, {head.left, head.top - kPageTitle - 11.6}, kScaleText);
-    line("Grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.",
-         {head.left, options_.margin.mm() + 1.0}, kLegendText);
   }
 
-  /// Figures on the right, words beside them.
+  void draw_legend(const std::vector<std::string>& left_out) {
+    std::string legend =
+        "Grey: " + page_.before_is + ".  Black: " + page_.now_is + ", heavy where it moved.";
+    if (!left_out.empty()) legend += "  Unchanged and not drawn: " + listed(left_out) + ".";
+    line(legend, {rest_.left, options_.margin.mm() + 1.0}, kLegendText);
+  }
+
+  /// Figures on the right, words beside them; on a turned page figures beside the head, too.
   void draw_above() {
     Box words = {rest_.left, rest_.top - kMostWords * rest_.height(), rest_.right, rest_.top};
-    const double figures = draw_seen(words);
+    const double beside_head = turned_ ? kHeadRoom : 0.0;
+    Box frame = {words.left, words.bottom, words.right, words.top + beside_head};
+    const double figures = draw_seen(frame) - beside_head;
+    words.right = frame.right;
+    if (turned_) head_right_ = frame.right;
     const double said = draw_words(words);
     rest_.top -= std::max(figures, said) + kUnderWords;
   }
@@ -239,7 +262,7 @@ class ChangePageDrawing {
     for (const double scale : kChangeScales) {
       Sheet tried;
       TextDrawing drawing(tried, fonts_);
-      TextFlow flow(paragraphs_of(page_.words), scale);
+      TextFlow flow(paragraphs_of(page_.words), scale, Paragraphs::StayWhole);
       const bool last = scale == kChangeScales.back();
       Box room = frame;
       if (last) room.bottom += 2.0 * kChangeBody;
@@ -316,6 +339,8 @@ class ChangePageDrawing {
   Sheet sheet_;
   TextDrawing drawing_;
   Box rest_;  // what is free of the page
+  bool turned_ = false;
+  double head_right_ = 0.0;
 };
 
 /// The page with its first figures; of the others the words alone.
@@ -328,12 +353,24 @@ ChangePage with_figures(const ChangePage& page, std::size_t count) {
   return fewer;
 }
 
+/// On the paper as it is named; turned where the pieces would be small and are larger so.
+DrawnChange drawn_larger(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
+  DrawnChange named = ChangePageDrawing(page, options, fonts, PaperLies::AsNamed).draw();
+  if (options.paper.is_roll() || named.reduction <= kMostReducedByFigures) return named;
+  try {
+    DrawnChange turned = ChangePageDrawing(page, options, fonts, PaperLies::Turned).draw();
+    return turned.reduction < named.reduction ? turned : named;
+  } catch (const UsageError&) {
+    return named;
+  }
+}
+
 }  // namespace
 
 DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
   const std::size_t most = std::min(page.seen.size(), kMostSeenOnPage);
   const auto drawn_with = [&](std::size_t figures) {
-    return ChangePageDrawing(with_figures(page, figures), options, fonts).draw();
+    return drawn_larger(with_figures(page, figures), options, fonts);
   };
   DrawnChange all = drawn_with(most);
   if (all.reduction <= kMostReducedByFigures) return all;

@@ -140,6 +140,28 @@ std::optional<Point> outer_shoulder(const Piece& piece) {
   return midpoint(inner, tip->at);
 }
 
+/// Along the neckline, so far from the centre line.
+Point on_neckline(const Piece& piece, const Path& neckline, double from_centre) {
+  const Landmark* centre = find_landmark(piece, PointUse::CentreNeck);
+  const bool back = centre != nullptr &&
+                    distance(neckline.end(), centre->at) < distance(neckline.start(), centre->at);
+  return point_at_length(neckline, back ? length(neckline) - from_centre : from_centre);
+}
+
+/// The middle of the neckline, as far from the centre line as it was.
+std::optional<MovedPoint> moved_neckline(const Piece& piece, const Piece& earlier,
+                                         const Placement& lies) {
+  const auto neckline_of = [](const Piece& of) {
+    return first_where(
+        of.edges, [&](const Edge& edge) { return is_part(of, edge.name, BlockEdge::Neckline); });
+  };
+  const Edge *is = neckline_of(piece), *was = neckline_of(earlier);
+  if (is == nullptr || was == nullptr) return std::nullopt;
+  const double middle = 0.5 * std::min(length(is->path), length(was->path));
+  return MovedPoint{std::string(kNecklinePlace), lies(on_neckline(earlier, was->path, middle)),
+                    on_neckline(piece, is->path, middle)};
+}
+
 double size_of(const MovedPoint& move) { return distance(move.was, move.is); }
 
 void farthest_first(std::vector<MovedPoint>& moves) {
@@ -305,6 +327,9 @@ std::vector<MovedPoint> moved_places(const Piece& piece, const Piece& earlier,
   };
   add(kBustLineAtSide, bust_line_at_side(earlier), bust_line_at_side(piece));
   add(kShoulderSeamPlace, outer_shoulder(earlier), outer_shoulder(piece));
+  if (const auto neck = moved_neckline(piece, earlier, lies)) {
+    add_named(neck->name, neck->was, neck->is, places);
+  }
   const LinesAsked was(lines_of(earlier, lies));
   for (const PieceLine& line : lines_of(piece)) {
     const MovedPoint place = farthest_place({line}, was);

@@ -33,6 +33,8 @@ std::size_t next_break(TextFonts& fonts, std::string_view text, double room, std
 // From baseline to baseline, in shares of the letters' height.
 constexpr double kLineStep = 1.35;
 constexpr double kUnderLetters = 0.09;
+// Of a sum of lines, mm.
+constexpr double kRounding = 1e-9;
 
 std::string rejoined(const std::vector<std::string>& lines, std::size_t from) {
   std::string text;
@@ -75,18 +77,20 @@ std::vector<Box> columns_in(const Box& frame, std::size_t most) {
   return columns;
 }
 
-TextFlow::TextFlow(std::vector<Paragraph> paragraphs, double scale)
-    : paragraphs_(std::move(paragraphs)) {
+TextFlow::TextFlow(std::vector<Paragraph> paragraphs, double scale, Paragraphs kept)
+    : paragraphs_(std::move(paragraphs)), kept_(kept) {
   for (Paragraph& paragraph : paragraphs_) {
     paragraph.height *= scale;
     paragraph.before *= scale;
   }
 }
 
-// A heading needs room for itself and the first line of what follows.
+// A heading needs room for itself and the first line of what follows, and what stays whole for all
+// its lines.
 bool TextFlow::fits_here(double room, const std::vector<std::string>& lines, double width) const {
   const Paragraph& here = paragraphs_[next_];
-  double needed = kLineStep * here.height;
+  const std::size_t least = kept_ == Paragraphs::StayWhole ? lines.size() : 1;
+  double needed = static_cast<double>(least) * kLineStep * here.height;
   if (here.heading && next_ + 1 < paragraphs_.size()) {
     const Paragraph& after = paragraphs_[next_ + 1];
     const auto count = static_cast<double>(lines.size());
@@ -104,7 +108,7 @@ double TextFlow::pour(TextDrawing& drawing, const Box& frame) {
     if (!fits_here(y - frame.bottom, lines, frame.width())) break;
     const double step = kLineStep * paragraph.height;
     std::size_t set = 0;
-    for (; set < lines.size() && y - step >= frame.bottom; ++set) {
+    for (; set < lines.size() && y - step >= frame.bottom - kRounding; ++set) {
       y -= step;
       SheetText line = drawing.measured(lines[set], paragraph.height);
       line.at = {frame.left, y + line.room.below + kUnderLetters * paragraph.height};

@@ -36,15 +36,19 @@ inline constexpr double kShortestColumn = 15.0;
 /// frame that is too small for one column gives none.
 std::vector<Box> columns_in(const Box& frame, std::size_t most);
 
+/// Whether a paragraph may go on in the next frame, or waits for it as a whole.
+enum class Paragraphs { GoOn, StayWhole };
+
 /// Text that runs from frame to frame, wrapped to each frame's width.
 class TextFlow {
  public:
   /// `scale` multiplies all heights.
-  TextFlow(std::vector<Paragraph> paragraphs, double scale);
+  TextFlow(std::vector<Paragraph> paragraphs, double scale, Paragraphs kept = Paragraphs::GoOn);
 
   [[nodiscard]] bool done() const { return next_ == paragraphs_.size(); }
   /// Sets as much of what is left as fits, from the top; what does not fit waits for the next
-  /// frame. A frame of full height always takes at least one line. Returns the height used.
+  /// frame. Where paragraphs go on a frame of full height always takes at least one line. Returns
+  /// the height used.
   double pour(TextDrawing& drawing, const Box& frame);
   /// How many paragraphs, whole or in part, are still to be set.
   [[nodiscard]] std::size_t left() const { return paragraphs_.size() - next_; }
@@ -54,6 +58,7 @@ class TextFlow {
                                double width) const;
 
   std::vector<Paragraph> paragraphs_;
+  Paragraphs kept_;
   std::size_t next_ = 0;
 };
 
