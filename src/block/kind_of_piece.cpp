@@ -32,7 +32,8 @@ const Piece& piece_of(const Pattern& pattern, const PieceKind& kind) {
 }
 
 const KindEdge* kind_edge(const Piece& piece, std::string_view edge) {
-  return find_named(kind_of(piece).edges, edge);
+  const Edge* own = find_named(piece.edges, edge);
+  return find_named(kind_of(piece).edges, own == nullptr ? edge : own->part_name());
 }
 
 bool is_part(const Piece& piece, std::string_view edge, BlockEdge part) {

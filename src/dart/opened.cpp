@@ -62,7 +62,7 @@ Opened opened(const Piece& piece) {
   open.edges.reserve(piece.edges.size());
   for (const Edge& edge : piece.edges) {
     const std::vector<Mouth> mouths = mouths_along(piece, edge);
-    open.edges.push_back({edge.name, edge.role, sewn_stretches(mouths, edge.path), {}});
+    open.edges.push_back({edge.name, edge.role, sewn_stretches(mouths, edge.path), {}, edge.part});
     for (const Mouth& mouth : mouths) open.edges.back().darts.push_back(*mouth.dart);
   }
   for (const Notch& notch : piece.notches) {
@@ -79,7 +79,7 @@ Piece put_together(const Opened& open) {
   Piece piece = open.piece;
   piece.edges.reserve(open.edges.size());
   for (const OpenEdge& edge : open.edges) {
-    piece.edges.push_back({edge.name, edge.role, whole_path(edge)});
+    piece.edges.push_back({edge.name, edge.role, whole_path(edge), edge.part});
     piece.darts.insert(piece.darts.end(), edge.darts.begin(), edge.darts.end());
   }
   for (std::size_t i = 0; i < piece.notches.size(); ++i) {
@@ -104,6 +104,9 @@ std::optional<DartSpot> find_dart(const Opened& open, std::string_view name) {
 
 std::optional<std::size_t> find_edge(const Opened& open, std::string_view name) {
   const OpenEdge* edge = find_named(open.edges, name);
+  if (edge == nullptr) {
+    edge = first_where(open.edges, [&](const OpenEdge& e) { return e.part_name() == name; });
+  }
   if (edge == nullptr) return std::nullopt;
   return static_cast<std::size_t>(edge - open.edges.data());
 }

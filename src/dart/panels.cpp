@@ -30,7 +30,8 @@ void cut_edge(Opened& open, DartSpot at) {
   const OpenEdge rest{edge.name,
                       edge.role,
                       {edge.stretches.begin() + cut, edge.stretches.end()},
-                      {edge.darts.begin() + cut, edge.darts.end()}};
+                      {edge.darts.begin() + cut, edge.darts.end()},
+                      edge.part};
   edge.stretches.resize(at.dart + 1);
   edge.darts.resize(at.dart);
   open.edges.insert(open.edges.begin() + static_cast<std::ptrdiff_t>(at.edge) + 1, rest);
@@ -102,7 +103,7 @@ Cut planned_cut(Opened& open, const PanelSeam& seam, std::array<std::string, 2> 
     refuse("dart.panel", seam.from, "both ends of the seam lie on one edge", "end it on two edges");
   }
   require_way_between(open, seam, open.at(first).apex, open.at(second).apex);
-  const bool princess = is_part(open.piece, open.edges[first.edge].name, BlockEdge::Waist);
+  const bool princess = is_part(open.piece, open.edges[first.edge].part_name(), BlockEdge::Waist);
   return {first, second, princess ? "princess" : "yoke"};
 }
 

@@ -53,6 +53,16 @@ StepKey length(std::string_view name, Value& mm) {
           }};
 }
 
+StepKey length(std::string_view name, std::optional<double>& mm) {
+  return {.name = name,
+          .holds = "number",
+          .read = [&mm](const JsonDocument& document, const JsonValue& value, double unit) {
+            double written = 0.0;
+            read_value(document, value, written);
+            mm = unit * written;
+          }};
+}
+
 StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
   return {.name = name,
           .holds = "number",
@@ -161,6 +171,19 @@ StepRow row(PanelSeam& m) {
             Panels panels = cut_into_panels(pattern, m);
             return MovedDarts{std::move(panels.pattern), std::move(panels.remarks)};
           }};
+}
+
+Wording hem_words(const HemLevel& m) {
+  if (m.above_waist) return "end it " + Length::mm(*m.above_waist) + " above the waist";
+  if (!m.below_bust_point) return "draw a hem";
+  return "end it " + Length::mm(*m.below_bust_point) + " below the bust point";
+}
+
+StepRow row(HemLevel& m) {
+  return {"hem",
+          {length("above_waist", m.above_waist), length("below_bust_point", m.below_bust_point)},
+          hem_words(m),
+          [&m](const Pattern& pattern, double) { return draw_hem(pattern, m); }};
 }
 
 template <std::size_t... I>

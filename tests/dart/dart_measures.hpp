@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/geometry/curve.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
@@ -48,6 +49,16 @@ inline double apart(const Path& a, const Path& b) {
     const double share = i / 200.0;
     most = std::fmax(most, nearest(b, point_at_length(a, share * length(a))).distance);
     most = std::fmax(most, nearest(a, point_at_length(b, share * length(b))).distance);
+  }
+  return most;
+}
+
+/// The largest turn between strokes that follow each other, in degrees.
+inline double sharpest_corner(const Path& path) {
+  double most = 0.0;
+  for (std::size_t i = 0; i + 1 < path.curves().size(); ++i) {
+    const Vec in = tangent_at(path.curves()[i], 1.0), out = tangent_at(path.curves()[i + 1], 0.0);
+    most = std::fmax(most, std::abs(turn_between(in, out).degrees()));
   }
   return most;
 }

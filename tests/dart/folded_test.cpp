@@ -27,15 +27,6 @@ std::vector<Pattern> blocks(int count) {
   return all;
 }
 
-double sharpest_corner(const Path& path) {
-  double most = 0.0;
-  for (std::size_t i = 0; i + 1 < path.curves().size(); ++i) {
-    const Vec in = tangent_at(path.curves()[i], 1.0), out = tangent_at(path.curves()[i + 1], 0.0);
-    most = std::fmax(most, std::abs(turn_between(in, out).degrees()));
-  }
-  return most;
-}
-
 /// The darts of the waist, in its order.
 std::vector<Dart> waist_darts(const Piece& piece) {
   const Opened open = opened(piece);

@@ -18,6 +18,9 @@ struct OpenEdge {
   EdgeRole role = EdgeRole::Seam;
   std::vector<Path> stretches;  ///< one more than darts
   std::vector<Dart> darts;      ///< in the order of the edge
+  std::string part = {};        ///< as Edge::part
+
+  [[nodiscard]] const std::string& part_name() const { return part.empty() ? name : part; }
   bool operator==(const OpenEdge&) const = default;
 };
 
@@ -64,6 +67,7 @@ Opened opened(const Piece& piece);
 Piece put_together(const Opened& open);
 
 std::optional<DartSpot> find_dart(const Opened& open, std::string_view name);
+/// By its name, or by the part of the block that it is.
 std::optional<std::size_t> find_edge(const Opened& open, std::string_view name);
 
 /// Length of an edge with its darts closed, in mm; gathers are not drawn up.

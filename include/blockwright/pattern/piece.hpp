@@ -43,6 +43,12 @@ struct Edge {
   std::string name;
   EdgeRole role = EdgeRole::Seam;
   Path path;
+  /// The edge of the block whose place it takes: "waist" for a hem that a style has drawn; empty
+  /// for one of the block.
+  std::string part = {};
+
+  /// What it is of the block.
+  [[nodiscard]] const std::string& part_name() const { return part.empty() ? name : part; }
 };
 
 /// A named point of the trade: bust point, shoulder point, nape ...

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/dart/fullness.hpp"
+#include "blockwright/dart/hem.hpp"
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
@@ -16,10 +17,10 @@ namespace blockwright {
 
 /// One step of a style, in the order of docs/darts.md.
 using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
-                               GatherMove, SpreadMove, PanelSeam>;
+                               GatherMove, SpreadMove, PanelSeam, HemLevel>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam": the key of the step in a style file.
+/// "panel_seam", "hem": the key of the step in a style file.
 std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
