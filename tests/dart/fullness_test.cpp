@@ -18,14 +18,6 @@ using namespace blockwright_tests;
 
 namespace {
 
-Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
-
-std::string errors_of(const Pattern& pattern) {
-  std::string text;
-  for (const Problem& problem : check_pattern(pattern)) text += to_text(problem) + "\n";
-  return text;
-}
-
 template <class Move>
 std::string refusal(Move&& move) {
   try {
@@ -64,7 +56,7 @@ TEST_CASE("A gathered dart leaves the edge as long when drawn up, and longer as 
 }
 
 TEST_CASE("The gathered edge runs smoothly over the whole span") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Pattern after = gather(block, {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
   const Path& path = after.piece("front").edge("shoulder").path;
   for (std::size_t i = 0; i + 1 < path.curves().size(); ++i) {
@@ -77,7 +69,7 @@ TEST_CASE("The gathered edge runs smoothly over the whole span") {
 
 TEST_CASE("The seam's other edge gets the same two notches") {
   const Pattern after =
-      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+      gather(ordinary_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
   int mates = 0;
   for (const Notch& notch : after.piece("back").notches) mates += notch.edge == "shoulder" ? 1 : 0;
   CHECK(mates == 2);
@@ -103,7 +95,7 @@ TEST_CASE("A notch within the gathers still meets its mate when they are drawn u
 }
 
 TEST_CASE("A notch between two slashes still meets its mate when the spread is gathered") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const double middle = 0.5 * length(block.piece("front").edge("side").path);
   for (const bool hinged : each({true, false})) {
     SpreadMove move{"front.side:" + std::to_string(middle / 10.0 - 1.0) + "cm", "front.waist:0.75"};
@@ -118,7 +110,7 @@ TEST_CASE("A notch between two slashes still meets its mate when the spread is g
 
 // 8 mm on a seam, 13 mm along an armhole: common practice, no source.
 TEST_CASE("Only as much as cloth can hide becomes ease") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const std::string told = refusal([&] {
     gather(block, {"front.shoulder", Fullness::Kind::Ease, 80.0});
   });
@@ -133,7 +125,7 @@ TEST_CASE("Only as much as cloth can hide becomes ease") {
 
 TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
   const Pattern parts =
-      split(usual_block(), {"back.waist", {0.998, 0.002}, 20.0, DartGroup::Fanned}).pattern;
+      split(ordinary_block(), {"back.waist", {0.998, 0.002}, 20.0, DartGroup::Fanned}).pattern;
   CHECK(parts.piece("back").dart("waist_2").intake() < 0.1);
   for (const auto kind : each({Fullness::Kind::Gathers, Fullness::Kind::Ease})) {
     const std::string told = refusal([&] { gather(parts, {"back.waist_2", kind, 80.0}); });
@@ -143,7 +135,7 @@ TEST_CASE("A dart of next to nothing is neither gathered nor eased") {
 }
 
 TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge's alone") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   for (const int lines : each({1, 3})) {
     SpreadMove move{"back.waist:0.15", "back.neck:0.5", 40.0, lines, 8.0, true, true, 60.0};
     const MovedDarts moved = slash_and_spread(block, move);
@@ -163,7 +155,7 @@ TEST_CASE("A hinged spread opens one edge by what is asked and leaves the hinge'
 }
 
 TEST_CASE("A spread at both ends moves the outer part straight out") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   SpreadMove move{"back.waist:0.15", "back.neck:0.5", 30.0, 1, 20.0, false, false, 80.0};
   const Pattern moved = slash_and_spread(block, move).pattern;
   const Piece &before = block.piece("back"), &after = moved.piece("back");
@@ -175,7 +167,7 @@ TEST_CASE("A spread at both ends moves the outer part straight out") {
 }
 
 TEST_CASE("A slash never cuts a dart, and amounts have limits") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const auto told = [&](SpreadMove move) {
     return refusal([&] { slash_and_spread(block, move); });
   };
@@ -192,7 +184,7 @@ TEST_CASE("A slash never cuts a dart, and amounts have limits") {
 }
 
 TEST_CASE("A flare opens no edge that is sewn to another") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   SpreadMove move{"front.side:0.5", "front.waist:0.75"};
   move.gathered = false;
   CHECK(refusal([&] {
@@ -212,14 +204,14 @@ TEST_CASE("A seam that a slash is hinged on stays as long as the edge that it is
   move.apart = 10.0;
   for (const int lines : each({1, 3})) {
     move.lines = lines;
-    CHECK(errors_of(slash_and_spread(usual_block(), move).pattern) == "");
+    CHECK(errors_of(slash_and_spread(ordinary_block(), move).pattern) == "");
   }
 }
 
 TEST_CASE("A slash is not spread wider than it is long") {
   SpreadMove move{"front.side:0.8", "front.waist:0.9"};
   move.by = 120.0;
-  const std::string told = refusal([&] { slash_and_spread(usual_block(), move); });
+  const std::string told = refusal([&] { slash_and_spread(ordinary_block(), move); });
   CHECK(told.find("cannot be spread by 120 mm") != std::string::npos);
 }
 
@@ -230,12 +222,12 @@ TEST_CASE("Gathers are made twice on one edge under names of their own; no dart 
   SpreadMove second = first;
   second.from = "back.waist:0.9";
   second.to = "back.armhole:0.4";
-  const Pattern one = slash_and_spread(usual_block(), first).pattern;
+  const Pattern one = slash_and_spread(ordinary_block(), first).pattern;
   const Pattern two = slash_and_spread(one, second).pattern;
   CHECK(two.piece("back").fullness.size() == 2);
   CHECK(errors_of(two) == "");
   const Pattern gathered =
-      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+      gather(ordinary_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
   const std::string told = refusal([&] {
     pivot(gathered, {"front.waist", "front.shoulder", 0.5, std::nullopt, std::nullopt});
   });
@@ -244,7 +236,7 @@ TEST_CASE("Gathers are made twice on one edge under names of their own; no dart 
 
 TEST_CASE("Gathers keep their dart's name though the seam's other edge is gathered, too") {
   const Pattern front =
-      gather(usual_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
+      gather(ordinary_block(), {"front.shoulder", Fullness::Kind::Gathers, 60.0}).pattern;
   const MovedDarts both = gather(front, {"back.shoulder", Fullness::Kind::Gathers, 60.0});
   REQUIRE(both.pattern.piece("back").fullness.size() == 1);
   CHECK(both.pattern.piece("back").fullness.front().name == "shoulder");
@@ -253,7 +245,7 @@ TEST_CASE("Gathers keep their dart's name though the seam's other edge is gather
 }
 
 TEST_CASE("Ease beside ease shares the edge, and the edge keeps its sewn length") {
-  Pattern pattern = usual_block();
+  Pattern pattern = ordinary_block();
   const double sewn = sewn_length(pattern.piece("front"), pattern.piece("front").edge("shoulder"));
   pattern =
       split(pattern, {"front.shoulder", {0.25, 0.25, 0.25, 0.25}, 18.0, DartGroup::Fanned}).pattern;
@@ -272,7 +264,7 @@ TEST_CASE("Ease beside ease shares the edge, and the edge keeps its sewn length"
 }
 
 TEST_CASE("Lengths beyond all sense are refused in few words") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   for (const double wild : {1e20, 1e300, -1e300, std::numeric_limits<double>::infinity()}) {
     SpreadMove wide{"front.waist:0.3", "front.side:0.5"};
     wide.by = wild;
@@ -290,7 +282,7 @@ namespace {
 
 /// The refusal of turning a bust dart, left so wide at its mouth, into ease or gathers.
 std::string drawn_up(const std::string& place, double mouth, Fullness::Kind kind) {
-  Pattern block = usual_block();
+  Pattern block = ordinary_block();
   if (place != "shoulder") {
     block = pivot(block, {"front.shoulder", "front." + place, 1.0, {}, {}}).pattern;
   }
@@ -322,7 +314,7 @@ TEST_CASE("A piece is slashed along 1 to 12 lines", "[kMostLines]") {
     move.from = "front.waist";
     move.to = "front.shoulder";
     move.lines = lines;
-    return refusal([&] { slash_and_spread(usual_block(), move); });
+    return refusal([&] { slash_and_spread(ordinary_block(), move); });
   };
   CHECK(told(12).find("slashes are out of range") == std::string::npos);
   CHECK(told(13).find("slashes are out of range") != std::string::npos);

@@ -36,12 +36,6 @@ Pattern with_armhole_dart(const Pattern& block) {
   return pivot(block, {"front.shoulder", "front.armhole", 1.0, std::nullopt, std::nullopt}).pattern;
 }
 
-std::string errors_of(const Pattern& pattern) {
-  std::string text;
-  for (const Problem& problem : check_pattern(pattern)) text += to_text(problem) + "\n";
-  return text;
-}
-
 std::vector<Pattern> blocks_with_a_front_waist_dart(int people, unsigned seed) {
   std::vector<Pattern> blocks;
   for (const Session& session : each_person(people, seed)) {

@@ -22,8 +22,6 @@ namespace {
 
 Pattern block_of(const Session& session) { return checked_block(session).block.pattern; }
 
-Pattern usual_block() { return block_of(survey_people(1, 7).front()); }
-
 Pattern moved(const Pattern& pattern, const std::string& dart, const std::string& to,
               double part = 1.0) {
   return pivot(pattern, {dart, to, part, std::nullopt, std::nullopt}).pattern;
@@ -214,7 +212,7 @@ namespace {
 /// A move is refused with this code; the message names `part`, and its cure `cure`.
 void check_refused(const PivotMove& move, const std::string& code, const std::string& part,
                    const std::string& cure) {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const std::string told = refusal(block, move);
   INFO(move.dart << " to " << move.to << ": " << told);
   CHECK(told.find("[" + code + "]") != std::string::npos);
@@ -309,7 +307,7 @@ TEST_CASE("The whole bust dart goes into the waist dart of anybody; over 35 degr
 TEST_CASE("Moved darts are held back by place and bust size, and as asked") {
   // 25 mm at the side of a usual bust, 20 to 40: from memory; the cups they belong to are ours
   // (docs/darts.md).
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const auto held = [&](const PivotMove& move, double cup) {
     const Dart dart = pivot(block, move, cup).pattern.piece("front").dart("side");
     return distance(dart.apex, dart.point);
@@ -321,7 +319,7 @@ TEST_CASE("Moved darts are held back by place and bust size, and as asked") {
 }
 
 TEST_CASE("A dart moved to the centre front makes the fold a seam, and back again a fold") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const MovedDarts there = pivot(block, move_of("front.shoulder", "front.centre_front"));
   const Piece& open = there.pattern.piece("front");
   CHECK(open.cut_on == CutOn::Pair);
@@ -335,7 +333,7 @@ TEST_CASE("A dart moved to the centre front makes the fold a seam, and back agai
 }
 
 TEST_CASE("What is marked inside a piece turns with the part it lies in") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Pattern moved_block = moved(block, "front.shoulder", "front.side");
   const Piece &before = block.piece("front"), &after = moved_block.piece("front");
   const Dart& dart = before.dart("shoulder");
@@ -368,7 +366,7 @@ TEST_CASE("A hold-back that is no length of a dart is refused") {
 }
 
 TEST_CASE("Places, parts and angles beyond all sense are refused in few words") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   for (const char* to : {"front.side:1e20mm", "front.side:9e307in", "front.side:-1e300",
                          "front.side:1e300cm", "front.side:1e-320"}) {
     const std::string text = refusal(block, {"front.shoulder", to, 1.0, {}, {}});
@@ -391,7 +389,7 @@ namespace {
 /// What is said of a dart of that width on legs so long.
 Problems said_of(double degrees, double leg) {
   Pattern pattern;
-  Piece piece = usual_block().piece("front");
+  Piece piece = ordinary_block().piece("front");
   Dart& dart = piece.darts.front();
   const Vec axis = unit(midpoint(dart.legs[0], dart.legs[1]) - dart.apex);
   const bool left = cross(dart.legs[0] - dart.apex, dart.legs[1] - dart.apex) > 0.0;
@@ -436,10 +434,10 @@ TEST_CASE("A mouth wider than is usual is told with both widths, unless they may
 }
 
 TEST_CASE("A dart is held back by half its leg at most", "[kMostHeldBack]") {
-  const double leg = usual_block().piece("front").dart("waist").leg();
+  const double leg = ordinary_block().piece("front").dart("waist").leg();
   const auto told = [](double mm) {
     try {
-      (void)set_dart_point(usual_block(), {"front.waist", mm});
+      (void)set_dart_point(ordinary_block(), {"front.waist", mm});
     } catch (const InputError& error) {
       return error.problem().code;
     }
@@ -451,7 +449,7 @@ TEST_CASE("A dart is held back by half its leg at most", "[kMostHeldBack]") {
 
 TEST_CASE("A dart that opens within 40 mm of one with another apex is warned of, further off not") {
   // Ours: nearer, the strip between the two is hard to press.
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   int near = 0, far = 0;
   for (int mm = 20; mm <= 160; mm += 4) {
     const PivotMove move{"back.shoulder", "back.waist:" + std::to_string(mm) + "mm", 0.5, {}, {}};

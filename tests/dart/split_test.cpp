@@ -19,14 +19,12 @@ using namespace blockwright_tests;
 
 namespace {
 
-Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
-
 SplitMove split_of(const std::string& dart, std::vector<double> shares, DartGroup group,
                    double spacing = 20.0) {
   return {dart, std::move(shares), spacing, group};
 }
 
-std::string refusal(const SplitMove& move, const Pattern& pattern = usual_block()) {
+std::string refused_split(const SplitMove& move, const Pattern& pattern = ordinary_block()) {
   try {
     split(pattern, move);
   } catch (const InputError& error) {
@@ -48,7 +46,7 @@ double lengths_differ(const Piece& a, const Piece& b) {
 }  // namespace
 
 TEST_CASE("A fanned split shares the angle out and keeps the apex") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Piece& before = block.piece("front");
   for (const std::vector<double>& shares :
        each({std::vector{0.5, 0.5}, std::vector{2.0 / 3.0, 1.0 / 3.0},
@@ -69,7 +67,7 @@ TEST_CASE("A fanned split shares the angle out and keeps the apex") {
 
 TEST_CASE("The darts of a fan stand at the spacing asked for") {
   const Pattern after =
-      split(usual_block(), split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 30.0)).pattern;
+      split(ordinary_block(), split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 30.0)).pattern;
   const Piece& piece = after.piece("front");
   const Edge& waist = piece.edge("waist");
   const auto place = [&](const char* name) {
@@ -124,7 +122,7 @@ TEST_CASE("Parallel darts stand parallel, turn together as the one did, and keep
 
 TEST_CASE("Darts that were split are one again when merged") {
   for (const DartGroup group : each({DartGroup::Fanned, DartGroup::Parallel})) {
-    const Pattern block = usual_block();
+    const Pattern block = ordinary_block();
     const Pattern two = split(block, split_of("front.waist", {0.5, 0.5}, group)).pattern;
     const Pattern one = merge(two, {"front.waist_1", "front.waist_2"}).pattern;
     const Piece &before = block.piece("front"), &after = one.piece("front");
@@ -138,7 +136,7 @@ TEST_CASE("Darts that were split are one again when merged") {
 }
 
 TEST_CASE("Parallel darts become one in the place of the one that takes the other, either way") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Pattern two =
       split(block, split_of("front.waist", {0.3, 0.7}, DartGroup::Parallel, 25.0)).pattern;
   const Piece &apart_ones = two.piece("front"), &before = block.piece("front");
@@ -161,7 +159,7 @@ TEST_CASE(
   // Her back waist has two darts: the other one lies to either side of the one that is split.
   for (const char* name : {"back.waist", "back.waist_outer"}) {
     INFO(name);
-    Pattern block = usual_block();
+    Pattern block = ordinary_block();
     Piece& back = *std::ranges::find(block.pieces, "back", &Piece::name);
     const double whole = length(back.edge("waist").path);
     for (int i = 1; i < 24; ++i) {
@@ -187,7 +185,7 @@ TEST_CASE(
 }
 
 TEST_CASE("Two darts of one apex merge wherever they stand; of two apexes only side by side") {
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Pattern one = merge(block, {"front.shoulder", "front.waist"}).pattern;
   CHECK(one.piece("front").darts.size() == 1);
   CHECK(one.piece("front").dart("waist").angle().radians() ==
@@ -197,15 +195,15 @@ TEST_CASE("Two darts of one apex merge wherever they stand; of two apexes only s
 }
 
 TEST_CASE("A split that cannot be is refused with what can be") {
-  CHECK(refusal(split_of("front.waist", {0.5, 0.4}, DartGroup::Fanned)).find("add up to 0.9") !=
-        std::string::npos);
-  CHECK(refusal(split_of("front.waist", {1.5, -0.5}, DartGroup::Fanned)).find("dart.part") !=
-        std::string::npos);
   CHECK(
-      refusal(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0)).find("10 mm to 80 mm") !=
+      refused_split(split_of("front.waist", {0.5, 0.4}, DartGroup::Fanned)).find("add up to 0.9") !=
       std::string::npos);
+  CHECK(refused_split(split_of("front.waist", {1.5, -0.5}, DartGroup::Fanned)).find("dart.part") !=
+        std::string::npos);
+  CHECK(refused_split(split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 2.0))
+            .find("10 mm to 80 mm") != std::string::npos);
   const std::string room =
-      refusal(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
+      refused_split(split_of("front.shoulder", {0.2, 0.2, 0.2, 0.2, 0.2}, DartGroup::Fanned, 79.0));
   CHECK(room.find("no room") != std::string::npos);
   CHECK(room.find("set them") != std::string::npos);
 }
@@ -220,7 +218,7 @@ TEST_CASE("A split never sets a dart across the armhole") {
         const double rest = 1.0 - first;
         const SplitMove move = split_of("back.shoulder", {first, 0.5 * rest, 0.5 * rest},
                                         DartGroup::Parallel, spacing);
-        const std::string told = refusal(move, block);
+        const std::string told = refused_split(move, block);
         refused += told.find("the armhole would cut through the dart shoulder_") < told.size();
         if (!told.empty()) continue;
         CHECK_FALSE(find_cut_dart(split(block, move).pattern.piece("back")));
@@ -234,7 +232,7 @@ TEST_CASE("A split never sets a dart across the armhole") {
 
 TEST_CASE("Parts never take the name of another dart") {
   Pattern pattern =
-      pivot(usual_block(), {"front.shoulder", "front.waist:0.2", 0.3, {}, {}}).pattern;
+      pivot(ordinary_block(), {"front.shoulder", "front.waist:0.2", 0.3, {}, {}}).pattern;
   REQUIRE_NOTHROW(pattern.piece("front").dart("waist_2"));
   pattern = split(pattern, split_of("front.waist", {0.5, 0.5}, DartGroup::Fanned, 12.0)).pattern;
   std::vector<std::string> names;
@@ -246,7 +244,7 @@ TEST_CASE("Parts never take the name of another dart") {
 
 TEST_CASE("Shares and spacings beyond all sense are refused in few words") {
   const auto text_of = [](std::vector<double> shares, double spacing) {
-    return refusal(split_of("front.shoulder", std::move(shares), DartGroup::Fanned, spacing));
+    return refused_split(split_of("front.shoulder", std::move(shares), DartGroup::Fanned, spacing));
   };
   for (const double wild : {1e20, 1e300, -1e300, std::numeric_limits<double>::infinity()}) {
     for (const std::string& text : {text_of({wild, wild}, 20.0), text_of({wild, 1.0 - wild}, 20.0),
@@ -260,11 +258,11 @@ TEST_CASE("Shares and spacings beyond all sense are refused in few words") {
 
 TEST_CASE("No dart is left or made that is next to nothing") {
   const auto split_off = [](double part) {
-    return refusal(split_of("front.waist", {part, 1.0 - part}, DartGroup::Fanned));
+    return refused_split(split_of("front.waist", {part, 1.0 - part}, DartGroup::Fanned));
   };
   CHECK(split_off(1e-12).find("too narrow to sew") != std::string::npos);
   CHECK(split_off(1e-5).find("too narrow to sew") != std::string::npos);
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   for (const double part : each({1e-5, 1.0 - 1e-5})) {
     CHECK_THROWS_WITH(pivot(block, {"front.waist", "front.side", part, {}, {}}),
                       Catch::Contains("too narrow to sew"));
@@ -275,7 +273,7 @@ TEST_CASE("Parts of a dart never open over the mouth of a neighbour: refused, or
   int refused = 0, whole = 0;
   for (const std::string beside : {"0.1", "0.25", "0.4", "0.7", "0.85"}) {
     const Pattern block =
-        pivot(usual_block(), {"front.waist", "front.shoulder:" + beside, 0.3, {}, {}}).pattern;
+        pivot(ordinary_block(), {"front.waist", "front.shoulder:" + beside, 0.3, {}, {}}).pattern;
     for (const double spacing : {12.0, 20.0, 45.0, 70.0}) {
       for (const double narrow : {0.001, 0.02, 0.3}) {
         for (const DartGroup group : {DartGroup::Fanned, DartGroup::Parallel}) {
@@ -300,8 +298,9 @@ TEST_CASE("Parts of a dart never open over the mouth of a neighbour: refused, or
 
 TEST_CASE("A dart is split into 2 to 6", "[kMostDarts]") {
   const auto told = [](std::size_t count) {
-    return refusal(split_of("front.waist", std::vector(count, 1.0 / static_cast<double>(count)),
-                            DartGroup::Fanned, 10.0));
+    return refused_split(split_of("front.waist",
+                                  std::vector(count, 1.0 / static_cast<double>(count)),
+                                  DartGroup::Fanned, 10.0));
   };
   CHECK(told(6).find("must be 2 to 6") == std::string::npos);
   CHECK(told(7).find("must be 2 to 6") != std::string::npos);
@@ -309,9 +308,9 @@ TEST_CASE("A dart is split into 2 to 6", "[kMostDarts]") {
 }
 
 TEST_CASE("A dart has a hundredth of a degree at least", "[kLeastDart]") {
-  const double whole = usual_block().piece("front").dart("waist").angle().degrees();
+  const double whole = ordinary_block().piece("front").dart("waist").angle().degrees();
   const auto split_off = [&](double degrees) {
-    return refusal(
+    return refused_split(
         split_of("front.waist", {degrees / whole, 1.0 - degrees / whole}, DartGroup::Fanned));
   };
   CHECK(split_off(0.0099).find("too narrow to sew") != std::string::npos);

@@ -15,7 +15,7 @@ namespace {
 
 using Names = std::set<MeasurementName>;
 
-Session only(const Session& person, const Names& names) {
+Session part_of(const Session& person, const Names& names) {
   Session session = person;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     if (!names.contains(entry.name)) session.tape[entry.name].reset();
@@ -34,7 +34,7 @@ std::vector<Point> named_points(const Session& session) {
 
 // Root mean square distance of the named points from those of the full session, in mm.
 double off(const Session& person, const Names& names) {
-  const std::vector<Point> full = named_points(person), part = named_points(only(person, names));
+  const std::vector<Point> full = named_points(person), part = named_points(part_of(person, names));
   double sum = 0.0;
   for (std::size_t i = 0; i < full.size(); ++i) {
     sum += std::pow(distance(full[i], part[i]), 2.0);

@@ -15,7 +15,7 @@ using enum MeasurementName;
 namespace {
 
 /// An average woman of the 1988 survey (Gordon et al. 1989): her lengths and girths.
-Session average() {
+Session mean_woman() {
   const Body mean = fill_in(bust_only(907.0));
   Session session = bust_only(907.0);
   for (const MeasurementName name :
@@ -64,36 +64,36 @@ double moved(const CheckedBlock& checked, MeasurementName name) {
 }  // namespace
 
 TEST_CASE("Two front lengths that leave a usual neck are not doubted, nor is a slip of a cm") {
-  CHECK(doubted(average()) == "nothing");
-  CHECK_FALSE(checked_block(average()).block.odd_neck);
+  CHECK(doubted(mean_woman()) == "nothing");
+  CHECK_FALSE(checked_block(mean_woman()).block.odd_neck);
   for (const double by : {-10.0, 10.0}) {
-    CHECK(doubted(slipped(average(), FrontWaistLength, by)) == "nothing");
-    CHECK(doubted(slipped(average(), SideNeckToWaist, by)) == "nothing");
+    CHECK(doubted(slipped(mean_woman(), FrontWaistLength, by)) == "nothing");
+    CHECK(doubted(slipped(mean_woman(), SideNeckToWaist, by)) == "nothing");
   }
 }
 
 TEST_CASE("A front waist length that is 4 cm wrong either way is the one that is doubted") {
   for (const double by : {-40.0, 40.0}) {
     INFO(by);
-    CHECK(doubted(slipped(average(), FrontWaistLength, by)) == "front_waist_length");
+    CHECK(doubted(slipped(mean_woman(), FrontWaistLength, by)) == "front_waist_length");
   }
 }
 
 TEST_CASE("A length over the bust that is 4 cm wrong either way is the one that is doubted") {
   for (const double by : {-40.0, 40.0}) {
     INFO(by);
-    CHECK(doubted(slipped(average(), SideNeckToWaist, by)) == "side_neck_to_waist");
+    CHECK(doubted(slipped(mean_woman(), SideNeckToWaist, by)) == "side_neck_to_waist");
   }
 }
 
 TEST_CASE("Both are doubted where they are 25 mm wrong to opposite sides") {
   const Session session =
-      slipped(slipped(average(), FrontWaistLength, 25.0), SideNeckToWaist, -27.0);
+      slipped(slipped(mean_woman(), FrontWaistLength, 25.0), SideNeckToWaist, -27.0);
   CHECK(doubted(session) == "front_waist_length, side_neck_to_waist");
 }
 
 TEST_CASE("A doubted length is told with its estimate, the neck with that, what to take again") {
-  const auto [checked, problems] = judged(slipped(average(), SideNeckToWaist, 50.0));
+  const auto [checked, problems] = judged(slipped(mean_woman(), SideNeckToWaist, 50.0));
   REQUIRE(problems.size() == 1);
   const Problem problem = worded(problems.front(), Unit::Cm);
   CHECK(problem.code == "measure.neck_depth");
@@ -108,7 +108,7 @@ TEST_CASE("A doubted length is told with its estimate, the neck with that, what 
   CHECK(text.find("times that too long") != std::string::npos);
   CHECK(text.find("With 39 cm instead the front neck would be 8.1 cm") != std::string::npos);
   // Which is the neck that her own tape draws.
-  CHECK(front_neck_depth(checked_block(average())) == Approx(81.0).margin(1.5));
+  CHECK(front_neck_depth(checked_block(mean_woman())) == Approx(81.0).margin(1.5));
   CHECK(hint.find("take side neck to waist again: " + std::string(info(SideNeckToWaist).how)) !=
         std::string::npos);
   CHECK(hint.find("look at front waist length and neck base girth") != std::string::npos);
@@ -117,7 +117,7 @@ TEST_CASE("A doubted length is told with its estimate, the neck with that, what 
 }
 
 TEST_CASE("What the maker is sure of is not doubted, and comes back exactly") {
-  Session session = slipped(average(), FrontWaistLength, 40.0);
+  Session session = slipped(mean_woman(), FrontWaistLength, 40.0);
   session.sure.add(FrontWaistLength);
   CHECK(doubted(session) == "side_neck_to_waist");
   CHECK(moved(checked_block(session), FrontWaistLength) == 0.0);
@@ -127,7 +127,7 @@ TEST_CASE("What the maker is sure of is not doubted, and comes back exactly") {
 }
 
 TEST_CASE("A length that was not taped is not doubted; without either nothing is") {
-  Session session = slipped(average(), FrontWaistLength, 60.0);
+  Session session = slipped(mean_woman(), FrontWaistLength, 60.0);
   session.tape[SideNeckToWaist].reset();
   tape(session, SideNeckToBustPoint, 250.0);
   const std::string one = doubted(session);
@@ -140,7 +140,7 @@ TEST_CASE("A length that was not taped is not doubted; without either nothing is
 TEST_CASE("A neck is odd by 5 mm before it is noted, and by 15 before it is warned of") {
   int notes = 0, warnings = 0;
   for (double by = 0.0; by <= 60.0; by += 1.0) {
-    const auto [checked, problems] = judged(slipped(average(), SideNeckToWaist, by));
+    const auto [checked, problems] = judged(slipped(mean_woman(), SideNeckToWaist, by));
     const auto& neck = checked.block.odd_neck;
     const double odd = neck ? (neck->asked - neck->most).mm() : 0.0;
     INFO(by << " makes it odd by " << odd);

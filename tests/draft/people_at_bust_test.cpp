@@ -15,7 +15,7 @@ using namespace blockwright;
 
 namespace {
 
-constexpr unsigned kSeed = 1988;
+constexpr unsigned kBustSeed = 1988;
 
 // At most 2 in 100 of a group; ours.
 constexpr int kMostRefusedPerCent = 2;
@@ -61,7 +61,7 @@ TEST_CASE("Of people at any bust from 72 to 140 cm at most two in a hundred are 
   for (const int bust : each(every_fourth_cm(), "bust, mm")) {
     int refused = 0;
     std::string why;
-    for (Session session : each_at_bust(bust, count, kSeed)) {
+    for (Session session : each_at_bust(bust, count, kBustSeed)) {
       // The survey has no across front: the people of its covariance have none either.
       session.tape[MeasurementName::AcrossFront].reset();
       const std::string errors = errors_of(checked_block(session).report);
@@ -78,7 +78,7 @@ TEST_CASE("Of people at any bust from 72 to 140 cm at most two in a hundred have
   const int count = people(100);
   for (const int bust : each(every_fourth_cm(), "bust, mm")) {
     int odd = 0;
-    for (Session session : each_at_bust(bust, count, kSeed)) {
+    for (Session session : each_at_bust(bust, count, kBustSeed)) {
       session.tape[MeasurementName::AcrossFront].reset();
       const CheckedBlock checked = checked_block(session);
       if (has_errors(checked.report.problems)) continue;
@@ -98,7 +98,7 @@ TEST_CASE("At a full bust a wide bust dart gives way before it pushes the undera
   // The turned across-front point stays 40 mm over the underarm. Ours.
   int bound = 0, deep = 0, all = 0;
   for (const int bust : each(kFullBusts, "bust, mm")) {
-    for (const Session& session : each_at_bust(bust, people(40), kSeed)) {
+    for (const Session& session : each_at_bust(bust, people(40), kBustSeed)) {
       const CheckedBlock checked = checked_block(session);
       const Piece& front = checked.block.pattern.piece("front");
       const double over =
@@ -118,7 +118,7 @@ TEST_CASE("The across-front point lies at most 10 mm beyond the shoulder point a
   // The number is ours.
   int beyond = 0;
   for (const int bust : each(kFullBusts, "bust, mm")) {
-    for (Session session : each_at_bust(bust, people(40), kSeed)) {
+    for (Session session : each_at_bust(bust, people(40), kBustSeed)) {
       session.tape[MeasurementName::AcrossFront].reset();
       const CheckedBlock checked = checked_block(session);
       const Piece& front = checked.block.pattern.piece("front");
@@ -140,7 +140,7 @@ TEST_CASE(
   // reckoned on a straight one.
   int wide = 0;
   for (const int bust : each(kFullBusts, "bust, mm")) {
-    for (const Session& session : each_at_bust(bust, people(100), kSeed)) {
+    for (const Session& session : each_at_bust(bust, people(100), kBustSeed)) {
       const Pattern pattern = checked_block(session).block.pattern;
       const double widest = widest_waist_dart(pattern);
       CHECK(widest <= 35.0);
@@ -156,7 +156,7 @@ TEST_CASE("An armhole that no drop makes short enough takes nothing from the upp
   // A bodice that is tight over the upper chest rides up; seen on simulated torsos, ours.
   int too_long = 0;
   for (const int bust : each(kFullBusts, "bust, mm")) {
-    for (Session session : each_at_bust(bust, people(40), kSeed)) {
+    for (Session session : each_at_bust(bust, people(40), kBustSeed)) {
       const auto taped_as = [&](MeasurementName name) {
         return session.tape[name]->median().number();
       };

@@ -59,6 +59,11 @@ inline RowAmount usual(const FittingRow& row, int sign) {
 /// A row by its number in docs/fitting.md.
 constexpr CorrectionRow numbered(int number) { return CorrectionRow{number}; }
 
+/// That row by so many mm on both sides.
+inline RowAmount row(int number, double by, const char* place = "", int sign = 1) {
+  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
+}
+
 /// Whether a problem speaks of that row, by its name in either direction.
 inline bool is_said_of(std::string_view where, CorrectionRow row) {
   return where == row_name(row, 1) || where == row_name(row, -1);

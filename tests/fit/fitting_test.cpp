@@ -13,7 +13,7 @@ using namespace blockwright_tests;
 
 namespace {
 
-RowAmount row(int number, double by, BodySide side = BodySide::Both, int sign = 1) {
+RowAmount row_on(int number, double by, BodySide side = BodySide::Both, int sign = 1) {
   return {numbered(number), sign, by, AmountAs::Length, side, ""};
 }
 
@@ -94,17 +94,17 @@ TEST_CASE("Withdrawn corrections are left out, and effects name what is left") {
 }
 
 TEST_CASE("What cannot be is refused, naming row and amount") {
-  CHECK(refusal_code({row(static_cast<int>(kCorrectionCount) + 1, 5)}) == "fit.unknown");
-  CHECK(refusal_code({row(1, -5)}) == "fit.amount");
-  CHECK(refusal_code({row(1, std::nan(""))}) == "fit.amount");
-  CHECK(refusal_code({row(46, 8)}) == "fit.side_missing");
-  CHECK(refusal_code({row(17, 20, BodySide::Both, -1)}) == "fit.negative_dart");
-  CHECK(refusal_code({row(36, 5, BodySide::Both, -1)}) == "fit.negative_dart");
-  CHECK(refusal_code({row(28, 60)}) != "");
-  CHECK(refusal_code({row(32, 30)}) == "fit.limit");
-  CHECK(refusal_code({row(44, 85)}) == "fit.limit");
-  CHECK(refusal_code({row(26, 130, BodySide::Both, -1)}) != "");
-  const Problem refused = outcome(usual_block(), {row(17, 20, BodySide::Both, -1)}).refusal;
+  CHECK(refusal_code({row_on(static_cast<int>(kCorrectionCount) + 1, 5)}) == "fit.unknown");
+  CHECK(refusal_code({row_on(1, -5)}) == "fit.amount");
+  CHECK(refusal_code({row_on(1, std::nan(""))}) == "fit.amount");
+  CHECK(refusal_code({row_on(46, 8)}) == "fit.side_missing");
+  CHECK(refusal_code({row_on(17, 20, BodySide::Both, -1)}) == "fit.negative_dart");
+  CHECK(refusal_code({row_on(36, 5, BodySide::Both, -1)}) == "fit.negative_dart");
+  CHECK(refusal_code({row_on(28, 60)}) != "");
+  CHECK(refusal_code({row_on(32, 30)}) == "fit.limit");
+  CHECK(refusal_code({row_on(44, 85)}) == "fit.limit");
+  CHECK(refusal_code({row_on(26, 130, BodySide::Both, -1)}) != "");
+  const Problem refused = outcome(usual_block(), {row_on(17, 20, BodySide::Both, -1)}).refusal;
   CHECK(refused.where == "back shoulder dart narrower");
   CHECK_FALSE(refused.hint.empty());
   CHECK_THROWS_AS(apply_corrections(usual_block(), {{"lift", "knee", Length::mm(5.0),
@@ -117,10 +117,10 @@ TEST_CASE("A refusal carries the measurements that are to be taken again, and na
     return outcome(usual_block(), {amount}).refusal.measurements;
   };
   using Keys = std::vector<std::string>;
-  CHECK(keys(row(44, 200)) == Keys{"waist_girth"});  // the move's own cure
-  CHECK(keys(row(28, 60)) == Keys{"bust_girth"});    // what the row calls into doubt
-  CHECK(keys(row(17, 20, BodySide::Both, -1)).empty());
-  const Problem waist = outcome(usual_block(), {row(44, 200)}).refusal;
+  CHECK(keys(row_on(44, 200)) == Keys{"waist_girth"});  // the move's own cure
+  CHECK(keys(row_on(28, 60)) == Keys{"bust_girth"});    // what the row calls into doubt
+  CHECK(keys(row_on(17, 20, BodySide::Both, -1)).empty());
+  const Problem waist = outcome(usual_block(), {row_on(44, 200)}).refusal;
   CHECK(waist.hint.plain().find("again") == waist.hint.plain().rfind("again"));
 }
 
@@ -166,7 +166,7 @@ TEST_CASE("A correction of one side unfolds the pieces that differ, and the othe
 }
 
 TEST_CASE("One breast fuller: two fronts, equal at the centre, the back as it was") {
-  const FittedPattern fitted = apply_rows(usual_block(), {row(47, 6, BodySide::Left)});
+  const FittedPattern fitted = apply_rows(usual_block(), {row_on(47, 6, BodySide::Left)});
   std::set<std::string> names;
   for (const Piece& piece : fitted.pattern.pieces) names.insert(piece.name);
   CHECK(names == std::set<std::string>{"front_right", "front_left", "back"});
@@ -179,7 +179,8 @@ TEST_CASE("One breast fuller: two fronts, equal at the centre, the back as it wa
 
 TEST_CASE("On a girth a correction of one side counts half of what both sides do") {
   // 8 mm off one half of the waist, and 8 mm off each: 24 mm.
-  const FittedPattern fitted = apply_rows(usual_block(), {row(44, 8, BodySide::Right), row(44, 8)});
+  const FittedPattern fitted =
+      apply_rows(usual_block(), {row_on(44, 8, BodySide::Right), row_on(44, 8)});
   const auto said = std::ranges::find(fitted.remarks, "fit.same_line", &Problem::code);
   REQUIRE(said != fitted.remarks.end());
   CHECK_THAT(said->message.plain(), Catch::Contains("together about -24 mm"));
@@ -187,25 +188,25 @@ TEST_CASE("On a girth a correction of one side counts half of what both sides do
 
 TEST_CASE("Chains, voids, limits and sums are told") {
   const Pattern& block = usual_block();
-  CHECK(warns_of(apply_rows(block, {row(5, 4), row(23, 4)}), "fit.chain", 5));
-  CHECK(warns_of(apply_rows(block, {row(12, 4), row(20, 4)}), "fit.chain", 12));
-  CHECK(warns_of(apply_rows(block, {row(42, 4), row(35, 4)}), "fit.chain", 42));
-  CHECK(warns_of(apply_rows(block, {row(9, 14)}), "fit.chain", 9));
-  CHECK_FALSE(warns(apply_rows(block, {row(9, 6)}), "fit.chain"));
-  CHECK(warns_of(apply_rows(block, {row(39, 8), row(44, 8)}), "fit.void", 44));
-  CHECK(adds_up(apply_rows(block, {row(35, 6), row(38, 6)}), "centre_back"));
-  CHECK(adds_up(apply_rows(block, {row(17, 3), row(35, 6)}), "shoulder dart"));
-  CHECK(adds_up(apply_rows(block, {row(50, 6), row(38, 6)}), "centre_back"));
-  CHECK(adds_up(apply_rows(block, {row(50, 6), row(19, 6)}), "side seam"));
-  CHECK(warns_of(apply_rows(block, {row(50, 6), row(39, 6)}), "fit.void", 39));
-  CHECK_FALSE(warns(apply_rows(block, {row(35, 6)}), "fit.same_line"));
+  CHECK(warns_of(apply_rows(block, {row_on(5, 4), row_on(23, 4)}), "fit.chain", 5));
+  CHECK(warns_of(apply_rows(block, {row_on(12, 4), row_on(20, 4)}), "fit.chain", 12));
+  CHECK(warns_of(apply_rows(block, {row_on(42, 4), row_on(35, 4)}), "fit.chain", 42));
+  CHECK(warns_of(apply_rows(block, {row_on(9, 14)}), "fit.chain", 9));
+  CHECK_FALSE(warns(apply_rows(block, {row_on(9, 6)}), "fit.chain"));
+  CHECK(warns_of(apply_rows(block, {row_on(39, 8), row_on(44, 8)}), "fit.void", 44));
+  CHECK(adds_up(apply_rows(block, {row_on(35, 6), row_on(38, 6)}), "centre_back"));
+  CHECK(adds_up(apply_rows(block, {row_on(17, 3), row_on(35, 6)}), "shoulder dart"));
+  CHECK(adds_up(apply_rows(block, {row_on(50, 6), row_on(38, 6)}), "centre_back"));
+  CHECK(adds_up(apply_rows(block, {row_on(50, 6), row_on(19, 6)}), "side seam"));
+  CHECK(warns_of(apply_rows(block, {row_on(50, 6), row_on(39, 6)}), "fit.void", 39));
+  CHECK_FALSE(warns(apply_rows(block, {row_on(35, 6)}), "fit.same_line"));
   // 15 mm on the half are 30 mm of the bust girth: more than 25. The shoulder: 13 mm, or 4 degrees.
-  CHECK(warns_of(apply_rows(block, {row(27, 15)}), "fit.limit", 27));
-  CHECK_FALSE(warns_of(apply_rows(block, {row(27, 12)}), "fit.limit", 27));
-  CHECK(warns_of(apply_rows(block, {row(12, 12)}), "fit.limit", 12));
-  CHECK_FALSE(warns_of(apply_rows(block, {row(12, 6)}), "fit.limit", 12));
+  CHECK(warns_of(apply_rows(block, {row_on(27, 15)}), "fit.limit", 27));
+  CHECK_FALSE(warns_of(apply_rows(block, {row_on(27, 12)}), "fit.limit", 27));
+  CHECK(warns_of(apply_rows(block, {row_on(12, 12)}), "fit.limit", 12));
+  CHECK_FALSE(warns_of(apply_rows(block, {row_on(12, 6)}), "fit.limit", 12));
   // Two of 9 mm are one of 18.
-  const FittedPattern twice = apply_rows(block, {row(9, 9), row(9, 9)});
+  const FittedPattern twice = apply_rows(block, {row_on(9, 9), row_on(9, 9)});
   REQUIRE(warns_of(twice, "fit.limit", 9));
   CHECK_THAT(twice.remarks.front().message.plain(), Catch::Contains(" by 18 mm; over 13 mm"));
 }
@@ -215,7 +216,7 @@ TEST_CASE(
   const auto voided = [](BodySide first, BodySide second) {
     // A lower shoulder voids what was judged of the underarm.
     const int shoulder = first == BodySide::Both ? 12 : 46;
-    return warns_of(apply_rows(usual_block(), {row(shoulder, 4, first), row(19, 4, second)}),
+    return warns_of(apply_rows(usual_block(), {row_on(shoulder, 4, first), row_on(19, 4, second)}),
                     "fit.void", 19);
   };
   using enum BodySide;
@@ -258,7 +259,7 @@ TEST_CASE("Amounts beyond any piece are refused, however they add up") {
     }
   }
   // Plus and minus of more than there are numbers.
-  CHECK(refusal_code({row(7, most), row(7, most), row(7, most, BodySide::Both, -1)}) ==
+  CHECK(refusal_code({row_on(7, most), row_on(7, most), row_on(7, most, BodySide::Both, -1)}) ==
         "fit.amount");
 }
 
@@ -283,7 +284,7 @@ TEST_CASE("Amounts up to the largest of a client file are applied whole or refus
 
 TEST_CASE("No neck dart is opened where the nape has come down to the blade point") {
   const auto lowered_by = [](double by) {
-    return outcome(usual_block(), {row(16, by), row(50, by), row(36, 0.4)}).refusal;
+    return outcome(usual_block(), {row_on(16, by), row_on(50, by), row_on(36, 0.4)}).refusal;
   };
   CHECK(lowered_by(10).code.empty());
   const Problem refused = lowered_by(55);

@@ -10,10 +10,6 @@ using namespace blockwright_tests;
 
 namespace {
 
-RowAmount row(int number, double by, const char* place = "", int sign = 1) {
-  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
-}
-
 struct Side {
   Point waist, joint, underarm;
 };

@@ -73,10 +73,6 @@ double most_before(const std::string& code,
   return taken;
 }
 
-RowAmount row(int number, double by, int sign = 1) {
-  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, ""};
-}
-
 }  // namespace
 
 TEST_CASE("An edge may come within 40 mm of the bust point and no nearer", "[kLeastToBustPoint]") {
@@ -276,14 +272,14 @@ TEST_CASE("An edge is not led through a dart, scooped or taken in") {
 }
 
 TEST_CASE("A bust dart keeps 4 degrees when the bust is made smaller", "[kLeastBustDart]") {
-  const auto rows = [](double by) { return std::vector{row(27, by, -1)}; };
+  const auto rows = [](double by) { return std::vector{row(27, by, "", -1)}; };
   const double by = most_before("fit.negative_dart", rows, 60.0);
   const FittedPattern left = apply_rows(usual_block(), rows(by));
   CHECK(left.pattern.piece("front").dart("shoulder").angle().degrees() == Approx(4.0).margin(0.01));
 }
 
 TEST_CASE("A dart keeps a mouth of 0.5 mm", "[kLeastMouth]") {
-  const auto rows = [](double by) { return std::vector{row(17, by, -1)}; };
+  const auto rows = [](double by) { return std::vector{row(17, by, "", -1)}; };
   const double by = most_before("fit.negative_dart", rows, 20.0);
   const FittedPattern left = apply_rows(usual_block(), rows(by));
   CHECK(left.pattern.piece("back").dart("shoulder").intake() == Approx(0.5).margin(0.01));

@@ -16,10 +16,6 @@ using namespace blockwright_tests;
 
 namespace {
 
-RowAmount row(int number, double by, const char* place = "", int sign = 1) {
-  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
-}
-
 double waist_of(const Pattern& pattern) {
   return sewn(pattern, "front", "waist") + sewn(pattern, "back", "waist");
 }

@@ -15,10 +15,6 @@ namespace {
 // Less than a pin can show, in mm. Ours.
 constexpr double kAsPinned = 0.5;
 
-RowAmount row(int number, double by, const char* place = "", int sign = 1) {
-  return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
-}
-
 double change_of(const std::vector<MovedLength>& moved, std::string_view name) {
   const auto found = std::ranges::find(moved, name, &MovedLength::name);
   return found == moved.end() ? 0.0 : found->change();

@@ -14,7 +14,7 @@ using namespace blockwright_tests;
 
 namespace {
 
-PrintOptions on(const std::string& paper) {
+PrintOptions printed_on(const std::string& paper) {
   PrintOptions options;
   options.paper = paper_named(paper);
   return options;
@@ -66,7 +66,7 @@ TEST_CASE("On every paper the form stands free of itself and of the paper's edge
          {form_for("", ""), form_for("Ondine Marsh", "92.5 cm on 2026-03-14"),
           form_for(std::string(100, 'W'), "106 15/16 in on 2026-03-14")}) {
       TextFonts fonts;
-      const PrintPlan plan = tape_sheet(form, on(paper), fonts);
+      const PrintPlan plan = tape_sheet(form, printed_on(paper), fonts);
       for (const Page& page : plan.pages) {
         CAPTURE(page.label);
         CHECK(text_in_the_way(page.furniture) == "");
@@ -84,8 +84,8 @@ TEST_CASE("On every paper the form stands free of itself and of the paper's edge
 TEST_CASE("A form has three boxes for each measurement, and rings the numbers of the first eight") {
   TextFonts fonts;
   const std::string last = "92.5 cm on 2026-03-14";
-  CHECK(tape_sheet(form_for("", last), on("letter"), fonts).pages.size() == 3);
-  const PrintPlan plan = tape_sheet(form_for("", ""), on("a4"), fonts);
+  CHECK(tape_sheet(form_for("", last), printed_on("letter"), fonts).pages.size() == 3);
+  const PrintPlan plan = tape_sheet(form_for("", ""), printed_on("a4"), fonts);
   CHECK(plan.pages.size() == 3);
   CHECK(count_named(plan, "reading") == 3 * kMeasurementCount);
   CHECK(count_named(plan, "point") == form_for("", "").points.size());
@@ -104,7 +104,7 @@ TEST_CASE("What is known is on the form, the last value under the boxes of each 
   form.date = "2026-11-29";
   form.by = "R.";
   form.units = {"Write centimetres, for example 74.5"};
-  const PrintPlan plan = tape_sheet(form, on("letter"), fonts);
+  const PrintPlan plan = tape_sheet(form, printed_on("letter"), fonts);
   CHECK(plan.title == "Tape session, Ondine Marsh");
   CHECK(count_named(plan, "tick box") == 2);
   const std::string text = all_text(plan);
@@ -118,7 +118,7 @@ TEST_CASE("What is known is on the form, the last value under the boxes of each 
 
 TEST_CASE("A long name is shortened, what to do with the form is not") {
   TextFonts fonts;
-  const PrintPlan plan = tape_sheet(form_for(std::string(100, 'W'), ""), on("a4"), fonts);
+  const PrintPlan plan = tape_sheet(form_for(std::string(100, 'W'), ""), printed_on("a4"), fonts);
   CHECK(all_text(plan).find("Type it in with: blockwright tape CLIENT.\n") != std::string::npos);
 }
 
@@ -127,7 +127,7 @@ TEST_CASE("A paper that does not take the form is refused with the size that is 
        each(std::vector<std::string>{"150x400", "210x120", "roll:200"})) {
     TextFonts fonts;
     try {
-      (void)tape_sheet(form_for("", ""), on(paper), fonts);
+      (void)tape_sheet(form_for("", ""), printed_on(paper), fonts);
       FAIL("it was taken");
     } catch (const UsageError& error) {
       CHECK(error.problem().code == "paper.too_small");

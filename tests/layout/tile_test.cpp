@@ -28,7 +28,7 @@ PrintOptions options_for(const std::string& paper, CutStyle cut = CutStyle::Toil
   return options;
 }
 
-SheetNotes sample_notes() {
+SheetNotes tiled_notes() {
   SheetNotes notes;
   notes.client = "Łucja Wiśniewska";
   notes.session = "2026-03-14";
@@ -40,7 +40,7 @@ SheetNotes sample_notes() {
 }
 
 SheetNotes long_notes() {
-  SheetNotes notes = sample_notes();
+  SheetNotes notes = tiled_notes();
   notes.client = std::string(300, 'W');
   for (int i = 0; i < 60; ++i) {
     const std::string n = std::to_string(i);
@@ -133,7 +133,7 @@ std::vector<HalfDiamond> marks_on_sheet(const Page& page) {
 TEST_CASE("every point of every line lies in a window") {
   for (const std::string& paper : kPapers) {
     INFO(paper);
-    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    const PrintPlan plan = plan_for(options_for(paper), tiled_notes());
     const auto pages = tile_pages(plan);
     int asked = 0;
     for (const Stroke& stroke : plan.sheet.strokes) {
@@ -156,7 +156,7 @@ TEST_CASE("windows lie inside the margins, are equal, and share exactly the over
       PrintOptions options = options_for(paper);
       options.overlap = Length::mm(overlap);
       options.margin = Length::mm(overlap == 15.0 ? 12.0 : 10.0);
-      const auto pages = tile_pages(plan_for(options, sample_notes()));
+      const auto pages = tile_pages(plan_for(options, tiled_notes()));
       const Box& first = *pages.front().window;
       for (const Page& page : pages) {
         const Box& w = *page.window;
@@ -183,7 +183,7 @@ TEST_CASE("windows lie inside the margins, are equal, and share exactly the over
 TEST_CASE("pages have the paper's size, one way round or the other") {
   for (const std::string& paper : each(kPapers)) {
     const PrintOptions options = options_for(paper);
-    for (const Page& page : plan_for(options, sample_notes()).pages) {
+    for (const Page& page : plan_for(options, tiled_notes()).pages) {
       CHECK(std::min(page.width, page.height) == Approx(options.paper.shorter().mm()));
       CHECK(std::max(page.width, page.height) == Approx(options.paper.longer().mm()));
     }
@@ -194,7 +194,7 @@ TEST_CASE("no page is blank, labels are unique and in reading order") {
   for (const std::string& paper : kPapers) {
     for (const double size : {0.6, 1.0, 1.3}) {
       INFO(paper << " size " << size);
-      const PrintPlan plan = plan_for(options_for(paper), sample_notes(), size);
+      const PrintPlan plan = plan_for(options_for(paper), tiled_notes(), size);
       CHECK(plan.pages.front().label == "map");
       CHECK(!plan.pages.front().window);
       std::string before;
@@ -210,7 +210,7 @@ TEST_CASE("no page is blank, labels are unique and in reading order") {
 TEST_CASE("no more pages than the plain grid over the pieces takes, either way round") {
   for (const std::string& paper : each(kPapers)) {
     const PrintOptions options = options_for(paper);
-    const PrintPlan plan = plan_for(options, sample_notes());
+    const PrintPlan plan = plan_for(options, tiled_notes());
     const Box ink = drawn_box(plan.sheet);
     const auto plain = [&](double w, double h) {
       const double across = w - 20.0 - 10.0, up = h - 20.0 - 6.0 - 10.0;
@@ -224,7 +224,7 @@ TEST_CASE("no more pages than the plain grid over the pieces takes, either way r
 
 TEST_CASE("furniture stays inside the margins, and its texts stand free of one another") {
   for (const std::string& paper : kPapers) {
-    for (const SheetNotes& notes : {sample_notes(), long_notes()}) {
+    for (const SheetNotes& notes : {tiled_notes(), long_notes()}) {
       for (const Page& page : plan_for(options_for(paper), notes).pages) {
         INFO(paper << " page " << page.label);
         const Box box = drawn_box(page.furniture);
@@ -240,7 +240,7 @@ TEST_CASE("furniture stays inside the margins, and its texts stand free of one a
 
 TEST_CASE("page furniture stands where the drawing leaves room") {
   for (const std::string paper : {"a4", "letter", "a3"}) {
-    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    const PrintPlan plan = plan_for(options_for(paper), tiled_notes());
     for (const Page& page : tile_pages(plan)) {
       INFO(paper << " page " << page.label);
       const Placement to_page =
@@ -258,7 +258,7 @@ TEST_CASE("page furniture stands where the drawing leaves room") {
 
 TEST_CASE("the first page has the squares of 100 mm and 4 in, every tile one of 20 mm") {
   for (const std::string& paper : each(kPapers)) {
-    const PrintPlan plan = plan_for(options_for(paper), sample_notes());
+    const PrintPlan plan = plan_for(options_for(paper), tiled_notes());
     const auto squares = strokes_of(plan.pages.front().furniture, LineRole::TestSquare);
     REQUIRE(squares.size() == 2);
     CHECK(std::any_of(squares.begin(), squares.end(),
@@ -278,7 +278,7 @@ TEST_CASE("the first page has the squares of 100 mm and 4 in, every tile one of 
 
 TEST_CASE("neighbours name each other, and their match marks make diamonds across the cut edge") {
   for (const std::string paper : {"a4", "letter", "a3", "150x150"}) {
-    const auto pages = tile_pages(plan_for(options_for(paper), sample_notes()));
+    const auto pages = tile_pages(plan_for(options_for(paper), tiled_notes()));
     int joints = 0;
     for (const Page& page : pages) {
       const Place at = place_of(page.label);
@@ -314,7 +314,7 @@ TEST_CASE("no text is cut by a page's edge, and every page names the pieces that
   for (const std::string& paper : kPapers) {
     for (const CutStyle cut : {CutStyle::Toile, CutStyle::Card, CutStyle::Net}) {
       for (const double size : {0.6, 1.0, 1.3}) {
-        const PrintPlan plan = plan_for(options_for(paper, cut), sample_notes(), size);
+        const PrintPlan plan = plan_for(options_for(paper, cut), tiled_notes(), size);
         for (const Page& page : tile_pages(plan)) {
           INFO(paper << " size " << size << ", page " << page.label);
           CHECK(cut_text(plan.sheet, *page.window) == "");
@@ -328,7 +328,7 @@ TEST_CASE("no text is cut by a page's edge, and every page names the pieces that
 
 TEST_CASE("a page that lies wholly inside a piece is printed") {
   const Pattern pattern = scaled(sample_pattern(), 3.0);
-  Layout layout = lay_out(pattern, options_for("150x150", CutStyle::Net), sample_notes());
+  Layout layout = lay_out(pattern, options_for("150x150", CutStyle::Net), tiled_notes());
   TextFonts fonts;
   const auto pages = tile_pages(tile(layout, fonts));
   for (const LaidPiece& laid : layout.pieces) {
@@ -346,7 +346,7 @@ TEST_CASE("a page that lies wholly inside a piece is printed") {
 TEST_CASE("the two test squares lie side by side where the paper is wide enough") {
   for (const std::string& paper : kPapers) {
     INFO(paper);
-    const Page map = plan_for(options_for(paper), sample_notes()).pages.front();
+    const Page map = plan_for(options_for(paper), tiled_notes()).pages.front();
     const auto squares = strokes_of(map.furniture, LineRole::TestSquare);
     REQUIRE(squares.size() == 2);
     const Box a = box_of(squares[0]->path), b = box_of(squares[1]->path);
@@ -362,7 +362,7 @@ TEST_CASE("the two test squares lie side by side where the paper is wide enough"
 // 101.6 and 100 mm with 8 mm between them, and margins of 10 mm: 229.6 mm.
 TEST_CASE("paper of 229.6 mm is wide enough for both test squares side by side, less is not") {
   const auto side_by_side = [](const std::string& paper) {
-    const Page map = plan_for(options_for(paper), sample_notes()).pages.front();
+    const Page map = plan_for(options_for(paper), tiled_notes()).pages.front();
     const auto squares = strokes_of(map.furniture, LineRole::TestSquare);
     REQUIRE(squares.size() == 2);
     return !box_of(squares[0]->path).overlaps(box_of(squares[1]->path));
@@ -373,7 +373,7 @@ TEST_CASE("paper of 229.6 mm is wide enough for both test squares side by side, 
 }
 
 TEST_CASE("the map says whose pattern it is and what to know before cutting") {
-  const PrintPlan plan = plan_for(options_for("a4"), sample_notes());
+  const PrintPlan plan = plan_for(options_for("a4"), tiled_notes());
   std::string text = all_text(plan.pages.front().furniture);
   for (const Page& page : tile_pages(plan)) {
     CHECK(text.find(page.label + "\n") != std::string::npos);
@@ -409,10 +409,10 @@ TEST_CASE("long lists go on to further map pages and lose nothing") {
 }
 
 TEST_CASE("a paper too small for the test squares is refused with its size", "[kSmallestPaper]") {
-  CHECK_FALSE(tile_pages(plan_for(options_for("150x300"), sample_notes())).empty());
+  CHECK_FALSE(tile_pages(plan_for(options_for("150x300"), tiled_notes())).empty());
   for (const std::string paper : {"149.9x300", "120x120", "300x149"}) {
     try {
-      plan_for(options_for(paper), sample_notes());
+      plan_for(options_for(paper), tiled_notes());
       FAIL(paper << " was accepted");
     } catch (const UsageError& error) {
       CHECK(error.problem().code == "paper.too_small");
@@ -422,7 +422,7 @@ TEST_CASE("a paper too small for the test squares is refused with its size", "[k
 }
 
 TEST_CASE("a roll carries the pieces in strips of its width") {
-  const PrintPlan plan = plan_for(options_for("roll:297"), sample_notes());
+  const PrintPlan plan = plan_for(options_for("roll:297"), tiled_notes());
   const auto pages = tile_pages(plan);
   CHECK(pages.size() <= 3);
   for (const Page& page : each(pages)) CHECK(std::min(page.width, page.height) >= 297.0 - 1e-9);
@@ -432,8 +432,8 @@ TEST_CASE("a roll carries the pieces in strips of its width") {
 }
 
 TEST_CASE("the same pattern gives the same plan") {
-  const PrintPlan one = plan_for(options_for("a4"), sample_notes());
-  const PrintPlan two = plan_for(options_for("a4"), sample_notes());
+  const PrintPlan one = plan_for(options_for("a4"), tiled_notes());
+  const PrintPlan two = plan_for(options_for("a4"), tiled_notes());
   REQUIRE(one.pages.size() == two.pages.size());
   CHECK(one.title == two.title);
   for (std::size_t i = 0; i < one.pages.size(); ++i) {
@@ -448,7 +448,7 @@ TEST_CASE("the same pattern gives the same plan") {
 }
 
 TEST_CASE("the map of a comparison says which lines are whose, and not that they were made") {
-  SheetNotes notes = sample_notes();
+  SheetNotes notes = tiled_notes();
   notes.versions = {"grey and dotted: the older", "black: the newer"};
   const std::string text = all_text(plan_for(options_for("a4"), notes).pages.front().furniture);
   CHECK(text.find("The two versions\ngrey and dotted: the older") != std::string::npos);

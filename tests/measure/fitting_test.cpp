@@ -5,7 +5,7 @@
 namespace blockwright {
 namespace {
 
-std::string with_fittings(const std::string& fittings, const std::string& unit = "cm") {
+std::string with_those_fittings(const std::string& fittings, const std::string& unit = "cm") {
   std::string text =
       client_text(unit == "cm" ? R"("bust_girth": 92)" : R"("bust_girth": 36)", unit);
   text.pop_back();
@@ -13,7 +13,7 @@ std::string with_fittings(const std::string& fittings, const std::string& unit =
 }
 
 Correction only_correction(const std::string& correction, const std::string& unit = "cm") {
-  const Client client = client_of(with_fittings(
+  const Client client = client_of(with_those_fittings(
       R"({"date": "2026-03-21", "toile": 1, "corrections": [)" + correction + "]}", unit));
   REQUIRE(client.fittings.size() == 1);
   REQUIRE(client.fittings.front().corrections.size() == 1);
@@ -21,7 +21,7 @@ Correction only_correction(const std::string& correction, const std::string& uni
 }
 
 TEST_CASE("fittings are read with every part in its place") {
-  const Client client = client_of(with_fittings(R"(
+  const Client client = client_of(with_those_fittings(R"(
     { "date": "2026-03-21", "toile": 1, "by": "Odalys", "note": "unwashed linen, size of pins 0.6",
       "corrections": [
         { "lower": "front_neck", "by": 1.0, "as": "length", "side": "left",
@@ -76,7 +76,7 @@ TEST_CASE("an amount that can be read in one way alone is read so") {
 }
 
 TEST_CASE("one toile may be tried on again, and two on one day") {
-  const Client client = client_of(with_fittings(
+  const Client client = client_of(with_those_fittings(
       R"({"date": "2026-03-21", "toile": 1}, {"date": "2026-03-22", "toile": 1},
          {"date": "2026-03-22", "toile": 2}, {"date": "2026-03-22", "toile": 99})"));
   CHECK(client.fittings.size() == 4);

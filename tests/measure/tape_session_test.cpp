@@ -43,7 +43,7 @@ std::string said(const Remarks& remarks) {
   return all;
 }
 
-bool has(const std::string& text, const std::string& part) {
+bool says(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
@@ -87,7 +87,7 @@ TEST_CASE("A comma with a space behind it parts readings; one between digits is 
   CHECK(read_mm("80,5, 81 cm, 80.5,", WaistGirth, Unit::Cm) == Readings{805.0, 810.0, 805.0});
   CHECK(read_mm("36 1/2, 37 1/2", WaistGirth, Unit::Inch) == Readings{36.5 * 25.4, 37.5 * 25.4});
   CHECK(read_mm("36, 37 1/2", WaistGirth, Unit::Inch) == Readings{36.0 * 25.4, 37.5 * 25.4});
-  CHECK(has(refused("36, 1/2", WaistGirth, Unit::Inch).message.plain(), "1/2 in is outside"));
+  CHECK(says(refused("36, 1/2", WaistGirth, Unit::Inch).message.plain(), "1/2 in is outside"));
 }
 
 TEST_CASE("Inches are read as they are often typed: with a hyphen, with the sign of a fraction") {
@@ -98,7 +98,7 @@ TEST_CASE("Inches are read as they are often typed: with a hyphen, with the sign
     CHECK(read_mm(answer, WaistGirth, Unit::Inch) == Readings{half});
   }
   CHECK(read_mm("31¼ 31¾", WaistGirth, Unit::Inch) == Readings{31.25 * 25.4, 31.75 * 25.4});
-  CHECK(has(refused("31½", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 80.01"));
+  CHECK(says(refused("31½", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 80.01"));
 }
 
 TEST_CASE("A reading is written with a point and without needless zeros, or as the inch fraction") {
@@ -166,7 +166,7 @@ TEST_CASE("A refusal quotes what was typed, and no other text") {
           "'" + answer + "' is no number");
   }
   CHECK(refused("80, eighty, 81", WaistGirth, Unit::Cm).message.plain() == "'eighty' is no number");
-  CHECK(has(refused("740,0cm", WaistGirth, Unit::Cm).message.plain(), "740,0 cm is outside"));
+  CHECK(says(refused("740,0cm", WaistGirth, Unit::Cm).message.plain(), "740,0 cm is outside"));
 }
 
 TEST_CASE("What cannot be is answered in words of the prompt, which has no key to leave out") {
@@ -174,7 +174,7 @@ TEST_CASE("What cannot be is answered in words of the prompt, which has no key t
   CHECK(refused("-5", WaistGirth, Unit::Cm).hint.plain() == "Enter leaves the measurement out");
   CHECK(refused("0", BustGirth, Unit::Cm).hint.plain() ==
         "it is the one measurement that is needed");
-  CHECK(has(refused("-74", WaistGirth, Unit::Cm).hint.plain(), "no minus sign"));
+  CHECK(says(refused("-74", WaistGirth, Unit::Cm).hint.plain(), "no minus sign"));
 }
 
 TEST_CASE("Limits in inches are fractions of the tape that can be typed") {
@@ -182,8 +182,8 @@ TEST_CASE("Limits in inches are fractions of the tape that can be typed") {
   const std::string said = refused("20", BustGirth, Unit::Inch).message.plain();
   CHECK(said == "20 in is outside 23 5/8 to 62 15/16 in");
   CHECK(read_mm("23 5/8 62 15/16", BustGirth, Unit::Inch).size() == 2);
-  CHECK(has(refused("23 9/16", BustGirth, Unit::Inch).message.plain(), "outside 23 5/8"));
-  CHECK(has(refused("63", BustGirth, Unit::Inch).message.plain(), "to 62 15/16 in"));
+  CHECK(says(refused("23 9/16", BustGirth, Unit::Inch).message.plain(), "outside 23 5/8"));
+  CHECK(says(refused("63", BustGirth, Unit::Inch).message.plain(), "to 62 15/16 in"));
 }
 
 TEST_CASE("The unit is read in any case and written out, too") {
@@ -199,12 +199,12 @@ TEST_CASE("The unit is read in any case and written out, too") {
 
 TEST_CASE("What is no reading is refused with its cure") {
   CHECK(refused("seventy", WaistGirth, Unit::Cm).message.plain() == "'seventy' is no number");
-  CHECK(has(refused("29 1/4", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 74.29"));
-  CHECK(has(refused("29 1/0", WaistGirth, Unit::Inch).hint.plain(), "29 1/4"));
-  CHECK(has(refused("29", WaistGirth, Unit::Cm).hint.plain(), "inches"));
-  CHECK(has(refused("740", WaistGirth, Unit::Cm).hint.plain(),
-            "did you mean 74 cm (ten times as much"));
-  CHECK(has(refused("74", WaistGirth, Unit::Inch).hint.plain(), "cm"));
+  CHECK(says(refused("29 1/4", WaistGirth, Unit::Cm).hint.plain(), "in cm it is 74.29"));
+  CHECK(says(refused("29 1/0", WaistGirth, Unit::Inch).hint.plain(), "29 1/4"));
+  CHECK(says(refused("29", WaistGirth, Unit::Cm).hint.plain(), "inches"));
+  CHECK(says(refused("740", WaistGirth, Unit::Cm).hint.plain(),
+             "did you mean 74 cm (ten times as much"));
+  CHECK(says(refused("74", WaistGirth, Unit::Inch).hint.plain(), "cm"));
   CHECK(refused("", WaistGirth, Unit::Cm).message.plain() == "there is no number");
   CHECK(refused("nan", WaistGirth, Unit::Cm).code == "tape.reading");
   CHECK(refused("74 1e9", WaistGirth, Unit::Cm).limit.most == info(WaistGirth).most);
@@ -280,7 +280,7 @@ TEST_CASE("Digits swapped are named as such in nine of ten that are caught") {
       const Remarks remarks = remarks_of(typed, name, taken);
       if (!remarks.ask_again) continue;
       ++caught;
-      named += has(said(remarks), "two digits swapped") ? 1 : 0;
+      named += says(said(remarks), "two digits swapped") ? 1 : 0;
     }
   }
   CHECK(caught >= people(100));
@@ -292,10 +292,10 @@ TEST_CASE("A slip in the bust girth is seen at the next girth, and the bust girt
   tape(taken, BustGirth, 790.0);  // 97 was meant
   const Remarks remarks = remarks_of("84", UnderbustGirth, taken);
   CHECK(remarks.ask_again);
-  CHECK(has(said(remarks),
-            "look at the bust girth of 79 cm. Did you mean 97 cm (two digits swapped)?"));
+  CHECK(says(said(remarks),
+             "look at the bust girth of 79 cm. Did you mean 97 cm (two digits swapped)?"));
   // One that the swap would not explain does not blame it.
-  CHECK_FALSE(has(said(remarks_of("51", BackWaistLength, taken)), "bust girth"));
+  CHECK_FALSE(says(said(remarks_of("51", BackWaistLength, taken)), "bust girth"));
 }
 
 TEST_CASE("Readings that lie apart, and a change since last time, are said and not asked again") {

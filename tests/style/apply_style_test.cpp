@@ -36,8 +36,6 @@ std::string text_of(const fs::path& path) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
-Pattern usual_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
-
 }  // namespace
 
 TEST_CASE("The example styles make sound pieces of many people's blocks") {
@@ -79,7 +77,7 @@ TEST_CASE("Steps are done in order, each with what it did in words") {
   Style style;
   style.steps = {PivotMove{"front.shoulder", "front.side", 0.5, std::nullopt, std::nullopt},
                  PivotMove{"front.side", "front.waist", 1.0, std::nullopt, std::nullopt}};
-  const StyledPattern styled = apply_style(usual_block(), style, kUsualCup);
+  const StyledPattern styled = apply_style(ordinary_block(), style, kUsualCup);
   REQUIRE(styled.steps.size() == 2);
   CHECK(styled.steps[0].words == "pivot front.shoulder to front.side, 50 % of it");
   CHECK(styled.steps[0].after.piece("front").darts.size() == 3);
@@ -93,7 +91,7 @@ TEST_CASE("A step that cannot be done names the line of the value that is wrong,
   {"pivot": {"dart": "front.shoulder", "to": "front.side", "part": 0.5}},
 )" + step + "]}";
     try {
-      apply_style(usual_block(), read_style(text, "s.json"), kUsualCup);
+      apply_style(ordinary_block(), read_style(text, "s.json"), kUsualCup);
     } catch (const InputError& error) {
       return error.problem().code + " " + error.problem().where;
     }
@@ -180,14 +178,14 @@ TEST_CASE("A step where there is its dart is left out of a block without it, and
   // What else is wrong is refused.
   Style wrong{"n", {PivotMove{"front.shoulder", "front.side:7"}}};
   wrong.where_there = {0};
-  CHECK_THROWS_AS(apply_style(usual_block(), wrong, kUsualCup), InputError);
+  CHECK_THROWS_AS(apply_style(ordinary_block(), wrong, kUsualCup), InputError);
 }
 
 TEST_CASE("A dart is pressed and held back as the style says") {
   Style style;
   style.steps = {PressMove{"front.waist", PressMove::Towards::Side},
                  PointMove{"front.waist", 33.0}};
-  const Pattern block = usual_block();
+  const Pattern block = ordinary_block();
   const Dart before = block.piece("front").dart("waist");
   const Dart after = apply_style(block, style, kUsualCup).pattern.piece("front").dart("waist");
   CHECK(before.pressed_to == Leg::First);
@@ -197,7 +195,7 @@ TEST_CASE("A dart is pressed and held back as the style says") {
 }
 
 TEST_CASE("An edge that a fitting left too short for a dart is refused as short") {
-  const Pattern drafted = usual_block();
+  const Pattern drafted = ordinary_block();
   const Piece& whole = drafted.piece("front");
   const auto row = [](int number, double by) {
     return RowAmount{CorrectionRow{number}, 1, by, AmountAs::Length, BodySide::Both, ""};
@@ -231,7 +229,7 @@ TEST_CASE("A step with lengths beyond all sense can be told, and is refused by n
   const std::string text = R"({"format": "blockwright-style-1", "name": "a", "steps": [
     {"dart_point": {"dart": "front.waist", "hold_back": 1e308}}]})";
   try {
-    apply_style(usual_block(), read_style(text, "a.json"), kUsualCup);
+    apply_style(ordinary_block(), read_style(text, "a.json"), kUsualCup);
     FAIL("it was applied");
   } catch (const InputError& error) {
     CHECK(error.problem().code == "dart.place");

@@ -1,5 +1,7 @@
 #include "support/blocks.hpp"
 
+#include "support/people.hpp"
+
 #include <algorithm>
 #include <stdexcept>
 
@@ -15,11 +17,19 @@ CheckedBlock checked_block(const Session& session, const Ease& ease) {
   return checked;
 }
 
+Pattern ordinary_block() { return checked_block(survey_people(1, 7).front()).block.pattern; }
+
 std::string errors_of(const CheckReport& report) {
   std::string text;
   for (const Problem& problem : report.problems) {
     if (problem.severity == Severity::Error) text += to_text(problem) + "\n";
   }
+  return text;
+}
+
+std::string errors_of(const Pattern& pattern) {
+  std::string text;
+  for (const Problem& problem : check_pattern(pattern)) text += to_text(problem) + "\n";
   return text;
 }
 

@@ -18,8 +18,13 @@ struct CheckedBlock {
 
 CheckedBlock checked_block(const Session& session, const Ease& ease = Ease::of_toile());
 
-/// Errors of a report, one a line; empty when all checks passed.
+/// The block of one person of usual proportions.
+Pattern ordinary_block();
+
+/// Errors of a report, or whatever is wrong with a pattern, one a line; empty when all checks
+/// passed.
 std::string errors_of(const CheckReport& report);
+std::string errors_of(const Pattern& pattern);
 
 /// A length of the report by name. Requires: it is there.
 double length_of(const CheckReport& report, const std::string& name);

@@ -3,7 +3,7 @@
 
 namespace blockwright {
 
-#ifdef __SANITIZE_ADDRESS__
+#ifdef BLOCKWRIGHT_WATCHED
 const bool kSanitized = true;
 #else
 const bool kSanitized = false;

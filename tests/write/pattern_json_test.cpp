@@ -12,7 +12,7 @@ using nlohmann::json;
 
 namespace {
 
-std::string text_of(const Pattern& pattern) {
+std::string json_of(const Pattern& pattern) {
   std::ostringstream out;
   write_pattern_json(out, pattern);
   return out.str();
@@ -49,7 +49,7 @@ Point point_of(const json& pair) {
 }  // namespace
 
 TEST_CASE("a pattern file names its format, its unit and its pieces") {
-  const json file = json::parse(text_of(sample()));
+  const json file = json::parse(json_of(sample()));
   CHECK(file.at("format") == "blockwright-pattern-1");
   CHECK(file.at("unit") == "mm");
   REQUIRE(file.at("pieces").size() == 2);
@@ -57,12 +57,12 @@ TEST_CASE("a pattern file names its format, its unit and its pieces") {
   CHECK(file["pieces"][0].at("cut_on") == "pair");
   CHECK(file["pieces"][1].at("cut_on") == "fold");
   CHECK(file["pieces"][1].at("edges").empty());
-  CHECK(json::parse(text_of({})).at("pieces").empty());
+  CHECK(json::parse(json_of({})).at("pieces").empty());
 }
 
 TEST_CASE("edges come back in order with every number to the last bit") {
   const Piece piece = front();
-  const json edges = json::parse(text_of(sample())).at("pieces")[0].at("edges");
+  const json edges = json::parse(json_of(sample())).at("pieces")[0].at("edges");
   REQUIRE(edges.size() == piece.edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) {
     CAPTURE(i);
@@ -84,7 +84,7 @@ TEST_CASE("edges come back in order with every number to the last bit") {
 
 TEST_CASE("darts, notches, lines, landmarks, grain and seams come back") {
   const Piece piece = front();
-  const json file = json::parse(text_of(sample()));
+  const json file = json::parse(json_of(sample()));
   const json& read = file["pieces"][0];
   const json& dart = read.at("darts").at(0);
   CHECK(dart.at("name") == "waist dart");
@@ -110,7 +110,7 @@ TEST_CASE("darts, notches, lines, landmarks, grain and seams come back") {
 }
 
 TEST_CASE("a pattern file has one edge, dart, notch or seam to a line") {
-  std::istringstream lines(text_of(sample()));
+  std::istringstream lines(json_of(sample()));
   std::string line;
   int with_names = 0;
   while (std::getline(lines, line)) {
@@ -128,7 +128,7 @@ TEST_CASE("names that are valid text come back from a pattern file as they were"
                                     "\u009b\u202e\u2028\x7f", "");
   piece.name = name;
   piece.edges[0].name = name;
-  const std::string text = text_of({{piece}, {}});
+  const std::string text = json_of({{piece}, {}});
   CHECK(text == printable_lines(text));
   const json file = json::parse(text);
   CHECK(file["pieces"][0].at("name") == name);

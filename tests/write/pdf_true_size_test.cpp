@@ -11,7 +11,7 @@ using namespace blockwright_tests;
 namespace {
 
 constexpr double kPromise = 0.1;
-constexpr double kDpi = 600;
+constexpr double kTrueDpi = 600;
 
 Box round_about(Point p, double reach) {
   return {p.x - reach, p.y - reach, p.x + reach, p.y + reach};
@@ -51,7 +51,7 @@ TEST_CASE("marks lie within 0.1 mm of their place on every tile that shows them"
   const PdfFile file(plan);
   std::vector<int> seen(marks().size(), 0);
   for (std::size_t i = 1; i < plan.pages.size(); ++i) {
-    const Picture picture = page_picture(file.path(), static_cast<int>(i) + 1, kDpi, 297);
+    const Picture picture = page_picture(file.path(), static_cast<int>(i) + 1, kTrueDpi, 297);
     for (std::size_t k = 0; k < marks().size(); ++k) {
       if (!shows_whole(plan.pages[i], marks()[k])) continue;
       const Point expected = on_page(plan.pages[i], marks()[k]);
@@ -73,7 +73,7 @@ TEST_CASE("a line that crosses the joint of two tiles goes on where it stopped")
   const Box shared{plan.pages[2].window->left + 1, 0, plan.pages[1].window->right - 1, 250};
   REQUIRE(shared.width() == Approx(8.0));
   for (const std::size_t i : {std::size_t{1}, std::size_t{2}}) {
-    const Picture picture = page_picture(file.path(), static_cast<int>(i) + 1, kDpi, 297);
+    const Picture picture = page_picture(file.path(), static_cast<int>(i) + 1, kTrueDpi, 297);
     const Point low = on_page(plan.pages[i], {shared.left, 100});
     const Point high = on_page(plan.pages[i], {shared.right, 200});
     const Point centre = picture.dark_centre({low.x, low.y, high.x, high.y});
@@ -100,7 +100,7 @@ TEST_CASE("nothing of the sheet is drawn outside the window") {
 
 TEST_CASE("the sides of a 100 mm test square are 100 mm apart") {
   const PdfFile file(tiled_plan(sheet_of_marks(), 1, 1, 10.0));
-  const Picture picture = page_picture(file.path(), 1, kDpi, 297);
+  const Picture picture = page_picture(file.path(), 1, kTrueDpi, 297);
   const auto x_of = [&](double x) { return picture.dark_centre({x - 1, 40, x + 1, 100}).x; };
   const auto y_of = [&](double y) { return picture.dark_centre({40, y - 1, 100, y + 1}).y; };
   CHECK(std::abs(x_of(120) - x_of(20) - 100.0) < kPromise);
