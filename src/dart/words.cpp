@@ -95,7 +95,8 @@ const DartPosition& position_of(const Opened& open, DartSpot spot) {
   const OpenEdge& edge = open.edges[spot.edge];
   if (is_whole(open.piece) && mouth_along(edge, spot.dart) < 0.5 * closed_length(edge)) {
     for (const DartPosition& position : kind_of(open.piece).dart_positions) {
-      if (position.edge == edge.part_name() && position.usual == UsualPlace::OverWaist) return position;
+      if (position.edge == edge.part_name() && position.usual == UsualPlace::OverWaist)
+        return position;
     }
   }
   return position_named(open, edge.part_name());
