@@ -45,10 +45,10 @@ double corner_degrees(const Path& before, const Path& after) {
   return std::abs(turn_between(-end_tangent(before), start_tangent(after)).degrees());
 }
 
-struct Refused {
+struct HemRefused {
   std::string code, message, hint;
 };
-Refused refusal_of(const Pattern& pattern, const HemLevel& level) {
+HemRefused hem_refusal(const Pattern& pattern, const HemLevel& level) {
   try {
     (void)draw_hem(pattern, level);
   } catch (const InputError& error) {
@@ -154,22 +154,22 @@ TEST_CASE("A hem leaves a side seam, or is refused with the most that can be", "
   const Pattern block = one_dart_blocks(1).front();
   const Piece& front = block.piece("front");
   const double most = sewn_length(front, front.edge("side")) - 40.0;
-  CHECK(refusal_of(block, above(most + 0.1)).message.find("too little of the side seam") !=
+  CHECK(hem_refusal(block, above(most + 0.1)).message.find("too little of the side seam") !=
         std::string::npos);
-  CHECK(refusal_of(block, above(most - 0.1)).message.find("too little of the side seam") ==
+  CHECK(hem_refusal(block, above(most - 0.1)).message.find("too little of the side seam") ==
         std::string::npos);
 }
 
 TEST_CASE("What a hem cannot do is refused") {
   const Pattern block = one_dart_blocks(1).front();
-  CHECK(refusal_of(block, {}).code == "garment.hem");
-  CHECK(refusal_of(block, {.above_waist = 30.0, .below_bust_point = 90.0}).code == "garment.hem");
+  CHECK(hem_refusal(block, HemLevel{}).code == "garment.hem");
+  CHECK(hem_refusal(block, {.above_waist = 30.0, .below_bust_point = 90.0}).code == "garment.hem");
   // Past the points of the darts.
-  CHECK(refusal_of(block, below_bust(5.0)).code == "dart.blocked");
+  CHECK(hem_refusal(block, below_bust(5.0)).code == "dart.blocked");
   // Twice.
-  CHECK(refusal_of(draw_hem(block, above(20.0)).pattern, above(30.0)).code == "garment.hem");
+  CHECK(hem_refusal(draw_hem(block, above(20.0)).pattern, above(30.0)).code == "garment.hem");
   // After a panel seam.
-  const Pattern drafted = checked_block(each_person(1, 41).front()).block.pattern;
+  const Pattern drafted = checked_block(survey_people(1, 41).front()).block.pattern;
   const Pattern cut = cut_into_panels(drafted, {"front.shoulder", "front.waist", "", ""}).pattern;
-  CHECK(refusal_of(cut, above(30.0)).code == "garment.hem");
+  CHECK(hem_refusal(cut, above(30.0)).code == "garment.hem");
 }

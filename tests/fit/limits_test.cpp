@@ -184,7 +184,7 @@ TEST_CASE("Half a back neck stays at least 0.12 of the whole neck", "[kLeastBack
 }
 
 TEST_CASE("A neckline is raised to a radius of 8 mm and no sharper", "[kLeastRadius]") {
-  const auto rows = [](double by) { return std::vector{row(7, by, -1)}; };
+  const auto rows = [](double by) { return std::vector{row(7, by, "", -1)}; };
   const FittedPattern left = apply_rows(usual_block(), rows(most_before("fit.curve", rows, 30.0)));
   const auto radius = [&](const char* piece) {
     return least_radius(left.pattern.piece(piece).edge("neckline").path);

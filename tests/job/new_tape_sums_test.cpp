@@ -290,6 +290,8 @@ TEST_CASE("A correction of one side takes no part: no tape tells the sides apart
   CHECK(now(73.0).of(1) == Approx(1.5));
 }
 
+namespace {
+
 // A full set of a person who does not exist; the changes by a later month.
 using Taped = std::vector<std::pair<MeasurementName, double>>;
 
@@ -318,6 +320,8 @@ struct Taken {
   double least, most;  ///< cm that remain
   bool told = false;   ///< that it is applied in full though tape or block have some of it
 };
+
+}  // namespace
 
 TEST_CASE("What the tape has of a correction is what the block drafted from it shows") {
   using enum AmountAs;
