@@ -1,12 +1,12 @@
 #include "blockwright/dart/hem.hpp"
 
 #include "blockwright/dart/folded.hpp"
+#include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/fair_path.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "moving.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace blockwright {
 namespace {
@@ -51,16 +51,18 @@ HemEnd at_side(const Opened& open, const Lower& lower, double height) {
   return {place, point_at(side, place), rotated(tangent_at_length(side, height), turn)};
 }
 
-// The hem on the piece with its darts closed: from the centre, as far over the middle of the waist
-// as over its ends, to the side.
-Path drawn_hem(const Folded& folded, const HemEnd& centre, const HemEnd& side,
+// The hem on the piece with its darts closed: from the centre to the side, as far over the waist on
+// its way as at its ends. The waist is the trued one, as it is sewn.
+Path drawn_hem(const Path& waist, const HemEnd& centre, const HemEnd& side,
                const Placement& at_side, double height) {
-  const Path waist = folded.edge();
-  const double half = 0.5 * length(waist);
-  const Point middle =
-      point_at_length(waist, half) + height * left_of(tangent_at_length(waist, half));
-  const std::array<Through, 3> points{
-      {{centre.at, centre.along}, {middle, std::nullopt}, {at_side(side.at), at_side(side.along)}}};
+  std::vector<Through> points{{centre.at, centre.along}};
+  for (const double share : {0.25, 0.5, 0.75}) {
+    const double along = share * length(waist);
+    points.push_back(
+        {point_at_length(waist, along) + height * left_of(tangent_at_length(waist, along)),
+         std::nullopt});
+  }
+  points.push_back({at_side(side.at), at_side(side.along)});
   return fair_path(points);
 }
 
@@ -141,7 +143,8 @@ Opened cut_off(const Piece& piece, double height) {
   OpenEdge& hem = open.edges[lower.hem];
   const Folded folded(piece, hem.name);
   const HemEnd centre = at_centre(open, lower, height), side = at_side(open, lower, height);
-  const Path drawn = drawn_hem(folded, centre, side, folded.of_stretch(hem.darts.size()), height);
+  const Path drawn = drawn_hem(Folded(true_darts(piece), hem.name).edge(), centre, side,
+                               folded.of_stretch(hem.darts.size()), height);
   std::vector<Path> parts = folded.laid_back(drawn);
   require(parts.size() == hem.stretches.size(), "the hem reaches the side");
 

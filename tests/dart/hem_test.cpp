@@ -98,7 +98,7 @@ TEST_CASE("A hem keeps its height over the waist, and darts keep their stitching
     for (const char* name : {"front", "back"}) {
       INFO(name);
       const Path hem = Folded(top.piece(name), "hem").edge();
-      const Path waist = Folded(block.piece(name), "waist").edge();
+      const Path waist = Folded(true_darts(block.piece(name)), "waist").edge();
       for (int i = 1; i < 10; ++i) {
         const Point p = point_at_length(hem, 0.1 * i * length(hem));
         CHECK(nearest(waist, p).distance == Approx(height).margin(4.0));

@@ -22,7 +22,8 @@ namespace fs = std::filesystem;
 
 const fs::path kRoot = BLOCKWRIGHT_SOURCE_DIR;
 constexpr const char* kCode =
-    "(client|measure|job|file|paper|check|draft|dart|style|fit|batch|pattern|schema|explain|"
+    "(client|measure|job|file|paper|check|draft|dart|style|fit|garment|batch|pattern|schema|"
+    "explain|"
     "input|program|tape|write)\\.[a-z_]+";
 
 std::string text_of(const fs::path& path) {
