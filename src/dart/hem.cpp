@@ -7,6 +7,7 @@
 #include "moving.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace blockwright {
 namespace {
@@ -51,18 +52,15 @@ HemEnd at_side(const Opened& open, const Lower& lower, double height) {
   return {place, point_at(side, place), rotated(tangent_at_length(side, height), turn)};
 }
 
-// The hem on the piece with its darts closed: from the centre to the side, as far over the waist on
-// its way as at its ends. The waist is the trued one, as it is sewn.
+// The hem on the piece with its darts closed: from the centre to the side, half way as far over the
+// waist as at its ends. Led through more points it would follow what a wide dart does to the waist.
 Path drawn_hem(const Path& waist, const HemEnd& centre, const HemEnd& side,
                const Placement& at_side, double height) {
-  std::vector<Through> points{{centre.at, centre.along}};
-  for (const double share : {0.25, 0.5, 0.75}) {
-    const double along = share * length(waist);
-    points.push_back(
-        {point_at_length(waist, along) + height * left_of(tangent_at_length(waist, along)),
-         std::nullopt});
-  }
-  points.push_back({at_side(side.at), at_side(side.along)});
+  const double half = 0.5 * length(waist);
+  const Point middle =
+      point_at_length(waist, half) + height * left_of(tangent_at_length(waist, half));
+  const std::array<Through, 3> points{
+      {{centre.at, centre.along}, {middle, std::nullopt}, {at_side(side.at), at_side(side.along)}}};
   return fair_path(points);
 }
 

@@ -90,7 +90,8 @@ TEST_CASE("A hem is square to the centre, runs on across the side seam and is sm
   CHECK(drawn >= 55);
 }
 
-TEST_CASE("A hem keeps its height over the waist, and darts keep their stitching") {
+TEST_CASE("A hem keeps its height over the waist, is fair, and darts keep their stitching") {
+  int pieces = 0, off = 0;
   for (const Pattern& block : each(one_dart_blocks(60), "one_dart_blocks(60)")) {
     const double height = std::fmin(40.0, waist_under_bust(block) - 50.0);
     if (height < kLeastAboveWaist) continue;
@@ -99,10 +100,17 @@ TEST_CASE("A hem keeps its height over the waist, and darts keep their stitching
       INFO(name);
       const Path hem = Folded(top.piece(name), "hem").edge();
       const Path waist = Folded(true_darts(block.piece(name)), "waist").edge();
+      double far = 0.0;
       for (int i = 1; i < 10; ++i) {
         const Point p = point_at_length(hem, 0.1 * i * length(hem));
-        CHECK(nearest(waist, p).distance == Approx(height).margin(4.0));
+        far = std::fmax(far, std::abs(nearest(waist, p).distance - height));
       }
+      // A wide dart leaves its mark on the waist, which the hem does not follow.
+      CHECK(far < 8.0);
+      ++pieces;
+      if (far > 4.0) ++off;
+      CHECK(inflections({hem}) <= 1);
+      CHECK(least_radius(hem) > 80.0);
       for (const Dart& dart : block.piece(name).darts) {
         if (dart.edge != "waist") continue;
         const Dart& now = top.piece(name).dart(dart.name);
@@ -117,6 +125,7 @@ TEST_CASE("A hem keeps its height over the waist, and darts keep their stitching
       }
     }
   }
+  CHECK(off < pieces / 10);
 }
 
 TEST_CASE("A hem below the bust point is as far above the waist as is left") {
