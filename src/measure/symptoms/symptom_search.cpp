@@ -169,6 +169,7 @@ using Answers = std::vector<FoundCorrection>;
 
 std::vector<Answers> answers_to_each(const std::vector<SaidFault>& faults) {
   std::vector<Answers> answers;
+  answers.reserve(faults.size());
   for (const SaidFault& fault : faults) {
     answers.push_back(answers_in(ranked(fault.concepts, fault.stems), fault.concepts, fault.side));
   }

@@ -39,7 +39,7 @@ Concepts all_concepts(const Terms& terms) {
   return all;
 }
 
-bool holds_all(const Concepts& some, const Concepts& others, bool (*of_kind)(Concept)) {
+bool holds_all(const Concepts& some, bool (*of_kind)(Concept), const Concepts& others) {
   Concepts all = some;
   all.add(others);
   return all.only(of_kind) == some.only(of_kind);
@@ -84,9 +84,9 @@ bool is_another_fault(const Concepts& clause, const Concepts& before) {
     return one.has_any(is_sight) && one.has_any(is_place);
   };
   if (!is_whole(clause) || !is_whole(before)) return false;
-  if (!holds_all(before, clause, is_part)) return true;
-  if (holds_all(before, clause, is_face)) return false;
-  return before.has_any(is_face) || !holds_all(before, clause, is_sight);
+  if (!holds_all(before, is_part, clause)) return true;
+  if (holds_all(before, is_face, clause)) return false;
+  return before.has_any(is_face) || !holds_all(before, is_sight, clause);
 }
 
 /// Puts the clauses together that name a fault.
@@ -144,7 +144,7 @@ class AllSaid {
     const BodySide before = fault_side_.side(), side = side_in(terms);
     if (before == BodySide::Both || side == BodySide::Both || before == side) return false;
     const Concepts& fault = result_.faults.back().concepts;
-    return fault.has_any(is_sight) && !holds_all(fault, all_concepts(terms), is_sight);
+    return fault.has_any(is_sight) && !holds_all(fault, is_sight, all_concepts(terms));
   }
 
   /// "Waist and bust too tight" is a fault of each.
