@@ -97,6 +97,12 @@ void FitChoice::show_all() {
   }
 }
 
+/// What was not understood is no part of what she saw.
+bool FitChoice::finds_the_same(const FitAnswers& answers) const {
+  return std::ranges::equal(answers.best, shown_, {}, &FitAnswer::correction,
+                            &FitAnswer::correction);
+}
+
 void FitChoice::look_for(const std::string& line) {
   const std::vector<FitAnswer> at_part = answers_at(line, unit_);
   if (!at_part.empty() && at_part.size() <= kLetters.size()) {
@@ -116,7 +122,7 @@ void FitChoice::look_for(const std::string& line) {
     remark_ = why + "; say it again\n";
     return;
   }
-  if (answers.best.empty()) return;
+  if (answers.best.empty() || (!remark_.empty() && finds_the_same(answers))) return;
   shown_ = answers.best;
   is_whole_ = answers.is_whole;
   const bool is_of_all = std::ranges::all_of(

@@ -28,6 +28,7 @@ class FitChoice {
  private:
   [[nodiscard]] std::optional<WantedCorrection> chosen(const std::string& line) const;
   [[nodiscard]] std::optional<BodySide> side_of(const CorrectionWords& correction) const;
+  [[nodiscard]] bool finds_the_same(const FitAnswers& answers) const;
   void look_for(const std::string& line);
   void show_all();
 

@@ -103,8 +103,10 @@ class TypedWords {
   explicit TypedWords(std::string_view text) : words_(typed_words(text)) {}
 
   TypedCorrection read() {
-    take_action();
-    take_place();
+    if (!take_name()) {
+      take_action();
+      take_place();
+    }
     take_amount();
     while (at_ < words_.size()) take_rest();
     return std::move(typed_);
@@ -113,6 +115,32 @@ class TypedWords {
  private:
   [[nodiscard]] std::string word(std::size_t ahead = 0) const {
     return at_ + ahead < words_.size() ? in_small_letters(words_[at_ + ahead]) : "";
+  }
+
+  /// "Shoulder shorter 1": a row by its name, as warnings have it; the longest name, and the first
+  /// words for it.
+  bool take_name() {
+    const CorrectionWords* named = nullptr;
+    std::size_t most = 0;
+    for (const CorrectionWords& words : correction_words()) {
+      const Words name = words_between_spaces(row_name(words.row, words.sign));
+      if (name.size() <= most || !begins_with(name)) continue;
+      named = &words;
+      most = name.size();
+    }
+    if (named == nullptr) return false;
+    typed_.action = named->action;
+    typed_.place = named->place;
+    at_ = most;
+    return true;
+  }
+
+  /// With these words, and an amount behind them.
+  [[nodiscard]] bool begins_with(const Words& name) const {
+    for (std::size_t i = 0; i < name.size(); ++i) {
+      if (word(i) != name[i]) return false;
+    }
+    return name.size() < words_.size() && begins_amount(words_[name.size()]);
   }
 
   void take_action() {

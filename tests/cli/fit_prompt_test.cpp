@@ -407,6 +407,19 @@ TEST_CASE("What is not understood is said, with the parts of the body") {
   CHECK(asked.says("Parts of the body: neck, shoulder, armhole"));
 }
 
+TEST_CASE("What is not understood is no part of what was seen") {
+  const Asked asked = new_fitting("armhole digs in\nflummoxed\na 1,5 furlong\na 1\n\n\n\n");
+  CHECK(asked.says("Not understood: \"flummoxed\"."));
+  CHECK(asked.wrote(R"("seen": "armhole digs in")"));
+  CHECK_FALSE(asked.wrote("flummoxed"));
+  CHECK_FALSE(asked.wrote("furlong"));
+}
+
+TEST_CASE("A correction that is called by its name, with an amount, is that correction") {
+  const Asked asked = new_fitting("shoulder shorter 0.6\n\n\n\n\n");
+  CHECK(asked.wrote(R"("shorten": "shoulder", "by": 0.6)"));
+}
+
 TEST_CASE("The end of the input in the middle keeps what was added and nothing half answered") {
   const std::string one = "armhole digs in\na 1\n\n\n\n";
   const std::string more = "waist loose\na\n1\nper half\n";

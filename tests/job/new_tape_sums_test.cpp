@@ -358,6 +358,24 @@ TEST_CASE("What the tape has of a correction is what the block drafted from it s
   }
 }
 
+TEST_CASE("A length that two measurements move is given to one of their corrections") {
+  using enum AmountAs;
+  // Bust 2 and waist 2 less at the sides, and 2 more of the waist at the darts; the newer tape has
+  // 2 of the bust and 2 of the waist. The sides are left out, and with them 2 of the waist that the
+  // tape has: the darts stay.
+  const Settled girths =
+      settled({lavinia(1), lavinia(7, {{BustGirth, 92.0}, {WaistGirth, 72.0}})},
+              {{1, "take_in", "side", 1.0, PerHalf}, {1, "take_in", "waist_darts", 1.0, PerHalf}});
+  CHECK(girths.of(1) == Approx(0.0).margin(0.05));
+  CHECK(girths.of(2) == Approx(1.0).margin(0.05));
+  // Of 3 cm of the waist 1 is left for the darts, which take 0.5 on each half in.
+  const Settled more =
+      settled({lavinia(1), lavinia(7, {{BustGirth, 92.0}, {WaistGirth, 71.0}})},
+              {{1, "take_in", "side", 1.0, PerHalf}, {1, "take_in", "waist_darts", 1.0, PerHalf}});
+  CHECK(more.of(1) == Approx(0.0).margin(0.05));
+  CHECK(more.of(2) == Approx(0.5).margin(0.05));
+}
+
 TEST_CASE("What was fitted stays on every length that shows it, whatever the newer tape is") {
   using enum AmountAs;
   const Asked kAsked[] = {{1, "lengthen", "below_bust", 1.2, Length},

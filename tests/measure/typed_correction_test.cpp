@@ -54,6 +54,28 @@ TEST_CASE("The unit that is given with an amount wins over the file's, and is ke
   CHECK(in_file("1/2", Unit::Cm).empty());  // of a cm or of an inch?
 }
 
+TEST_CASE("A row is understood by its own name, as warnings have it, and never as its reverse") {
+  int rows = 0;
+  for (const CorrectionWords& words : correction_words()) {
+    const std::string name(row_name(words.row, words.sign));
+    INFO(name);
+    const TypedCorrection typed = correction_typed(name + " 1 cm");
+    const CorrectionWords* found = find_correction_words(typed.action, typed.place);
+    REQUIRE(found != nullptr);
+    // Some rows are the reverse of another: "neck wider" is the row and the reverse of "narrower".
+    CHECK(row_name(found->row, found->sign) == name);
+    CHECK(typed.amount == "1 cm");
+    ++rows;
+  }
+  CHECK(rows > 80);
+  // Without an amount it is what is seen.
+  CHECK(find_correction_words(correction_typed("shoulder shorter").action, "shorter") == nullptr);
+  const TypedCorrection sided = correction_typed("One shoulder lower 5/8 in left");
+  CHECK(sided.action == "lower");
+  CHECK(sided.place == "one_shoulder");
+  CHECK(sided.side == BodySide::Left);
+}
+
 TEST_CASE("Both sides of a neck together are said as they are typed") {
   const auto said = [](const char* action, const char* place) {
     return way_text(*find_correction_words(action, place), AmountAs::WholeGirth);

@@ -51,10 +51,16 @@ double length_named(const std::vector<MovedLength>& lengths, std::string_view na
 std::vector<LengthMoved> lengths_that_show(const DoubtedMeasurement& doubts,
                                            const RowAmount& amount) {
   const auto* const own = std::ranges::find(kOnPaper, doubts.name, &OnPaper::name);
+  if (own != std::end(kOnPaper) && own->alone) return {{own->length, 1.0}};
+  return lengths_moved(doubts, amount);
+}
+
+std::vector<LengthMoved> lengths_moved(const DoubtedMeasurement& doubts, const RowAmount& amount) {
   std::vector<LengthMoved> lengths;
+  const auto* const own = std::ranges::find(kOnPaper, doubts.name, &OnPaper::name);
   if (own != std::end(kOnPaper)) lengths.push_back({own->length, 1.0});
-  if (own != std::end(kOnPaper) && own->alone) return lengths;
   for (const LengthMoved& watched : watched_at(amount.row, amount.place).lengths) {
+    if (std::ranges::count(lengths, watched.name, &LengthMoved::name) > 0) continue;
     lengths.push_back({watched.name, watched.per_mm / doubts.per_mm});
   }
   return lengths;

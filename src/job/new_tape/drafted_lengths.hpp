@@ -24,6 +24,8 @@ double length_named(const std::vector<MovedLength>& lengths, std::string_view na
 /// or a width, what the fitter watched.
 std::vector<LengthMoved> lengths_that_show(const DoubtedMeasurement& doubts,
                                            const RowAmount& amount);
+/// Those, and all else that the fitter watched: what is no longer there where it is left out.
+std::vector<LengthMoved> lengths_moved(const DoubtedMeasurement& doubts, const RowAmount& amount);
 
 /// How the block goes along from session to session; each is drafted once.
 class DraftedChanges {

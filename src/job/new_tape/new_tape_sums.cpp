@@ -5,8 +5,12 @@
 #include "drafted_lengths.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 #include <span>
+#include <string>
+#include <string_view>
 
 namespace blockwright {
 namespace {
@@ -33,7 +37,9 @@ struct Part {
   double written = 0.0;  ///< what the file leaves of it, where that decides
   /// What tells on paper how much of it is there, each for one of the measurement.
   std::vector<LengthMoved> shown_by;
-  double change = 0.0;  ///< what the step that is shared out has of it; of the measurement
+  std::vector<LengthMoved> moves;  ///< all lengths that go back where it is left out
+  double change = 0.0;             ///< what the step that is shared out has of it
+  double covered = 0.0;            ///< ... and what was taken off for it
 
   [[nodiscard]] bool is_written() const {
     return answer == OnNewTape::Drop || answer == OnNewTape::Change;
@@ -55,9 +61,41 @@ std::optional<Part> part_of(const Client& client, const NumberedCorrection& numb
   const double least = std::abs(doubts->change(fitting_row(amount.row).amount.least).number());
   const auto& [answer, by] = numbered.correction.new_tape;
   const double written = answer == OnNewTape::Change ? by / numbered.correction.by * asked : 0.0;
-  return Part{{numbered.number, asked, asked},   fitted_on, least, answer, written,
-              lengths_that_show(*doubts, amount)};
+  return Part{{numbered.number, asked, asked},
+              fitted_on,
+              least,
+              answer,
+              written,
+              lengths_that_show(*doubts, amount),
+              lengths_moved(*doubts, amount)};
 }
+
+/// What steps have of lengths is given to corrections once, though they doubt several measurements.
+class GivenAway {
+ public:
+  [[nodiscard]] double of(const TapeStep& step, std::string_view length) const {
+    const auto found = mm_.find(key(step, length));
+    return found == mm_.end() ? 0.0 : found->second;
+  }
+  void add(const TapeStep& step, const Part& part) {
+    for (const LengthMoved& length : part.moves) {
+      mm_[key(step, length.name)] += part.covered * length.per_mm;
+    }
+  }
+
+ private:
+  using Key = std::array<std::string, 3>;
+  static Key key(const TapeStep& step, std::string_view length) {
+    return {step.since->date, step.until->date, std::string(length)};
+  }
+  std::map<Key, double> mm_;
+};
+
+/// What the sums of all measurements share.
+struct Shared {
+  DraftedChanges drafts;
+  GivenAway given = {};
+};
 
 /// What is left of a correction that is too small to sew goes to the next one.
 void hand_on_what_is_too_small(const std::vector<Part*>& asking) {
@@ -86,7 +124,8 @@ double taken_as_written(int way, std::span<Part> parts) {
   for (Part& part : parts) {
     const double gone = part.share.remains - part.written;
     if (!part.is_written() || gone * way <= 0.0) continue;
-    taken += that_way(part.change - taken, gone);
+    part.covered = that_way(part.change - taken, gone);
+    taken += part.covered;
     part.share.remains = part.written;
   }
   return taken;
@@ -104,6 +143,7 @@ double share_out(int way, std::span<Part> parts) {
     const double covered = that_way(part->change - taken, part->share.remains);
     if (covered * way <= 0.0) continue;
     part->share.remains -= covered;
+    part->covered = covered;
     taken += covered;
   }
   hand_on_what_is_too_small(asking);
@@ -123,14 +163,18 @@ std::vector<const Session*> sessions_of_toiles(const BlockSource& source,
   return sessions;
 }
 
-/// What a step has of a correction: what the block goes along by, and the tape where there is no
-/// block.
-double change_of(const Part& part, const TapeStep& step, DraftedChanges& drafts) {
+/// What a step has of a correction: what the block goes along by and is not given away, and the
+/// tape where there is no block.
+double change_of(const Part& part, const TapeStep& step, Shared& shared) {
   const auto taped = taped_change(step);
-  const std::vector<double> drawn = drafts.changes(part.shown_by, *step.since, *step.until);
+  std::vector<double> drawn = shared.drafts.changes(part.shown_by, *step.since, *step.until);
   if (drawn.empty()) return taped.value_or(0.0);
-  const double all = common_change(drawn);
-  return taped && std::abs(all - *taped) < kSolved ? *taped : all;
+  for (std::size_t i = 0; i < drawn.size(); ++i) {
+    if (taped && std::abs(drawn[i] - *taped) < kSolved) drawn[i] = *taped;
+    const auto& [name, per_one] = part.shown_by[i];
+    drawn[i] -= shared.given.of(step, name) / per_one;
+  }
+  return common_change(drawn);
 }
 
 /// Whether the step has of these what the tape says.
@@ -143,8 +187,8 @@ bool is_as_taped(const TapeStep& step, std::span<const Part> parts) {
 
 /// What changed from toile to toile is shared out among the corrections of the toiles before, which
 /// come first in the list.
-std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName name,
-                                   DraftedChanges& drafts, std::vector<Part>& parts) {
+std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName name, Shared& shared,
+                                   std::vector<Part>& parts) {
   const std::vector<const Session*> sessions = sessions_of_toiles(source, parts);
   std::vector<TapeStep> steps;
   for (std::size_t i = 0; i + 1 < sessions.size(); ++i) {
@@ -154,8 +198,12 @@ std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName na
     };
     const auto count = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
     const auto older = std::span(parts).first(count);
-    for (Part& part : older) part.change = change_of(part, step, drafts);
+    for (Part& part : older) {
+      part.change = change_of(part, step, shared);
+      part.covered = 0.0;
+    }
     const double has = share_out(1, older) + share_out(-1, older);
+    for (const Part& part : older) shared.given.add(step, part);
     step.has = measure_of(name, has);
     step.as_taped = is_as_taped(step, older);
     if (has != 0.0) steps.push_back(step);
@@ -177,8 +225,8 @@ std::vector<Part> parts_of(const BlockSource& source,
 }
 
 std::optional<TapeSum> sum_of(const BlockSource& source, std::vector<Part> parts,
-                              MeasurementName name, DraftedChanges& drafts) {
-  TapeSum sum{name, {}, shared_steps(source, name, drafts, parts)};
+                              MeasurementName name, Shared& shared) {
+  TapeSum sum{name, {}, shared_steps(source, name, shared, parts)};
   for (const Part& part : parts) {
     const bool was_settled =
         part.answer == OnNewTape::Settled && part.fitted_on->date < source.session.date;
@@ -219,11 +267,11 @@ Measure TapeSum::remains() const {
 
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections) {
-  DraftedChanges drafts(Ease::of(source.client));
+  Shared shared{DraftedChanges(Ease::of(source.client))};
   std::vector<TapeSum> sums;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
     auto parts = parts_of(source, corrections, entry.name);
-    if (auto sum = sum_of(source, std::move(parts), entry.name, drafts)) {
+    if (auto sum = sum_of(source, std::move(parts), entry.name, shared)) {
       sums.push_back(std::move(*sum));
     }
   }
