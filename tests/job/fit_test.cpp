@@ -394,14 +394,18 @@ TEST_CASE("Words that are no correction are answered with the nearest, or with a
       Catch::Contains("'take in side seams 1 per seam' is not an action, a place and an "
                       "amount (perhaps you mean \"take_in side 1 per_seam\"; `blockwright fit "
                       "verity.json --ask` finds the words by what is seen)"));
-  CHECK_THAT(refused(adding("front neck lower 0.6")),
-             Catch::Contains("perhaps you mean \"lower front_neck 0.6\""));
   CHECK_THAT(refused(adding("waist in 1")),
              Catch::Contains("perhaps you mean \"take_in waist 1\""));
   CHECK_THAT(refused(adding("waist loose 1")), Catch::Contains("perhaps you mean \"take_in waist"));
   CHECK_THAT(refused(adding("shorten 3")), Catch::Contains("write for example \"lower front_neck"));
   CHECK_THAT(refused(adding("lower front_neck")),
              Catch::Contains("'lower front_neck' has no amount"));
+}
+
+TEST_CASE("A correction by its name is the same as by its words") {
+  MemoryFiles files = files_here();
+  done(adding("front neck lower 0.6"), files);
+  CHECK_THAT(files.files["verity.json"], Catch::Contains(R"("lower": "front_neck", "by": 0.6)"));
 }
 
 TEST_CASE("A needless --undo or --redo says that it was so already") {
