@@ -53,16 +53,6 @@ StepKey length(std::string_view name, Value& mm) {
           }};
 }
 
-StepKey length(std::string_view name, std::optional<double>& mm) {
-  return {.name = name,
-          .holds = "number",
-          .read = [&mm](const JsonDocument& document, const JsonValue& value, double unit) {
-            double written = 0.0;
-            read_value(document, value, written);
-            mm = unit * written;
-          }};
-}
-
 StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
   return {.name = name,
           .holds = "number",
