@@ -3,7 +3,7 @@
 #include "blockwright/dart/folded.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/geometry/fair_path.hpp"
-#include "blockwright/geometry/intersections.hpp"
+#include "drawn_edges.hpp"
 #include "moving.hpp"
 
 #include <algorithm>
@@ -74,43 +74,6 @@ void end_darts_on(std::vector<Path> parts, OpenEdge& edge) {
   edge.stretches = std::move(parts);
 }
 
-// What lay below the hem goes: `is_cut_off` of a place on an edge.
-template <class IsCutOff>
-void drop_notches(Opened& open, IsCutOff&& is_cut_off) {
-  std::vector<Notch> notches;
-  std::vector<Anchor> anchors;
-  for (std::size_t i = 0; i < open.notches.size(); ++i) {
-    if (is_cut_off(open.notches[i])) continue;
-    notches.push_back(open.piece.notches[i]);
-    anchors.push_back(open.notches[i]);
-  }
-  open.piece.notches = std::move(notches);
-  open.notches = std::move(anchors);
-}
-
-// The longest part of a line that lies on the piece; empty where none does.
-Path on_piece(const Path& line, const Path& outline) {
-  std::vector<PathPlace> cuts;
-  for (const PathCrossing& crossing : intersections(line, outline)) cuts.push_back(crossing.on_a);
-  Path kept;
-  PathPlace from;
-  const auto take = [&](const Path& part) {
-    if (part.empty() || length(part) <= length(kept)) return;
-    if (contains(outline, point_at_length(part, 0.5 * length(part)), 0.01)) kept = part;
-  };
-  for (const PathPlace& to : cuts) {
-    take(part_between(line, from, to));
-    from = to;
-  }
-  take(part_after(line, from));
-  return kept;
-}
-
-void trim_lines(const Path& outline, std::vector<BalanceLine>& lines) {
-  for (BalanceLine& line : lines) line.path = on_piece(line.path, outline);
-  std::erase_if(lines, [](const BalanceLine& line) { return line.path.empty(); });
-}
-
 void require_room(const Opened& open, const Lower& lower, double height) {
   const std::string& piece = open.piece.name;
   const double most = closed_length(open.edges[lower.side]) - kLeastUnderHem;
@@ -169,28 +132,10 @@ Opened cut_off(const Piece& piece, double height) {
   return open;
 }
 
-// A notch whose mate was cut off goes too.
-void drop_lone_notches(Pattern& pattern) {
-  const Pattern all = pattern;
-  for (Piece& piece : pattern.pieces) {
-    std::erase_if(piece.notches, [&](const Notch& notch) {
-      const Piece* mate = find_named(all.pieces, notch.mate_piece);
-      return mate != nullptr && find_named(mate->notches, notch.name) == nullptr;
-    });
-  }
-}
-
-bool is_bodice(const Piece& piece) { return is_a(piece, kBodiceFront) || is_a(piece, kBodiceBack); }
-
-void require_uncut(const Pattern& pattern) {
+void require_no_hem(const Pattern& pattern) {
   for (const Piece& piece : pattern.pieces) {
-    if (is_bodice(piece) && !is_whole(piece)) {
-      refuse(kCode, piece.name, "the piece is cut into panels",
-             "draw the hem before the step that cuts it");
-    }
-    if (is_bodice(piece) && find_named(piece.edges, kName) != nullptr) {
-      refuse(kCode, piece.name, "a hem is drawn already", "give one hem, at the level of the last");
-    }
+    if (!is_bodice(piece) || find_named(piece.edges, kName) == nullptr) continue;
+    refuse(kCode, piece.name, "a hem is drawn already", "give one hem, at the level of the last");
   }
 }
 
@@ -220,7 +165,8 @@ Problem told_waist(double height) {
 }  // namespace
 
 MovedDarts draw_hem(const Pattern& pattern, const HemLevel& level) {
-  require_uncut(pattern);
+  require_whole_bodice(pattern, kCode, kName);
+  require_no_hem(pattern);
   const double height = height_of(pattern, level);
   MovedDarts drawn{pattern, {}};
   if (height < kLeastAboveWaist) {

@@ -53,6 +53,16 @@ StepKey length(std::string_view name, Value& mm) {
           }};
 }
 
+StepKey share(std::string_view name, std::optional<double>& of_one) {
+  return {.name = name,
+          .holds = "number",
+          .read = [&of_one](const JsonDocument& document, const JsonValue& value, double) {
+            double written = 0.0;
+            read_value(document, value, written);
+            of_one = written;
+          }};
+}
+
 StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
   return {.name = name,
           .holds = "number",
@@ -174,6 +184,19 @@ StepRow row(HemLevel& m) {
           {length("above_waist", m.above_waist), length("below_bust_point", m.below_bust_point)},
           hem_words(m),
           [&m](const Pattern& pattern, double) { return draw_hem(pattern, m); }};
+}
+
+StepRow row(NecklineDesign& m) {
+  constexpr const char* shapes[] = {"round", "scoop", "boat", "V", "square", "sweetheart"};
+  return {
+      "neckline",
+      {required(one_of("shape", m.shape, {"round", "scoop", "boat", "v", "square", "sweetheart"})),
+       length("from_neck", m.from_neck), share("shoulder_share", m.shoulder_share),
+       length("front_depth", m.front_depth), share("depth_share", m.depth_share),
+       length("over_bust_point", m.over_bust_point), length("back_depth", m.back_depth),
+       length("closer", m.closer)},
+      std::string("draw a ") + shapes[static_cast<std::size_t>(m.shape)] + " neckline",
+      [&m](const Pattern& pattern, double) { return draw_neckline(pattern, m); }};
 }
 
 template <std::size_t... I>

@@ -123,6 +123,24 @@ StyleStep some_merge(Bytes& bytes, const Pattern& pattern) {
   return MergeMove{dart, into};
 }
 
+HemLevel some_hem(Bytes& bytes) {
+  HemLevel hem;
+  (bytes.flag() ? hem.above_waist : hem.below_bust_point) = bytes.amount(-20.0, 300.0);
+  return hem;
+}
+
+NecklineDesign some_neckline(Bytes& bytes) {
+  using enum NeckShape;
+  constexpr std::array<NeckShape, 6> shapes = {Round, Scoop, Boat, V, Square, Sweetheart};
+  NecklineDesign neckline;
+  neckline.shape = bytes.one_of(shapes);
+  if (bytes.flag()) neckline.from_neck = bytes.amount(-10.0, 120.0);
+  if (bytes.flag()) neckline.front_depth = bytes.amount(-10.0, 300.0);
+  if (bytes.flag()) neckline.back_depth = bytes.amount(-10.0, 300.0);
+  if (bytes.flag()) neckline.closer = bytes.amount(-5.0, 25.0);
+  return neckline;
+}
+
 StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
   switch (bytes.below(16)) {
     case 0:
@@ -144,13 +162,22 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
     case 10:
       return PanelSeam{some_end(bytes, pattern), some_end(bytes, pattern), bytes.text(4),
                        bytes.text(4)};
+    case 11:
+      return some_hem(bytes);
+    case 12:
+      return some_neckline(bytes);
     default:
       return some_pivot(bytes, pattern);
   }
 }
 
+bool is_drawn(const StyleStep& step) {
+  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step);
+}
+
 bool keeps_angles(const StyleStep& step) {
-  return !std::holds_alternative<GatherMove>(step) && !std::holds_alternative<PanelSeam>(step);
+  return !std::holds_alternative<GatherMove>(step) && !std::holds_alternative<PanelSeam>(step) &&
+         !is_drawn(step);
 }
 
 double sum_of_angles(const Pattern& pattern) {
@@ -172,7 +199,8 @@ bool take_step(Pattern& pattern, const StyleStep& step, double cup) {
     pattern = after;
     return true;
   } catch (const InputError& error) {
-    must_tell(error.problem(), "style.json:1:1 steps[0]: ", "dart.");
+    const bool of_an_edge = is_drawn(step) && error.problem().code.starts_with("garment.");
+    must_tell(error.problem(), "style.json:1:1 steps[0]: ", of_an_edge ? "garment." : "dart.");
     return false;
   }
 }

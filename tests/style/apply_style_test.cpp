@@ -142,11 +142,11 @@ TEST_CASE("A step that cannot be done names the line of the value that is wrong,
         "dart.blocked s.json:4:9 steps[1].pivot.dart: front.shoulder");
 }
 
-TEST_CASE("Every step names the piece that it is done on, but for a hem, which is of them all") {
+TEST_CASE("Every step names the piece that it is done on, but for edges drawn on all of them") {
   for (StyleStep& step : step_of_each_name()) {
     const StepRow row = row_of(step);
     INFO(row.name);
-    if (row.name == "hem") continue;
+    if (row.name == "hem" || row.name == "neckline") continue;
     CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));
   }
 }
