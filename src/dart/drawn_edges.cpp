@@ -16,7 +16,8 @@ Path on_piece(const Path& line, const Path& outline) {
   PathPlace from;
   const auto take = [&](const Path& part) {
     if (part.empty() || length(part) <= length(kept)) return;
-    if (contains(outline, point_at_length(part, 0.5 * length(part)), 0.01)) kept = part;
+    if (!contains(outline, point_at_length(part, 0.5 * length(part)), 0.01)) return;
+    kept = without_specks(part);
   };
   for (const PathPlace& to : cuts) {
     take(part_between(line, from, to));
