@@ -93,6 +93,9 @@ HalfBlock worn_half(const HalfBlock& half, const Moves& wanted) {
     by.waist += waist_off;
     worn = with_moves(half, by);
   }
+  if (std::abs(bust - bust_of(worn)) > kThere || std::abs(waist - waist_of(worn)) > kThere) {
+    refuse_fit("fit.limit", "bust and waist do not come out together at the side seams", "");
+  }
   require_possible({half, worn}, wanted.has_armhole ? Armholes::Kept : Armholes::CutAway);
   return worn;
 }
@@ -146,11 +149,6 @@ double most_done(const Halves& halves, const Moves& by, const EasePart& part) {
   return most;
 }
 
-// Whole mm, towards what can be done without a change.
-double told(double nearest, double change) {
-  return change < 0.0 ? std::ceil(nearest) : std::floor(nearest);
-}
-
 Wording asked_words(const EasePart& part, const WearingEase& ease) {
   return std::string(part.words) + " " + Length::mm(ease.*part.of);
 }
@@ -181,7 +179,9 @@ Moves possible_moves(const Halves& halves, const Moves& by, const WearingEase& e
     const auto why = is_nothing(asked) ? std::nullopt : fault_of(halves, done);
     if (!why) continue;
     const double most = most_done(halves, done, part), change = part.whole * asked;
-    const double nearest = told(ease.*part.of - (1.0 - most) * change, change);
+    const double found = ease.*part.of - (1.0 - most) * change;
+    // Whole mm, towards what can be done.
+    const double nearest = change < 0.0 ? std::ceil(found) : std::floor(found);
     if (ease.name.empty() || !part.as_far_as) refuse_part(part, ease, nearest, *why);
     done.*part.of = nearest;
     remarks.push_back(told_less(part, ease, nearest, *why));
@@ -189,10 +189,8 @@ Moves possible_moves(const Halves& halves, const Moves& by, const WearingEase& e
   return done;
 }
 
-// How much a half must change for the whole girth to be there.
-double half_change(double wanted, double is) {
-  return std::abs(wanted - is) < kThere ? 0.0 : 0.5 * (wanted - is);
-}
+// A half's share of what is missing of a girth; nothing where the girth is there.
+double half_of_missing(double missing) { return std::abs(missing) < kThere ? 0.0 : 0.5 * missing; }
 
 void judge_worn(Problems& remarks, const Redrawn& half) {
   for (const Problem& problem : judge_half(half)) {
@@ -207,8 +205,8 @@ WornBlock with_wearing_ease(const Pattern& block, const std::vector<Correction>&
   const Halves drafted = halves_of(block), fitted = fitted_halves(block, corrections);
   WornBlock result{{}, girths_of(drafted), girths_of(fitted), {}, {}};
   Moves by = ease;
-  by.bust = half_change(body.bust + ease.bust, result.drafted.bust);
-  by.waist = half_change(body.waist + ease.waist, result.drafted.waist);
+  by.bust = half_of_missing(body.bust + ease.bust - result.drafted.bust);
+  by.waist = half_of_missing(body.waist + ease.waist - result.drafted.waist);
   const Halves worn = worn_halves(fitted, possible_moves(fitted, by, ease, result.remarks));
   result.worn = girths_of(worn);
   judge_worn(result.remarks, {fitted.right, worn.right});
