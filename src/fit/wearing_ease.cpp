@@ -169,7 +169,7 @@ Problem told_less(const EasePart& part, const WearingEase& ease, double done, co
 
 // The moves, of a named ease each as far as the block takes it; else the first part that cannot be
 // done is refused, with the nearest that can.
-Moves possible_moves(const Halves& halves, const Moves& by, const WearingEase& ease,
+Moves possible_moves(const Moves& by, const Halves& halves, const WearingEase& ease,
                      Problems& remarks) {
   if (!fault_of(halves, by)) return by;
   Moves done{.has_armhole = by.has_armhole};
@@ -207,7 +207,7 @@ WornBlock with_wearing_ease(const Pattern& block, const std::vector<Correction>&
   Moves by = ease;
   by.bust = half_of_missing(body.bust + ease.bust - result.drafted.bust);
   by.waist = half_of_missing(body.waist + ease.waist - result.drafted.waist);
-  const Halves worn = worn_halves(fitted, possible_moves(fitted, by, ease, result.remarks));
+  const Halves worn = worn_halves(fitted, possible_moves(by, fitted, ease, result.remarks));
   result.worn = girths_of(worn);
   judge_worn(result.remarks, {fitted.right, worn.right});
   judge_worn(result.remarks, {fitted.left(), worn.left()});

@@ -3,6 +3,7 @@
 #include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <string_view>
@@ -23,9 +24,10 @@ constexpr auto kEaseKeys = std::to_array<EaseKey>({
     {"shoulder_in", &WearingEase::shoulder_in},
 });
 
-std::vector<std::string_view> names_of_eases() {
-  std::vector<std::string_view> names;
-  for (const WearingEase& ease : kWearingEases) names.push_back(ease.name);
+template <class Rows>
+std::vector<std::string_view> names_in(const Rows& rows) {
+  std::vector<std::string_view> names(rows.size());
+  std::ranges::transform(rows, names.begin(), [](const auto& row) { return row.name; });
   return names;
 }
 
@@ -50,16 +52,14 @@ void require_wearable(const JsonDocument& document, const JsonValue& value, cons
 WearingEase read_wearing_ease(const JsonDocument& document, const JsonValue& value,
                               const FileUnit& unit) {
   if (value.kind == JsonKind::Text) {
-    return kWearingEases.at(read_word(document, value, names_of_eases()));
+    return kWearingEases.at(read_word(document, value, names_in(kWearingEases)));
   }
   if (value.kind != JsonKind::Object) {
     refuse(
         document.code("type"), document.where(value), "an ease is a word, or lengths",
         R"(write "sleeved", "sleeveless", "close" or "strapless", or { "bust": 4, "waist": 2 })");
   }
-  std::vector<std::string_view> names;
-  for (const EaseKey& key : kEaseKeys) names.push_back(key.name);
-  check_keys(document, value, names);
+  check_keys(document, value, names_in(kEaseKeys));
   WearingEase ease;
   for (const EaseKey& key : kEaseKeys) {
     if (key.required) {
