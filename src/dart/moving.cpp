@@ -112,7 +112,15 @@ struct WhyWide {
   Limit limit = {};
 };
 
+// Beyond this not even a dart pressed open over a ham lies close: what it takes needs two lines.
+// Common practice, no source.
+constexpr Angle kMostInOneDart = Angle::degrees(45.0);
+
 WhyWide why_wide(const Dart& dart, const DartPosition& position) {
+  if (dart.angle() > kMostInOneDart) {
+    return {"over " + fixed(kMostInOneDart.degrees(), 0) +
+            " degrees it stands off the body like a cone, however it is pressed"};
+  }
   if (dart.angle() > kWidestDart) {
     return {"over " + fixed(kWidestDart.degrees(), 0) + " degrees no dart lies flat at its point"};
   }
@@ -132,9 +140,9 @@ WhyWide why_wide(const Dart& dart, const DartPosition& position) {
 
 const char* cure_of_width(const Dart& dart) {
   return dart.angle() > kWidestDart
-             ? "make a princess seam of it or split it in two; as one dart try it on a toile "
-               "first, "
-               "trim its inside to a seam allowance and press it open over a ham"
+             ? "move a part of it to the side seam, gather it, split it in two, or make a princess "
+               "seam of it; as one dart try it on a toile first, trim its inside to a seam "
+               "allowance and press it open over a ham"
              : "split it in two, move a part elsewhere, or make a seam of it";
 }
 

@@ -285,6 +285,22 @@ void add(Problems& problems, const Problems& more) {
   }
 }
 
+// The rows of corrections that are not withdrawn, and their places in the list.
+struct ActiveRows {
+  std::vector<RowAmount> rows;
+  std::vector<std::size_t> kept;
+};
+
+ActiveRows active_rows(const std::vector<Correction>& corrections) {
+  ActiveRows active;
+  for (std::size_t i = 0; i < corrections.size(); ++i) {
+    if (corrections[i].withdrawn) continue;
+    active.rows.push_back(row_of(corrections[i]));
+    active.kept.push_back(i);
+  }
+  return active;
+}
+
 }  // namespace
 
 double counted_amount(const RowAmount& amount) {
@@ -301,6 +317,13 @@ double counted_amount(const RowAmount& amount) {
       return amount.by;
   }
   return amount.by;
+}
+
+Halves fitted_halves(const Pattern& block, const std::vector<Correction>& corrections) {
+  std::vector<Job> jobs = jobs_of(active_rows(corrections).rows);
+  Halves halves = halves_of(block);
+  for (Job& job : jobs) carry_out_named(halves, job);
+  return halves;
 }
 
 FittedPattern apply_rows(const Pattern& block, const std::vector<RowAmount>& rows) {
@@ -334,13 +357,7 @@ RowAmount row_of(const Correction& correction) {
 }
 
 FittedPattern apply_corrections(const Pattern& block, const std::vector<Correction>& corrections) {
-  std::vector<RowAmount> rows;
-  std::vector<std::size_t> kept;
-  for (std::size_t i = 0; i < corrections.size(); ++i) {
-    if (corrections[i].withdrawn) continue;
-    rows.push_back(row_of(corrections[i]));
-    kept.push_back(i);
-  }
+  const auto [rows, kept] = active_rows(corrections);
   FittedPattern fitted = apply_rows(block, rows);
   for (Effect& effect : fitted.effects) {
     for (std::size_t& index : effect.corrections) index = kept[index];

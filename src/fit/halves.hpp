@@ -18,6 +18,9 @@ struct Halves {
 
 Halves halves_of(const Pattern& block);
 
+/// The halves of a block with corrections in words: see apply_corrections().
+Halves fitted_halves(const Pattern& block, const std::vector<Correction>& corrections);
+
 /// The pattern of both halves: a piece whose halves do not differ stays one piece, others come as
 /// right and left, cut 1 each. Says in `remarks` what was unfolded.
 Pattern joined(const Halves& halves, const Pattern& block, Problems& remarks);
@@ -50,8 +53,11 @@ struct Redrawn {
   const HalfBlock& after;
 };
 
+/// Of a garment without armholes theirs are cut away, and need not be round.
+enum class Armholes { Kept, CutAway };
+
 /// Throws InputError for what cannot be cut after a row: see apply_rows().
-void require_possible(const Redrawn& half);
+void require_possible(const Redrawn& half, Armholes armholes = Armholes::Kept);
 
 /// Warnings about the half as a whole against the block: darts grown too wide ("fit.limit"), curves
 /// and corners no longer fair ("fit.curve").

@@ -5,6 +5,7 @@
 #include "blockwright/draft/bands.hpp"
 #include "blockwright/draft/draft.hpp"
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/fit/wearing_ease.hpp"
 #include "blockwright/job/job.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/measure/client.hpp"
@@ -36,7 +37,9 @@ struct BlockRun : BlockSource {
   std::vector<NumberedCorrection> corrections;  ///< applied, in the order of the file
   FittedPattern fitted;                         ///< the block with them; without any, the block
   std::string garment = "bodice block";         ///< what is made
-  Pattern divided;                              ///< the block, a wide bust dart made two
+  std::optional<WearingEase> ease;              ///< that the style is worn with, if it says so
+  WornBlock worn;                               ///< the fitted block with it; or as it is
+  Pattern divided;                              ///< that, a wide bust dart made two
   std::vector<StepDone> division;               ///< how, if it was
   Pattern made;                                 ///< after the style's steps; for a draft the block
   std::vector<StepDone> steps;                  ///< what the style did to the block
@@ -95,6 +98,14 @@ Problems told_by_new_tape(const BlockSource& source);
 /// Warns of a bust line, waist or neckline that the corrections have made smaller than the body
 /// (code "fit.below_body").
 Problems less_than_the_body(const BlockRun& run);
+
+/// The fitted block with the ease that a style is worn with; the fitted block where it says none.
+/// What a person wears more or less than others, and what corrections did, comes on top. Throws
+/// InputError with the place in the style's file first.
+void wear(BlockRun& run, const Style& style);
+/// The ease in words, and what came of it; empty where the style says none.
+Wording worn_words(const BlockRun& run);
+std::vector<FinishedGirth> finished_girths(const BlockRun& run);
 
 /// What is said of a drafted block: the tape, the checks, and the pieces as they will be printed.
 void judge_draft(BlockRun& run);

@@ -4,7 +4,7 @@ add_layer(job
           fit/run_fit.cpp fit/fit_picture.cpp fit/shown_amounts.cpp fit/fit_corrections.cpp
           fit/fit_fittings.cpp fit/fit_answers.cpp fit/fit_reports.cpp
           run_compare.cpp run_tape.cpp run_tape_sheet.cpp run_tape_blank.cpp tape_form.cpp
-          block_pass.cpp below_body.cpp doubt.cpp
+          block_pass.cpp worn_block.cpp below_body.cpp doubt.cpp
           new_tape/new_tape.cpp new_tape/new_tape_steps.cpp new_tape/new_tape_sums.cpp
           new_tape/new_tape_in_full.cpp new_tape/drafted_lengths.cpp
           drawings.cpp run_report.cpp embedded_docs.cpp

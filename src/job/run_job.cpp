@@ -36,7 +36,7 @@ Style style_of(const Job& job, FileStore& files) {
 /// A refusal of a step is in the person's unit.
 StyledPattern stepped(const Pattern& pattern, const Style& style, BlockRun& run) {
   try {
-    const SidePlaces sides = side_places({run.block.pattern, run.fitted.pattern});
+    const SidePlaces sides = side_places({run.block.pattern, run.worn.pattern});
     StyledPattern pieces = apply_style(pattern, style, cup_of(run.body), sides);
     for (StepDone& step : pieces.steps) {
       step.remarks = without_unseen(std::move(step.remarks), run.unit);
@@ -62,13 +62,13 @@ Problem divided(const Pattern& block, const PivotMove& move) {
 /// hard_to_sew() says so.
 void divide_bust_dart(BlockRun& run) {
   try {
-    const Style division = bust_dart_division({run.block.pattern, run.fitted.pattern});
-    StyledPattern pieces = stepped(run.fitted.pattern, division, run);
+    const Style division = bust_dart_division({run.block.pattern, run.worn.pattern});
+    StyledPattern pieces = stepped(run.worn.pattern, division, run);
     run.divided = std::move(pieces.pattern);
     run.division = std::move(pieces.steps);
     for (const StyleStep& step : division.steps) {
       if (const auto* move = std::get_if<PivotMove>(&step)) {
-        run.problems.push_back(divided(run.fitted.pattern, *move));
+        run.problems.push_back(divided(run.worn.pattern, *move));
       }
     }
   } catch (const InputError&) {
@@ -76,12 +76,14 @@ void divide_bust_dart(BlockRun& run) {
   }
 }
 
-/// A wide bust dart made two, the style steps on the block, and what must hold of the pieces after
-/// them; then the last step before printing, trueing the darts.
+/// The ease that the style is worn with, a wide bust dart made two, the style's steps on the block,
+/// and what must hold of the pieces after them; then the last step before printing, trueing the
+/// darts.
 void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   const Style style = style_of(job, files);
   if (!style.name.empty()) run.garment = style.name;
-  run.divided = run.fitted.pattern;
+  wear(run, style);
+  run.divided = run.worn.pattern;
   if (!job.one_bust_dart && !moves_bust_dart(style)) divide_bust_dart(run);
   StyledPattern pieces = stepped(run.divided, style, run);
   run.made = std::move(pieces.pattern);

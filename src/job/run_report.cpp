@@ -34,6 +34,14 @@ Stage stage_after(std::string name, const Pattern& block, const std::vector<Step
   return stage;
 }
 
+Stage worn_stage(const BlockRun& run) {
+  Stage stage = stage_of("worn", run.worn.pattern);
+  stage.moved.push_back(change_between(run.fitted.pattern, run.worn.pattern));
+  stage.moved.back().did = worn_words(run);
+  stage.moved.back().remarks = run.worn.remarks;
+  return stage;
+}
+
 const Effect* effect_of(const BlockRun& run, std::size_t correction) {
   for (const Effect& effect : run.fitted.effects) {
     const auto& all = effect.corrections;
@@ -117,8 +125,10 @@ Report report_of(const BlockRun& run, CutStyle cut) {
     report.toile_allowance = toile_allowance(*run.bands, run.block.pattern);
   }
   if (!run.corrections.empty()) report.stages.push_back(fitted_stage(run));
+  if (run.ease) report.stages.push_back(worn_stage(run));
+  report.finished = finished_girths(run);
   if (!run.division.empty()) {
-    report.stages.push_back(stage_after("divided", run.fitted.pattern, run.division));
+    report.stages.push_back(stage_after("divided", run.worn.pattern, run.division));
   }
   if (!run.steps.empty()) report.stages.push_back(stage_after("styled", run.divided, run.steps));
   return report;

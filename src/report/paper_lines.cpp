@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -19,14 +20,29 @@ std::string remark_line(const Problem& remark, Unit unit) {
          (hint.empty() ? "" : "; " + hint);
 }
 
+/// Of a garment with an ease of its own the block's is no longer true of what that moves.
+bool is_moved_by_ease(MeasurementName name) {
+  using enum MeasurementName;
+  return name == UpperChestGirth || name == ArmscyeGirth || name == FrontBustWidth;
+}
+
+/// The ease of a measurement on the paper; nothing where there is none to be told.
+std::optional<Measure> ease_on_paper(const Report& report, const MeasureBack& row) {
+  const auto girth = std::ranges::find(report.finished, row.name, &FinishedGirth::name);
+  if (girth != report.finished.end()) return Measure(girth->ease + girth->own_ease);
+  if (!report.finished.empty() && is_moved_by_ease(row.name)) return std::nullopt;
+  return row.ease;
+}
+
 }  // namespace
 
 std::vector<std::string> ease_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const MeasureBack& row : report.measure_back) {
-    if (row.ease.number() == 0.0 || row.name == MeasurementName::SideLength) continue;
-    lines.push_back(words_of(row.name) + (row.ease.number() > 0.0 ? " +" : " ") +
-                    value_text(row.ease, report.unit));
+    const std::optional<Measure> ease = ease_on_paper(report, row);
+    if (!ease || ease->number() == 0.0 || row.name == MeasurementName::SideLength) continue;
+    lines.push_back(words_of(row.name) + (ease->number() > 0.0 ? " +" : " ") +
+                    value_text(*ease, report.unit));
   }
   return lines;
 }
@@ -58,7 +74,7 @@ std::vector<std::string> made_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const Stage& stage : report.stages) {
     const bool styled = stage.name == "styled";
-    if (!styled && stage.name != "divided") continue;
+    if (!styled && stage.name != "worn" && stage.name != "divided") continue;
     if (styled) lines.push_back(report.garment + ":");
     for (const Change& step : stage.moved) {
       lines.push_back(spaced(worded(step.did, report.unit)));

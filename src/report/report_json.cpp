@@ -83,6 +83,15 @@ Json correction_json(const NumberedCorrection& numbered) {
           {"by_mm", rounded(numbered.correction.by.mm())}};
 }
 
+Json finished_json(const FinishedGirth& girth) {
+  return {{"name", info(girth.name).key},
+          {"body_mm", rounded(girth.body.mm())},
+          {"ease_mm", rounded(girth.ease.mm())},
+          {"own_ease_mm", rounded(girth.own_ease.mm())},
+          {"corrections_mm", rounded(girth.corrections.mm())},
+          {"finished_mm", rounded(girth.finished.mm())}};
+}
+
 Json blended_json(const BlendedEdge& seam) {
   return {{"edge", seam.piece + "." + seam.edge},
           {"dart", seam.piece + "." + seam.dart},
@@ -170,6 +179,7 @@ std::string report_json(const Report& report) {
   }
   json["stages"] =
       list_of(report.stages, [&](const Stage& stage) { return stage_json(stage, report.unit); });
+  if (!report.finished.empty()) json["finished"] = list_of(report.finished, finished_json);
   json["blended"] = list_of(report.blended, blended_json);
   if (report.bands) json["bands"] = bands_json(*report.bands, report.toile_allowance);
   json["files"] = report.files;

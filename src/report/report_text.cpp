@@ -133,9 +133,32 @@ std::string correction_list(const Report& report, const Stage& fitted) {
   return text + length_table(report, fitted, "Lengths after them");
 }
 
+/// What the girths are made up of; they add up as printed. Empty without an ease of the style's.
+std::string finished_table(const Report& report) {
+  if (report.finished.empty()) return "";
+  std::string text = fmt::format("\nFinished girths\n  {:<26}{:>10}{:>10}{:>13}{:>10}\n",
+                                 fmt::format("in {}", unit_word(report.unit)), "body", "ease",
+                                 "corrections", "finished");
+  for (const FinishedGirth& girth : report.finished) {
+    const Length ease = girth.ease + girth.own_ease;
+    Length finished;
+    for (const Length part : {girth.body, ease, girth.corrections}) {
+      finished += as_printed(part, report.unit);
+    }
+    const auto number = [&](Length length) { return number_text(length, report.unit); };
+    const bool own = number(girth.own_ease) != number(Length());
+    text += fmt::format(
+        "  {:<26}{:>10}{:>10}{:>13}{:>10}{}\n", words_of(girth.name), number(girth.body),
+        number(ease), number(girth.corrections), number(finished),
+        own ? "  her own ease is " + change_text(girth.own_ease, report.unit) + " of it" : "");
+  }
+  return text;
+}
+
 /// The pieces as drafted and fitted, or where a style was made of them, what its steps did.
 std::string stage_texts(const Report& report) {
-  std::string steps = step_list(report, "divided") + step_list(report, "styled");
+  std::string steps = finished_table(report);
+  for (const char* stage : {"worn", "divided", "styled"}) steps += step_list(report, stage);
   if (find_named(report.stages, "styled") != nullptr) return steps;
   const Stage& drafted = report.stages.front();
   std::string text = "\n" + measure_back_table(report) + dart_table(report, drafted) +

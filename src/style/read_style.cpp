@@ -1,5 +1,6 @@
 #include "blockwright/text/json_values.hpp"
 #include "blockwright/text/refuse.hpp"
+#include "read_wearing_ease.hpp"
 #include "steps.hpp"
 
 #include <array>
@@ -13,7 +14,8 @@ constexpr JsonFileKind kStyleFile{.codes = "style",
                                   .holds = "a style file holds the steps of one garment",
                                   .number = "write an amount that cloth can have: 2.5",
                                   .name = "name the garment in a few words"};
-constexpr std::array<std::string_view, 5> kStyleKeys{"format", "name", "unit", "steps", "$schema"};
+constexpr std::array<std::string_view, 6> kStyleKeys{"format",       "name",  "unit",
+                                                     "wearing_ease", "steps", "$schema"};
 constexpr std::array<std::string_view, 2> kUnits{"cm", "in"};
 constexpr std::array<double, 2> kMmPerUnit{10.0, 25.4};
 
@@ -76,7 +78,12 @@ Style read_style(const std::string& text, std::string_view file) {
   Style style;
   style.name = read_name(document, required(document, root, "name", "name the garment"));
   const JsonValue* unit = document.member(root, "unit");
-  const double mm = kMmPerUnit.at(unit == nullptr ? 0 : read_word(document, *unit, kUnits));
+  const std::size_t unit_read = unit == nullptr ? 0 : read_word(document, *unit, kUnits);
+  const double mm = kMmPerUnit.at(unit_read);
+  if (const JsonValue* ease = document.member(root, "wearing_ease")) {
+    style.wearing_ease = read_wearing_ease(document, *ease, {static_cast<Unit>(unit_read), mm});
+    style.wearing_ease_place = step_place(document, *ease);
+  }
   const std::string hint = "write \"steps\": [ ... ]; it may be empty";
   const JsonValue& steps = required(document, root, "steps", hint);
   expect(document, steps, JsonKind::List, hint);

@@ -297,7 +297,7 @@ TEST_CASE("The whole bust dart goes into the waist dart of anybody; over 35 degr
     check_legs(front);
     CHECK_FALSE(find_problem(front));
     const bool over = front.dart("waist").angle().degrees() > 35.0;
-    CHECK(says_over_35(one.remarks) == over);
+    CHECK(says_over_35(one.remarks) == (over && front.dart("waist").angle().degrees() <= 45.0));
     (over ? wide : usual) += 1;
   }
   CHECK(wide > 30);
@@ -416,9 +416,20 @@ TEST_CASE("A dart over 25 degrees is warned of, over 20 on a leg under 150 mm, a
   CHECK(code_of(said_of(20.1, 150.1)) == "");
   CHECK_FALSE(says_over_35(said_of(34.9, 160.0)));
   CHECK(says_over_35(said_of(35.1, 160.0)));
+  for (const char* way : {"side seam", "gather it", "in two", "princess seam", "toile"}) {
+    CHECK_THAT(said_of(35.1, 160.0).front().hint.plain(), Catch::Contains(way));
+  }
   const auto mouth = [](double mm) { return said_of(Angle::radians(mm / 160.0).degrees(), 160.0); };
   CHECK(code_of(mouth(6.01)) == "");
   CHECK(code_of(mouth(5.99)) == "dart.narrow");
+}
+
+TEST_CASE("A dart over 45 degrees is told in stronger words", "[kMostInOneDart]") {
+  // Common practice, no source.
+  const auto told = [](double degrees) { return said_of(degrees, 160.0).front().message.plain(); };
+  CHECK_THAT(told(44.9), Catch::Contains("44.9 degrees") && Catch::Contains("lies flat"));
+  CHECK_THAT(told(45.1), Catch::Contains("45.1 degrees") && Catch::Contains("like a cone"));
+  CHECK(said_of(45.1, 160.0).front().severity == Severity::Warning);
 }
 
 TEST_CASE("A mouth wider than is usual is told with both widths, unless they may read alike") {

@@ -2,6 +2,7 @@
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/fit/wearing_ease.hpp"
 #include "blockwright/style/style.hpp"
 #include "steps.hpp"
 #include "support/blocks.hpp"
@@ -70,6 +71,25 @@ TEST_CASE("The bodice with one waist dart is made of anybody's block, and sound 
     CHECK(pieces.piece("front").darts.size() == 1);
     CHECK(check_pattern(pieces).empty());
     CHECK(check_pattern(true_darts(pieces).pattern).empty());
+  }
+}
+
+TEST_CASE("Worn with any ease, all darts go into one and a hem ends the bodice, sound as printed") {
+  using enum MeasurementName;
+  Style style;
+  style.steps = {OneDart{"front.waist"}, HemLevel{std::nullopt, 90.0}};
+  for (const WearingEase& ease : kWearingEases) {
+    INFO(ease.name);
+    for (const Session& session : each_person(people(75), 73)) {
+      const CheckedBlock block = checked_block(session);
+      const double bust = block.body.length(BustGirth).mm();
+      const double waist = block.body.length(WaistGirth).mm();
+      const Pattern worn = with_wearing_ease(block.block.pattern, {}, ease, {bust, waist}).pattern;
+      const Pattern pieces = apply_style(worn, style, kUsualCup).pattern;
+      CHECK(pieces.piece("front").darts.size() == 1);
+      CHECK(check_pattern(pieces).empty());
+      CHECK(check_pattern(true_darts(pieces).pattern).empty());
+    }
   }
 }
 

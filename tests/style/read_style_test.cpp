@@ -178,6 +178,74 @@ TEST_CASE("Every text of a style file is printable and of at most 100 characters
   }
 }
 
+namespace {
+
+std::string worn(const std::string& ease, const std::string& unit = "cm") {
+  return R"({"format": "blockwright-style-1", "name": "n", "unit": ")" + unit +
+         R"(", "wearing_ease": )" + ease + R"(, "steps": []})";
+}
+
+WearingEase ease_of(const std::string& ease, const std::string& unit = "cm") {
+  return read_style(worn(ease, unit), "style.json").wearing_ease.value();
+}
+
+}  // namespace
+
+TEST_CASE("What a garment is worn with is a word, or lengths in the file's unit") {
+  CHECK_FALSE(read_style(file_with(""), "style.json").wearing_ease);
+  for (const WearingEase& ease : kWearingEases) {
+    const WearingEase read = ease_of('"' + std::string(ease.name) + '"');
+    CHECK(read.name == ease.name);
+    CHECK(read.bust == ease.bust);
+    CHECK(read.shoulder_in == ease.shoulder_in);
+  }
+  CHECK_FALSE(ease_of("\"strapless\"").has_armhole);
+  const std::string lengths = R"({"bust": 1.5, "waist": 1, "raise_underarm": 0.5})";
+  CHECK(ease_of(lengths).bust == Approx(15.0));
+  CHECK(ease_of(lengths, "in").raise_underarm == Approx(12.7));
+  CHECK(ease_of(lengths).shoulder_in == 0.0);
+  CHECK(ease_of(lengths).name.empty());
+  check_refused(worn("3"), "style.type", "wearing_ease");
+  check_refused(worn("\"sleeveles\""), "style.value", "sleeveless");
+  check_refused(worn(R"({"bust": 3})"), "style.missing", "\"waist\" is missing");
+  check_refused(worn(R"({"bust": 3, "waist": 2, "hip": 3})"), "style.key", "hip");
+  check_refused(worn(R"({"bust": "3", "waist": 2})"), "style.type", "wearing_ease.bust");
+}
+
+TEST_CASE("An ease that no cloth can have is refused with what can be worn",
+          "[kLeastWearingEase][kMostWearingEase]") {
+  const auto with = [](const char* key, const std::string& value) {
+    const std::string girths = std::string(key) == "bust"    ? R"("waist": 1)"
+                               : std::string(key) == "waist" ? R"("bust": 1)"
+                                                             : R"("bust": 1, "waist": 1)";
+    return worn("{\"" + std::string(key) + "\": " + value + ", " + girths + "}");
+  };
+  check_refused(with("bust", "-4.1"), "style.ease", "from -4.0 to 15.0 cm");
+  check_refused(with("bust", "15.1"), "style.ease", "bust is 15.1 cm");
+  check_refused(with("waist", "-0.1"), "style.ease", "from 0.0 to 15.0 cm");
+  check_refused(with("raise_underarm", "2.1"), "style.ease", "to 2.0 cm");
+  check_refused(with("shoulder_in", "4.1"), "style.ease", "to 4.0 cm");
+  CHECK(refusal(with("bust", "-4")) == "");
+  CHECK(refusal(with("bust", "15")) == "");
+  CHECK(refusal(with("waist", "0")) == "");
+  CHECK(refusal(with("raise_underarm", "2")) == "");
+  CHECK(refusal(with("shoulder_in", "4")) == "");
+}
+
+TEST_CASE("docs/schema/style.schema.json has the words of the eases and what may be asked for") {
+  std::ifstream file(BLOCKWRIGHT_SOURCE_DIR "/docs/schema/style.schema.json");
+  const Json rule = Json::parse(file)["$defs"]["wearing_ease"]["oneOf"];
+  Json words = Json::array();
+  for (const WearingEase& ease : kWearingEases) words.push_back(ease.name);
+  CHECK(rule[0]["enum"] == words);
+  for (const auto& [key, value] : rule[1]["properties"].items()) {
+    INFO(key);
+    const bool needed = rule[1]["required"].dump().find(key) != std::string::npos;
+    const std::string lengths = R"({"bust": 1, "waist": 1, ")" + key + R"(": 1})";
+    if (!needed) CHECK(refusal(worn(lengths)) == "");
+  }
+}
+
 // The texts of the schema are those of its file alone; the names of the table have to be there.
 TEST_CASE("docs/schema/style.schema.json has the table's steps and keys, and no others") {
   std::ifstream file(BLOCKWRIGHT_SOURCE_DIR "/docs/schema/style.schema.json");

@@ -50,9 +50,19 @@ struct Change {
   Problems remarks;
 };
 
+/// A girth of a garment that is worn with an ease of its own: what it is made up of, all round.
+struct FinishedGirth {
+  MeasurementName name;
+  Length body;
+  Length ease;         ///< the style's
+  Length own_ease;     ///< what she wears more than others, by her file
+  Length corrections;  ///< what they did to it
+  Length finished;     ///< as measured on the pieces before the style's steps
+};
+
 /// The pieces at one point of the run, and how they came there from the stage before.
 struct Stage {
-  std::string name;  ///< "drafted", "fitted", "divided", "styled"
+  std::string name;  ///< "drafted", "fitted", "worn", "divided", "styled"
   std::vector<NamedLength> lengths;
   std::vector<DartMeasure> darts;
   std::vector<Change> moved;
@@ -80,6 +90,7 @@ struct Report {
   std::optional<BlockBands> bands = {};         ///< where they were asked for
   Length toile_allowance = {};                  ///< that they ask for
   Length allowance = {};                        ///< that the toile has at its seams
+  std::vector<FinishedGirth> finished = {};     ///< where the style has an ease of its own
 };
 
 /// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/block/wearing_ease.hpp"
 #include "blockwright/dart/drawn_neckline.hpp"
 #include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/hem.hpp"
@@ -8,6 +9,7 @@
 #include "blockwright/dart/pivot.hpp"
 
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -39,6 +41,9 @@ struct Style {
   std::vector<StepPlace> places = {};  ///< of each step; none of steps that no file holds
   /// Steps, counted from 0, that are left out of a person whose block has not got their dart.
   std::set<std::size_t> where_there = {};
+  /// What the block is worn with before any step; without it as the toile is.
+  std::optional<WearingEase> wearing_ease = {};
+  StepPlace wearing_ease_place = {};
 };
 
 /// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
