@@ -3,6 +3,7 @@
 #include "blending.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "moving.hpp"
+#include "seam_course.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,10 +18,14 @@ constexpr double kNotchFromApex = 50.0;
 // ... and this far from the seam's ends at least. Common practice, no source.
 constexpr double kNotchFromEnd = 10.0;
 
+constexpr const char* kPrincess = "princess";
+
 // The cut as it is planned: both ends as darts of the opened piece, of no width at a mere place.
 struct Cut {
-  DartSpot first, second;
+  SeamEnds ends;
   std::string edge;  // the new edges' name
+
+  [[nodiscard]] bool is_princess() const { return edge == kPrincess; }
 };
 
 // Cuts an edge in two at a dart, which goes; both halves have its name.
@@ -53,9 +58,9 @@ struct CutUp {
 };
 
 CutUp cut_up(Opened open, const Cut& cut) {
-  cut_edge(open, cut.second);
-  cut_edge(open, cut.first);
-  return {std::move(open), cut.first.edge + 1, cut.second.edge + 2};
+  cut_edge(open, cut.ends.second);
+  cut_edge(open, cut.ends.first);
+  return {std::move(open), cut.ends.first.edge + 1, cut.ends.second.edge + 2};
 }
 
 // A place becomes a dart of no width about the apex of the seam's other end.
@@ -104,7 +109,7 @@ Cut planned_cut(Opened& open, const PanelSeam& seam, std::array<std::string, 2> 
   }
   require_way_between(open, seam, open.at(first).apex, open.at(second).apex);
   const bool princess = is_part(open.piece, open.edges[first.edge].part_name(), BlockEdge::Waist);
-  return {first, second, princess ? "princess" : "yoke"};
+  return {{first, second}, princess ? kPrincess : "yoke"};
 }
 
 std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, Point end) {
@@ -162,7 +167,7 @@ void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& pan
 }
 
 void name_panels(const Piece& piece, const PanelSeam& seam, PanelWalk& walk) {
-  const bool princess = walk.edge.starts_with("princess");
+  const bool princess = walk.edge.starts_with(kPrincess);
   const SidedName name = sided_name(piece.name);
   walk.centre_panel = seam.centre_panel;
   walk.side_panel = seam.side_panel;
@@ -279,6 +284,27 @@ Problem walk_remark(const PanelWalk& walk) {
           "ease it in there"};
 }
 
+// A seam that is not plain: it starts at the waist, and ends on an edge over the bust.
+bool is_smooth(const Opened& open, const Cut& cut, const PanelSeam& seam) {
+  const std::string& upper = open.edges[cut.ends.second.edge].part_name();
+  return !seam.plain && cut.is_princess() && !is_part(open.piece, upper, BlockEdge::Centre);
+}
+
+// The seam's lines; what they change of the piece beside them is done.
+SeamLines drawn_lines(Opened& open, const Cut& cut, const PanelSeam& seam) {
+  const DartSpot at = cut.ends.first;
+  if (!is_smooth(open, cut, seam)) {
+    const Dart &first = open.at(at), &second = open.at(cut.ends.second);
+    return rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
+                        corners_of(first, first.legs[1], second, second.legs[0]));
+  }
+  SeamCourse course = course_of(open, cut.ends, seam);
+  SeamLines lines = lines_of(course, open.piece, seam);
+  Path& waist = open.edges[at.edge].stretches[at.dart + 1];
+  waist = with_start_moved(waist, lines.side.start() - waist.start());
+  return lines;
+}
+
 }  // namespace
 
 Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
@@ -290,6 +316,8 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   const Piece& old = pattern.pieces[from.piece];
   Opened open = opened(old);
   const Cut cut = planned_cut(open, seam, {from.name, to.name});
+  const Part side_part(open, cut.ends.first, cut.ends.second);
+  const SeamLines lines = drawn_lines(open, cut, seam);
   const CutUp halves = cut_up(open, cut);
   refuse_cut_gathers(halves, seam);
 
@@ -301,9 +329,6 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   require_plain_name(walk.centre_panel);
   require_plain_name(walk.side_panel);
   require_free_names(pattern, old.name, walk);
-  const Dart &first = open.at(cut.first), &second = open.at(cut.second);
-  const SeamLines lines = rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
-                                       corners_of(first, first.legs[1], second, second.legs[0]));
   walk.ease = length(lines.side) - length(lines.centre);
   walk.bulge = lines.bulge;
 
@@ -312,14 +337,14 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
     const Path line = is_side ? reversed(lines.side) : lines.centre;
     Piece& panel = panels[is_side ? 1 : 0];
     panel = put_together(edges_of(halves, is_side, {walk.edge, EdgeRole::Seam, {line}, {}}));
-    take_lines(old, Part(open, cut.first, cut.second), is_side, panel);
+    take_lines(old, side_part, is_side, panel);
     panel.name = is_side ? walk.side_panel : walk.centre_panel;
     panel.cut_on = cut_of(panel, old);
   }
   std::vector<Piece>& pieces = result.pattern.pieces;
   pieces[from.piece] = panels[0];
   pieces.insert(pieces.begin() + static_cast<std::ptrdiff_t>(from.piece) + 1, panels[1]);
-  rename_in(result.pattern, old, open.edges[cut.first.edge].name, panels);
+  rename_in(result.pattern, old, open.edges[cut.ends.first.edge].name, panels);
   Piece &centre = pieces[from.piece], &side = pieces[from.piece + 1];
   set_seam_notches(lines, walk.edge, centre, side);
   for (Piece* panel : {&centre, &side}) {

@@ -2,6 +2,7 @@
 
 #include "blockwright/pattern/pattern.hpp"
 
+#include <optional>
 #include <string>
 
 namespace blockwright {
@@ -22,7 +23,22 @@ struct PanelSeam {
   /// after the piece, "centre_front" and "side_front", or for a yoke "front" and "front_yoke".
   std::string centre_panel;
   std::string side_panel;
+  /// How far to the side of the bust point a princess seam passes, in mm, from kLeastBesideBust to
+  /// kMostBesideBust; of a back seam from the armhole, how far outside the blade point. Nothing: 7
+  /// and 20 mm.
+  std::optional<double> beside = {};
+  /// Straight legs, rounded over the apex, which a seam that is not plain passes smoothly.
+  bool plain = false;
 };
+
+/// Bounds of `beside`, in mm. From memory of handbooks.
+inline constexpr double kLeastBesideBust = 5.0;
+inline constexpr double kMostBesideBust = 10.0;
+inline constexpr double kLeastOutsideBlade = 15.0;
+inline constexpr double kMostOutsideBlade = 25.0;
+/// What is eased in over the bust, and what a seam takes at most, in mm. From memory of handbooks.
+inline constexpr double kLeastSeamEase = 3.0;
+inline constexpr double kMostSeamEase = 13.0;
 
 /// What the seam came out as. Lengths in mm.
 struct PanelWalk {
