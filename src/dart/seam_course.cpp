@@ -15,6 +15,7 @@ constexpr double kBeside = 7.0;
 constexpr double kOutsideBlade = 20.0;
 // What is eased in over the bust, in mm, where the seam is let down for it; handbooks: 3 to 13.
 constexpr double kUsualEase = 4.0;
+constexpr double kToSpare = 0.1;
 
 bool is_front(const Piece& piece) { return find_landmark(piece, PointUse::Marked) != nullptr; }
 
@@ -57,9 +58,15 @@ TakenUp take_up(Opened& open, DartSpot seam) {
 
 SeamCourse course_of(Opened& open, const SeamEnds& ends, const PanelSeam& seam) {
   const double beside = aside(open, seam, ends.second.edge);
-  SeamCourse course{open.at(ends.first), open.at(ends.second), beside, beside, {}, {}};
+  SeamCourse course{open.at(ends.first), open.at(ends.second), beside, beside, false, false, {}};
   const bool one_apex = distance(course.first.apex, course.second.apex) < 1e-6;
-  if (!is_front(open.piece) && !one_apex) course.aside_first = 0.0;
+  const std::string& upper = open.edges[ends.second.edge].part_name();
+  course.upright = is_part(open.piece, upper, BlockEdge::Shoulder) ||
+                   is_part(open.piece, upper, BlockEdge::Neckline);
+  if (!is_front(open.piece)) {
+    course.round_second = beside > 0.0;
+    if (!one_apex) course.aside_first = 0.0;
+  }
   while (ends.first.dart + 1 < open.edges[ends.first.edge].darts.size()) {
     course.others.push_back(take_up(open, ends.first));
   }
@@ -71,22 +78,21 @@ SeamLines lines_of(SeamCourse& course, const Piece& piece, const PanelSeam& seam
     return length(lines.side) - length(lines.centre);
   };
   SeamLines lines = smooth_seam(course);
-  if (is_front(piece) && ease(lines) < kLeastSeamEase) {
-    const Dart& waist = course.first;
-    const Vec down =
-        unit(unit(waist.legs[1] - waist.apex) + unit(right_of(waist.legs[1] - waist.legs[0])));
-    // Each step comes nearer by all but a hundredth.
-    for (int step = 0; step < 3; ++step) {
-      course.let_down = course.let_down + (kUsualEase - ease(lines)) * down;
-      lines = smooth_seam(course);
-    }
+  const bool too_little = is_front(piece) && ease(lines) < kLeastSeamEase;
+  if (!too_little && ease(lines) <= kMostSeamEase) return lines;
+  const double wanted = too_little ? kUsualEase : kMostSeamEase - kToSpare;
+  // Each step comes nearer by all but a hundredth.
+  for (int step = 0; step < 3; ++step) {
+    course.let_down += wanted - ease(lines);
+    if (course.let_down < -kMostTrimmed) break;
+    lines = smooth_seam(course);
   }
-  const double eased = std::abs(ease(lines));
-  if (eased <= kMostSeamEase) return lines;
+  if (course.let_down >= -kMostTrimmed) return lines;
   refuse("dart.panel", seam.from,
-         "the two panels would differ by " + Length::mm(eased) + ", and a seam eases in " +
-             Length::mm(kMostSeamEase) + " at most",
-         "run the seam nearer to the dart's point, or make the dart smaller first");
+         "the " + std::string(piece.name) + "'s two panels would differ by " +
+             Length::mm(ease(lines)) + ", and a seam eases in " + Length::mm(kMostSeamEase) +
+             " at most",
+         "leave a waist dart beside the seam smaller, or ask for the plain seam: \"plain\": true");
 }
 
 Path with_start_moved(const Path& stretch, Vec by) {

@@ -16,17 +16,23 @@ constexpr double kToBend = 45.0;
 constexpr double kShareToBend = 0.45;
 // A dart that the seam takes up bends it at its own apex, where that is further than this from the
 // seam's, in mm.
-constexpr double kOwnBend = 15.0;
+constexpr double kOwnBend = 10.0;
 constexpr double kMostShareToBend = 0.7;
-// At the apex a level gains at most this, and loses as much where the lines are rounded, in mm.
-// Ours: half a millimetre is less than a stitch line is wide.
-constexpr double kGivenAside = 0.4;
-constexpr double kRoundedOff = 2.0 * kGivenAside + 0.1;
+// What a level loses where the lines are rounded beside an apex, in mm; half of it is given there
+// first. Ours: half a millimetre is less than a stitch line is wide.
+constexpr double kRoundedOff = 0.8;
+// No line of a seam turns sharper than about this radius, in mm, even where a level must lose more.
+constexpr double kSharpest = 20.5;
 // The side panel's line turns no sharper than about this radius beside the apex, in mm, while the
 // centre panel's turns less.
 constexpr double kFairRadius = 32.0;
+constexpr double kFairBackRadius = 25.0;
 // A bend outside the blade takes this share of the way to either side. Ours.
 constexpr double kSweep = 0.48;
+// Where it is let down, the seam turns over this share of the amount to either side of the waist.
+constexpr double kLetDown = 0.9;
+// A bend takes at least this share of the way between it and the turn beside the apex.
+constexpr double kLeastOfRoom = 0.88;
 constexpr double kStraight = 0.02;  // radians: no corner to speak of
 
 // A corner of a line, and how far to either side it is rounded, in mm.
@@ -43,6 +49,7 @@ struct Passing {
   Vec in, out;  // directions before and behind the turn beside the apex
   double to_bend_in = 0.0, to_bend_out = 0.0;
   double rounded = 0.0;  // reach of the turn beside the apex
+  double given = 0.0;    // the angle for whose rounding the side panel is given something first
   bool in_one = false;   // one bend from the one straight part to the other
 };
 
@@ -50,11 +57,35 @@ bool has_one_apex(const SeamCourse& course) {
   return distance(course.first.apex, course.second.apex) < 1e-6;
 }
 
-// Where what is drawn on the centre panel before the first apex, or behind the second, lies on the
-// side panel.
-Placement opened_by(const SeamCourse& course, bool first) {
-  return first ? Placement::turn(course.first.angle(), course.first.apex)
-               : Placement::turn(-course.second.angle(), course.second.apex);
+// Towards the waist, along the seam's lower dart.
+Vec down(const SeamCourse& course) {
+  return unit(midpoint(course.first.legs[0], course.first.legs[1]) - course.first.apex);
+}
+
+// A point of the centre panel's line next to a leg of a dart, on the side panel, as far from that
+// panel's leg on its own level.
+struct Legs {
+  Point apex, of_centre, of_side;
+};
+Point level_on_side(const SeamCourse& course, const Legs& legs, Point p) {
+  const Vec level = left_of(down(course));
+  const auto on_leg = [&](Point end) {
+    return lines_meet(legs.apex, end - legs.apex, p, level).value_or(legs.apex);
+  };
+  return p + (on_leg(legs.of_side) - on_leg(legs.of_centre));
+}
+
+// The same behind the second apex; where the side panel's levels have turned with its dart, by
+// turning the point as well.
+Point behind_on_side(const SeamCourse& course, Point p) {
+  const Dart& dart = course.second;
+  if (course.upright) return level_on_side(course, {dart.apex, dart.legs[1], dart.legs[0]}, p);
+  return rotated_about(p, dart.apex, -dart.angle());
+}
+
+Point before_on_side(const SeamCourse& course, Point p) {
+  const Dart& dart = course.first;
+  return level_on_side(course, {dart.apex, dart.legs[0], dart.legs[1]}, p);
 }
 
 Vec half_way(Vec a, Vec b) { return unit(unit(a) + unit(b)); }
@@ -75,18 +106,29 @@ std::vector<Passing> places(const SeamCourse& course) {
           {second.apex, b, second.apex + course.aside_second * at_second, {}, {}}};
 }
 
-// How far beyond its own apex a dart that is taken up lies from the seam's.
-double to_own_bend(const SeamCourse& course, const Passing& passing, Vec to_waist) {
+// How far a place lies from another towards the waist.
+double below(const SeamCourse& course, Point p, Point from) { return dot(p - from, down(course)); }
+
+// How far below the seam's first passing the apexes of the darts that are taken up lie.
+double to_own_bend(const SeamCourse& course, const Passing& passing) {
   double most = 0.0;
   for (const TakenUp& other : course.others) {
-    most = std::fmax(most, dot(other.apex - passing.at, to_waist));
+    most = std::fmax(most, below(course, other.apex, passing.at));
   }
   return most;
 }
 
+double angle_taken_up(const SeamCourse& course) {
+  double sum = 0.0;
+  for (const TakenUp& other : course.others) {
+    sum += norm(other.by) / below(course, other.mouth, other.apex);
+  }
+  return sum;
+}
+
 double bend_towards(const SeamCourse& course, const Passing& passing, Point end, bool waist) {
   const double way = distance(passing.at, end);
-  const double own = waist ? to_own_bend(course, passing, unit(end - passing.at)) : 0.0;
+  const double own = waist ? to_own_bend(course, passing) : 0.0;
   if (own > kOwnBend) return std::fmin(own, kMostShareToBend * way);
   return std::fmin(kToBend, kShareToBend * way);
 }
@@ -117,6 +159,13 @@ void sweep(Passing& here, Point before, Point behind) {
   bend(solve_between(bend, {-2.0 * aside, aside}, 1e-6));
 }
 
+// Where there is more room for a bend, more of it is made.
+Vec passing_direction(const Passing& here, Point before, Point behind) {
+  const Vec in = here.at - before;
+  const double share = here.to_bend_in / (here.to_bend_in + here.to_bend_out);
+  return rotated(unit(in), share * turn_between(in, behind - here.at));
+}
+
 std::vector<Passing> passings(const SeamCourse& course) {
   std::vector<Passing> all = places(course);
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -124,19 +173,26 @@ std::vector<Passing> passings(const SeamCourse& course) {
     const bool starts = i == 0, ends = i + 1 == all.size();
     const Point before = starts ? course.first.legs[0] : all[i - 1].at;
     const Point behind = ends ? course.second.legs[1] : all[i + 1].at;
-    const double on_centre = std::clamp(
-        here.angle - 2.0 * kRoundedOff * 4.0 / here.angle / kFairRadius, 0.0, 0.5 * here.angle);
-    if (i == 1 && course.aside_first != course.aside_second) {
+    if (ends && course.round_second) {
       sweep(here, before, behind);
       continue;
     }
-    const Vec along = half_way(here.at - before, behind - here.at);
-    here.in = rotated(along, Angle::radians(-0.5 * on_centre));
-    here.out = rotated(along, Angle::radians(0.5 * on_centre));
+    here.given = here.angle;
+    if (starts && to_own_bend(course, here) <= kOwnBend) {
+      here.angle += angle_taken_up(course);
+      here.given += 0.5 * angle_taken_up(course);
+    }
+    here.rounded =
+        std::fmax(4.0 * kRoundedOff / here.angle, kSharpest * std::tan(0.25 * here.angle));
+    const double radius = has_one_apex(course) ? kFairRadius : kFairBackRadius;
+    const double on_side = std::clamp(2.0 * here.rounded / radius, 0.5 * here.angle, here.angle);
+    const double on_centre = here.angle - on_side;
     here.to_bend_in = bend_towards(course, here, before, starts);
     here.to_bend_out = bend_towards(course, here, behind, false);
-    here.rounded = std::fmin(4.0 * kRoundedOff / here.angle,
-                             0.4 * std::fmin(here.to_bend_in, here.to_bend_out));
+    const Vec along = passing_direction(here, before, behind);
+    here.in = rotated(along, Angle::radians(-0.5 * on_centre));
+    here.out = rotated(along, Angle::radians(0.5 * on_centre));
+    here.rounded = std::fmin(here.rounded, 0.4 * std::fmin(here.to_bend_in, here.to_bend_out));
   }
   return all;
 }
@@ -146,8 +202,7 @@ std::vector<Passing> passings(const SeamCourse& course) {
 Vec taken_up(const SeamCourse& course, Point p, bool on_beyond) {
   Vec by;
   for (const TakenUp& other : course.others) {
-    const Vec down = other.mouth - other.apex;
-    const double share = dot(p - other.apex, down) / dot(down, down);
+    const double share = below(course, p, other.apex) / below(course, other.mouth, other.apex);
     by = by + (on_beyond ? share : std::fmax(share, 0.0)) * other.by;
   }
   return by;
@@ -162,10 +217,9 @@ Leg side_leg(const SeamCourse& course, const Passing& here, bool in, bool outerm
   const Point bend =
       in ? here.at - here.to_bend_in * here.in : here.at + here.to_bend_out * here.out;
   if (!outermost) return {bend, here.at};
-  const Placement open = opened_by(course, in);
-  Leg leg{open(bend), open(here.at)};
-  if (!in) return leg;
-  const bool own = to_own_bend(course, here, unit(leg.bend - leg.end)) > kOwnBend;
+  if (!in) return {behind_on_side(course, bend), behind_on_side(course, here.at)};
+  Leg leg{before_on_side(course, bend), before_on_side(course, here.at)};
+  const bool own = to_own_bend(course, here) > kOwnBend;
   leg.bend = leg.bend + taken_up(course, leg.bend, !own);
   leg.end = leg.end + taken_up(course, leg.end, !own);
   return leg;
@@ -185,31 +239,32 @@ struct Lines {
   std::vector<Turning> centre, side;
 };
 
-Lines turnings(const SeamCourse& course) {
-  const std::vector<Passing> all = passings(course);
-  const Dart &first = course.first, &second = course.second;
-  const Vec at_waist = taken_up(course, first.legs[1], false) + course.let_down;
-  Lines lines{{{first.legs[0]}}, {{first.legs[1] + at_waist}}};
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    const Passing& here = all[i];
-    const Leg in = side_leg(course, here, true, i == 0);
-    const Leg out = side_leg(course, here, false, i + 1 == all.size());
-    const double before = here.to_bend_in - here.rounded, behind = here.to_bend_out - here.rounded;
-    if (here.in_one) {
-      lines.centre.push_back({here.at, here.rounded});
-      lines.side.push_back({side_corner(in, out, 0.0), here.rounded});
-      continue;
-    }
-    lines.centre.push_back({here.at - here.to_bend_in * here.in, before});
-    lines.centre.push_back({here.at, here.rounded});
-    lines.centre.push_back({here.at + here.to_bend_out * here.out, behind});
-    lines.side.push_back({in.bend, before});
-    lines.side.push_back({side_corner(in, out, kGivenAside), here.rounded});
-    lines.side.push_back({out.bend, behind});
+// How far to either side a bend is rounded. Beside its apex the side panel's line is shorter.
+double bend_reach(const Passing& here, double to_bend) {
+  const double room = to_bend - here.rounded;
+  return std::fmax(kLeastOfRoom * room, room - here.angle * distance(here.at, here.apex));
+}
+
+// The first bend of the side panel's line. Where darts that are taken up bend it as well, it lies a
+// little nearer to the centre: what is rounded off there is given first.
+Point bent_once_more(const SeamCourse& course, const Passing& here, const Leg& in, double reach) {
+  if (to_own_bend(course, here) <= kOwnBend) return in.bend;
+  return in.bend - 0.125 * reach * angle_taken_up(course) * right_of(unit(in.end - in.bend));
+}
+
+// Below the waist the side panel's line goes straight down, or as nearly so as it may turn.
+void let_down(const SeamCourse& course, std::vector<Turning>& side) {
+  const Point waist = side[0].at;
+  const Vec leg = unit(waist - side[1].at);
+  if (course.let_down <= 0.0) {
+    side[0].at = waist + course.let_down * leg;
+    return;
   }
-  lines.centre.push_back({second.legs[1]});
-  lines.side.push_back({second.legs[0]});
-  return lines;
+  const double reach = kLetDown * course.let_down;
+  const double most = 2.0 * std::atan(reach / kSharpest);
+  const double lean = std::clamp(turn_between(leg, down(course)).radians(), -most, most);
+  side[0].reach = reach;
+  side.insert(side.begin(), {waist + course.let_down * rotated(leg, Angle::radians(lean))});
 }
 
 // Corners next to each other share the way between them in proportion.
@@ -223,6 +278,46 @@ void leave_room(std::vector<Turning>& line) {
     room[i + 1] = std::fmin(room[i + 1], share);
   }
   for (std::size_t i = 0; i < line.size(); ++i) line[i].reach *= room[i];
+}
+
+// What is opposite each other on both lines is rounded alike.
+void leave_room(Lines& lines) {
+  leave_room(lines.centre);
+  leave_room(lines.side);
+  for (std::size_t i = 0; i < lines.side.size(); ++i) {
+    double &centre = lines.centre[i].reach, &side = lines.side[i].reach;
+    centre = side = std::fmin(centre, side);
+  }
+}
+
+Lines turnings(const SeamCourse& course) {
+  const std::vector<Passing> all = passings(course);
+  const Dart &first = course.first, &second = course.second;
+  const Point waist = first.legs[1] + taken_up(course, first.legs[1], false);
+  Lines lines{{{first.legs[0]}}, {{waist}}};
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const Passing& here = all[i];
+    const Leg in = side_leg(course, here, true, i == 0);
+    const Leg out = side_leg(course, here, false, i + 1 == all.size());
+    const double before = bend_reach(here, here.to_bend_in);
+    const double behind = bend_reach(here, here.to_bend_out);
+    if (here.in_one) {
+      lines.centre.push_back({here.at, here.rounded});
+      lines.side.push_back({side_corner(in, out, 0.0), here.rounded});
+      continue;
+    }
+    lines.centre.push_back({here.at - here.to_bend_in * here.in, before});
+    lines.centre.push_back({here.at, here.rounded});
+    lines.centre.push_back({here.at + here.to_bend_out * here.out, behind});
+    lines.side.push_back({i == 0 ? bent_once_more(course, here, in, before) : in.bend, before});
+    lines.side.push_back({side_corner(in, out, 0.125 * here.rounded * here.given), here.rounded});
+    lines.side.push_back({out.bend, behind});
+  }
+  lines.centre.push_back({second.legs[1]});
+  lines.side.push_back({second.legs[0]});
+  leave_room(lines);
+  let_down(course, lines.side);
+  return lines;
 }
 
 Path rounded(std::vector<Turning> line) {

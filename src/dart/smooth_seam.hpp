@@ -20,8 +20,10 @@ struct SeamCourse {
   Dart first, second;           ///< of one apex or of two
   double aside_first = 0.0;     ///< how far to the side of the first apex the seam passes, mm
   double aside_second = 0.0;    ///< ... of the second; the same where there is one apex
+  bool upright = false;         ///< the levels of both panels are still those of the body
+  bool round_second = false;    ///< passes the second apex in one wide bend
   std::vector<TakenUp> others;  ///< beside the first
-  Vec let_down = {};            ///< by which the side panel's waist end is moved
+  double let_down = 0.0;        ///< of the side panel's waist end, mm; negative: trimmed
 };
 
 /// Both lines smooth, each point of one opposite a point of the other where the darts are closed

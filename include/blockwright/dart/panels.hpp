@@ -39,6 +39,8 @@ inline constexpr double kMostOutsideBlade = 25.0;
 /// What is eased in over the bust, and what a seam takes at most, in mm. From memory of handbooks.
 inline constexpr double kLeastSeamEase = 3.0;
 inline constexpr double kMostSeamEase = 13.0;
+/// What is trimmed off the side panel's waist at the seam at most, where it would be more. Ours.
+inline constexpr double kMostTrimmed = 10.0;
 
 /// What the seam came out as. Lengths in mm.
 struct PanelWalk {
