@@ -2,6 +2,7 @@
 
 #include "blending.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "moving.hpp"
 #include "seam_course.hpp"
 
@@ -9,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <iterator>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -18,6 +20,10 @@ constexpr double kNotchFromApex = 50.0;
 // ... and this far from the seam's ends at least. Common practice, no source.
 constexpr double kNotchFromEnd = 10.0;
 
+constexpr double kOnLeg = 1e-6;  // mm
+// A balance line is led on to the seam over this at most, in mm.
+constexpr double kLedOnWithin = 40.0;
+constexpr double kShownFrom = 0.05;  // mm
 constexpr const char* kPrincess = "princess";
 
 // The cut as it is planned: both ends as darts of the opened piece, of no width at a mere place.
@@ -148,8 +154,38 @@ Opened edges_of(const CutUp& halves, bool side, const OpenEdge& seam) {
   return panel;
 }
 
+// The seam's edge of one of the panels.
+struct SeamOn {
+  bool side;
+  const Path& line;
+};
+
+// A line of the panel that ended at the leg of a dart, led on straight to the seam or cut off
+// there.
+Path led_to_seam(Path line, const Path& seam, const Part& side_part) {
+  const auto borders = side_part.borders();
+  const Point end = line.end();
+  const bool at_leg = std::ranges::any_of(
+      borders, [&](const Path& leg) { return nearest(leg, end).distance < kOnLeg; });
+  if (!at_leg) return line;
+  std::optional<Point> meets;
+  for (const LineCrossing& hit : intersections(seam, end, end_tangent(line))) {
+    if (std::abs(hit.along_line) > kLedOnWithin) continue;
+    if (!meets || distance(hit.point, end) < distance(*meets, end)) meets = hit.point;
+  }
+  if (!meets) return line;
+  const NearestOnPath on_line = nearest(line, *meets);
+  if (on_line.distance > kOnLeg) {
+    line.add(Segment{end, *meets});
+    return line;
+  }
+  const Path cut = part_before(line, on_line.place);
+  return cut.empty() ? line : cut;
+}
+
 // The landmarks and balance lines of the old piece that are on the panel.
-void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& panel) {
+void take_lines(const Piece& piece, const Part& side_part, const SeamOn& seam, Piece& panel) {
+  const bool side = seam.side;
   panel.landmarks.clear();
   for (const Landmark& landmark : piece.landmarks) {
     const bool of_side = side_part.holds(landmark.at) && !side_part.is_apex(landmark.at);
@@ -162,6 +198,8 @@ void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& pan
       if (where == (side ? Part::Where::Inside : Part::Where::Outside)) append(mine, path);
     }
     if (mine.empty()) continue;
+    mine = led_to_seam(std::move(mine), seam.line, side_part);
+    mine = reversed(led_to_seam(reversed(mine), seam.line, side_part));
     panel.balance_lines.push_back({line.name, without_straight_joints(std::move(mine))});
   }
 }
@@ -275,12 +313,19 @@ void require_whole(const Piece& panel, const PanelSeam& seam) {
   }
 }
 
+// What the waist of the side panel was changed by at the seam, in words.
+Wording let_down_words(double mm) {
+  if (std::abs(mm) < kShownFrom) return "";
+  if (mm > 0.0) return "; its waist is let down by " + Length::mm(mm) + " at the seam for that";
+  return "; its waist is trimmed by " + Length::mm(-mm) + " at the seam, it would be still longer";
+}
+
 Problem walk_remark(const PanelWalk& walk) {
   const bool side_longer = walk.ease >= 0.0;
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
           "between the outer notches the " + (side_longer ? walk.side_panel : walk.centre_panel) +
               " panel is " + Length::mm(std::abs(walk.ease)) +
-              " longer; elsewhere both edges are equally long",
+              " longer; elsewhere both edges are equally long" + let_down_words(walk.let_down),
           "ease it in there"};
 }
 
@@ -300,6 +345,7 @@ SeamLines drawn_lines(Opened& open, const Cut& cut, const PanelSeam& seam) {
   }
   SeamCourse course = course_of(open, cut.ends, seam);
   SeamLines lines = lines_of(course, open.piece, seam);
+  lines.let_down = course.let_down;
   Path& waist = open.edges[at.edge].stretches[at.dart + 1];
   waist = with_start_moved(waist, lines.side.start() - waist.start());
   return lines;
@@ -331,13 +377,14 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   require_free_names(pattern, old.name, walk);
   walk.ease = length(lines.side) - length(lines.centre);
   walk.bulge = lines.bulge;
+  walk.let_down = lines.let_down;
 
   std::array<Piece, 2> panels;
   for (const bool is_side : {false, true}) {
     const Path line = is_side ? reversed(lines.side) : lines.centre;
     Piece& panel = panels[is_side ? 1 : 0];
     panel = put_together(edges_of(halves, is_side, {walk.edge, EdgeRole::Seam, {line}, {}}));
-    take_lines(old, side_part, is_side, panel);
+    take_lines(old, side_part, {is_side, line}, panel);
     panel.name = is_side ? walk.side_panel : walk.centre_panel;
     panel.cut_on = cut_of(panel, old);
   }
