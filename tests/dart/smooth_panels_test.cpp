@@ -233,3 +233,27 @@ TEST_CASE("The bust line of smooth panels ends on the seam") {
                    nearest(edge, line->path.end()).distance) < 1e-6);
   }
 }
+
+// The more the seam takes up, the longer the side panel's edge; half of its excess may be trimmed.
+TEST_CASE("A back panel is trimmed at the waist by 10 mm at most, or the seam is refused",
+          "[kMostTrimmed]") {
+  int trimmed = 0, refusals = 0;
+  for (Session session : survey_people(40, 81)) {
+    for (const double waist : {600.0, 640.0, 680.0, 720.0, 760.0}) {
+      tape(session, MeasurementName::WaistGirth, waist);
+      const CheckedBlock block = checked_block(session);
+      try {
+        const PanelWalk walk = cut_smooth(block.block.pattern, {"back", "shoulder"}).walk;
+        CHECK(walk.let_down >= -kMostTrimmed);
+        CHECK(walk.ease <= kMostSeamEase);
+        if (walk.let_down < -0.9 * kMostTrimmed) ++trimmed;
+      } catch (const InputError& error) {
+        CHECK(error.problem().code == "dart.panel");
+        CHECK_THAT(error.problem().message.plain(), Catch::Contains("a seam eases in 13 mm"));
+        ++refusals;
+      }
+    }
+  }
+  CHECK(trimmed > 0);
+  CHECK(refusals > 0);
+}
