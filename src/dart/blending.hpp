@@ -31,6 +31,7 @@ struct SeamLines {
   double zone_from = 0.0;  ///< mm from the start: outside the zone both lines are the darts' legs
   double zone_to = 0.0;    ///< mm from the end
   double bulge = 0.0;      ///< largest distance of a line from the legs, mm
+  double let_down = 0.0;   ///< of the side panel's waist end, mm
 };
 
 /// Both lines pass through the apexes exactly, in the direction half way between the legs, and flow

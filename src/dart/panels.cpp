@@ -2,12 +2,15 @@
 
 #include "blending.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "moving.hpp"
+#include "seam_course.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <iterator>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -17,10 +20,18 @@ constexpr double kNotchFromApex = 50.0;
 // ... and this far from the seam's ends at least. Common practice, no source.
 constexpr double kNotchFromEnd = 10.0;
 
+constexpr double kOnLeg = 1e-6;  // mm
+// A balance line is led on to the seam over this at most, in mm.
+constexpr double kLedOnWithin = 40.0;
+constexpr double kShownFrom = 0.05;  // mm
+constexpr const char* kPrincess = "princess";
+
 // The cut as it is planned: both ends as darts of the opened piece, of no width at a mere place.
 struct Cut {
-  DartSpot first, second;
+  SeamEnds ends;
   std::string edge;  // the new edges' name
+
+  [[nodiscard]] bool is_princess() const { return edge == kPrincess; }
 };
 
 // Cuts an edge in two at a dart, which goes; both halves have its name.
@@ -53,9 +64,9 @@ struct CutUp {
 };
 
 CutUp cut_up(Opened open, const Cut& cut) {
-  cut_edge(open, cut.second);
-  cut_edge(open, cut.first);
-  return {std::move(open), cut.first.edge + 1, cut.second.edge + 2};
+  cut_edge(open, cut.ends.second);
+  cut_edge(open, cut.ends.first);
+  return {std::move(open), cut.ends.first.edge + 1, cut.ends.second.edge + 2};
 }
 
 // A place becomes a dart of no width about the apex of the seam's other end.
@@ -104,7 +115,7 @@ Cut planned_cut(Opened& open, const PanelSeam& seam, std::array<std::string, 2> 
   }
   require_way_between(open, seam, open.at(first).apex, open.at(second).apex);
   const bool princess = is_part(open.piece, open.edges[first.edge].part_name(), BlockEdge::Waist);
-  return {first, second, princess ? "princess" : "yoke"};
+  return {{first, second}, princess ? kPrincess : "yoke"};
 }
 
 std::vector<Point> corners_of(const Dart& first, Point leg, const Dart& second, Point end) {
@@ -143,8 +154,38 @@ Opened edges_of(const CutUp& halves, bool side, const OpenEdge& seam) {
   return panel;
 }
 
+// The seam's edge of one of the panels.
+struct SeamOn {
+  bool side;
+  const Path& line;
+};
+
+// A line of the panel that ended at the leg of a dart, led on straight to the seam or cut off
+// there.
+Path led_to_seam(Path line, const Path& seam, const Part& side_part) {
+  const auto borders = side_part.borders();
+  const Point end = line.end();
+  const bool at_leg = std::ranges::any_of(
+      borders, [&](const Path& leg) { return nearest(leg, end).distance < kOnLeg; });
+  if (!at_leg) return line;
+  std::optional<Point> meets;
+  for (const LineCrossing& hit : intersections(seam, end, end_tangent(line))) {
+    if (std::abs(hit.along_line) > kLedOnWithin) continue;
+    if (!meets || distance(hit.point, end) < distance(*meets, end)) meets = hit.point;
+  }
+  if (!meets) return line;
+  const NearestOnPath on_line = nearest(line, *meets);
+  if (on_line.distance > kOnLeg) {
+    line.add(Segment{end, *meets});
+    return line;
+  }
+  const Path cut = part_before(line, on_line.place);
+  return cut.empty() ? line : cut;
+}
+
 // The landmarks and balance lines of the old piece that are on the panel.
-void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& panel) {
+void take_lines(const Piece& piece, const Part& side_part, const SeamOn& seam, Piece& panel) {
+  const bool side = seam.side;
   panel.landmarks.clear();
   for (const Landmark& landmark : piece.landmarks) {
     const bool of_side = side_part.holds(landmark.at) && !side_part.is_apex(landmark.at);
@@ -157,12 +198,14 @@ void take_lines(const Piece& piece, const Part& side_part, bool side, Piece& pan
       if (where == (side ? Part::Where::Inside : Part::Where::Outside)) append(mine, path);
     }
     if (mine.empty()) continue;
+    mine = led_to_seam(std::move(mine), seam.line, side_part);
+    mine = reversed(led_to_seam(reversed(mine), seam.line, side_part));
     panel.balance_lines.push_back({line.name, without_straight_joints(std::move(mine))});
   }
 }
 
 void name_panels(const Piece& piece, const PanelSeam& seam, PanelWalk& walk) {
-  const bool princess = walk.edge.starts_with("princess");
+  const bool princess = walk.edge.starts_with(kPrincess);
   const SidedName name = sided_name(piece.name);
   walk.centre_panel = seam.centre_panel;
   walk.side_panel = seam.side_panel;
@@ -270,13 +313,42 @@ void require_whole(const Piece& panel, const PanelSeam& seam) {
   }
 }
 
+// What the waist of the side panel was changed by at the seam, in words.
+Wording let_down_words(double mm) {
+  if (std::abs(mm) < kShownFrom) return "";
+  if (mm > 0.0) return "; its waist is let down by " + Length::mm(mm) + " at the seam for that";
+  return "; its waist is trimmed by " + Length::mm(-mm) + " at the seam, it would be still longer";
+}
+
 Problem walk_remark(const PanelWalk& walk) {
   const bool side_longer = walk.ease >= 0.0;
   return {Severity::Note, "dart.panel", walk.side_panel + "." + walk.edge,
           "between the outer notches the " + (side_longer ? walk.side_panel : walk.centre_panel) +
               " panel is " + Length::mm(std::abs(walk.ease)) +
-              " longer; elsewhere both edges are equally long",
+              " longer; elsewhere both edges are equally long" + let_down_words(walk.let_down),
           "ease it in there"};
+}
+
+// A seam that is not plain: it starts at the waist, and ends on an edge over the bust.
+bool is_smooth(const Opened& open, const Cut& cut, const PanelSeam& seam) {
+  const std::string& upper = open.edges[cut.ends.second.edge].part_name();
+  return !seam.plain && cut.is_princess() && !is_part(open.piece, upper, BlockEdge::Centre);
+}
+
+// The seam's lines; what they change of the piece beside them is done.
+SeamLines drawn_lines(Opened& open, const Cut& cut, const PanelSeam& seam) {
+  const DartSpot at = cut.ends.first;
+  if (!is_smooth(open, cut, seam)) {
+    const Dart &first = open.at(at), &second = open.at(cut.ends.second);
+    return rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
+                        corners_of(first, first.legs[1], second, second.legs[0]));
+  }
+  SeamCourse course = course_of(open, cut.ends, seam);
+  SeamLines lines = lines_of(course, open.piece, seam);
+  lines.let_down = course.let_down;
+  Path& waist = open.edges[at.edge].stretches[at.dart + 1];
+  waist = with_start_moved(waist, lines.side.start() - waist.start());
+  return lines;
 }
 
 }  // namespace
@@ -290,6 +362,8 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   const Piece& old = pattern.pieces[from.piece];
   Opened open = opened(old);
   const Cut cut = planned_cut(open, seam, {from.name, to.name});
+  const Part side_part(open, cut.ends.first, cut.ends.second);
+  const SeamLines lines = drawn_lines(open, cut, seam);
   const CutUp halves = cut_up(open, cut);
   refuse_cut_gathers(halves, seam);
 
@@ -301,25 +375,23 @@ Panels cut_into_panels(const Pattern& pattern, const PanelSeam& seam) {
   require_plain_name(walk.centre_panel);
   require_plain_name(walk.side_panel);
   require_free_names(pattern, old.name, walk);
-  const Dart &first = open.at(cut.first), &second = open.at(cut.second);
-  const SeamLines lines = rounded_seam(corners_of(first, first.legs[0], second, second.legs[1]),
-                                       corners_of(first, first.legs[1], second, second.legs[0]));
   walk.ease = length(lines.side) - length(lines.centre);
   walk.bulge = lines.bulge;
+  walk.let_down = lines.let_down;
 
   std::array<Piece, 2> panels;
   for (const bool is_side : {false, true}) {
     const Path line = is_side ? reversed(lines.side) : lines.centre;
     Piece& panel = panels[is_side ? 1 : 0];
     panel = put_together(edges_of(halves, is_side, {walk.edge, EdgeRole::Seam, {line}, {}}));
-    take_lines(old, Part(open, cut.first, cut.second), is_side, panel);
+    take_lines(old, side_part, {is_side, line}, panel);
     panel.name = is_side ? walk.side_panel : walk.centre_panel;
     panel.cut_on = cut_of(panel, old);
   }
   std::vector<Piece>& pieces = result.pattern.pieces;
   pieces[from.piece] = panels[0];
   pieces.insert(pieces.begin() + static_cast<std::ptrdiff_t>(from.piece) + 1, panels[1]);
-  rename_in(result.pattern, old, open.edges[cut.first.edge].name, panels);
+  rename_in(result.pattern, old, open.edges[cut.ends.first.edge].name, panels);
   Piece &centre = pieces[from.piece], &side = pieces[from.piece + 1];
   set_seam_notches(lines, walk.edge, centre, side);
   for (Piece* panel : {&centre, &side}) {

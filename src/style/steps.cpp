@@ -165,7 +165,7 @@ StepRow row(SpreadMove& m) {
 StepRow row(PanelSeam& m) {
   return {"panel_seam",
           {place("from", m.from), place("to", m.to), panel("centre_panel", m.centre_panel),
-           panel("side_panel", m.side_panel)},
+           panel("side_panel", m.side_panel), length("beside", m.beside), plain("plain", m.plain)},
           "cut a panel seam from " + m.from + " to " + m.to,
           [&m](const Pattern& pattern, double) {
             Panels panels = cut_into_panels(pattern, m);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/geometry/curve.hpp"
+#include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/pattern/pattern.hpp"
 
@@ -41,6 +42,18 @@ inline double total_angle(const Piece& piece) {
 
 /// Area of the piece without its darts' mouths: each dart cut out to its apex, in mm^2.
 inline double closed_area(const Piece& piece) { return signed_area(sewing_outline(piece)); }
+
+/// Width of the cloth of a piece on one level: the dart mouths left out.
+inline double width_at(const Piece& piece, double y) {
+  std::vector<double> xs;
+  for (const LineCrossing& hit : intersections(sewing_outline(piece), {0.0, y}, {1.0, 0.0})) {
+    xs.push_back(hit.point.x);
+  }
+  std::sort(xs.begin(), xs.end());
+  double width = 0.0;
+  for (std::size_t i = 0; i + 1 < xs.size(); i += 2) width += xs[i + 1] - xs[i];
+  return width;
+}
 
 /// Largest distance from points of one path to the other and the reverse, in mm.
 inline double apart(const Path& a, const Path& b) {

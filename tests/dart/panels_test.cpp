@@ -4,7 +4,6 @@
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/pivot.hpp"
-#include "blockwright/geometry/intersections.hpp"
 #include "dart/dart_measures.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
@@ -19,18 +18,6 @@ using namespace blockwright;
 using namespace blockwright_tests;
 
 namespace {
-
-/// Width of the cloth of a piece on one level: the dart mouths left out.
-double width_at(const Piece& piece, double y) {
-  std::vector<double> xs;
-  for (const LineCrossing& hit : intersections(sewing_outline(piece), {0.0, y}, {1.0, 0.0})) {
-    xs.push_back(hit.point.x);
-  }
-  std::sort(xs.begin(), xs.end());
-  double width = 0.0;
-  for (std::size_t i = 0; i + 1 < xs.size(); i += 2) width += xs[i + 1] - xs[i];
-  return width;
-}
 
 Pattern with_armhole_dart(const Pattern& block) {
   return pivot(block, {"front.shoulder", "front.armhole", 1.0, std::nullopt, std::nullopt}).pattern;
@@ -54,7 +41,7 @@ TEST_CASE("Princess panels: seams walk, and equal outside the ease zone") {
     for (const char* from : {"front.shoulder", "front.armhole"}) {
       const bool armhole = std::string(from) == "front.armhole";
       const Pattern ready = armhole ? with_armhole_dart(block) : block;
-      const Panels panels = cut_into_panels(ready, {from, "front.waist", "", ""});
+      const Panels panels = cut_into_panels(ready, {from, "front.waist", "", "", {}, true});
       INFO(from);
       REQUIRE(errors_of(panels.pattern) == "");
       const Piece& centre = panels.pattern.piece("centre_front");
@@ -87,8 +74,8 @@ TEST_CASE("The notches at the apexes meet where a panel seam runs through one of
       const Pattern two =
           split(block, {"front.shoulder", {0.5, 0.5}, apart, DartGroup::Parallel}).pattern;
       INFO(apart << " mm apart");
-      CHECK(errors_of(cut_into_panels(two, {"front.shoulder_1", "front.waist", "", ""}).pattern) ==
-            "");
+      CHECK(errors_of(cut_into_panels(two, {"front.shoulder_1", "front.waist", "", "", {}, true})
+                          .pattern) == "");
     }
   }
 }
@@ -99,7 +86,8 @@ TEST_CASE("Princess panels keep every girth outside the rounding, and the bust l
        each(blocks_with_a_front_waist_dart(60, 52), "blocks_with_a_front_waist_dart(60, 52)")) {
     const Piece& whole = block.piece("front");
     const Point bust = whole.landmark("bust_point");
-    const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
+    const Panels panels =
+        cut_into_panels(block, {"front.shoulder", "front.waist", "", "", {}, true});
     const Piece& centre = panels.pattern.piece("centre_front");
     const Piece& side = panels.pattern.piece("side_front");
     const double low = whole.landmark("side_waist_point").y + 12.0;
@@ -128,7 +116,8 @@ TEST_CASE("Princess panels keep every girth outside the rounding, and the bust l
 TEST_CASE("Panel lines pass the apex smoothly and bulge by no more than 4 mm") {
   for (const Pattern& block :
        each(blocks_with_a_front_waist_dart(60, 53), "blocks_with_a_front_waist_dart(60, 53)")) {
-    const Panels panels = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""});
+    const Panels panels =
+        cut_into_panels(block, {"front.shoulder", "front.waist", "", "", {}, true});
     CHECK(panels.walk.bulge < 4.0);  // a limit of our own
     const Point bust = block.piece("front").landmark("bust_point");
     for (const char* name : each({"centre_front", "side_front"})) {
@@ -146,7 +135,7 @@ TEST_CASE("Panel lines pass the apex smoothly and bulge by no more than 4 mm") {
 TEST_CASE("A back princess seam runs through both apexes and keeps the outer waist dart") {
   const Pattern block = checked_block(survey_people(1, 7).front()).block.pattern;
   Pattern pattern = block;
-  const Panels panels = cut_into_panels(pattern, {"back.shoulder", "back.waist", "", ""});
+  const Panels panels = cut_into_panels(pattern, {"back.shoulder", "back.waist", "", "", {}, true});
   REQUIRE(errors_of(panels.pattern) == "");
   const Piece& centre = panels.pattern.piece("centre_back");
   const Piece& side = panels.pattern.piece("side_back");
@@ -192,7 +181,8 @@ TEST_CASE("The grain of a panel keeps 15 mm off its edges, also where the piece'
     INFO("the piece's " << off << " mm off its centre front");
     Piece& front = *std::ranges::find(block.pieces, "front", &Piece::name);
     front.grainline = {{off, 60.0}, {off, 260.0}};
-    const Pattern cut = cut_into_panels(block, {"front.shoulder", "front.waist", "", ""}).pattern;
+    const Pattern cut =
+        cut_into_panels(block, {"front.shoulder", "front.waist", "", "", {}, true}).pattern;
     for (const char* name : {"centre_front", "side_front"}) {
       INFO(name);
       const Piece& panel = cut.piece(name);
@@ -218,10 +208,10 @@ TEST_CASE("A panel seam that cannot be is refused") {
     return std::string();
   };
   CHECK(refusal({"front.neck", "front.side", "", ""}) == "dart.panel");
-  CHECK(refusal({"front.shoulder", "back.waist", "", ""}) == "dart.panel");
+  CHECK(refusal({"front.shoulder", "back.waist", "", "", {}, true}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "back", ""}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "one", "one"}) == "dart.panel");
-  CHECK(refusal({"front.sholder", "front.waist", "", ""}) == "dart.unknown");
+  CHECK(refusal({"front.sholder", "front.waist", "", "", {}, true}) == "dart.unknown");
   CHECK(refusal({"front.shoulder", "front.waist", "../x", ""}) == "dart.panel");
   CHECK(refusal({"front.shoulder", "front.waist", "a.b", ""}) == "dart.panel");
 }
@@ -232,7 +222,7 @@ TEST_CASE("A panel seam to a place behind another dart is refused with that dart
   CHECK_THROWS_WITH(
       cut_into_panels(block, {"back.shoulder", "back.waist:0.65", "", ""}),
       Catch::Contains("is blocked by the dart back.waist_outer") && Catch::Contains("nearest"));
-  CHECK_NOTHROW(cut_into_panels(block, {"back.shoulder", "back.waist", "", ""}));
+  CHECK_NOTHROW(cut_into_panels(block, {"back.shoulder", "back.waist", "", "", {}, true}));
 }
 
 TEST_CASE("A panel seam that would cut gathers in two is refused") {
@@ -241,7 +231,7 @@ TEST_CASE("A panel seam that would cut gathers in two is refused") {
     const Pattern gathered = gather(block, {"front.waist", Fullness::Kind::Gathers, 60.0}).pattern;
     try {
       // Straight down from the bust point: into the gathers that took the waist dart's place.
-      cut_into_panels(gathered, {"front.shoulder", "front.waist", "", ""});
+      cut_into_panels(gathered, {"front.shoulder", "front.waist", "", "", {}, true});
       FAIL("the gathers were cut");
     } catch (const InputError& error) {
       CHECK(error.problem().code == "dart.blocked");
@@ -259,7 +249,7 @@ TEST_CASE("A panel seam that would cut a dart beside it is refused") {
         pivot(block, {"front.waist", "front.waist", 0.69, std::nullopt, std::nullopt}).pattern;
     try {
       const Pattern cut =
-          cut_into_panels(two, {"front.centre_front", "front.waist", "", ""}).pattern;
+          cut_into_panels(two, {"front.centre_front", "front.waist", "", "", {}, true}).pattern;
       for (const Piece& piece : cut.pieces) CHECK_FALSE(find_cut_dart(piece).has_value());
     } catch (const InputError& error) {
       ++refused;
