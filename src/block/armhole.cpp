@@ -149,16 +149,6 @@ ArmholeStrokes drawn(const ArmholeLine& line) {
                      line.shoulder_point - strokes.last, line.shoulder_point}};
 }
 
-// A handle that turns and grows as the drafted one does.
-Vec redrawn_handle(Vec old, Vec was, Vec is) {
-  return norm(is) / norm(was) * rotated(old, turn_between(was, is));
-}
-
-CubicCurve redrawn_as(const CubicCurve& old, const CubicCurve& was, const CubicCurve& is) {
-  return {is.p0, is.p0 + redrawn_handle(old.p1 - old.p0, was.p1 - was.p0, is.p1 - is.p0),
-          is.p3 - redrawn_handle(old.p3 - old.p2, was.p3 - was.p2, is.p3 - is.p2), is.p3};
-}
-
 }  // namespace
 
 Path armhole(const ArmholeLine& line) {
@@ -170,7 +160,7 @@ ArmholeStrokes reshaped_armhole(const ArmholeStrokes& old, const ArmholeLine& wa
                                 const ArmholeLine& is) {
   const ArmholeStrokes drafted_was = drawn(was), drafted_is = drawn(is);
   const auto redrawn = [&](CubicCurve ArmholeStrokes::*stroke) {
-    return redrawn_as(old.*stroke, drafted_was.*stroke, drafted_is.*stroke);
+    return redrawn_as(old.*stroke, {drafted_was.*stroke, drafted_is.*stroke});
   };
   return {redrawn(&ArmholeStrokes::lower), redrawn(&ArmholeStrokes::upper)};
 }

@@ -26,6 +26,10 @@ std::optional<Ends> ways_to_corner(Point from, Vec leaving, Point to, Vec arrivi
   return Ends{dot(*corner - from, leaving), dot(to - *corner, arriving)};
 }
 
+// Of a handle that reaches so far on its way: scaled, they stay those of a share below 1.
+double odds_of(double share) { return share / (1.0 - share); }
+double share_of(double odds) { return odds / (1.0 + odds); }
+
 bool is_fullness(double share) { return share >= kLeastFullness && share <= kMostFullness; }
 
 CubicCurve with_handles(Point from, Vec out, Point to, Vec in) {
@@ -46,6 +50,11 @@ std::optional<Ends> fullness_of(const CubicCurve& curve) {
                   distance(curve.p2, curve.p3) / ways->to};
   if (!is_fullness(full.from) || !is_fullness(full.to)) return std::nullopt;
   return full;
+}
+
+// A handle that turns and grows as the drafted one does.
+Vec redrawn_handle(Vec old, Vec was, Vec is) {
+  return norm(is) / norm(was) * rotated(old, turn_between(was, is));
 }
 
 double radius_of(const CubicCurve& curve) { return least_radius(Path({curve})); }
@@ -80,14 +89,31 @@ CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Ve
   // The odds s / (1 - s) of a handle's share s of the way are scaled, so that it stays below 1.
   const auto handle = [&](double Ends::*end) {
     const double share = *full.*end, way = *is.*end;
-    const double odds = share / (1.0 - share) * std::pow(*was.*end / way, follows);
-    return odds / (1.0 + odds) * way;
+    return share_of(odds_of(share) * std::pow(*was.*end / way, follows)) * way;
   };
   return with_handles(from, handle(&Ends::from) * out, to, handle(&Ends::to) * in);
 }
 
 CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Vec arriving) {
   return with_kept_handles(old, from, unit(leaving), to, unit(arriving));
+}
+
+CubicCurve redrawn_as(const CubicCurve& old, const DraftedCurves& drafted) {
+  const auto& [was, is] = drafted;
+  const Vec leaving = redrawn_handle(old.p1 - old.p0, was.p1 - was.p0, is.p1 - is.p0);
+  const Vec arriving = redrawn_handle(old.p3 - old.p2, was.p3 - was.p2, is.p3 - is.p2);
+  const auto share = fullness_of(old), share_was = fullness_of(was), share_is = fullness_of(is);
+  const auto ways = ways_to_corner(is.p0, unit(leaving), is.p3, unit(arriving));
+  const bool bends_one_way = share && share_was && share_is && ways;
+  if (!bends_one_way || ways->from <= 0.0 || ways->to <= 0.0) {
+    return with_handles(is.p0, leaving, is.p3, arriving);
+  }
+  const auto handle = [&](double Ends::*end) {
+    const double odds = odds_of(*share.*end) * odds_of(*share_is.*end) / odds_of(*share_was.*end);
+    return share_of(odds) * *ways.*end;
+  };
+  return with_handles(is.p0, handle(&Ends::from) * unit(leaving), is.p3,
+                      handle(&Ends::to) * unit(arriving));
 }
 
 CubicCurve with_length(const CubicCurve& curve, double wanted) {

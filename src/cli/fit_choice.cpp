@@ -47,6 +47,28 @@ std::optional<WantedCorrection> by_words(const std::string& line, Unit unit) {
   return std::nullopt;
 }
 
+/// What is typed behind an amount and no word for it: "furlong" of "a 1,5 furlong"; empty if all is
+/// understood, or if it is no amount.
+std::string odd_behind_amount(const std::string& words) {
+  const TypedCorrection typed = correction_typed(words);
+  const bool is_one = find_correction_words(typed.action, typed.place) != nullptr &&
+                      amount_typed(typed.amount).has_value();
+  return is_one ? typed.odd : "";
+}
+
+std::string refusal_of_odd(const std::string& odd) {
+  return "\"" + shown(odd) +
+         "\" is not understood: behind the amount may be its unit, cm, mm or in; how it was "
+         "counted, \"each side\", \"altogether\", \"per half\"; left or right\n";
+}
+
+/// The same with the words of the answer for its letter.
+std::string in_full(const std::string& line, const std::vector<FitAnswer>& answers) {
+  const std::size_t number = line.empty() ? kLetters.npos : kLetters.find(small_letter(line[0]));
+  const bool is_letter = line.size() > 2 && line[1] == ' ' && number < answers.size();
+  return is_letter ? answers[number].words + line.substr(1) : line;
+}
+
 }  // namespace
 
 std::optional<WantedCorrection> FitChoice::chosen(const std::string& line) const {
@@ -65,7 +87,13 @@ std::optional<WantedCorrection> FitChoice::hear(const std::string& line) {
   if (word == "all") {
     show_all();
   } else if (word != "back" || said_.empty()) {  // at first it is the part of the body
-    look_for(line);
+    const std::string odd = odd_behind_amount(in_full(line, shown_));
+    const bool is_seen = odd.empty() || !answers_to(line, unit_).best.empty();
+    if (is_seen) {
+      look_for(line);
+    } else {
+      remark_ = refusal_of_odd(odd);
+    }
   } else if (said_.size() > 1) {
     said_.pop_back();
     const std::string before = said_.back();

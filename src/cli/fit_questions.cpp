@@ -85,6 +85,9 @@ void FitQuestions::forget_wrong_way(WantedCorrection& wanted) const {
 }
 
 GoesOn FitQuestions::complete(WantedCorrection& wanted) const {
+  if (const auto amount = amount_typed(wanted.amount)) {
+    if (judge_amount(*amount, wanted) == GoesOn::Leave) return GoesOn::Leave;
+  }
   for (;;) {
     forget_wrong_way(wanted);
     const FitQuestion* open = std::ranges::find_if(
@@ -133,10 +136,20 @@ GoesOn FitQuestions::ask_amount(WantedCorrection& wanted) const {
           "behind it where it is not in " + unit);
       continue;
     }
-    if (!amount_for_file(*amount, unit_).empty()) return GoesOn::Next;
-    const GoesOn goes_on = ask_unit(wanted);
+    const GoesOn goes_on = judge_amount(*amount, wanted);
     if (goes_on != GoesOn::Back) return goes_on;
   }
+}
+
+/// Nothing is asked of the file before it is an amount in the unit that she is asked in. Back: to
+/// be asked again.
+GoesOn FitQuestions::judge_amount(const TypedAmount& amount, WantedCorrection& wanted) const {
+  if (amount.length(unit_) == Length()) {
+    say("0 changes nothing: more than 0, usual " + wanted.usual);
+    wanted.amount.clear();
+    return GoesOn::Back;
+  }
+  return amount_for_file(amount, unit_).empty() ? ask_unit(wanted) : GoesOn::Next;
 }
 
 /// Of a fraction, which is of a cm or of an inch.
@@ -263,8 +276,16 @@ Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview)
       say("Not written.");
       return Agreed::No;
     }
-    if (amount_in(*line, wanted)) return Agreed::OtherAmount;
-    say("yes, no, or another amount");
+    const WantedCorrection before = wanted;
+    if (const auto amount = amount_in(*line, wanted)) {
+      const GoesOn goes_on = judge_amount(*amount, wanted);
+      if (goes_on == GoesOn::Next) return Agreed::OtherAmount;
+      wanted = before;
+      if (goes_on == GoesOn::Leave) return Agreed::No;
+      continue;
+    }
+    say("yes, no, or another amount, with cm, mm or in behind it where it is not in " +
+        std::string(unit_word(unit_)));
   }
   return Agreed::No;
 }

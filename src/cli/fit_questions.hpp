@@ -68,6 +68,7 @@ class FitQuestions {
   void forget_wrong_way(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask(FitQuestion question, WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_amount(WantedCorrection& wanted) const;
+  [[nodiscard]] GoesOn judge_amount(const TypedAmount& amount, WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_unit(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_way(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_side(WantedCorrection& wanted) const;

@@ -68,13 +68,15 @@ Problems judge_centres(const Halves& halves);
 
 /// What corrections say together: amounts over the catalogue's ("fit.limit"), judgements that void
 /// each other ("fit.void"), faults with another cause ("fit.chain"), amounts that add up on one
-/// line or dart ("fit.same_line"). `shoulder` is the shoulder's length in mm, for slopes.
+/// line or dart ("fit.same_line", or "fit.limit" where they change more than a tape may be off).
+/// `shoulder` is the shoulder's length in mm, for slopes.
 Problems judge_together(const std::vector<Effect>& effects, double shoulder);
 
 /// "waist girth" for waist_girth.
 std::string tape_words(MeasurementName name);
 
-/// "fuller bust".
+/// "take in side at waist, left": the words in which it can be asked for, and which no other
+/// correction has.
 std::string words_of(const Effect& effect);
 /// The amount as it was typed; what several come to together.
 Wording amount_words(const Effect& effect);

@@ -1,5 +1,6 @@
 #include "blockwright/measure/correction_table.hpp"
 #include "halves.hpp"
+#include "line_sums.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,10 +12,6 @@ namespace {
 using enum CorrectionRow;
 
 Length amount_of(const Effect& effect) { return Length::mm(std::abs(effect.by)); }
-
-bool same_body(BodySide a, BodySide b) {
-  return a == b || a == BodySide::Both || b == BodySide::Both;
-}
 
 // More than a measurement may be off before it is taken again; nothing within that.
 std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) {
@@ -125,56 +122,26 @@ void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   }
 }
 
-// Lines and darts that several rows pull on: what makes them longer or wider, and what shorter or
-// narrower, by `times` their amount.
-struct Line {
-  std::string_view name;
-  ShortList<CorrectionRow, 5> longer, shorter;
-  bool is_girth = false;  ///< of both halves
+// The words of a row at a place, in one direction; null if it has none.
+const CorrectionWords* words_at(const Effect& effect, int sign) {
+  const std::string_view usual = fitting_row(effect.row).traits.usual_place;
+  const std::string_view place = effect.place.empty() ? usual : effect.place;
+  const auto found = std::ranges::find_if(correction_words(), [&](const CorrectionWords& words) {
+    return words.row == effect.row && words.sign == sign && (place.empty() || words.place == place);
+  });
+  return found == correction_words().end() ? nullptr : &*found;
+}
 
-  [[nodiscard]] double share_of(const Effect& effect) const {
-    const double times = is_girth && effect.side == BodySide::Both ? 2.0 : 1.0;
-    if (longer.contains(effect.row)) return times;
-    return shorter.contains(effect.row) ? -times : 0.0;
+// Where amounts were added, the sum may go the other way, in the words of another row.
+std::string typed_words_of(const Effect& effect) {
+  const int sign = effect.by < 0.0 ? -1 : 1;
+  if (const CorrectionWords* words = words_at(effect, sign)) {
+    return std::string(words->action) + " " + std::string(words->place);
   }
-};
-
-constexpr Line kLines[] = {
-    {"back.centre_back",
-     {UpperBackLonger, BackLongerBelowNape, LongerBelowBust, LongerAboveBust},
-     {BackNeckLower, BackShoulderTakenUp, UpperBackShorter, BackWaistShorter, ShouldersTakenUp}},
-    {"front.centre_front",
-     {FrontNeckHigher, LongerBelowBust, LongerAboveBust, FrontWaistLonger},
-     {FrontNeckLower, FrontShoulderTakenUp, UpperChestTakenIn, ShouldersTakenUp}},
-    {"back.shoulder dart",
-     {BackNeckEdgeTakenIn, BackShoulderDartWider, BackArmholeEdgeTakenIn, UpperBackLonger},
-     {UpperBackShorter}},
-    {"front.waist dart",
-     {FrontNeckEdgeTakenIn, FrontArmholeEdgeTakenIn, FullerBust},
-     {SmallerBust}},
-    {"waist", {}, {WaistTakenIn, CentreSeamTakenIn}, true},
-    {"side seam",
-     {UnderarmHigher, ShoulderPointHigher, LongerBelowBust},
-     {UnderarmLower, ShoulderPointLower, ArmholeLarger, ShouldersTakenUp}},
-};
-
-void judge_lines(const std::vector<Effect>& effects, Problems& problems) {
-  for (const Line& line : kLines) {
-    Wording rows;
-    double sum = 0.0;
-    int count = 0;
-    for (const Effect& effect : effects) {
-      const double share = line.share_of(effect);
-      if (share == 0.0 || effect.by == 0.0) continue;
-      sum += share * effect.by;
-      rows += (count++ > 0 ? ", " : "") + words_of(effect) + ", " + amount_words(effect);
-    }
-    if (count < 2) continue;
-    problems.push_back(
-        {Severity::Note, "fit.same_line", std::string(line.name),
-         "several corrections pull on it: " + rows + "; together about " + Length::mm(sum),
-         "judge the sum, not each alone"});
+  if (const CorrectionWords* words = words_at(effect, -sign)) {
+    return std::string(opposite_action(words->action)) + " " + std::string(words->place);
   }
+  return std::string(row_name(effect.row, sign));
 }
 
 }  // namespace
@@ -190,15 +157,21 @@ Wording amount_words(const Effect& effect) {
 }
 
 std::string words_of(const Effect& effect) {
-  return std::string(row_name(effect.row, effect.by < 0.0 ? -1 : 1));
+  std::string words = typed_words_of(effect);
+  std::ranges::replace(words, '_', ' ');
+  if (effect.side != BodySide::Both) words += ", " + std::string(side_word(effect.side));
+  return words;
 }
 
 Problems judge_together(const std::vector<Effect>& effects, double shoulder) {
   Problems problems;
-  for (const Effect& effect : effects) judge_amount(effect, shoulder, problems);
+  const std::vector<LineSum> sums = sums_of(effects);
+  for (const Effect& effect : effects) {
+    if (!is_said_in(sums, effect)) judge_amount(effect, shoulder, problems);
+  }
   judge_voids(effects, problems);
   judge_chains(effects, problems);
-  judge_lines(effects, problems);
+  for (const LineSum& sum : sums) problems.push_back(said_of(sum));
   return problems;
 }
 

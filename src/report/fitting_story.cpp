@@ -44,7 +44,7 @@ std::string left_text(const FittingReport& report, std::size_t number) {
   if (!left) return "";
   const std::string why = left->as_written ? "as the file says" : "with the newer tape";
   if (left->by == Length()) return fmt::format("; {} nothing of it is left", why);
-  return fmt::format("; {} it counts {}", why, length_text(left->by, report.unit));
+  return fmt::format("; {} it counts {}", why, amount_text(left->by, report.unit));
 }
 
 std::string done_text(const FittingReport& report, std::size_t number,

@@ -42,11 +42,13 @@ std::string value_text(Measure value, Unit unit) {
   return fmt::format("{} {}", number_text(value.length(), unit), unit_name(unit));
 }
 
+std::string amount_text(Length amount, Unit unit) {
+  return unit == Unit::Cm ? trimmed(amount.cm(), 2) + " cm" : length_text(amount, unit);
+}
+
 std::vector<std::string> amount_lines(const Correction& correction, Unit unit) {
-  std::vector<std::string> lines = {
-      correction.given.empty()
-          ? fmt::format("{} {}", number_text(correction.by, unit), unit_name(unit))
-          : correction.given};
+  std::vector<std::string> lines = {correction.given.empty() ? amount_text(correction.by, unit)
+                                                             : correction.given};
   if (correction.as != AmountAs::Length) {
     lines.push_back(
         way_text(*find_correction_words(correction.action, correction.place), correction.as));
@@ -68,7 +70,7 @@ std::string correction_text(const Correction& correction, Unit unit) {
 std::string numbered_text(const NumberedCorrection& numbered, Unit unit) {
   const std::string before = numbered.before_new_tape
                                  ? fmt::format(", was {} until the newer tape",
-                                               length_text(*numbered.before_new_tape, unit))
+                                               amount_text(*numbered.before_new_tape, unit))
                                  : "";
   return fmt::format("{:>2}. {} ({}, toile {}{})", numbered.number,
                      correction_text(numbered.correction, unit), numbered.date, numbered.toile,

@@ -16,14 +16,23 @@ namespace {
 constexpr Length kSixteenth = Length::inches(1.0 / 16.0);
 constexpr double kHuge = 1e6;  // mm: nobody means as much, and it may be no number at all
 
+// An amount that somebody gave, and a sum of such, is shown as it is; what was drawn as a tape
+// shows it, or closer where that would hide a tenth of it.
+std::string cm_text(Length length) {
+  constexpr double exactly = 1e-6, small = 5.0;  // mm
+  const double tenths = std::abs(length.mm()) * 10.0;
+  const bool is_given = std::abs(tenths - std::round(tenths)) <= 10.0 * exactly;
+  return told_number(length.cm(), is_given || tenths < 10.0 * small ? 2 : 1) + " cm";
+}
+
 std::string metric_text(Length length) {
   const double mm = std::abs(length.mm());
-  if (mm >= 10.0) return told_number(length.cm(), 1) + " cm";
+  if (mm >= 10.0) return cm_text(length);
   return told_number(length.mm(), mm < 1.0 ? 2 : 1) + " mm";
 }
 
-// One unit in a sentence, where rounding to 0.1 cm takes no more than a tenth of the length. Ours.
-constexpr double kAsOthersFrom = 5.0;  // mm
+// One unit in a sentence, where rounding to 0.01 cm takes no more than a tenth of the length. Ours.
+constexpr double kAsOthersFrom = 0.5;  // mm
 
 bool is_in_cm(const Wording::Part& part) {
   const auto* length = std::get_if<Length>(&part);
@@ -102,22 +111,32 @@ std::string length_text(Length length, Unit unit) {
 
 std::string angle_text(Angle angle, int decimals) { return fixed(angle.degrees(), decimals) + "°"; }
 
-std::string worded(const Wording& wording, Unit unit) {
-  const bool in_cm = unit == Unit::Cm && std::ranges::any_of(wording.parts(), is_in_cm);
+namespace {
+
+bool has_cm(const Wording& wording) { return std::ranges::any_of(wording.parts(), is_in_cm); }
+
+std::string worded_all(const Wording& wording, Unit unit, bool in_cm) {
   std::string text;
   for (const Wording::Part& part : wording.parts()) {
     const auto* length = std::get_if<Length>(&part);
     const bool as_others = length && in_cm && std::abs(length->mm()) >= kAsOthersFrom;
-    text += as_others ? told_number(length->cm(), 1) + " cm"
+    text += as_others ? cm_text(*length)
             : length  ? length_text(*length, unit)
                       : std::get<std::string>(part);
   }
   return text;
 }
 
+}  // namespace
+
+std::string worded(const Wording& wording, Unit unit) {
+  return worded_all(wording, unit, unit == Unit::Cm && has_cm(wording));
+}
+
 Problem worded(Problem problem, Unit unit) {
-  problem.message = worded(problem.message, unit);
-  problem.hint = worded(problem.hint, unit);
+  const bool in_cm = unit == Unit::Cm && (has_cm(problem.message) || has_cm(problem.hint));
+  problem.message = worded_all(problem.message, unit, in_cm);
+  problem.hint = worded_all(problem.hint, unit, in_cm);
   return problem;
 }
 

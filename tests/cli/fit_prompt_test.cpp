@@ -413,6 +413,22 @@ TEST_CASE("What is not understood is no part of what was seen") {
   CHECK(asked.wrote(R"("seen": "armhole digs in")"));
   CHECK_FALSE(asked.wrote("flummoxed"));
   CHECK_FALSE(asked.wrote("furlong"));
+  CHECK(
+      asked.says("\"furlong\" is not understood: behind the amount may be its unit, cm, mm or in"));
+}
+
+TEST_CASE("A fraction is asked about wherever an amount is typed; nothing is no amount") {
+  const Asked other = new_fitting("armhole digs in\na 1\n\n\n3/8\nin\n\n\n");
+  CHECK(other.says("3/8 of what: cm or in?"));
+  CHECK(other.wrote(R"("by": "3/8 in")"));
+  // Not answered, the amount is what it was.
+  CHECK(new_fitting("armhole digs in\na 1\n\n\n3/8\nback\n\n\n").wrote(R"("by": 1)"));
+  const Asked at_once = new_fitting("armhole digs in\na 3/8\ncm\n\n\n\n\n");
+  CHECK(at_once.says("3/8 of what: cm or in?"));
+  CHECK(at_once.wrote(R"("by": "3/8 cm")"));
+  const Asked nothing = new_fitting("armhole digs in\na 0\n0\n1\n\n\n0\n\n\n");
+  CHECK(nothing.says("0 changes nothing: more than 0, usual 0.6 cm"));
+  CHECK(nothing.wrote(R"("by": 1)"));
 }
 
 TEST_CASE("A correction that is called by its name, with an amount, is that correction") {

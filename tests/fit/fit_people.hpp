@@ -64,9 +64,20 @@ inline RowAmount row(int number, double by, const char* place = "", int sign = 1
   return {numbered(number), sign, by, AmountAs::Length, BodySide::Both, place};
 }
 
-/// Whether a problem speaks of that row, by its name in either direction.
+/// "take in side at waist": the words of a correction as they are shown.
+inline std::string shown_words(std::string_view action, std::string_view place) {
+  std::string words = std::string(action) + " " + std::string(place);
+  std::ranges::replace(words, '_', ' ');
+  return words;
+}
+
+/// Whether a problem speaks of that row, in its words in either direction, of any side.
 inline bool is_said_of(std::string_view where, CorrectionRow row) {
-  return where == row_name(row, 1) || where == row_name(row, -1);
+  const std::string_view words = where.substr(0, where.find(','));
+  return std::ranges::any_of(correction_words(), [&](const CorrectionWords& one) {
+    return one.row == row && (words == shown_words(one.action, one.place) ||
+                              words == shown_words(opposite_action(one.action), one.place));
+  });
 }
 
 /// Fitted, or the refusal.

@@ -1,6 +1,9 @@
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/fit/apply.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "fit/fit_people.hpp"
+#include "halves.hpp"
+#include "line_sums.hpp"
 #include "rows.hpp"
 
 #include <catch2/catch.hpp>
@@ -25,6 +28,10 @@ bool warns_of(const FittedPattern& fitted, const std::string& code, int row) {
   return std::any_of(fitted.remarks.begin(), fitted.remarks.end(), [&](const Problem& p) {
     return p.code == code && is_said_of(p.where, numbered(row));
   });
+}
+
+bool warns_in(const Problems& problems, const std::string& code) {
+  return std::ranges::count(problems, code, &Problem::code) > 0;
 }
 
 /// Whether several corrections are said to pull on a line of that name.
@@ -105,7 +112,7 @@ TEST_CASE("What cannot be is refused, naming row and amount") {
   CHECK(refusal_code({row_on(44, 85)}) == "fit.limit");
   CHECK(refusal_code({row_on(26, 130, BodySide::Both, -1)}) != "");
   const Problem refused = outcome(usual_block(), {row_on(17, 20, BodySide::Both, -1)}).refusal;
-  CHECK(refused.where == "back shoulder dart narrower");
+  CHECK(refused.where == "let out back shoulder dart");
   CHECK_FALSE(refused.hint.empty());
   CHECK_THROWS_AS(apply_corrections(usual_block(), {{"lift", "knee", Length::mm(5.0),
                                                      AmountAs::Length, BodySide::Both, "", false}}),
@@ -183,7 +190,75 @@ TEST_CASE("On a girth a correction of one side counts half of what both sides do
       apply_rows(usual_block(), {row_on(44, 8, BodySide::Right), row_on(44, 8)});
   const auto said = std::ranges::find(fitted.remarks, "fit.same_line", &Problem::code);
   REQUIRE(said != fitted.remarks.end());
-  CHECK_THAT(said->message.plain(), Catch::Contains("together about -24 mm"));
+  CHECK_THAT(said->message.plain(), Catch::Contains("together about 24 mm less"));
+}
+
+TEST_CASE("A correction is named by the words it can be typed in, which no other correction has") {
+  std::set<std::string> names;
+  for (const CorrectionWords& words : correction_words()) {
+    const FittingRow& row = fitting_row(words.row);
+    const std::string name = shown_words(words.action, words.place);
+    INFO(name);
+    CHECK(names.insert(name).second);
+    const TypedCorrection typed = correction_typed(name + " 1");
+    CHECK(find_correction_words(typed.action, typed.place) == &words);
+    const BodySide side = side_of(row);
+    const std::string sided = side == BodySide::Left ? name + ", left" : name;
+    const std::string place(words.place);
+    const double much = 1.3 * row.amount.most.mm();
+    const Outcome got =
+        outcome(usual_block(), {{words.row, words.sign, much, AmountAs::Length, side, place}});
+    CHECK((got.fitted ? got.fitted->remarks.front() : got.refusal).where == sided);
+  }
+  CHECK(names.size() == correction_words().size());
+}
+
+TEST_CASE("Two corrections that one waits for are two, and a sum the other way has its own words") {
+  const FittedPattern fitted =
+      apply_rows(usual_block(), {row(27, 6), row(44, 4, "waist"), row(44, 4, "side_at_waist")});
+  std::set<std::string> voided;
+  for (const Problem& problem : fitted.remarks) {
+    if (problem.code == "fit.void") CHECK(voided.insert(problem.where).second);
+  }
+  CHECK(voided == std::set<std::string>{"take in waist", "take in side at waist"});
+  const Problems other = apply_rows(usual_block(), {row(19, 4), row(20, 24)}).remarks;
+  CHECK(other.front().where == "raise underarm");
+}
+
+TEST_CASE("What several corrections do to a waist together is held to the limit of one, once") {
+  const auto said = [](const std::vector<RowAmount>& rows) {
+    std::vector<std::string> lines;
+    for (const Problem& problem : apply_rows(usual_block(), rows).remarks) {
+      const bool limit = problem.code == "fit.limit" && !problem.measurements.empty();
+      if (limit || (problem.code == "fit.same_line" && problem.where == "waist")) {
+        lines.push_back(problem.code + " " + problem.where);
+      }
+    }
+    return lines;
+  };
+  const RowAmount at_side = row(49, 6, "side", -1);  // 12 mm of the waist, and the bust with it
+  using Lines = std::vector<std::string>;
+  CHECK(said({row(44, 6), at_side}) == Lines{"fit.same_line waist"});  // 24 mm
+  CHECK(said({row(44, 7.5), at_side}) == Lines{"fit.limit waist"});    // 27 mm
+  // Each by itself is over it: said once, of both.
+  CHECK(said({row(44, 14), row(44, 14, "side_at_waist")}) == Lines{"fit.limit waist"});
+  // Opposite ones leave the waist as it was.
+  CHECK(said({row(44, 6), row(49, 6, "side", 1)}) == Lines{"fit.same_line waist"});
+}
+
+TEST_CASE("A line that moves by less than 2 mm goes along and is not pulled on", "[kLeastPull]") {
+  const auto pulled = [](double by) {
+    const auto moves = [&](double mm) {
+      Effect effect;
+      effect.row = numbered(44);
+      effect.by = mm;
+      effect.moved = {{"waist", 800.0, 800.0 - mm, {}, false}};
+      return effect;
+    };
+    return warns_in(judge_together({moves(10.0), moves(by)}, 120.0), "fit.same_line");
+  };
+  CHECK(pulled(1.01 * kLeastPull));
+  CHECK_FALSE(pulled(0.99 * kLeastPull));
 }
 
 TEST_CASE("Chains, voids, limits and sums are told") {
@@ -197,7 +272,7 @@ TEST_CASE("Chains, voids, limits and sums are told") {
   CHECK(adds_up(apply_rows(block, {row_on(35, 6), row_on(38, 6)}), "centre_back"));
   CHECK(adds_up(apply_rows(block, {row_on(17, 3), row_on(35, 6)}), "shoulder dart"));
   CHECK(adds_up(apply_rows(block, {row_on(50, 6), row_on(38, 6)}), "centre_back"));
-  CHECK(adds_up(apply_rows(block, {row_on(50, 6), row_on(19, 6)}), "side seam"));
+  CHECK(adds_up(apply_rows(block, {row_on(50, 6), row_on(19, 6)}), "front.side"));
   CHECK(warns_of(apply_rows(block, {row_on(50, 6), row_on(39, 6)}), "fit.void", 39));
   CHECK_FALSE(warns(apply_rows(block, {row_on(35, 6)}), "fit.same_line"));
   // 15 mm on the half are 30 mm of the bust girth: more than 25. The shoulder: 13 mm, or 4 degrees.

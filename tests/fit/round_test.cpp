@@ -177,7 +177,7 @@ TEST_CASE("A straightened neckline is told with its correction and the lengths t
       for (const Problem& problem : got.fitted->remarks) {
         if (!has(problem.message.plain(), "runs nearly straight")) continue;
         ++hooked;
-        CHECK(problem.where == "upper chest taken in");
+        CHECK(problem.where == "take in upper chest");
         CHECK(problem.measurements ==
               std::vector<std::string>{"front_waist_length", "side_neck_to_waist"});
         CHECK(has(problem.hint.plain(),
@@ -211,7 +211,7 @@ TEST_CASE("The correction that did most of it is told once, with what to do, and
   const auto told = hollow_warning(flat);
   REQUIRE(told);
   CHECK(told->severity == Severity::Warning);
-  CHECK(told->where == "back armhole filled");
+  CHECK(told->where == "fill back armhole");
   CHECK(has(told->message.plain(), "the back armhole has become nearly straight"));
   CHECK(has(told->hint.plain(), "scoop back_armhole"));
   CHECK(std::ranges::count(flat.remarks, *told) == 1);

@@ -343,7 +343,7 @@ TEST_CASE("What the run warns of in a correction is on the page in the same word
   job.report = ReportKind::Text;
   const JobResult result = done(job, files);
   const std::string warning =
-      "warning [fit.limit] centre seam taken in: it changes waist girth by 3 cm";
+      "warning [fit.limit] take in centre back: it changes waist girth by 3 cm";
   CHECK(has(result.output, warning));
   CHECK(has(files.files.at(kPicture), warning));
 }

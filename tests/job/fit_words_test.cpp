@@ -96,6 +96,23 @@ TEST_CASE("A refused amount says what would be accepted") {
   CHECK(has(refused(adding({"lower front_neck -1"})), "raise"));
 }
 
+TEST_CASE("What is refused of --add is said in the words that are typed") {
+  const auto said = [](const char* words, Unit unit = Unit::Cm) {
+    const std::string text = refused(adding({words}), unit);
+    INFO(text);
+    CHECK_FALSE(has(text, "\": \""));  // a key of the file
+    CHECK(text.find("--add: '") != std::string::npos);
+    return text;
+  };
+  CHECK(has(said("lower underarm -1"), "write \"lower underarm 1\", or \"raise underarm 1\""));
+  CHECK(has(said("take_in upper_chest -1 length"), "write \"take in upper chest 1\""));
+  CHECK(has(said("lower underarm 0"), "its amount is 0"));
+  CHECK(has(said("lower underarm 90"), "is 90 cm; a correction is at most 10 cm"));
+  CHECK(has(said("lower underarm 90", Unit::Inch), "a correction is at most 3 15/16 in"));
+  CHECK(has(said("lower one_shoulder 1"), "write left or right behind the amount"));
+  CHECK(has(said("take_in waist 2 whole_girth left"), "for the left alone"));
+}
+
 TEST_CASE("How an amount was counted is kept as the row counts, or refused with lines to type") {
   CHECK(has(written(adding({"take_in waist 2 cm each side"})), R"("by": 2, "as": "per_half" })"));
   CHECK(has(written(adding({"take_in waist 2 cm altogether"})), R"("as": "whole_girth" })"));

@@ -73,7 +73,7 @@ Settled settled(const std::vector<Session>& sessions, const std::vector<Asked>& 
   Settled result{sums_of_new_tape(source, corrections), with_what_remains(source, corrections),
                  in_full_after_new_tape(source, corrections), false};
   for (const TapeSum& sum : result.sums) {
-    result.asks |= is_worth_asking(sum, not_agreed(sum, corrections));
+    result.asks |= is_worth_asking(sum, corrections);
   }
   return result;
 }
@@ -267,6 +267,16 @@ TEST_CASE("What was settled counts as the sum does, and is asked about again whe
   CHECK(now(72.1).of(2) == Approx(2.1));
   CHECK_FALSE(now(72.1).asks);
   CHECK(now(71.9).asks);
+  // Of half a centimetre that was agreed to remain nothing does: that is asked, little as it is.
+  one.new_tape = {OnNewTape::Settled, Length::cm(0.5)};
+  const auto alone = [&](double tape) {
+    return settled({waist(1, 76.0), waist(7, tape)}, {one}).asks;
+  };
+  CHECK_FALSE(alone(73.5));
+  CHECK_FALSE(alone(73.26));
+  CHECK(alone(73.24));
+  CHECK(alone(73.0));
+  one.new_tape = {OnNewTape::Settled, {}};
   // Back where she was: all of it, and she is asked.
   CHECK(now(76.0).of(1) == Approx(3.0));
   CHECK(now(76.0).asks);

@@ -225,9 +225,9 @@ TEST_CASE("A value of a job file that is out of range is refused with its line")
         "job.value job.json:3:9 date");
   CHECK(fitted("\"date\": \"2026-03-21\",\n\"note\": \"\\u001b\"") ==
         "client.text job.json:3:9 note: a.json note to be added");
-  // What the reader of the client file refuses is of the job file, too.
+  // What the client file cannot have is of the job file, too.
   CHECK(fitted("\"add\": [\n\"lower front_neck 99\"], \"date\": \"2026-03-21\"") ==
-        "client.range job.json:3:1 add[0]: a.json by to be added");
+        "client.range job.json:3:1 add[0]");
   CHECK(fitted("\"add\": [\"lower front_neck 1\"],\n\"date\": \"2026-13-21\"") ==
         "client.date job.json:3:9 date: a.json date to be added");
   CHECK(fitted("\"undo\": [\n7]") == "client.correction job.json:3:1 undo[0]: a.json");

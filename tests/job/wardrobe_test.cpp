@@ -169,3 +169,18 @@ TEST_CASE("Gathers too short for their words have them near by") {
     CHECK(garment.told() == 1);
   }
 }
+
+TEST_CASE("An armhole flattened by one correction still bends one way after the next") {
+  const std::string file = "nadezhda-vetrova.json";
+  MemoryFiles files;
+  files.files[file] = bytes_of(fs::path(BLOCKWRIGHT_SOURCE_DIR) / "examples/wardrobe" / file);
+  FitJob job;
+  job.client = file;
+  job.date = "2026-03-21";
+  job.toile = 1;
+  job.add = {"lower shoulder_point 1.5", "shorten shoulder 1"};
+  const JobResult result = run_fit(job, files);
+  INFO(result.output);
+  CHECK(result.exit_code == 0);
+  CHECK(result.output.find("turns back") == std::string::npos);
+}

@@ -86,8 +86,7 @@ TEST_CASE("Her own ease and her corrections come on top of the style's") {
   CHECK(own["finished_mm"].get<double>() == Approx(975.0).margin(0.05));
   const Json let_out =
       worn_report({.client_has = R"("fittings": [{ "date": "2026-03-21", "toile": 1, "corrections":
-          [{ "let_out": "side_at_bust", "by": 0.6, "as": "per_half" }] }], )"})
-          ["finished"][0];
+          [{ "let_out": "side_at_bust", "by": 0.6, "as": "per_half" }] }], )"})["finished"][0];
   CHECK(let_out["corrections_mm"].get<double>() == Approx(12.0).margin(0.05));
   CHECK(let_out["finished_mm"].get<double>() == Approx(967.0).margin(0.05));
 }

@@ -2,6 +2,7 @@
 
 #include "blockwright/measure/body.hpp"
 #include "blockwright/measure/client.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "client_file.hpp"
 
 #include <algorithm>

@@ -96,6 +96,26 @@ TEST_CASE("Every correction is found first by its own words, with its row, direc
   }
 }
 
+TEST_CASE("A correction is found first by its name said alone, of any side") {
+  for (const CorrectionWords& words : each(correction_words())) {
+    const std::string name(row_name(words.row, words.sign));
+    const CorrectionWords& best = *find_corrections(name).best.front().words;
+    INFO(name << ": " << best.action << ' ' << best.place);
+    CHECK(row_name(best.row, best.sign) == name);
+  }
+  CHECK(found_by("shoulder shorter").front() == "shorten shoulder");
+  CHECK(found_by("waist taken in").front() == "take_in waist");
+}
+
+TEST_CASE("What begins to speak and what is left over at a place name no side") {
+  const auto side_of = [](const char* said) { return find_corrections(said).best.front().side; };
+  CHECK(side_of("right, the waist is loose") == BodySide::Both);
+  CHECK(side_of("2 cm left at the waist") == BodySide::Both);
+  CHECK(side_of("right: the armhole gapes") == BodySide::Right);
+  CHECK(side_of("right armhole gapes") == BodySide::Right);
+  CHECK(side_of("left, the armhole gapes") == BodySide::Left);
+}
+
 TEST_CASE("The parts of the body hold every correction once") {
   std::set<const CorrectionWords*> seen;
   std::size_t count = 0;

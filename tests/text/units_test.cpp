@@ -8,13 +8,14 @@
 
 using namespace blockwright;
 
-TEST_CASE("beside centimetres a length of 5 mm or more is in centimetres too") {
+TEST_CASE("beside centimetres a length of half a millimetre or more is in centimetres too") {
   const auto said = [](double beside) {
     return worded("14.7 and " + Wording(Length::mm(147)) + ", give or take " + Length::mm(beside),
                   Unit::Cm);
   };
-  CHECK(said(7.4) == "14.7 and 14.7 cm, give or take 0.7 cm");
-  CHECK(said(4.9) == "14.7 and 14.7 cm, give or take 4.9 mm");  // 0.1 cm would hide a tenth of it
+  CHECK(said(7.4) == "14.7 and 14.7 cm, give or take 0.74 cm");
+  CHECK(said(4.9) == "14.7 and 14.7 cm, give or take 0.49 cm");
+  CHECK(said(0.4) == "14.7 and 14.7 cm, give or take 0.4 mm");  // 0.01 cm would hide a tenth of it
   CHECK(worded("take " + Wording(Length::mm(7.4)), Unit::Cm) == "take 7.4 mm");
 }
 
@@ -22,6 +23,8 @@ TEST_CASE("a length in a sentence names its unit, and what no tape shows has dec
   CHECK(length_text(Length::mm(365.0), Unit::Cm) == "36.5 cm");
   CHECK(length_text(Length::mm(40.0), Unit::Cm) == "4 cm");
   CHECK(length_text(Length::mm(7.0), Unit::Cm) == "7 mm");
+  CHECK(length_text(Length::mm(32.5), Unit::Cm) == "3.25 cm");   // as it was given
+  CHECK(length_text(Length::mm(32.537), Unit::Cm) == "3.3 cm");  // as it was drawn
   CHECK(length_text(Length::mm(0.05), Unit::Cm) == "0.05 mm");
   CHECK(length_text(Length::inches(14.375), Unit::Inch) == "14 3/8 in");
   CHECK(length_text(Length::inches(-0.5), Unit::Inch) == "-1/2 in");
@@ -58,6 +61,9 @@ TEST_CASE("a sentence is worded in the person's unit, problems in message and hi
   const Problem inches = worded(problem, Unit::Inch);
   CHECK(to_text(inches) == "warning [a.b] front.side: it is 10 in (use 5 in)");
   CHECK(worded(problem.message, Unit::Cm) == "it is 25.4 cm");
+  const Problem small{Severity::Warning, "a.b", "x", "it is " + Length::mm(8.0),
+                      "at most " + Length::mm(12.0)};
+  CHECK(to_text(worded(small, Unit::Cm)) == "warning [a.b] x: it is 0.8 cm (at most 1.2 cm)");
 }
 
 TEST_CASE("a name says front or back once") {

@@ -17,6 +17,16 @@ CubicCurve reshaped(const CubicCurve& old, Point from, Vec leaving, Point to, Ve
 CubicCurve bent_one_way(const CubicCurve& old, Point from, Vec out, Point to, Vec in,
                         double follows);
 
+/// A curve as it was drafted, and as it is drafted through other points.
+struct DraftedCurves {
+  CubicCurve was, is;
+};
+
+/// The curve drafted again, with what it was changed by since: each handle turns and grows as the
+/// drafted one does, and keeps the odds of its share of the way to the corner of the end tangents
+/// against the drafted one's, so that a curve that bends one way goes on to.
+CubicCurve redrawn_as(const CubicCurve& old, const DraftedCurves& drafted);
+
 /// The cubic with both handles scaled so that it becomes `length` mm long; they become at most a
 /// third longer and at most a quarter shorter, and the length is met as nearly as that allows.
 CubicCurve with_length(const CubicCurve& curve, double length);

@@ -56,15 +56,17 @@ struct Effect {
   /// On the right half, or for a left correction on the left one.
   std::vector<MovedLength> moved;
   std::string given = {};  ///< the amount as it was typed; empty where several were added
+  std::string place = {};  ///< of the words of the first of them; may be empty
 };
 
 /// A block with corrections applied, what each did, and what the fitter should know: warnings and
-/// notes with the codes "fit.limit" (more than the row's most; more than a measurement may be off
-/// before it is taken again; a dart wider than one should be), "fit.void" (one correction makes
-/// another's judgement void), "fit.chain" (corrections that together have another cause),
-/// "fit.same_line" (corrections that add up on one line or dart), "fit.curve" (a curve is no longer
-/// fair, or nearly straight, or very hollow), "fit.seam" (right and left no longer meet at the
-/// centre), "fit.unfolded" (right and left come as two pieces).
+/// notes, which name a correction in words that can be typed, with the codes "fit.limit" (more than
+/// the row's most; more than a measurement may be off before it is taken again; a dart wider than
+/// one should be), "fit.void" (one correction makes another's judgement void), "fit.chain"
+/// (corrections that together have another cause), "fit.same_line" (corrections that add up on one
+/// line or dart; over what a measurement may be off "fit.limit" in its place), "fit.curve" (a curve
+/// is no longer fair, or nearly straight, or very hollow), "fit.seam" (right and left no longer
+/// meet at the centre), "fit.unfolded" (right and left come as two pieces).
 struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work

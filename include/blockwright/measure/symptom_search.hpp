@@ -48,9 +48,10 @@ inline constexpr std::size_t kMostFound = 5;
 /// something is seen no two answers are opposites. 3. What is said not to be there is no fault
 /// (src/measure/symptoms/clauses.hpp). 4. Who says what she wants gets that ("make it longer").
 /// 5. The same words give the same answer. 6. The words of a correction itself
-/// ("lower front_neck") find it first. 7. Of several faults ("left shoulder lower, and the neck
-/// gapes") each is answered in turn, with the side that was said of it, unless one correction
-/// answers them all. Cost: one comparison with each of some 500 sayings.
+/// ("lower front_neck") find it first, and so does its name, said alone ("shoulder shorter"). 7. Of
+/// several faults ("left shoulder lower, and the neck gapes") each is answered in turn, with the
+/// side that was said of it, unless one correction answers them all. Cost: one comparison with each
+/// of some 500 sayings.
 FoundCorrections find_corrections(std::string_view seen);
 
 /// A part of the body, and all corrections there.

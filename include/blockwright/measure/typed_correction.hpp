@@ -9,6 +9,10 @@
 
 namespace blockwright {
 
+/// The most that one correction may be; our judgement: the largest of the fitting catalogue's
+/// ranges is a waist of 6 cm, and a toile further off is drafted again.
+inline constexpr Length kMostCorrection = Length::mm(100);
+
 /// The unit that an amount may carry: "1.5 cm", "8 mm", "5/8 in".
 enum class AmountUnit { Cm, Mm, Inch };
 std::string_view amount_unit_word(AmountUnit unit);

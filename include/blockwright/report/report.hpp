@@ -118,6 +118,8 @@ std::string title_of(const Report& report);
 std::string words_of(MeasurementName name);
 /// A measurement's value with its unit: "92.5 cm", "22.5°".
 std::string value_text(Measure value, Unit unit);
+/// "3.25 cm": an amount of a correction, to 0.1 mm in cm, so that a sum adds up as it is read.
+std::string amount_text(Length amount, Unit unit);
 /// The amount as it was given, and below it how it was read unless it is a length: "1 cm", "per
 /// half".
 std::vector<std::string> amount_lines(const Correction& correction, Unit unit);

@@ -10,7 +10,7 @@
 namespace blockwright {
 namespace {
 
-std::string amount_text(Length length, Unit unit) {
+std::string amount_number(Length length, Unit unit) {
   return unit == Unit::Inch ? inch_fraction(length.inches()) : trimmed(length.cm(), 2);
 }
 
@@ -20,11 +20,11 @@ std::string usual_text(const CorrectionWords& words, Unit unit) {
   const auto may_be = [&](AmountAs as) { return std::ranges::count(words.readings, as) > 0; };
   const bool of_half = may_be(AmountAs::PerHalf);
   const bool of_side = may_be(AmountAs::Length) && may_be(AmountAs::WholeGirth);
-  return fmt::format("{} {}{} ({} to {})", amount_text(amount.usual, unit), unit_name(unit),
+  return fmt::format("{} {}{} ({} to {})", amount_number(amount.usual, unit), unit_name(unit),
                      of_half   ? " on each half"
                      : of_side ? " on each side"
                                : "",
-                     amount_text(amount.least, unit), amount_text(amount.most, unit));
+                     amount_number(amount.least, unit), amount_number(amount.most, unit));
 }
 
 FitAnswer answer_of(const FoundCorrection& found, Unit unit) {

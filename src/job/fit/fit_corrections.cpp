@@ -4,6 +4,7 @@
 #include "blockwright/job/tape_form.hpp"
 #include "blockwright/measure/symptom_search.hpp"
 #include "blockwright/measure/typed_correction.hpp"
+#include "blockwright/report/report.hpp"
 #include "option_words.hpp"
 
 #include <fmt/format.h>
@@ -191,6 +192,71 @@ constexpr std::array<std::string_view, 5> kMeasured{
     "as a length", "by the depth of a tuck", "on each piece of a seam", "on one half of the body",
     "round the whole body"};
 
+/// What was typed with --add is refused in the words in which it is typed.
+struct AddedFault {
+  const char* code;
+  std::string message, hint;
+};
+
+[[noreturn]] void refuse_added(const FitJob& job, std::size_t item, const AddedFault& fault) {
+  throw UsageError({.severity = Severity::Error,
+                    .code = fault.code,
+                    .where = place_of_add(job, item),
+                    .message = fmt::format("'{}' {}", shown(job.add[item]), fault.message),
+                    .hint = fault.hint});
+}
+
+/// "write "lower underarm 1", or "raise underarm 1"".
+std::string without_minus(const CorrectionWords& words, const std::string& amount) {
+  const std::string plain = amount.substr(amount.find_first_not_of('-'));
+  const std::string line = fmt::format("write \"{} {}\"", name_text(words_text(words)), plain);
+  const std::string_view other = opposite_action(words.action);
+  if (find_correction_words(other, words.place) == nullptr) return line;
+  return fmt::format("{}, or \"{} {} {}\" for the other way", line, name_text(other),
+                     name_text(words.place), plain);
+}
+
+void judge_size(const FitJob& job, std::size_t item, const TypedCorrection& typed, Unit file_unit) {
+  const Length by = amount_typed(typed.amount)->length(file_unit);
+  if (by > Length() && by <= kMostCorrection) return;
+  if (by == Length()) {
+    refuse_added(
+        job, item,
+        {"client.range", "changes nothing: its amount is 0", "write how much, or leave it out"});
+  }
+  if (by < Length()) {
+    const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
+    refuse_added(job, item,
+                 {"client.range", "has a minus sign", without_minus(words, shown(typed.amount))});
+  }
+  const Unit unit = job.unit.value_or(file_unit);
+  refuse_added(job, item,
+               {"client.range",
+                fmt::format("is {}; a correction is at most {}", amount_text(by, unit),
+                            amount_text(kMostCorrection, unit)),
+                "look at the amount and its unit, cm, mm or in; a toile that is so far off is not "
+                "corrected: measure again and draft anew"});
+}
+
+void judge_side(const FitJob& job, std::size_t item, const CorrectionWords& words, BodySide side) {
+  if (!words.one_sided || side != BodySide::Both) return;
+  refuse_added(job, item,
+               {"client.missing", "does not say which side she has it on",
+                "write left or right behind the amount, or --side left"});
+}
+
+void judge_way_of_side(const FitJob& job, std::size_t item, const CorrectionWords& words,
+                       const NewCorrection& added) {
+  if (added.as != AmountAs::WholeGirth || added.side == BodySide::Both) return;
+  const bool each_side = words.readings.front() == AmountAs::Length;
+  const AmountAs of_one = each_side ? AmountAs::Length : AmountAs::PerHalf;
+  refuse_added(job, item,
+               {"client.amount",
+                fmt::format("counts both sides, and is for the {} alone", side_word(added.side)),
+                fmt::format("write the cloth of that side, {}, or leave the side out",
+                            way_text(words, of_one))});
+}
+
 }  // namespace
 
 std::optional<Problem> fault_of_way(const CorrectionWords& words, const std::string& amount,
@@ -215,12 +281,18 @@ NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit)
   } else {
     judge_unsaid_way(job, item, typed);
   }
-  return {.action = typed.action,
-          .place = typed.place,
-          .by = by,
-          .as = way,
-          .side = agreed(job, item, "--side", typed.side, side).value_or(BodySide::Both),
-          .seen = value_for(job, item, "--seen", job.seen).value_or("")};
+  judge_size(job, item, typed, file_unit);
+  const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
+  const NewCorrection added{
+      .action = typed.action,
+      .place = typed.place,
+      .by = by,
+      .as = way,
+      .side = agreed(job, item, "--side", typed.side, side).value_or(BodySide::Both),
+      .seen = value_for(job, item, "--seen", job.seen).value_or("")};
+  judge_side(job, item, words, added.side);
+  judge_way_of_side(job, item, words, added);
+  return added;
 }
 
 }  // namespace blockwright

@@ -14,14 +14,9 @@ namespace {
 
 using Corrections = std::vector<NumberedCorrection>;
 
-/// To 0.1 mm in cm, so that a sum adds up as it is read.
-std::string exact_text(Length length, Unit unit) {
-  return unit == Unit::Cm ? trimmed(length.cm(), 2) + " cm" : length_text(length, unit);
-}
-
 std::string exact_text(Measure measure, Unit unit) {
   const Measure size = abs(measure);
-  return size.is_angle() ? angle_text(size.angle()) : exact_text(size.length(), unit);
+  return size.is_angle() ? angle_text(size.angle()) : amount_text(size.length(), unit);
 }
 
 const NumberedCorrection& numbered(const Corrections& corrections, std::size_t number) {
@@ -43,8 +38,8 @@ std::string share_words(const TapeSum& sum, const NumberedCorrection& numbered, 
   if (now == correction.by) return named(numbered) + " counts in full";
   const std::string what = now == Length()
                                ? "is left out"
-                               : fmt::format("is now {} in place of {}", exact_text(now, unit),
-                                             exact_text(correction.by, unit));
+                               : fmt::format("is now {} in place of {}", amount_text(now, unit),
+                                             amount_text(correction.by, unit));
   return named(numbered) + " " + what + (is_left_to_sum(correction) ? "" : ", as the file says");
 }
 
@@ -132,7 +127,7 @@ std::vector<ExplainedSum> explained_in(const BlockSource& source) {
   const Corrections corrections = active_corrections(source.client, source.before_toile);
   std::vector<ExplainedSum> all;
   for (const TapeSum& sum : sums_of_new_tape(source, corrections)) {
-    if (!is_worth_asking(sum, not_agreed(sum, corrections))) continue;
+    if (!is_worth_asking(sum, corrections)) continue;
     all.push_back({numbers_of(sum), sum_words(sum, source, corrections),
                    decisions_in(sum, source, corrections)});
   }
@@ -140,16 +135,19 @@ std::vector<ExplainedSum> explained_in(const BlockSource& source) {
 }
 
 Problem told_of(const TapeSum& sum, const BlockSource& source, const Corrections& corrections) {
-  const bool asks = is_worth_asking(sum, not_agreed(sum, corrections));
-  return {.severity = asks ? Severity::Warning : Severity::Note,
-          .code = "fit.explained",
-          .where = numbers_of(sum),
-          .message = sum_words(sum, source, corrections),
-          .hint = asks ? "sew a toile; where it shows the same again, write \"new_tape\": "
-                         "\"keep\" next to the correction. At a terminal `draft` and `fit "
-                         "--ask` ask, and write the answer"
-                       : "so little is not asked about: two tapes of one body may differ by it",
-          .measurements = {std::string(info(sum.name).key)}};
+  const bool asks = is_worth_asking(sum, corrections);
+  return {
+      .severity = asks ? Severity::Warning : Severity::Note,
+      .code = "fit.explained",
+      .where = numbers_of(sum),
+      .message = sum_words(sum, source, corrections),
+      .hint =
+          asks ? "sew a toile; where it shows the same again, write \"new_tape\": "
+                 "\"keep\" next to the correction. At a terminal `draft` and `fit "
+                 "--ask` ask, and write the answer"
+               : "two tapes of one body may differ by so little, so you are not asked; to keep a "
+                 "correction as it was, write \"new_tape\": \"keep\" next to it",
+      .measurements = {std::string(info(sum.name).key)}};
 }
 
 /// "1.2 cm more waist girth (74 cm on 2026-01-10, 75.2 cm on 2026-07-12)".

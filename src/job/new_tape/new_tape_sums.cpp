@@ -245,6 +245,19 @@ double not_agreed(const TapeShare& share, const Correction& correction) {
   return is_same ? 0.0 : std::abs(off / correction.by * share.asked);
 }
 
+/// Whether a newer tape has most of what was agreed to remain of a correction.
+bool is_mostly_gone(const TapeShare& share, const Correction& correction) {
+  const auto& [answer, by] = correction.new_tape;
+  if (answer != OnNewTape::Settled) return false;
+  const Length left = remaining_amount(share, correction);
+  return by - left >= kSameAmount && by - left > kMostUnasked * by;
+}
+
+const Correction& corrected_in(const TapeShare& share,
+                               const std::vector<NumberedCorrection>& corrections) {
+  return std::ranges::find(corrections, share.correction, &NumberedCorrection::number)->correction;
+}
+
 }  // namespace
 
 Measure TapeSum::asked() const {
@@ -293,16 +306,18 @@ std::optional<TapeShare> share_of(const std::vector<TapeSum>& sums, std::size_t 
 Measure not_agreed(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections) {
   double off = 0.0;
   for (const TapeShare& share : sum.shares) {
-    const auto found =
-        std::ranges::find(corrections, share.correction, &NumberedCorrection::number);
-    off += not_agreed(share, found->correction);
+    off += not_agreed(share, corrected_in(share, corrections));
   }
   return measure_of(sum.name, off);
 }
 
-bool is_worth_asking(const TapeSum& sum, Measure not_agreed) {
-  const bool is_much = not_agreed.number() > kMostUnasked * std::abs(sum.asked().number());
-  return is_much || !tapes_differ_so({sum.name, not_agreed});
+bool is_worth_asking(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections) {
+  const Measure off = not_agreed(sum, corrections);
+  const bool is_gone = std::ranges::any_of(sum.shares, [&](const TapeShare& share) {
+    return is_mostly_gone(share, corrected_in(share, corrections));
+  });
+  const bool is_much = off.number() > kMostUnasked * std::abs(sum.asked().number());
+  return is_gone || is_much || !tapes_differ_so({sum.name, off});
 }
 
 bool is_left_to_sum(const Correction& correction) {

@@ -52,9 +52,9 @@ std::optional<TapeShare> share_of(const std::vector<TapeSum>& sums, std::size_t 
 /// than she asked for. 0: nothing is to be said.
 Measure not_agreed(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections);
 
-/// Whether so much is to be asked about: more than two tapes of one body differ by, or more than
-/// half of what was asked for.
-bool is_worth_asking(const TapeSum& sum, Measure not_agreed);
+/// Whether that is to be asked about: more than two tapes of one body differ by, or more than half
+/// of what was asked for, or of what was agreed to remain of a correction.
+bool is_worth_asking(const TapeSum& sum, const std::vector<NumberedCorrection>& corrections);
 
 /// Whether the sum decides what is applied of the correction, and not the file.
 bool is_left_to_sum(const Correction& correction);

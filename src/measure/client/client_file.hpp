@@ -29,9 +29,6 @@ inline constexpr std::string_view kSettledKey = "settled";
 inline constexpr std::size_t kMostNoteLength = 500;
 /// Readings that one measurement of one session may have.
 inline constexpr std::size_t kMostReadings = 20;
-/// The most that one correction may be; our judgement: the largest of the fitting catalogue's
-/// ranges is a waist of 6 cm, and a toile further off is drafted again.
-inline constexpr Length kMostCorrection = Length::mm(100);
 inline constexpr int kMostToiles = 99;
 
 /// The keys of the measurements, in their order.

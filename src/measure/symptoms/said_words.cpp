@@ -118,11 +118,20 @@ bool is_of_being(std::string_view small) {
   return small == "is" || small == "are" || small == "was" || small == "its" || small == "thats";
 }
 
+/// "Right, the waist is loose" begins to speak, and names no side; "right: the waist" may.
+bool begins_to_speak(std::string_view text) {
+  const std::string small = in_small_letters(text);
+  const std::size_t first = std::min(small.find_first_not_of(" \t"), small.size());
+  return std::string_view(small).substr(first).starts_with("right,");
+}
+
 /// "No the neck gapes": an answer whose comma was not typed, and no word of the neck.
-bool is_answer(const std::vector<SaidWord>& words, std::string_view next) {
+bool is_answer(const std::vector<SaidWord>& words, std::string_view next, std::string_view text) {
   constexpr std::string_view begins[] = {"the",  "my", "her", "his", "your", "our",
                                          "this", "it", "she", "he",  "i",    "its"};
-  return words.size() == 1 && letters_of(words.front().typed) == "no" &&
+  if (words.size() != 1) return false;
+  const std::string first = letters_of(words.front().typed);
+  return (first == "no" || (first == "right" && begins_to_speak(text))) &&
          std::ranges::find(begins, next) != std::ranges::end(begins);
 }
 
@@ -167,7 +176,7 @@ std::vector<SaidWord> plain_words(std::string_view text) {
     after_pause = after_pause || word.after_pause;
     const std::string small = letters_of(word.typed);
     if (is_article(small)) {
-      if (is_answer(words, small)) words.clear();
+      if (is_answer(words, small, text)) words.clear();
       after_is = is_of_being(small);
       after_the = is_pointing(small);
       continue;

@@ -58,15 +58,26 @@ Rank rank_of_own_words(const std::vector<std::string>& said, const Entry& entry)
   return {3, static_cast<int>(entry.own_words.size())};
 }
 
+/// "Shoulder shorter", and nothing else, is the name of shorten shoulder; of corrections of one
+/// name the usual comes first.
+Rank rank_of_name(const std::vector<SaidWord>& said, const Entry& entry) {
+  const CorrectionWords& words = *entry.correction.words;
+  const std::vector<SaidWord> name = plain_words(row_name(words.row, words.sign));
+  if (!std::ranges::equal(said, name, {}, &SaidWord::stem, &SaidWord::stem)) return {};
+  const bool is_usual = words.place == fitting_row(words.row).traits.usual_place;
+  return {3, static_cast<int>(name.size()) + (is_usual ? 1 : 0)};
+}
+
 struct Ranked {
   Rank rank;
   const Entry* entry = nullptr;
 };
 
-std::vector<Ranked> ranked(const Concepts& said, const std::vector<std::string>& stems) {
+std::vector<Ranked> ranked(const Concepts& said, const std::vector<std::string>& stems,
+                           const std::vector<SaidWord>& whole = {}) {
   std::vector<Ranked> all;
   for (const Entry& entry : entries()) {
-    Rank rank = rank_of_own_words(stems, entry);
+    Rank rank = std::max(rank_of_own_words(stems, entry), rank_of_name(whole, entry));
     for (const Concepts& saying : entry.sayings) rank = std::max(rank, rank_of(said, saying));
     if (rank.likeness > 0) all.push_back({rank, &entry});
   }
@@ -204,7 +215,7 @@ FoundCorrections find_corrections(std::string_view seen) {
   FoundCorrections found{{},    said.unknown,  said.side, is_whole(said.concepts),
                          false, said.set_aside};
   if (said.concepts.empty()) return found;
-  const std::vector<Ranked> all = ranked(said.concepts, said.stems);
+  const std::vector<Ranked> all = ranked(said.concepts, said.stems, plain_words(seen));
   const bool is_one = said.faults.size() == 1;
   found.is_nowhere = is_one && is_nowhere(said.concepts) && !has_own_words(all);
   if (is_one || answers_all(all)) {

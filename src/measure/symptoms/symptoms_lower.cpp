@@ -58,7 +58,7 @@ constexpr SymptomEntry kBack[] = {
     {"shorten", "back_waist", "The back becomes shorter at the waist, to nothing at the side.",
      "back waist fold across; back waist hollow; back waist fold; back waist long; back waist loose fold; back waist sags; back waist bubbles; centre back long; back hollow; back centre waist fold"},
     {"lengthen", "back_waist", "The back becomes longer at the waist, to nothing at the side.",
-     "back waist short; back waist high; back waist rides; centre back short"},
+     "back waist short; back waist high; back waist rides; centre back short; back waist above"},
     {"raise", "back_hem", "The waist edge goes up at the centre back, to nothing at the side.",
      "back hem long; back hem low; back hem sags"},
     {"lower", "back_hem", "The waist edge comes down at the centre back, to nothing at the side.",
@@ -99,7 +99,7 @@ constexpr SymptomEntry kWaist[] = {
     {"raise", "front_hem", "The waist edge goes up at the centre front, to nothing at the side.",
      "front hem long; front hem low; front hem sags"},
     {"lengthen", "front_waist", "The front becomes longer at the waist, to nothing at the side.",
-     "front waist rides; front waist short; front waist high; centre front short; centre front rides"},
+     "front waist rides; front waist short; front waist high; centre front short; centre front rides; front waist above"},
     {"shorten", "front_waist", "The front becomes shorter at the waist, to nothing at the side.",
      "front waist long; front waist low; front waist sags; centre front long; centre front sags; front waist fold across"},
 };

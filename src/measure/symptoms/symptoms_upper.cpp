@@ -39,7 +39,7 @@ constexpr SymptomEntry kShoulder[] = {
      "fold tight shoulder tip; shoulder gapes neck; fold shoulder centre front"},
     {"shorten", "shoulder", "The shoulders become shorter at the armhole; the neck stays.",
      "shoulder long; shoulder wide; shoulder loose; armhole falls shoulder; shoulder seam falls; shoulder falls; shoulder seam long; armhole falls; "
-     "armhole seam low shoulder; shoulder tip falls; shoulder seam wide; shoulder hangs arm"},
+     "armhole seam low shoulder; shoulder tip falls; shoulder seam wide; shoulder hangs arm; armhole far out shoulder; armhole seam far out shoulder"},
     {"lengthen", "shoulder", "The shoulders become longer at the armhole; the neck stays.",
      "shoulder short; shoulder narrow; shoulder tight; armhole rides neck; shoulder seam short; shoulder armhole tight; armhole rides shoulder; armhole close neck"},
     {"take_up", "shoulders", "Both shoulders are taken up, front and back: all below comes higher.",

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -166,6 +167,7 @@ class TermReader {
   [[nodiscard]] Term term_at(std::size_t at) const {
     const auto first = words_.begin() + static_cast<std::ptrdiff_t>(at);
     if (is_said_to_be_right(at) || is_right_thing(at)) return {{}, Speech::Fine, {*first}};
+    if (const auto way = way_it_lies(at)) return lying(*way, *first);
     const std::size_t least = names_no_side(at) ? 2 : 1;
     for (std::size_t count = most_at(at); count >= least; --count) {
       const std::vector<SaidWord> some(first, first + static_cast<std::ptrdiff_t>(count));
@@ -179,12 +181,27 @@ class TermReader {
     return {{}, Speech::None, {*first}, false, !is_known(first->stem)};
   }
 
+  static Term lying(Concept way, const SaidWord& word) {
+    Term term{{}, Speech::None, {word}};
+    term.concepts.add(way);
+    return term;
+  }
+
   /// The word before or behind, without a pause between; empty if there is none.
   [[nodiscard]] std::string stem_before(std::size_t at) const {
     return at > 0 && !words_[at].after_pause ? words_[at - 1].stem : "";
   }
   [[nodiscard]] std::string stem_behind(std::size_t at) const {
     return at + 1 < words_.size() && !words_[at + 1].after_pause ? words_[at + 1].stem : "";
+  }
+
+  /// "The back waist is up"; not "up to the chin".
+  [[nodiscard]] std::optional<Concept> way_it_lies(std::size_t at) const {
+    const std::string& stem = words_[at].stem;
+    const std::string behind = stem_behind(at);
+    const bool ends = behind.empty() || is_one_of(behind, {"at", "by", "and", "but"});
+    if (!words_[at].after_is || !ends || (stem != "up" && stem != "down")) return std::nullopt;
+    return stem == "up" ? Concept::Rides : Concept::Low;
   }
 
   /// "The right length".

@@ -10,6 +10,7 @@ using enum Concept;
 /// What gapes between buttons is tight, and what stands out at the blades is the body.
 void read_by_place(Concepts& seen) {
   if (seen.has(Buttons)) {
+    seen.remove(Chest);  // what is buttoned there is the bust
     if (!seen.has_any(is_part)) seen.add(seen.has(Back) ? Centre : Bust);
     if (seen.has(Gapes)) seen.add(Tight);
     if (seen.has(Gapes)) seen.remove(Gapes);

@@ -102,7 +102,7 @@ constexpr Saying kVocabulary[] = {
     {{Whole}, "in body; in torso; torso; whole; bodice; toile; garment; everything; whole thing; whole bodice; top; thing"},
     // Too little cloth.
     {{Cuts}, "cut; cut in; dig; dig in; dig into; bite; bite in; bite into; press; press on; choke; rub; chafe; "
-             "strangle; pinch; grab; nip; saw; jab; hurt; scratch; throttle; cut into"},
+             "strangle; pinch; grab; nip; saw; jab; hurt; scratch; throttle; cut into; hit"},
     {{Tight}, "tight; tighter; tightness; small; snug; strain; pull; pull across; drag; stretch; burst; squeeze; "
               "squash; squash flat; press flat; flatten; constrict; restrict; bind; no room; no ease; not much room; "
               "little room; not close; not meet; not button; not fasten; not zip; cannot close; cannot meet; cannot "
@@ -111,7 +111,7 @@ constexpr Saying kVocabulary[] = {
               "enough ease; skimpy; taut; too little"},
     {{Tight}, "too little room; too little space; too little cloth; too little fabric; lack room; nowhere near enough; nowhere near enough room; not nearly enough; not nearly enough room"},
     {{Tight}, "add; add width; add room; enlarge; increase; more cm; more mm; more inch; cannot pinch out; no cloth left; no fabric left; nothing left; nothing to pinch out; nothing left to pinch out; split; split open; rip; tear; slash; spread; corset; stiff; rigid; hardly pinch out; barely pinch out; cannot grab out; cannot hold "
-              "out; not do up; cannot do up; hard to close; hard to button; hard to zip; hard to fasten; fall out; spill; spill out; "
+              "out; pop; pop open; pop off; not do up; cannot do up; hard to close; hard to button; hard to zip; hard to fasten; fall out; spill; spill out; "
               "spill over; radiate; cannot fit out; hardly fit out; barely fit out"},
     {{Tight, Fold}, "drag line; dragline"},
     {{Narrow}, "narrow; widen; narrower"},
@@ -130,7 +130,9 @@ constexpr Saying kVocabulary[] = {
               "less room; less ease; less cloth; less fabric; bring in; shapeless; take out; take off; more fit; cm "
               "out; mm out; inch out; out at each"},
     {{Loose}, "remove; reduce; decrease; take away; add dart; grab out; hold out; gather out; fit out; handful; fistful; left over; leftover; cloth left; fabric left; "
-              "material left; fold out; lot left; much left; still left; fist; fist in; hand in; sack; tent; swim in; drown in"},
+              "material left; fold out; lot left; much left; still left; fist; fist in; hand in; sack; tent; swim in; drown in; pouch; "
+              "cm left at; cm left in; cm left on; cm left round; cm left around; cm left across; cm left under; mm left at; "
+              "mm left in; mm left round; inch left at; inch left in; inch left on; inch left round; inch left around; inch left across; inch left under"},
     {{Wide}, "wide; wider; broad; too open; far on arm; far on to arm; far onto arm"},
     {{Long}, "reduce length; remove length; excess length; surplus length; spare length; past; long; longer; take up; taken up; shorten; extra length; much length; too much length; too far down"},
     {{Low}, "show bra; see bra; low; lower; come down; go down; raise; bring up; move up; deep; deeper; sit low; hang low; bra show; "
