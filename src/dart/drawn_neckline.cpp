@@ -13,8 +13,8 @@
 namespace blockwright {
 namespace {
 
-constexpr const char* kCode = "garment.neckline";
-constexpr const char* kName = "neckline";
+constexpr const char* kNecklineCode = "garment.neckline";
+constexpr const char* kNeckline = "neckline";
 constexpr Angle kHalfTurn = Angle::degrees(180.0);
 constexpr Vec kUpright{0.0, -1.0};  // down the centre line
 
@@ -39,10 +39,10 @@ bool is_curved(NeckShape shape) { return shape == NeckShape::Round || shape == N
 // A round edge gapes the more the deeper it is. Common practice, no source: nothing to 3 cm deep, 5
 // mm from 6 cm on.
 double usual_closer(NeckShape shape, double depth) {
-  constexpr double kShallow = 30.0, kDeep = 60.0;
+  constexpr double shallow = 30.0, deep = 60.0;
   if (!is_curved(shape)) return usual(shape).closer;
   return usual(NeckShape::Scoop).closer *
-         std::clamp((depth - kShallow) / (kDeep - kShallow), 0.0, 1.0);
+         std::clamp((depth - shallow) / (deep - shallow), 0.0, 1.0);
 }
 
 // --- where it runs -------------------------------------------------------------------------------
@@ -101,8 +101,8 @@ Vec down_the_front(const NeckSpan& front) { return unit(0.5 * (unit(front.square
 
 // Over each bust and down to the centre: ours, by eye.
 Path sweetheart_arc(const NeckSpan& front, Point corner) {
-  constexpr Angle kRises = Angle::degrees(165.0), kFalls = Angle::degrees(235.0);
-  return Path({fair_curve(corner, direction(kRises), front.centre, direction(kFalls))});
+  constexpr Angle rises = Angle::degrees(165.0), falls = Angle::degrees(235.0);
+  return Path({fair_curve(corner, direction(rises), front.centre, direction(falls))});
 }
 
 // The arc begins above its end by this share of its width. Ours, by eye.
@@ -140,14 +140,14 @@ Path straight_front(NeckShape shape, const NeckSpan& front) {
 // Half way between square to the shoulder and the straight line, or flatter where the hollow is
 // shallow: a boat's opening comes to a point over the shoulders. Ours, by eye.
 Path boat_line(const NeckSpan& half) {
-  constexpr double kFullness = 0.6, kOverStraight = 2.6;
-  constexpr Vec kToCentre{-1.0, 0.0};
+  constexpr double fullness = 0.6, over_straight = 2.6;
+  constexpr Vec to_centre{-1.0, 0.0};
   const Vec straight = unit(half.centre - half.shoulder);
   const Vec half_way = unit(unit(half.square()) + straight);
-  const double steepest = turn_between(kToCentre, half_way).radians();
-  const double flat = kOverStraight * turn_between(kToCentre, straight).radians();
-  const Vec leaving = rotated(kToCentre, Angle::radians(std::min(flat, steepest)));
-  return Path({corner_curve(half.shoulder, leaving, half.centre, kToCentre, kFullness)});
+  const double steepest = turn_between(to_centre, half_way).radians();
+  const double flat = over_straight * turn_between(to_centre, straight).radians();
+  const Vec leaving = rotated(to_centre, Angle::radians(std::min(flat, steepest)));
+  return Path({corner_curve(half.shoulder, leaving, half.centre, to_centre, fullness)});
 }
 
 DrawnLines drawn_lines(NeckShape shape, const NeckSpan& front, const NeckSpan& back) {
@@ -193,9 +193,9 @@ double hollow_of(const Upper& cut) {
 
 // Deeper where the shoulder falls so much that a wide neckline would hardly be hollow.
 double usual_back_depth(NeckShape shape, const Upper& back, double from_neck) {
-  constexpr double kUsualHollow = 15.0;
+  constexpr double usual_hollow = 15.0;
   const double hollow = hollow_of(cut_out(back, {from_neck, 0.0}));
-  return std::max(usual(shape).back_depth, kUsualHollow - hollow);
+  return std::max(usual(shape).back_depth, usual_hollow - hollow);
 }
 
 // A dart that turns about a point this near to the bust point is one of the bust: several made one
@@ -239,8 +239,8 @@ DrawnLines lines_of(NeckShape shape, const Halves& halves) {
 
 // The front with its edge `closer` mm shorter than as cut flat.
 Upper closed_front(NeckShape shape, const Halves& halves, const Dart& into, double closer) {
-  constexpr Bounds kTurns{0.0, 0.35};     // rad
-  constexpr double kTurnAccuracy = 1e-9;  // rad
+  constexpr Bounds turns{0.0, 0.35};  // rad
+  constexpr double accuracy = 1e-9;   // rad
   const double flat = length(lines_of(shape, halves).front);
   const auto turned = [&](double by) {
     return turned_closer(halves.front, into, Angle::radians(by));
@@ -248,17 +248,17 @@ Upper closed_front(NeckShape shape, const Halves& halves, const Dart& into, doub
   const auto too_long = [&](double by) {
     return length(lines_of(shape, {turned(by), halves.back}).front) - (flat - closer);
   };
-  return turned(solve_between(too_long, kTurns, kTurnAccuracy));
+  return turned(solve_between(too_long, turns, accuracy));
 }
 
 Problem told_closer(const std::string& piece, double closer, const Dart* into) {
   if (into == nullptr) {
-    return {Severity::Note, kCode, piece,
+    return {Severity::Note, kNecklineCode, piece,
             "no dart of the bust can take up what its neck edge should be shorter, " +
                 Length::mm(closer) + " a half, to lie close",
             "ease that much in on a tape when the edge is finished"};
   }
-  return {Severity::Note, kCode, piece,
+  return {Severity::Note, kNecklineCode, piece,
           "so that its neck edge lies close, each half is drawn " + Length::mm(closer) +
               " shorter; the dart " + into->name + " takes it up",
           "see on a toile whether the edge lies close; \"closer\" sets by how much"};
@@ -267,7 +267,7 @@ Problem told_closer(const std::string& piece, double closer, const Dart* into) {
 // --- what is asked for ---------------------------------------------------------------------------
 
 [[noreturn]] void refuse_twice(const char* what, const char* keys) {
-  refuse(kCode, kName, std::string("its ") + what + " is given twice",
+  refuse(kNecklineCode, kNeckline, std::string("its ") + what + " is given twice",
          std::string("give one of ") + keys);
 }
 
@@ -309,7 +309,7 @@ struct Bounded {
 void require_bounded(const std::string& piece, const Bounded& b) {
   if (b.value >= 0.0 && b.value <= b.most) return;
   const double most = std::max(b.most, 0.0);
-  refuse(kCode, piece, b.what + (" " + Length::mm(b.value)) + "; " + b.why,
+  refuse(kNecklineCode, piece, b.what + (" " + Length::mm(b.value)) + "; " + b.why,
          "on this block it can be 0 to " + Length::mm(most), b.key);
 }
 
@@ -343,7 +343,7 @@ void require_free_neckline(const Upper& upper) {
   const OpenEdge& neckline = upper.open.edges[upper.neckline];
   const std::string how = "draw the neckline before the step that puts it there";
   if (!neckline.darts.empty()) {
-    refuse(kCode, upper.piece(),
+    refuse(kNecklineCode, upper.piece(),
            "the dart " + neckline.darts.front().name + " opens on its neckline", how);
   }
   const bool gathered = std::ranges::any_of(upper.open.fullness, [&](const auto& ends) {
@@ -351,13 +351,14 @@ void require_free_neckline(const Upper& upper) {
       return at.edge == upper.neckline || at.edge == upper.shoulder || at.edge == upper.centre;
     });
   });
-  if (gathered) refuse(kCode, upper.piece(), "its neckline, shoulder or centre is gathered", how);
+  if (gathered)
+    refuse(kNecklineCode, upper.piece(), "its neckline, shoulder or centre is gathered", how);
 }
 
 void require_hollow(const Upper& cut) {
   const double hollow = hollow_of(cut);
   if (hollow >= kLeastNeckHollow) return;
-  refuse(kCode, cut.piece(),
+  refuse(kNecklineCode, cut.piece(),
          "at the shoulder the neckline would lie " + Length::mm(hollow) +
              " over its centre; a neck needs " + Length::mm(kLeastNeckHollow),
          "draw it at least " + Length::mm(kLeastNeckHollow - hollow) +
@@ -369,13 +370,13 @@ void require_hollow(const Upper& cut) {
 void judge_off_bust(const Piece& front, Problems& remarks) {
   const double off = nearest(part_of(front, BlockEdge::Neckline).path, apex_point(front)).distance;
   if (off < kLeastOffBust) {
-    refuse(kCode, front.name,
+    refuse(kNecklineCode, front.name,
            "its neckline would run " + Length::mm(off) + " past the bust point; it keeps " +
                Length::mm(kLeastOffBust) + " off it",
            "draw it higher or wider");
   }
   if (off >= kUsualOffBust) return;
-  remarks.push_back({Severity::Warning, kCode, front.name,
+  remarks.push_back({Severity::Warning, kNecklineCode, front.name,
                      "its neckline runs " + Length::mm(off) + " past the bust point; nearer than " +
                          Length::mm(kUsualOffBust) + " it gapes and shows what is worn beneath",
                      "try it on a toile, or draw it higher"});
@@ -446,7 +447,7 @@ void put_in(MovedDarts& all, std::size_t i, Upper upper, const Path& line) {
   trim_lines(flat_outline(put_together(upper.open)), upper.open.piece.balance_lines);
   const bool image = is_mirrored(all.pattern.pieces[i]);
   const std::string name = all.pattern.pieces[i].name;
-  all = finished(all.pattern, {i, kName, name}, upper.open, std::move(all.remarks));
+  all = finished(all.pattern, {i, kNeckline, name}, upper.open, std::move(all.remarks));
   if (is_a(all.pattern.pieces[i], kBodiceFront)) {
     judge_off_bust(all.pattern.pieces[i], all.remarks);
   }
@@ -457,7 +458,7 @@ void put_in(MovedDarts& all, std::size_t i, Upper upper, const Path& line) {
 
 MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& design) {
   require_one_of_each(design);
-  require_whole_bodice(pattern, kCode, kName);
+  require_whole_bodice(pattern, kNecklineCode, kNeckline);
   MovedDarts all{pattern, {}};
   for (const std::size_t i : pieces_of(pattern, kBodiceFront)) {
     const Piece& front = pattern.pieces[i];

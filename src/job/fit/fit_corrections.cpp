@@ -209,7 +209,7 @@ struct AddedFault {
 /// "write "lower underarm 1", or "raise underarm 1"".
 std::string without_minus(const CorrectionWords& words, const std::string& amount) {
   const std::string plain = amount.substr(amount.find_first_not_of('-'));
-  const std::string line = fmt::format("write \"{} {}\"", name_text(words_text(words)), plain);
+  std::string line = fmt::format("write \"{} {}\"", name_text(words_text(words)), plain);
   const std::string_view other = opposite_action(words.action);
   if (find_correction_words(other, words.place) == nullptr) return line;
   return fmt::format("{}, or \"{} {} {}\" for the other way", line, name_text(other),
@@ -283,7 +283,7 @@ NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit)
   }
   judge_size(job, item, typed, file_unit);
   const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
-  const NewCorrection added{
+  NewCorrection added{
       .action = typed.action,
       .place = typed.place,
       .by = by,
