@@ -347,7 +347,7 @@ SeamLines drawn_lines(Opened& open, const Cut& cut, const PanelSeam& seam) {
   SeamLines lines = lines_of(course, open.piece, seam);
   lines.let_down = course.let_down;
   Path& waist = open.edges[at.edge].stretches[at.dart + 1];
-  waist = with_start_moved(waist, lines.side.start() - waist.start());
+  if (!waist.empty()) waist = with_start_moved(waist, lines.side.start() - waist.start());
   return lines;
 }
 

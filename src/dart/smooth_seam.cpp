@@ -3,6 +3,7 @@
 #include "blockwright/geometry/solve.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
 
@@ -106,14 +107,14 @@ std::vector<Passing> places(const SeamCourse& course) {
           {second.apex, b, second.apex + course.aside_second * at_second, {}, {}}};
 }
 
-// How far a place lies from another towards the waist.
-double below(const SeamCourse& course, Point p, Point from) { return dot(p - from, down(course)); }
+// How far a way leads towards the waist.
+double towards_waist(const SeamCourse& course, Vec way) { return dot(way, down(course)); }
 
 // How far below the seam's first passing the apexes of the darts that are taken up lie.
 double to_own_bend(const SeamCourse& course, const Passing& passing) {
   double most = 0.0;
   for (const TakenUp& other : course.others) {
-    most = std::fmax(most, below(course, other.apex, passing.at));
+    most = std::fmax(most, towards_waist(course, other.apex - passing.at));
   }
   return most;
 }
@@ -121,7 +122,7 @@ double to_own_bend(const SeamCourse& course, const Passing& passing) {
 double angle_taken_up(const SeamCourse& course) {
   double sum = 0.0;
   for (const TakenUp& other : course.others) {
-    sum += norm(other.by) / below(course, other.mouth, other.apex);
+    sum += norm(other.by) / towards_waist(course, other.mouth - other.apex);
   }
   return sum;
 }
@@ -140,16 +141,21 @@ CubicCurve arc_between(Point from, Vec in, Point to, Vec out) {
   return corner_curve(from, in, to, out, 4.0 / 3.0 * std::tan(0.5 * half) / std::tan(half));
 }
 
+// What the line comes from and goes to.
+struct Neighbours {
+  Point before, behind;
+};
+
 // One wide bend whose middle passes outside the apex.
-void sweep(Passing& here, Point before, Point behind) {
+void sweep(Passing& here, const Neighbours& next) {
   const double aside = distance(here.apex, here.at);
   const Vec square = unit(here.at - here.apex);
   const auto bend = [&](double off) {
     here.at = here.apex + off * square;
-    here.in = unit(here.at - before);
-    here.out = unit(behind - here.at);
-    here.to_bend_in = distance(before, here.at);
-    here.to_bend_out = distance(here.at, behind);
+    here.in = unit(here.at - next.before);
+    here.out = unit(next.behind - here.at);
+    here.to_bend_in = distance(next.before, here.at);
+    here.to_bend_out = distance(here.at, next.behind);
     here.rounded = kSweep * std::fmin(here.to_bend_in, here.to_bend_out);
     const Path line({arc_between(here.at - here.rounded * here.in, here.in,
                                  here.at + here.rounded * here.out, here.out)});
@@ -160,7 +166,8 @@ void sweep(Passing& here, Point before, Point behind) {
 }
 
 // Where there is more room for a bend, more of it is made.
-Vec passing_direction(const Passing& here, Point before, Point behind) {
+Vec passing_direction(const Passing& here, const Neighbours& next) {
+  const auto& [before, behind] = next;
   const Vec in = here.at - before;
   const double share = here.to_bend_in / (here.to_bend_in + here.to_bend_out);
   return rotated(unit(in), share * turn_between(in, behind - here.at));
@@ -174,7 +181,7 @@ std::vector<Passing> passings(const SeamCourse& course) {
     const Point before = starts ? course.first.legs[0] : all[i - 1].at;
     const Point behind = ends ? course.second.legs[1] : all[i + 1].at;
     if (ends && course.round_second) {
-      sweep(here, before, behind);
+      sweep(here, {before, behind});
       continue;
     }
     here.given = here.angle;
@@ -189,7 +196,7 @@ std::vector<Passing> passings(const SeamCourse& course) {
     const double on_centre = here.angle - on_side;
     here.to_bend_in = bend_towards(course, here, before, starts);
     here.to_bend_out = bend_towards(course, here, behind, false);
-    const Vec along = passing_direction(here, before, behind);
+    const Vec along = passing_direction(here, {before, behind});
     here.in = rotated(along, Angle::radians(-0.5 * on_centre));
     here.out = rotated(along, Angle::radians(0.5 * on_centre));
     here.rounded = std::fmin(here.rounded, 0.4 * std::fmin(here.to_bend_in, here.to_bend_out));
@@ -202,7 +209,8 @@ std::vector<Passing> passings(const SeamCourse& course) {
 Vec taken_up(const SeamCourse& course, Point p, bool on_beyond) {
   Vec by;
   for (const TakenUp& other : course.others) {
-    const double share = below(course, p, other.apex) / below(course, other.mouth, other.apex);
+    const double share =
+        towards_waist(course, p - other.apex) / towards_waist(course, other.mouth - other.apex);
     by = by + (on_beyond ? share : std::fmax(share, 0.0)) * other.by;
   }
   return by;
@@ -213,7 +221,10 @@ struct Leg {
   Point bend, end;
 };
 
-Leg side_leg(const SeamCourse& course, const Passing& here, bool in, bool outermost) {
+enum class Way { In, Out };
+
+Leg side_leg(const SeamCourse& course, const Passing& here, Way way, bool outermost) {
+  const bool in = way == Way::In;
   const Point bend =
       in ? here.at - here.to_bend_in * here.in : here.at + here.to_bend_out * here.out;
   if (!outermost) return {bend, here.at};
@@ -227,7 +238,8 @@ Leg side_leg(const SeamCourse& course, const Passing& here, bool in, bool outerm
 
 // Where the side panel's straight parts meet beside an apex, a little nearer to the centre: what is
 // rounded off there is given at first.
-Point side_corner(const Leg& in, const Leg& out, double given) {
+Point side_corner(const std::array<Leg, 2>& legs, double given) {
+  const auto& [in, out] = legs;
   const Vec before = unit(in.end - in.bend), behind = unit(out.bend - out.end);
   const Vec square = right_of(half_way(before, behind));
   if (std::abs(turn_between(before, behind).radians()) < kStraight)
@@ -297,20 +309,20 @@ Lines turnings(const SeamCourse& course) {
   Lines lines{{{first.legs[0]}}, {{waist}}};
   for (std::size_t i = 0; i < all.size(); ++i) {
     const Passing& here = all[i];
-    const Leg in = side_leg(course, here, true, i == 0);
-    const Leg out = side_leg(course, here, false, i + 1 == all.size());
+    const Leg in = side_leg(course, here, Way::In, i == 0);
+    const Leg out = side_leg(course, here, Way::Out, i + 1 == all.size());
     const double before = bend_reach(here, here.to_bend_in);
     const double behind = bend_reach(here, here.to_bend_out);
     if (here.in_one) {
       lines.centre.push_back({here.at, here.rounded});
-      lines.side.push_back({side_corner(in, out, 0.0), here.rounded});
+      lines.side.push_back({side_corner({in, out}, 0.0), here.rounded});
       continue;
     }
     lines.centre.push_back({here.at - here.to_bend_in * here.in, before});
     lines.centre.push_back({here.at, here.rounded});
     lines.centre.push_back({here.at + here.to_bend_out * here.out, behind});
     lines.side.push_back({i == 0 ? bent_once_more(course, here, in, before) : in.bend, before});
-    lines.side.push_back({side_corner(in, out, 0.125 * here.rounded * here.given), here.rounded});
+    lines.side.push_back({side_corner({in, out}, 0.125 * here.rounded * here.given), here.rounded});
     lines.side.push_back({out.bend, behind});
   }
   lines.centre.push_back({second.legs[1]});
