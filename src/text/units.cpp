@@ -16,13 +16,13 @@ namespace {
 constexpr Length kSixteenth = Length::inches(1.0 / 16.0);
 constexpr double kHuge = 1e6;  // mm: nobody means as much, and it may be no number at all
 
-// An amount that somebody gave, and a sum of such, is shown as it is; what was drawn as a tape
-// shows it, or closer where that would hide a tenth of it.
+// Half millimetres that somebody gave are shown as they are; what was drawn as a tape shows it, or
+// closer where that would hide a tenth of it.
 std::string cm_text(Length length) {
   constexpr double exactly = 1e-6, small = 5.0;  // mm
-  const double tenths = std::abs(length.mm()) * 10.0;
-  const bool is_given = std::abs(tenths - std::round(tenths)) <= 10.0 * exactly;
-  return told_number(length.cm(), is_given || tenths < 10.0 * small ? 2 : 1) + " cm";
+  const double mm = std::abs(length.mm());
+  const bool is_given = std::abs(2.0 * mm - std::round(2.0 * mm)) <= 2.0 * exactly;
+  return told_number(length.cm(), is_given || mm < small ? 2 : 1) + " cm";
 }
 
 std::string metric_text(Length length) {

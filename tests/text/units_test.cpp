@@ -13,7 +13,7 @@ TEST_CASE("beside centimetres a length of half a millimetre or more is in centim
     return worded("14.7 and " + Wording(Length::mm(147)) + ", give or take " + Length::mm(beside),
                   Unit::Cm);
   };
-  CHECK(said(7.4) == "14.7 and 14.7 cm, give or take 0.74 cm");
+  CHECK(said(7.4) == "14.7 and 14.7 cm, give or take 0.7 cm");
   CHECK(said(4.9) == "14.7 and 14.7 cm, give or take 0.49 cm");
   CHECK(said(0.4) == "14.7 and 14.7 cm, give or take 0.4 mm");  // 0.01 cm would hide a tenth of it
   CHECK(worded("take " + Wording(Length::mm(7.4)), Unit::Cm) == "take 7.4 mm");

@@ -55,6 +55,7 @@ bool is_joint(const Term& term) { return term.speech == Speech::And || contrasts
 
 /// "Between the neck and the bust" is one place.
 bool is_within_between(const Term& term, const Terms& before) {
+  if (term.speech != Speech::And) return false;
   const auto is_between = [](const Term& one) {
     return std::ranges::any_of(one.words,
                                [](const SaidWord& word) { return word.stem == "between"; });
@@ -63,7 +64,7 @@ bool is_within_between(const Term& term, const Terms& before) {
   const auto places = std::count_if(before.rbegin(), last, [](const Term& one) {
     return one.concepts.has_any([](Concept of) { return is_part(of) || is_face(of); });
   });
-  return term.speech == Speech::And && last != before.rend() && places == 1;
+  return last != before.rend() && places == 1;
 }
 
 std::vector<RawClause> cut_at_joints(const Terms& terms) {
