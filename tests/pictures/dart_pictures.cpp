@@ -64,6 +64,8 @@ constexpr Picture kPictures[] = {
     {"darts-princess-shoulder.svg", "Panels from the shoulder", draw_princess_from_shoulder},
     {"darts-princess-armhole.svg", "Panels from the armhole", draw_princess_from_armhole},
     {"darts-yoke.svg", "A front yoke", draw_yoke},
+    {"darts-necklines-curved.svg", "Round, scoop and boat necklines", draw_curved_necklines},
+    {"darts-necklines-ruled.svg", "V, square and sweetheart necklines", draw_ruled_necklines},
     {"darts-peak.svg", "A dart folded, cut and unfolded", draw_peak},
     {"darts-blending.svg", "The seam across a closed dart", draw_blending},
 };
