@@ -472,3 +472,43 @@ TEST_CASE("An amount stands within 6 mm of its arrow, however many halves there 
   }
   CHECK(found == 2);
 }
+
+TEST_CASE(
+    "What a page has to spare stands between pieces, whose sides face each other, not halves") {
+  ChangePage page = page_of();
+  page.before = in_halves(sample_pattern(), sample_pattern());
+  const Pattern longer = scaled(sample_pattern(), 1.02);
+  page.after = in_halves(longer, longer);
+  const auto [sheet, reduction] = drawn_on(page, "a4");
+  std::vector<double> sides, centres;
+  const auto take = [&](const char* edge, std::vector<double>& places) {
+    for (const Stroke* stroke : strokes_named(sheet, edge)) {
+      if (stroke->role != LineRole::Before) places.push_back(stroke->path.start().x);
+    }
+    std::ranges::sort(places);
+  };
+  take("side", sides);
+  take("centre_front", centres);
+  REQUIRE(sides.size() >= 4);
+  REQUIRE(centres.size() >= 2);
+  const double middle = 0.5 * sheet.width;
+  const auto right = std::ranges::lower_bound(sides, middle);
+  CHECK(*right - *(right - 1) > 20.0);
+  CHECK(centres.back() - centres.front() < 15.0);
+}
+
+TEST_CASE("A dart that is one stroke on the page is not drawn") {
+  const auto drawn = [](double mouth) {
+    Piece piece = sample_pattern().pieces.front();
+    Dart narrow = piece.darts.front();
+    const Point middle = midpoint(narrow.legs[0], narrow.legs[1]);
+    const Vec half = 0.5 * mouth * unit(narrow.legs[1] - narrow.legs[0]);
+    narrow.name = "narrow";
+    narrow.legs = {middle - half, middle + half};
+    piece.darts.push_back(narrow);
+    const std::vector<PieceLine> lines = lines_of(piece);
+    return std::ranges::count(lines, "narrow", &PieceLine::name);
+  };
+  CHECK(drawn(1.9) == 0);
+  CHECK(drawn(2.1) == 1);
+}

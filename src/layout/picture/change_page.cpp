@@ -33,6 +33,7 @@ constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
 constexpr double kRimOfWords = 1.0;
 constexpr double kCellGap = 10.0, kCellRim = 1.0;
+constexpr double kMostMoreBetween = 36.0;  // two amounts side by side
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
 // Words take at most this share of the page; they are set smaller before some are left out.
@@ -99,6 +100,30 @@ std::optional<Rows> rows_that_fit(const std::vector<ShownChange>& shown, const B
     }
   }
   return std::nullopt;
+}
+
+/// Between what stands in a row, and at its ends, in mm.
+struct RowGaps {
+  double between_pieces, at_ends;
+
+  /// Requires: it is not the last.
+  [[nodiscard]] double behind(const std::vector<ShownChange>& shown, std::size_t i) const {
+    return shown[i].whole == shown[i + 1].whole ? kCellGap : between_pieces;
+  }
+};
+
+/// What the page has to spare goes where arrows come from: to both ends of a row and, twice as
+/// much, between pieces, whose outer sides face each other there.
+RowGaps gaps_of(const std::vector<ShownChange>& shown, const Row& row, double width_left) {
+  std::size_t pieces = 1;
+  for (std::size_t i = row.from; i + 1 < row.to; ++i) {
+    if (shown[i].whole != shown[i + 1].whole) ++pieces;
+  }
+  const auto gaps = static_cast<double>(row.to - row.from - 1);
+  const double spare = std::max(width_left - gaps * kCellGap, 0.0);
+  const auto count = static_cast<double>(pieces);
+  const double more = std::min(spare / count, kMostMoreBetween);
+  return {kCellGap + more, 0.5 * (spare - (count - 1.0) * more)};
 }
 
 /// The paper as it is named, or its other edge up.
@@ -287,8 +312,8 @@ class ChangePageDrawing {
     std::vector<Reduction> places;
     double top = rest_.top;
     for (const Row& row : rows_of(shown, rows.in_row)) {
-      const double gaps = static_cast<double>(row.to - row.from) * kCellGap - kCellGap;
-      double left = rest_.left + 0.5 * (rest_.width() - scale * row.width - gaps);
+      const RowGaps gaps = gaps_of(shown, row, rest_.width() - scale * row.width);
+      double left = rest_.left + gaps.at_ends;
       for (std::size_t i = row.from; i < row.to; ++i) {
         const Box& box = shown[i].box;
         const Reduction reduce{scale, {box.left, row.top}, {left, top}};
@@ -296,7 +321,7 @@ class ChangePageDrawing {
         draw_caption(shown[i], {left, reduce(Point{0.0, row.bottom}).y},
                      scale * box.width() + 0.5 * kCellGap, space);
         places.push_back(reduce);
-        left += scale * box.width() + kCellGap;
+        left += scale * box.width() + (i + 1 < row.to ? gaps.behind(shown, i) : 0.0);
       }
       top -= scale * (row.top - row.bottom) + kCaptionRoom + kCellRim;
     }

@@ -22,6 +22,11 @@ constexpr std::size_t kInAskedBunch = 12;
 // Points nearer than this to where they were did not move, mm.
 constexpr double kStill = 0.05;
 
+// A narrower dart, in mm, is one stroke on the page. It is left unsewn (dart.narrow). Ours.
+constexpr double kNarrowestSeen = 2.0;
+
+bool is_seen(const Dart& dart) { return dart.intake() >= kNarrowestSeen; }
+
 Path legs_of(const Dart& dart) { return Path::through({dart.legs[0], dart.point, dart.legs[1]}); }
 
 double distance_to(const Box& box, Point p) {
@@ -107,7 +112,7 @@ std::vector<MovedPoint> moved_darts(const Piece& piece, const Piece& earlier,
   std::vector<MovedPoint> moves;
   for (const Dart& dart : piece.darts) {
     const auto* was = find_named(earlier.darts, dart.name);
-    if (was == nullptr) continue;
+    if (was == nullptr || !(is_seen(dart) || is_seen(*was))) continue;
     add_named(dart.name + " dart point", lies(was->point), dart.point, moves);
     for (const std::size_t leg : {std::size_t{0}, std::size_t{1}}) {
       const std::size_t same = lies.mirrors() ? 1 - leg : leg;  // an edge meets them in its order
@@ -222,7 +227,7 @@ std::vector<PieceLine> lines_of(const Piece& piece, const Placement& lies) {
   std::vector<PieceLine> lines;
   for (const Edge& edge : piece.edges) lines.push_back({edge.name, placed(edge.path, lies)});
   for (const Dart& dart : piece.darts) {
-    lines.push_back({dart.name, placed(legs_of(dart), lies), true});
+    if (is_seen(dart)) lines.push_back({dart.name, placed(legs_of(dart), lies), true});
   }
   for (const BalanceLine& line : piece.balance_lines) {
     if (line_use(piece, line.name) != LineUse::Plain) continue;  // drafted, not stitched
