@@ -63,8 +63,8 @@ std::vector<Preparation> prepare_writers(const DrawingJob& job) {
   return begun;
 }
 
-int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, const Drawing& drawing,
-                std::vector<NewFile>& outputs) {
+int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
+                const DrawnOutput& drawing, std::vector<NewFile>& outputs) {
   int pages = 0;
   for (const OutputRow& row : output_kinds()) {
     if (row.of != of || !is_wanted(job, row)) continue;

@@ -22,7 +22,7 @@ enum class OutputOf {
 };
 
 /// What the writers of all kinds are given; they must not keep it.
-struct Drawing {
+struct DrawnOutput {
   std::string title;
   const Layout& layout;  ///< empty for what is made of the pattern
   const Pattern& pattern;
@@ -35,8 +35,9 @@ struct OutputRow {
   std::string_view word;
   std::string_view means;
   OutputOf of;
-  int (*write)(std::ostream&, const Drawing&);  ///< gives back the number of pages, if it has any
-  Preparation (*prepare)() = nullptr;           ///< of a writer that takes long to get ready
+  int (*write)(std::ostream&,
+               const DrawnOutput&);    ///< gives back the number of pages, if it has any
+  Preparation (*prepare)() = nullptr;  ///< of a writer that takes long to get ready
 };
 
 std::span<const OutputRow> output_kinds();
@@ -56,8 +57,8 @@ bool writes(const DrawingJob& job, OutputOf of);
 
 /// Adds the kinds of output that the job wants and that are made of the sheet, or of the pattern
 /// alone, under `stem` with their endings. Gives back the pages of the PDF.
-int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job, const Drawing& drawing,
-                std::vector<NewFile>& outputs);
+int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
+                const DrawnOutput& drawing, std::vector<NewFile>& outputs);
 
 /// Adds a drawing that is one page, and in the PDF whatever pages follow it: as SVG its first page
 /// alone.

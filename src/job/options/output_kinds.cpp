@@ -5,14 +5,14 @@
 namespace blockwright {
 namespace {
 
-int write_sheet(std::ostream& out, const Drawing& drawing) {
+int write_sheet(std::ostream& out, const DrawnOutput& drawing) {
   write_svg(out, sheet_of(drawing.layout, drawing.fonts), drawing.title, drawing.fonts);
   return 0;
 }
 
 bool on_one_page(const Paper& paper) { return paper.is_roll() || paper.name == "a0"; }
 
-int write_pages(std::ostream& out, const Drawing& drawing) {
+int write_pages(std::ostream& out, const DrawnOutput& drawing) {
   PrintPlan plan =
       (on_one_page(drawing.layout.options.paper) ? one_page : tile)(drawing.layout, drawing.fonts);
   plan.title = drawing.title;
@@ -20,7 +20,7 @@ int write_pages(std::ostream& out, const Drawing& drawing) {
   return static_cast<int>(plan.pages.size());
 }
 
-int write_numbers(std::ostream& out, const Drawing& drawing) {
+int write_numbers(std::ostream& out, const DrawnOutput& drawing) {
   write_pattern_json(out, drawing.pattern);
   return 0;
 }
