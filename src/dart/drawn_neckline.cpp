@@ -97,7 +97,7 @@ Point at_level(Point from, Vec along, double y) { return from + ((y - from.y) / 
 
 // Down the front, half way between upright and square to the shoulder: over the shoulder it then
 // runs into the back, and on the body it reads as upright. Ours, by eye.
-Vec down_the_front(const NeckSpan& front) { return unit(0.5 * (unit(front.square()) + kUpright)); }
+Vec down_the_front(const NeckSpan& front) { return unit(unit(front.square()) + kUpright); }
 
 // Over each bust and down to the centre: ours, by eye.
 Path sweetheart_arc(const NeckSpan& front, Point corner) {
@@ -301,7 +301,7 @@ double front_depth_of(const NecklineDesign& n, const Upper& front, Point bust_po
 // An amount, and what bounds it above in words.
 struct Bounded {
   const char* key;
-  const char* what;  // "the neckline begins", "it is ... deep"
+  const char* what;  // "its depth at the centre"
   double value, most;
   Wording why;
 };
@@ -309,14 +309,14 @@ struct Bounded {
 void require_bounded(const std::string& piece, const Bounded& b) {
   if (b.value >= 0.0 && b.value <= b.most) return;
   const double most = std::max(b.most, 0.0);
-  refuse(kNecklineCode, piece, b.what + (" " + Length::mm(b.value)) + "; " + b.why,
-         "on this block it can be 0 to " + Length::mm(most), b.key);
+  refuse(kNecklineCode, piece, b.what + (" is " + Length::mm(b.value)) + "; " + b.why,
+         "on this block " + std::string(b.what) + " can be 0 to " + Length::mm(most), b.key);
 }
 
 void require_width(const NecklineDesign& n, const Upper& upper, double from_neck) {
   const OpenEdge& shoulder = upper.open.edges[upper.shoulder];
   const char* key = n.from_neck ? "from_neck" : "shoulder_share";
-  const char* what = "its width, from the side neck point along the shoulder, is";
+  const char* what = "its width, from the side neck point along the shoulder,";
   require_bounded(upper.piece(),
                   {key, what, from_neck, closed_length(shoulder) - kLeastShoulderLeft,
                    "a shoulder keeps at least " + Length::mm(kLeastShoulderLeft)});
@@ -329,13 +329,13 @@ void require_width(const NecklineDesign& n, const Upper& upper, double from_neck
 
 void require_depth(const Upper& upper, const char* key, double depth) {
   const OpenEdge& centre = upper.open.edges[upper.centre];
-  require_bounded(upper.piece(), {key, "its depth at the centre is", depth,
-                                  closed_length(centre) - kLeastCentreLeft,
-                                  "the centre keeps at least " + Length::mm(kLeastCentreLeft)});
+  require_bounded(upper.piece(),
+                  {key, "its depth at the centre", depth, closed_length(centre) - kLeastCentreLeft,
+                   "the centre keeps at least " + Length::mm(kLeastCentreLeft)});
   if (centre.darts.empty()) return;
   require_bounded(
       upper.piece(),
-      {key, "its depth at the centre is", depth, length(upper.first_of_centre()) - kFromCorner,
+      {key, "its depth at the centre", depth, length(upper.first_of_centre()) - kFromCorner,
        "the dart " + centre.darts.front().name + " opens there: move it first"});
 }
 
@@ -431,8 +431,8 @@ DrawnHalves drawn_halves(const NecklineDesign& design, const Piece& front, const
   require_hollow(drawn.halves.front);
   require_hollow(drawn.halves.back);
   drawn.closer = design.closer.value_or(usual_closer(design.shape, depth));
-  require_bounded(front.name, {"closer", "its edge would be shorter by", drawn.closer, kMostCloser,
-                               "more draws in the chest"});
+  require_bounded(front.name, {"closer", "what its edge is drawn shorter by", drawn.closer,
+                               kMostCloser, "more draws in the chest"});
   if (const Dart* into = taking_up(drawn.halves.front, bust_point)) drawn.into = *into;
   if (drawn.closer > 0.0 && drawn.into) {
     drawn.halves.front = closed_front(design.shape, drawn.halves, *drawn.into, drawn.closer);
@@ -464,11 +464,8 @@ MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& design) {
     const Piece& front = pattern.pieces[i];
     const Piece& back = pattern.pieces[mate_of(pattern, front, kBodiceBack)];
     DrawnHalves drawn = drawn_halves(design, as_drafted(front), as_drafted(back));
-    if (drawn.into) {
-      const std::string into = drawn.into->name;
-      if (drawn.closer > 0.0) set_peak(drawn.halves.front.open, into);
-    }
     if (drawn.closer > 0.0) {
+      if (drawn.into) set_peak(drawn.halves.front.open, drawn.into->name);
       all.remarks.push_back(
           told_closer(front.name, drawn.closer, drawn.into ? &*drawn.into : nullptr));
     }

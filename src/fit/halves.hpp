@@ -54,10 +54,10 @@ struct Redrawn {
 };
 
 /// Of a garment without armholes theirs are cut away, and need not be round.
-enum class Armholes { Kept, CutAway };
+enum class ArmholeEdge { Kept, CutAway };
 
 /// Throws InputError for what cannot be cut after a row: see apply_rows().
-void require_possible(const Redrawn& half, Armholes armholes = Armholes::Kept);
+void require_possible(const Redrawn& half, ArmholeEdge armhole = ArmholeEdge::Kept);
 
 /// Warnings about the half as a whole against the block: darts grown too wide ("fit.limit"), curves
 /// and corners no longer fair ("fit.curve").

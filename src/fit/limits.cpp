@@ -238,7 +238,7 @@ void judge_darts(const RedrawnPiece& piece, Problems& problems) {
 
 }  // namespace
 
-void require_possible(const Redrawn& half, Armholes armholes) {
+void require_possible(const Redrawn& half, ArmholeEdge armhole) {
   const auto pieces = pieces_of(half);
   std::ranges::for_each(pieces, require_shoulder);
   std::ranges::for_each(pieces, require_moderate_shoulder);
@@ -255,7 +255,7 @@ void require_possible(const Redrawn& half, Armholes armholes) {
   require_seam(half, BlockEdge::Shoulder, "shoulders");
   for (const RedrawnPiece& piece : pieces) {
     require_round(piece, BlockEdge::Neckline);
-    if (armholes == Armholes::Kept) require_round(piece, BlockEdge::Armhole);
+    if (armhole == ArmholeEdge::Kept) require_round(piece, BlockEdge::Armhole);
   }
 }
 

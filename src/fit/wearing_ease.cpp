@@ -96,7 +96,7 @@ HalfBlock worn_half(const HalfBlock& half, const Moves& wanted) {
   if (std::abs(bust - bust_of(worn)) > kThere || std::abs(waist - waist_of(worn)) > kThere) {
     refuse_fit("fit.limit", "bust and waist do not come out together at the side seams", "");
   }
-  require_possible({half, worn}, wanted.has_armhole ? Armholes::Kept : Armholes::CutAway);
+  require_possible({half, worn}, wanted.has_armhole ? ArmholeEdge::Kept : ArmholeEdge::CutAway);
   return worn;
 }
 

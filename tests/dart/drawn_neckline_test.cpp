@@ -1,12 +1,12 @@
 // Necklines of garments.
 #include "blockwright/dart/drawn_neckline.hpp"
 
-#include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "dart/dart_measures.hpp"
+#include "dart/refusal.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 
@@ -53,17 +53,8 @@ std::vector<Pattern> free_shoulders(int count) {
   return all;
 }
 
-struct NeckRefused {
-  std::string code, message, hint;
-};
-NeckRefused neck_refusal(const Pattern& pattern, const NecklineDesign& design) {
-  try {
-    (void)draw_neckline(pattern, design);
-  } catch (const InputError& error) {
-    const Problem& problem = error.problem();
-    return {problem.code, problem.message.plain(), problem.hint.plain()};
-  }
-  return {};
+RefusedStep neck_refusal(const Pattern& pattern, const NecklineDesign& design) {
+  return refused_with([&] { return draw_neckline(pattern, design); });
 }
 bool neck_refused_for(const Pattern& pattern, const NecklineDesign& design,
                       const std::string& words) {
@@ -231,7 +222,7 @@ TEST_CASE("A neckline keeps 4 cm off the bust point and is warned of within 6 cm
   // Lower and lower until each limit is passed.
   int usual = 0, near = 0, refused = 0;
   for (double level = 100.0; level > 0.0; level -= 0.5) {
-    const NeckRefused refusal = neck_refusal(block, design(level));
+    const RefusedStep refusal = neck_refusal(block, design(level));
     if (!refusal.code.empty()) {
       INFO(refusal.message);
       CHECK(refusal.message.find("off it") != std::string::npos);

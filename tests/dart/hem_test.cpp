@@ -1,7 +1,6 @@
 // A bodice that ends above the waist.
 #include "blockwright/dart/hem.hpp"
 
-#include "blockwright/base/error.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/folded.hpp"
@@ -9,6 +8,7 @@
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/truing.hpp"
 #include "dart/dart_measures.hpp"
+#include "dart/refusal.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
 
@@ -45,17 +45,8 @@ double corner_degrees(const Path& before, const Path& after) {
   return std::abs(turn_between(-end_tangent(before), start_tangent(after)).degrees());
 }
 
-struct HemRefused {
-  std::string code, message, hint;
-};
-HemRefused hem_refusal(const Pattern& pattern, const HemLevel& level) {
-  try {
-    (void)draw_hem(pattern, level);
-  } catch (const InputError& error) {
-    const Problem& problem = error.problem();
-    return {problem.code, problem.message.plain(), problem.hint.plain()};
-  }
-  return {};
+RefusedStep hem_refusal(const Pattern& pattern, const HemLevel& level) {
+  return refused_with([&] { return draw_hem(pattern, level); });
 }
 
 }  // namespace

@@ -93,8 +93,13 @@ file(WRITE ${WORK}/src/base/planted.cpp
 expect_fault(limits.cmake "a limit without a test" "kMostPlanted: no test")
 file(REMOVE ${WORK}/src/base/planted.cpp)
 
-if(NOT PLANTED EQUAL 23)
-  message(FATAL_ERROR "${PLANTED} of 23 planted faults were tried.")
+expect_clean(one_name.cmake)
+file(WRITE ${WORK}/src/base/planted.hpp "class Point {\n};\n")
+expect_fault(one_name.cmake "a second class Point" "Point: in")
+file(REMOVE ${WORK}/src/base/planted.hpp)
+
+if(NOT PLANTED EQUAL 24)
+  message(FATAL_ERROR "${PLANTED} of 24 planted faults were tried.")
 endif()
 file(REMOVE_RECURSE ${WORK})
 message(STATUS "${PLANTED} planted faults found.")

@@ -1,0 +1,27 @@
+# No two headers declare a class of one name: all share one namespace, and the linker keeps one of two
+# destructors. What a .cpp file has for itself is in a namespace without a name.
+#   cmake -D ROOT=<checkout> -P tests/layers/one_name.cmake
+cmake_minimum_required(VERSION 3.25)
+
+file(GLOB_RECURSE headers RELATIVE "${ROOT}" "${ROOT}/src/*.hpp" "${ROOT}/include/*.hpp")
+set(names "")
+set(faults "")
+foreach(header IN LISTS headers)
+  file(STRINGS "${ROOT}/${header}" lines REGEX "^(struct|class|enum class) [A-Za-z]+ .*{")
+  foreach(line IN LISTS lines)
+    string(REGEX REPLACE "^(struct|class|enum class) ([A-Za-z]+) .*" "\\2" name "${line}")
+    if(name IN_LIST names)
+      string(APPEND faults "  ${name}: in ${header} and in ${where_${name}}\n")
+    endif()
+    list(APPEND names ${name})
+    set(where_${name} "${header}")
+  endforeach()
+endforeach()
+list(LENGTH names count)
+if(count LESS 100)
+  message(FATAL_ERROR "Only ${count} classes found under ${ROOT}: nothing was really checked.")
+endif()
+if(faults)
+  message(FATAL_ERROR "Classes of one name:\n${faults}")
+endif()
+message(STATUS "${count} classes have names of their own.")
