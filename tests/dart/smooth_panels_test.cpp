@@ -72,7 +72,7 @@ const SeamName kSmoothSeams[] = {
 }  // namespace
 
 TEST_CASE("Smooth panel seams of 300 people: made, without corners, no dart left on the waist") {
-  for (const Session& session : each_person(300, 81)) {
+  for (const Session& session : each_person(people(300), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     for (const SeamName& name : kSmoothSeams) {
       INFO(name.piece << " " << name.upper);
@@ -88,7 +88,7 @@ TEST_CASE("Smooth panel seams of 300 people: made, without corners, no dart left
 
 TEST_CASE("Smooth panel seams of 300 people bend by no less than 20 mm, and change sides twice") {
   int sharp = 0, wavy = 0, lines = 0;
-  for (const Session& session : each_person(300, 81)) {
+  for (const Session& session : each_person(people(300), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     for (const SeamName& name : kSmoothSeams) {
       INFO(name.piece << " " << name.upper);
@@ -112,7 +112,7 @@ TEST_CASE("Smooth panel seams of 300 people bend by no less than 20 mm, and chan
 
 TEST_CASE("Smooth front panels are eased in by 3 to 13 mm, between their outer notches only",
           "[kLeastSeamEase][kMostSeamEase]") {
-  for (const Session& session : each_person(300, 81)) {
+  for (const Session& session : each_person(people(300), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     for (const SeamName& name : kSmoothSeams) {
       INFO(name.piece << " " << name.upper);
@@ -142,7 +142,7 @@ TEST_CASE("The notches of a smooth seam: at the bust point and 50 mm either side
 // Half a millimetre is less than a stitch line is wide. The waist itself is let down at the seam.
 TEST_CASE("Smooth panels keep the girth on every level, within 0.5 mm") {
   int levels = 0, off = 0;
-  for (const Session& session : each_person(300, 81)) {
+  for (const Session& session : each_person(people(300), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     for (const char* piece : {"front", "back"}) {
       const CutSmooth cut = cut_smooth(block, {piece, "shoulder"});
@@ -161,12 +161,12 @@ TEST_CASE("Smooth panels keep the girth on every level, within 0.5 mm") {
       }
     }
   }
-  CHECK(levels > 30000);
+  CHECK(levels > people(30000));
   CHECK(off < levels / 500);
 }
 
 TEST_CASE("Smooth panels from the armhole keep the girth under the bust point, within 0.7 mm") {
-  for (const Session& session : each_person(100, 81)) {
+  for (const Session& session : each_person(people(100), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     const CutSmooth cut = cut_smooth(block, {"front", "armhole"});
     const double low = cut.whole.landmark("side_waist_point").y + 12.0;
@@ -178,7 +178,7 @@ TEST_CASE("Smooth panels from the armhole keep the girth under the bust point, w
 }
 
 TEST_CASE("The area of smooth panels grows by no more than what is let down at the waist") {
-  for (const Session& session : each_person(100, 81)) {
+  for (const Session& session : each_person(people(100), 81)) {
     const Pattern block = checked_block(session).block.pattern;
     for (const SeamName& name : kSmoothSeams) {
       INFO(name.piece << " " << name.upper);

@@ -88,7 +88,7 @@ TEST_CASE("Worn with each ease, bust and waist of anybody are the body's and the
 
 TEST_CASE("From small to large busts every ease can be worn, and nothing crosses") {
   for (const int bust : {760, 900, 1100, 1300, 1400}) {
-    for (const Session& session : each_at_bust(bust, 20, 3)) {
+    for (const Session& session : each_at_bust(bust, people(20), 3)) {
       const CheckedBlock block = checked_block(session);
       if (!errors_of(block.report).empty()) continue;
       for (const WearingEase& ease : kWearingEases) {
@@ -102,7 +102,7 @@ TEST_CASE("From small to large busts every ease can be worn, and nothing crosses
 }
 
 TEST_CASE("The underarm goes up and the shoulder point in by what is asked") {
-  for (const Session& session : each_person(100, 17)) {
+  for (const Session& session : each_person(people(100), 17)) {
     const CheckedBlock block = checked_block(session);
     const Pattern& before = block.block.pattern;
     WearingEase ease = drawn_ease(block);
@@ -126,7 +126,7 @@ TEST_CASE("The underarm goes up and the shoulder point in by what is asked") {
 }
 
 TEST_CASE("The toile's own ease changes nothing, to the last bit") {
-  for (const Session& session : each_person(100, 17)) {
+  for (const Session& session : each_person(people(100), 17)) {
     const CheckedBlock block = checked_block(session);
     const Pattern& before = block.block.pattern;
     const WornBlock worn = worn_with(block, drawn_ease(block));

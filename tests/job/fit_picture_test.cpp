@@ -179,6 +179,37 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
   }
 }
 
+// Two voided judgements are one line; a girth that nobody can wear goes before what is only much.
+TEST_CASE("Of many warnings the page has the gravest first, and what to judge again in one line") {
+  MemoryFiles files(her_file());
+  FitJob job = job_of({"take_in waist 4.0", "lower underarm 1.0", "lower front_neck 1.0",
+                       "take_up shoulders 1.0", "take_in centre_back 1.0"});
+  job.as = {AmountAs::WholeGirth, AmountAs::Length, AmountAs::Length, AmountAs::Length,
+            AmountAs::PerHalf};
+  done(job, files);
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(count_of(svg, "Judge again on the next toile") == 1);
+  CHECK_FALSE(has(svg, "[fit.void]"));
+  CHECK(has(svg, "[fit.below_body]"));
+  CHECK(svg.find("[fit.below_body]") < svg.find("[fit.limit]"));
+  CHECK(svg.find("[fit.limit]") < svg.find("Judge again"));
+}
+
+// Common practice, no source: a bodice hangs from neck and shoulders; over a fuller bust its hem
+// drops on paper.
+TEST_CASE("A fuller or smaller bust is laid together at the neck, and its hem shows as moved") {
+  for (const char* add : {"fuller bust 1.0", "smaller bust 1.0"}) {
+    MemoryFiles files({{"her/ondine.json", client_text("nadezhda-vetrova")}});
+    FitJob job = job_of({add});
+    job.as = {AmountAs::PerHalf};
+    done(job, files);
+    CAPTURE(add);
+    CHECK(has(files.files.at(kPicture), "laid together at the neck"));
+    CHECK(is_heavy(files.files.at(kPicture), "waist"));
+    CHECK_FALSE(is_heavy(files.files.at(kPicture), "neckline"));
+  }
+}
+
 // What lies still beside it would make the half that moved so much smaller.
 TEST_CASE("A correction of one side draws her half, and says that the other is unchanged") {
   MemoryFiles files(her_file());

@@ -320,6 +320,19 @@ TEST_CASE("An amount is written as given at its place, off all lines, and only w
   }
 }
 
+// Beside a correction that moved the edge's end, another one's place is not where most moved.
+TEST_CASE("An amount with a share of its edge is at that place, though the edge's end moved most") {
+  ChangePage page = page_of();
+  const auto ends = [&](std::optional<double> share) {
+    page.amounts = {{"front", "neckline", {"7 cm"}, share}};
+    const Sheet sheet = drawn_on(page, "a4").sheet;
+    return strokes_of(sheet, LineRole::Arrow).front()->path.end();
+  };
+  const Point most = ends(std::nullopt);
+  CHECK(ends(0.5).y > most.y + 1.0);
+  CHECK(distance(ends(0.6), ends(0.5)) > 1.0);
+}
+
 // A number at the back's centre line would be read as the back's.
 TEST_CASE("An amount of the front stays clear of the back") {
   ChangePage page = page_of();

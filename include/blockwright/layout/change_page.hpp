@@ -3,6 +3,7 @@
 #include "blockwright/figure/tape_figure.hpp"
 #include "blockwright/layout/print_plan.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -38,6 +39,9 @@ struct ShownAmount {
   std::string piece;               ///< of `after`
   std::string place;               ///< one of moved_places(); not shown where that did not move
   std::vector<std::string> words;  ///< in lines: "1 cm", "per half"
+  /// Of an edge's length with its darts closed, where `place` is an edge: others may have moved it
+  /// more elsewhere.
+  std::optional<double> share = {};
 };
 
 /// What is on one page that shows how pieces changed.

@@ -86,12 +86,30 @@ void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
   }
 }
 
-/// What the run warns of in the corrections, as on the screen.
+/// What goes first on the page: what she cannot wear, then what is much, then the rest.
+int gravity(const Problem& problem) {
+  if (problem.code == "fit.below_body") return 0;
+  return problem.code == "fit.limit" ? 1 : 2;
+}
+
+/// What the run warns of in the corrections, as on the screen; those that others have voided in one
+/// line, for the list says by what.
 void add_warnings(const BlockRun& run, ChangePage& page) {
+  Problems told;
+  std::string voided;
   for (const Problem& problem : worded(run.problems, run.unit)) {
-    const bool told = problem.severity == Severity::Warning && problem.code.starts_with("fit.");
-    if (told) page.words.push_back({problem_text(problem)});
+    if (problem.severity != Severity::Warning || !problem.code.starts_with("fit.")) continue;
+    if (problem.code == "fit.void") {
+      voided += (voided.empty() ? "" : ", ") + problem.where;
+    } else {
+      told.push_back(problem);
+    }
   }
+  std::ranges::stable_sort(told, {}, gravity);
+  for (const Problem& problem : told) page.words.push_back({problem_text(problem)});
+  if (voided.empty()) return;
+  page.words.push_back(
+      {"Judge again on the next toile, for others have moved what it was judged by: " + voided});
 }
 
 /// The pieces with their bust dart divided; nothing where the side has no room.
@@ -131,6 +149,16 @@ void divide_bust_dart(const BlockRun& run, ChangePage& page) {
        "side."});
 }
 
+/// A bust that gets fuller or smaller lengthens or shortens a front that hangs from the neck.
+Alignment laid_for(const std::vector<ToldCorrection>& told) {
+  const auto of_bust = [](const ToldCorrection& one) {
+    const CorrectionRow row = row_of(one.numbered.correction).row;
+    return row == CorrectionRow::FullerBust || row == CorrectionRow::SmallerBust;
+  };
+  const bool all = !told.empty() && std::ranges::all_of(told, of_bust);
+  return all ? Alignment::Neck : Alignment::Still;
+}
+
 std::vector<NumberedCorrection> numbered_of(const std::vector<ToldCorrection>& told) {
   std::vector<NumberedCorrection> corrections;
   corrections.reserve(told.size());
@@ -151,6 +179,7 @@ ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const Blo
   add_warnings(run, page);
   divide_bust_dart(run, page);
   add_seen(told, page);
+  page.alignment = laid_for(told);
   page.amounts = shown_amounts(numbered_of(told), run);
   return page;
 }

@@ -4,6 +4,7 @@
 #include "blockwright/measure/correction_table.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace blockwright {
 namespace {
@@ -98,7 +99,19 @@ bool is_clearly_farther(const MovedPoint& a, const MovedPoint& b) {
 /// On the pattern with the correction alone.
 struct PlaceAlone {
   std::string piece, place;
+  std::optional<double> share;
 };
+
+/// How far along its edge the place lies; none of a named point.
+std::optional<double> share_of(const MovedPoint& place, const Piece& piece) {
+  const Edge* edge = find_named(piece.edges, place.name);
+  if (edge == nullptr) return std::nullopt;
+  const double along = nearest(edge->path, place.is).along;
+  return closed_from_cut(piece, *edge, along) / sewn_length(piece, *edge);
+}
+PlaceAlone at(const MovedPoint& place, const Piece& piece) {
+  return {piece.name, place.name, share_of(place, piece)};
+}
 
 std::vector<PlaceAlone> places_of(const Correction& correction, const Pattern& block) {
   const FittedPattern alone = apply_corrections(block, {correction});
@@ -110,11 +123,11 @@ std::vector<PlaceAlone> places_of(const Correction& correction, const Pattern& b
       const MovedPoint* place = farthest_of(names, places);
       if (place != nullptr && (best == nullptr || is_clearly_farther(*place, *best))) best = place;
     }
-    if (best != nullptr) found.push_back({piece->name, best->name});
+    if (best != nullptr) found.push_back(at(*best, *piece));
   }
   if (!found.empty()) return found;
   for (const auto& [piece, places] : moved) {
-    if (!places.empty()) found.push_back({piece->name, places.front().name});
+    if (!places.empty()) found.push_back(at(places.front(), *piece));
   }
   return found;
 }
@@ -136,9 +149,9 @@ std::vector<ShownAmount> shown_amounts(const std::vector<NumberedCorrection>& co
     if (corrections.size() > 1)
       words.front() = std::to_string(numbered.number) + ". " + words.front();
     try {
-      for (const auto& [alone, place] : places_of(applied, run.block.pattern)) {
+      for (const auto& [alone, place, share] : places_of(applied, run.block.pattern)) {
         for (const Piece& piece : run.fitted.pattern.pieces) {
-          if (is_of(piece, alone)) amounts.push_back({piece.name, place, words});
+          if (is_of(piece, alone)) amounts.push_back({piece.name, place, words, share});
         }
       }
     } catch (const InputError&) {

@@ -9,6 +9,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <optional>
 #include <utility>
 
 namespace blockwright {
@@ -46,6 +47,8 @@ constexpr double kCrossing = 90.0;
 constexpr double kStub = 15.0;
 // An amount is not shown where the place lies as near to the old one, mm.
 constexpr double kNotMoved = 0.5;
+// Places of the piece nearer than this to one another share an arrow, mm.
+constexpr double kOnePlace = 6.0;
 // Of outlines, on the page, mm.
 constexpr double kOutlineTolerance = 0.05;
 constexpr double kInsideEvery = 0.8;
@@ -120,17 +123,34 @@ std::string distance_words(const MovedPoint& move, Unit unit) {
          std::string(unit_name(unit));
 }
 
+/// Where an amount shows: at its own place of a line that others moved too, or at the named place.
+std::optional<MovedPoint> shown_place(const ShownAmount& amount, const Piece& piece,
+                                      const LinesAsked& before,
+                                      const std::vector<MovedPoint>& places) {
+  const auto* edge = amount.share ? find_named(piece.edges, amount.place) : nullptr;
+  if (edge != nullptr) {
+    const double along = cut_from_closed(piece, *edge, *amount.share * sewn_length(piece, *edge));
+    const Point is = point_at_length(edge->path, along);
+    return MovedPoint{amount.place, before.nearest(is).point, is};
+  }
+  const auto* place = find_named(places, amount.place);
+  return place == nullptr ? std::nullopt : std::optional(*place);
+}
+
 /// Amounts at one place share an arrow.
 std::vector<ShownArrow> arrows_of_amounts(const std::vector<ShownAmount>& amounts,
-                                          const std::string& piece,
-                                          const std::vector<MovedPoint>& places) {
+                                          const Piece& piece, const Piece& earlier,
+                                          const Placement& lies) {
+  const std::vector<MovedPoint> places = moved_places(piece, earlier, lies);
+  const LinesAsked before(lines_of(earlier, lies));
   std::vector<ShownArrow> arrows;
   for (const ShownAmount& amount : amounts) {
-    if (amount.piece != piece) continue;
-    const auto* place = find_named(places, amount.place);
-    if (place == nullptr || distance(place->was, place->is) < kNotMoved) continue;
-    const auto same = [&](const ShownArrow& arrow) { return arrow.move.name == amount.place; };
-    const auto there = std::ranges::find_if(arrows, same);
+    if (amount.piece != piece.name) continue;
+    const auto place = shown_place(amount, piece, before, places);
+    if (!place || distance(place->was, place->is) < kNotMoved) continue;
+    const auto there = std::ranges::find_if(arrows, [&](const ShownArrow& arrow) {
+      return distance(arrow.move.is, place->is) < kOnePlace;
+    });
     if (there == arrows.end()) {
       arrows.push_back({*place, amount.words});
     } else {
@@ -142,9 +162,7 @@ std::vector<ShownArrow> arrows_of_amounts(const std::vector<ShownAmount>& amount
 
 std::vector<ShownArrow> arrows_of(const Piece& piece, const Piece& earlier, const Placement& lies,
                                   const PieceChange& change, const ChangePage& page) {
-  if (!page.amounts.empty()) {
-    return arrows_of_amounts(page.amounts, piece.name, moved_places(piece, earlier, lies));
-  }
+  if (!page.amounts.empty()) return arrows_of_amounts(page.amounts, piece, earlier, lies);
   std::vector<ShownArrow> arrows;
   for (const MovedPoint& move : page.every_point ? well_apart(change.points) : change.largest) {
     arrows.push_back({move, {distance_words(move, page.unit)}});
