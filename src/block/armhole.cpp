@@ -151,6 +151,13 @@ ArmholeStrokes drawn(const ArmholeLine& line) {
 
 }  // namespace
 
+double across_in(const ArmholeLine& line, Point new_shoulder_point) {
+  const Vec out = right_of(line.up);
+  const double was = dot(line.shoulder_point - line.across, out);
+  const double is = dot(new_shoulder_point - line.across, out);
+  return std::fmax(std::fmin(was, kLeastAcrossInside) - is, 0.0);
+}
+
 Path armhole(const ArmholeLine& line) {
   const ArmholeStrokes strokes = drawn(line);
   return Path({strokes.lower, strokes.upper});

@@ -36,9 +36,8 @@ double most_beside_shoulder(const NeckAndShoulder& upper, double front_width) {
 }
 
 double most_across_back(const NeckAndShoulder& upper, double back_width) {
-  return upper.back.shoulder_point.x - rules::kLeastAcrossBackInside +
-         std::min(nearer_over(back_width),
-                  rules::kLeastAcrossBackInside + rules::kMostAcrossBackOutside);
+  return upper.back.shoulder_point.x - kLeastAcrossInside +
+         std::min(nearer_over(back_width), kLeastAcrossInside + rules::kMostAcrossBackOutside);
 }
 
 double least_across_back(const NeckAndShoulder& upper) {

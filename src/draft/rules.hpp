@@ -67,10 +67,8 @@ inline constexpr Angle kUsualBustDart = Angle::degrees(19.0);
 inline constexpr double kUsualBust = 900.0;
 inline constexpr double kDartDegreesPerCup = 0.08;  // per mm
 inline constexpr double kDartDegreesPerBust = 0.012;
-/// The across-back point lies this far inside the shoulder point: with less the armhole's lower
-/// part bends too sharply (seen: Baldt 1916 has the shoulder end half an inch nearer the arm than
-/// the across-back line); and at most this far, lest the back armhole hook. The numbers are ours.
-inline constexpr double kLeastAcrossBackInside = 7.5;
+/// The across-back point lies at least kLeastAcrossInside (block/armhole.hpp) inside the shoulder
+/// point, and at most this far, lest the back armhole hook. Ours.
 inline constexpr double kMostAcrossBackInside = 30.0;
 /// Over an armhole that is wider on its piece than this, both across points may come nearer, by so
 /// much for each mm, and out to as far beyond their shoulder points: a full arm hangs over its

@@ -10,8 +10,8 @@ namespace {
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
-// A redrawn curve turns nowhere more sharply than within this share of its least radius, where it
-// can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
+// A redrawn neckline turns nowhere more sharply than within this share of its least radius, where
+// it can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
 constexpr double kKeptRoundness = 0.75;
 
 double least_radius_kept(const CubicCurve& was) {
@@ -34,6 +34,11 @@ bool is_only_shifted(const ArmholeLine& was, const ArmholeLine& is) {
 
 }  // namespace
 
+double round_enough(const CubicCurve& was) {
+  constexpr double enough = 15.0;
+  return std::fmin(enough, least_radius(Path({was})));
+}
+
 // What the armhole runs through before and now. Straight up is square to the closed shoulder's
 // level: on the front it is turned by the shoulder dart.
 Redrawing::ArmholeLines Redrawing::armhole_lines() const {
@@ -54,6 +59,13 @@ Redrawing::ArmholeLines Redrawing::armhole_lines() const {
                                rotated(up, lower.turn_to.value_or(Angle())),
                                rotated(into, turn_at(at_shoulder, false)));
   return {line(&NodeState::was, out, up, into), now};
+}
+
+double Redrawing::bring_across_in() {
+  const ArmholeLine was = armhole_lines().was;
+  const double by = across_in(was, at(Corner::ShoulderPoint));
+  move(across(), by * left_of(was.up));
+  return by;
 }
 
 // Where a front neckline's side neck point has moved, or its shoulder turned, it leaves the
@@ -91,7 +103,9 @@ CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) c
   const Point start = nodes_[neck.from].now, end = nodes_[neck.to].now;
   const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
-  return rounder(draw(was, start, leaving, end, arriving), least_radius_kept(was));
+  const bool other_width = moved_by(neck.from) != Vec{};
+  const double least = std::fmax(least_radius_kept(was), other_width ? round_enough(was) : 0.0);
+  return rounder(draw(was, start, leaving, end, arriving), least);
 }
 
 // As a whole: each stroke depends on where both lie.
@@ -105,8 +119,7 @@ ArmholeStrokes Redrawing::redrawn_armhole() const {
             shifted(old.upper, is.across, is.shoulder_point)};
   }
   const ArmholeStrokes redrawn = reshaped_armhole(old, was, is);
-  return {rounder(redrawn.lower, std::fmin(kLeastRadius, least_radius(Path({old.lower})))),
-          redrawn.upper};
+  return {rounder(redrawn.lower, round_enough(old.lower)), redrawn.upper};
 }
 
 CubicCurve Redrawing::bent(std::size_t stroke) const {

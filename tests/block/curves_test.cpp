@@ -228,3 +228,20 @@ TEST_CASE("A neck without a corner ahead is still drawn to its ends") {
   CHECK(drawn.back.p0 == Point{60.0, 25.0});
   CHECK(length(Curve(drawn.front)) < 1000.0);
 }
+
+TEST_CASE("The across point comes in once the shoulder point lies less than 7.5 mm outside it",
+          "[kLeastAcrossInside]") {
+  const auto in = [](double outside, double new_outside) {
+    const ArmholeLine line{
+        {100.0, 0.0}, {-1.0, 0.0}, {70.0, 60.0}, {0.0, 1.0}, {70.0 + outside, 140.0}, {0.0, 1.0}};
+    return across_in(line, {70.0 + new_outside, 145.0});
+  };
+  CHECK(in(25.0, 7.6) == 0.0);
+  CHECK(in(25.0, 7.4) == Approx(0.1));
+  CHECK(in(25.0, -5.0) == Approx(12.5));
+  // One that lay nearer stays as near; one that goes out brings nothing in.
+  CHECK(in(4.0, 4.0) == 0.0);
+  CHECK(in(4.0, 1.0) == Approx(3.0));
+  CHECK(in(-3.0, -5.0) == Approx(2.0));
+  CHECK(in(4.0, 12.0) == 0.0);
+}

@@ -28,6 +28,15 @@ struct ArmholeLine {
   Vec into_shoulder;  ///< square to the shoulder
 };
 
+/// A shoulder point lies this far outside the across point, in mm: with less the armhole's lower
+/// part bends too sharply (seen: Baldt 1916 has the shoulder end half an inch nearer the arm than
+/// the across-back line). The number is ours. Where a shoulder point comes in, the across point
+/// comes in with it, so that it stays as far outside, or as far as it lay, where that is less.
+inline constexpr double kLeastAcrossInside = 7.5;
+/// How far, in mm towards the centre and square to `up`, the across point comes in with a shoulder
+/// point that comes in; 0 where it may stay.
+double across_in(const ArmholeLine& line, Point new_shoulder_point);
+
 /// The armhole as it is drafted, from the underarm point through the across point into the shoulder
 /// point: its curvature has no jump at the across point, where its heading is the one with which
 /// lower and upper armhole bend most alike, within 6 degrees outwards and 10 inwards of `up`.

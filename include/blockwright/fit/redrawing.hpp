@@ -23,6 +23,10 @@ inline constexpr StrokeSpot kLowerArmhole{BlockEdge::Armhole, 0, 0};
 inline constexpr StrokeSpot kUpperArmhole{BlockEdge::Armhole, 0, 1};
 inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
 
+/// A neckline of another width, or a lower armhole, turns nowhere within less than this, in mm, as
+/// far as it can be drawn so: 15, or what it had. Ours: a sharper one is hard to face or bind flat.
+double round_enough(const CubicCurve& was);
+
 /// A half piece in the course of being redrawn: points are moved first; then `finished()` draws
 /// every stroke anew between its ends.
 ///
@@ -61,6 +65,9 @@ class Redrawing {
   void put(Node node, Point to) { nodes_[node].now = to; }
   void move(Node node, Vec by) { nodes_[node].now = nodes_[node].now + by; }
   void move(Corner which, Vec by) { move(corner(which), by); }
+  /// The across point comes in with the shoulder point, as far as the armhole needs it: see
+  /// across_in(). Returns by how much, in mm.
+  double bring_across_in();
   /// Turns the directions of the curves that meet at a node, in place of rule 2.
   void turn(Node node, Angle by);
   /// Turns the direction in which a stroke starts or ends, in place of rule 2.

@@ -211,6 +211,9 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
   constexpr std::string_view kNeckGirth = "the neck girth changes by about five times as much";
   constexpr std::string_view kArmholeGoesAlong =
       "the underarm goes along, so that the armhole stays as long";
+  constexpr std::string_view kAcrossGoesAlong =
+      "where the shoulder points come in nearly to the ends of the across lines, across front and "
+      "across back come in with them, so that the armholes stay round";
   constexpr std::string_view kAtAcrossPoint =
       "the armhole line at the across point, square to it, to nothing at shoulder point and "
       "underarm; its length changes by about as much";
@@ -275,7 +278,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      usually(6).from(3).to(20), doubts(ShoulderLength, -1.0), kBoth,
      {FrontArmholeScooped, BackArmholeFilled, FrontArmholeEdgeTakenIn, BackArmholeEdgeTakenIn},
      {{1, "shorten", "shoulder"}},
-     {watch({"front.shoulder", -1.0}, {"back.shoulder", -1.0})}},
+     {watch({"front.shoulder", -1.0}, {"back.shoulder", -1.0}, kAcrossGoesAlong)}},
     {ShoulderLonger, Shoulder, 2, "shoulder longer", "shoulder shorter",
      "the armhole seam climbs toward the neck, the armhole binds, movement is tight",
      "the shoulder was taken too short", usually(6).from(3).to(20), doubts(ShoulderLength, 1.0),

@@ -21,21 +21,36 @@ Opened with_centre_neck_lowered(const Opened& open, double by) {
 constexpr LawPerMm kFrontNeckLaws[] = {{"neckline", kWholeNeckPerFrontDrop, LawKind::Ratio}};
 constexpr LawPerMm kBackNeckLaws[] = {{"back.neckline", kHalfNeckPerBackDrop, LawKind::Ratio}};
 
-// NeckWider, NeckNarrower: the neckline into the piece, parallel; the side neck point goes along
-// the shoulder. Where the parallel would bend too sharply it is drawn again, as long as that.
-Opened with_neck_offset(const Opened& open, double by) {
+// How both ends of the neckline move when it goes into the piece, the side neck point along the
+// shoulder; and the parallel between them.
+struct NeckOffset {
+  Vec at_side, at_centre;
+  CubicCurve parallel;
+};
+
+NeckOffset neck_offset(const Opened& open, double by) {
   const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
   const Vec inwards = left_of(tangent_at(old, 0.0)), along = shoulder_at_neck(open);
+  const Vec at_side = by / dot(inwards, along) * along;
+  const Vec at_centre = by * left_of(tangent_at(old, 1.0));
+  return {at_side, at_centre, offset_stroke(old, by, {old.p0 + at_side, old.p3 + at_centre})};
+}
+
+// Where the parallel bends too sharply it is drawn rounder between its ends, and is no longer quite
+// as long.
+bool is_parallel(const Opened& open, double by) {
+  const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
+  return least_radius(Path({neck_offset(open, by).parallel})) >= round_enough(old);
+}
+
+// NeckWider, NeckNarrower: the neckline into the piece, parallel.
+Opened with_neck_offset(const Opened& open, double by) {
+  const auto& old = std::get<CubicCurve>(stroke_of(open, kNeckline));
+  const NeckOffset offset = neck_offset(open, by);
   Redrawing work(open);
-  work.move(Corner::SideNeck, by / dot(inwards, along) * along);
-  work.move(Corner::CentreNeck, by * left_of(tangent_at(old, 1.0)));
-  const CubicCurve parallel =
-      offset_stroke(old, by, {work.at(Corner::SideNeck), work.at(Corner::CentreNeck)});
-  if (least_radius(Path({parallel})) >= kLeastRadius) {
-    work.draw(kNeckline, parallel);
-  } else {
-    work.lengthen(kNeckline, length(Curve(parallel)) - length(Curve(old)));
-  }
+  work.move(Corner::SideNeck, offset.at_side);
+  work.move(Corner::CentreNeck, offset.at_centre);
+  work.draw(kNeckline, rounder(offset.parallel, round_enough(old)));
   return work.finished();
 }
 
@@ -49,8 +64,10 @@ double turning(const Opened& open) {
 
 std::vector<Law> widen_neck_laws(const HalfBlock& before, const RowAsk& ask) {
   const double turn = turning(before.front) + turning(before.back);
-  return {
-      {"neckline", 2.0 * turn * ask.by}, {"front.shoulder", -ask.by}, {"back.shoulder", -ask.by}};
+  const bool exact = is_parallel(before.front, ask.by) && is_parallel(before.back, ask.by);
+  return {{"neckline", 2.0 * turn * ask.by, exact ? LawKind::Exact : LawKind::Ratio},
+          {"front.shoulder", -ask.by},
+          {"back.shoulder", -ask.by}};
 }
 
 // A wedge at the middle of the neckline closed about an apex: what lies between the neckline and

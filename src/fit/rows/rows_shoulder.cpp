@@ -8,16 +8,36 @@ namespace {
 // The median of 300 drafted blocks, each armhole; a sample armhole has 0.25, and it depends much on
 // how the armhole stands at the shoulder: one that must lean further in loses below what it gains.
 constexpr double kArmholePerShoulder = 0.17;
+// The same, for what an across point comes in with its shoulder point.
+constexpr double kArmholePerAcross = 1.0;
 
-// ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder; the armhole is redrawn
-// down to the across point.
+// ShoulderShorter, ShoulderLonger: shoulder point in along the shoulder, and the across point with
+// it as far as the armhole needs it. Returns how far that came in, in mm.
+double shorten_shoulder(Redrawing& work, double by) {
+  work.move(Corner::ShoulderPoint, -by * shoulder_at_tip(work.open()));
+  return work.bring_across_in();
+}
+
 Opened with_shoulder_shortened(const Opened& open, double by) {
   Redrawing work(open);
-  work.move(Corner::ShoulderPoint, -by * shoulder_at_tip(open));
+  shorten_shoulder(work, by);
   return work.finished();
 }
 
-constexpr LawPerMm kShortenLaws[] = {{"armhole", 2.0 * kArmholePerShoulder, LawKind::Rough}};
+std::vector<Law> shorten_laws(const HalfBlock& before, const RowAsk& ask) {
+  std::vector<Law> laws;
+  double armhole = 2.0 * kArmholePerShoulder * ask.by;
+  const auto add = [&](const char* across, const Opened& open) {
+    Redrawing work(open);
+    const double in = shorten_shoulder(work, ask.by);
+    if (in > 0.0) laws.push_back({across, -2.0 * in});
+    armhole += kArmholePerAcross * in;
+  };
+  add("across_front", before.front);
+  add("across_back", before.back);
+  laws.push_back({"armhole", armhole, LawKind::Rough});
+  return laws;
+}
 
 // ShoulderPointHigher, ShoulderPointLower, OneShoulderLower: shoulder point up; the armhole goes up
 // the side seam as far and keeps its length.
@@ -168,8 +188,8 @@ constexpr LawPerMm kTakenUpLaws[] = {
 using enum CorrectionRow;
 
 constexpr auto kShoulderRows = std::to_array<RowMoves>({
-    {ShoulderShorter, 1, on_both<with_shoulder_shortened>, in_proportion<kShortenLaws>},
-    {ShoulderLonger, -1, on_both<with_shoulder_shortened>, in_proportion<kShortenLaws>},
+    {ShoulderShorter, 1, on_both<with_shoulder_shortened>, shorten_laws},
+    {ShoulderLonger, -1, on_both<with_shoulder_shortened>, shorten_laws},
     {ShoulderPointHigher, 1, on_both<with_tip_raised>, in_proportion<kRaiseLaws>},
     {ShoulderPointLower, -1, on_both<with_tip_raised>, in_proportion<kRaiseLaws>},
     {OneShoulderLower, -1, on_both<with_tip_raised>, in_proportion<kRaiseLaws>},
