@@ -167,6 +167,35 @@ TEST_CASE("Two versions are compared with the sum that one of them is made by") 
   CHECK(count_of(result.output, "correction 3: asked for 0.6 cm less shoulder length") == 1);
 }
 
+TEST_CASE("Of corrections both ways the sum is shown whole, and nothing is asked that is nothing") {
+  // 2 cm more and 2 cm less of the bust, whatever each was read as; the tape has 2 more.
+  MemoryFiles files;
+  files.files["verity.json"] = replaced(
+      replaced(kClient, R"("2026-07-12", "tape": { "bust_girth": 94.0, "waist_girth": 72.00)",
+               R"("2026-07-12", "tape": { "bust_girth": 96.0, "waist_girth": 74.00)"),
+      R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" })",
+      R"({ "fuller": "bust", "by": 1, "as": "per_half" }, { "take_in": "side", "by": 0.5, "as": "per_seam" })");
+  CHECK(asked(draft_job(), "k\n", files).find("bust girth") == std::string::npos);
+  const Problems said = run_job(draft_job(), files).problems;
+  const auto bust = std::ranges::find(said, "corrections 2 and 3", &Problem::where);
+  REQUIRE(bust != said.end());
+  CHECK(bust->severity == Severity::Note);
+  CHECK(bust->message.plain() ==
+        "asked for 2 cm less and 2 cm more bust girth, together nothing; the newer tape takes "
+        "nothing off that (94 cm on 2026-01-10, 96 cm on 2026-07-12): 2 (fuller bust) and 3 (take "
+        "in side) count in full");
+  // 2 more and 1 less: the tape has the 1 that is left of both.
+  files.files["verity.json"] =
+      replaced(files.files["verity.json"], R"("by": 0.5, "as": "per_seam")",
+               R"("by": 0.5, "as": "per_half")");
+  const std::string sum = asked(draft_job(), "s\n", files);
+  INFO(sum);
+  CHECK(sum.find("corrections 2 and 3 asked for 1 cm less and 2 cm more bust girth, together 1 cm "
+                 "more; the newer tape has 1 cm of it (94 cm on 2026-01-10, 96 cm on 2026-07-12), "
+                 "and nothing remains: 2 (fuller bust) is now 1 cm in place of 2 cm and 3 (take in "
+                 "side) counts in full.") != std::string::npos);
+}
+
 TEST_CASE("What the tape may err by is said and not asked; a newer tape is asked about again") {
   MemoryFiles files;
   files.files["verity.json"] =
