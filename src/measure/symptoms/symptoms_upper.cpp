@@ -33,7 +33,7 @@ constexpr SymptomEntry kShoulder[] = {
     {"lower", "shoulder_point", "The shoulder seam is sloped more: its outer end comes down, and the underarm with it.",
      "shoulder tip gapes; shoulder sloping; shoulder tip high; shoulder tip loose; shoulder tip bubbles; "
      "fold loose neck underarm; fold shoulder neck armhole loose; fold below armhole; underarm sags; shoulder gapes; shoulder seam gapes tip; "
-     "shoulder fold loose; shoulder tip fold"},
+     "shoulder fold loose; shoulder tip fold; shoulder tip round"},
     {"raise", "shoulder_point", "The shoulder seam is sloped less: its outer end goes up, and the underarm with it.",
      "shoulder square; shoulder tip tight; shoulder tip low; shoulder fold tight centre; shoulder seam gapes neck; shoulder tip cuts; "
      "fold tight shoulder tip; shoulder gapes neck; fold shoulder centre front"},
