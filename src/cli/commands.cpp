@@ -18,8 +18,10 @@
 #include <iostream>
 #include <memory>
 #include <optional>
+#include <poll.h>
 #include <string>
 #include <string_view>
+#include <sys/ioctl.h>
 #include <unistd.h>
 #include <utility>
 
@@ -168,12 +170,30 @@ bool goes_on_to_ask(const FitJob& job) {
   return job.ask->empty() || (is_at_terminal() && !report_named);
 }
 
+/// Lines that were sent to a program that asks nothing: a pipe or a file with something in it.
+bool answers_wait() {
+  constexpr int kPatience = 100;  // ms: whoever writes into a pipe begins with it
+  struct pollfd input = {STDIN_FILENO, POLLIN, 0};
+  int bytes = 0;
+  return isatty(STDIN_FILENO) == 0 && poll(&input, 1, kPatience) > 0 &&
+         ioctl(STDIN_FILENO, FIONREAD, &bytes) == 0 && bytes > 0;
+}
+
+void say_if_not_read(const std::string& client) {
+  if (!answers_wait()) return;
+  std::cerr << "The answers that were sent along are not read: with words --ask only shows what "
+               "answers them.\n`blockwright fit "
+            << as_argument(client) << " --ask`, without words, asks and takes answers.\n";
+}
+
 JobResult run_fitting(FitJob& job, FileStore& files) {
   if (job.ask && job.client.empty()) std::swap(*job.ask, job.client);  // fit --ask CLIENT
   if (goes_on_to_ask(job)) {
     judge(JobOptions(job));
     const InterruptEndsInput ends;
     ask_for_corrections(job, today(), files, {std::cin, std::cout});
+  } else if (job.ask) {
+    say_if_not_read(job.client);
   }
   return run_fit(job, files);
 }

@@ -132,19 +132,22 @@ bool FitChoice::finds_the_same(const FitAnswers& answers) const {
 }
 
 void FitChoice::look_for(const std::string& line) {
-  const std::vector<FitAnswer> at_part = answers_at(line, unit_);
-  if (!at_part.empty() && at_part.size() <= kLetters.size()) {
-    shown_ = at_part;
+  FitAnswers at_part;
+  at_part.best = answers_at(line, unit_);
+  at_part = for_her_block(std::move(at_part), lacking_);
+  if (!at_part.best.empty() && at_part.best.size() <= kLetters.size()) {
+    shown_ = at_part.best;
+    remark_ = left_out_text(at_part);
     if (is_whole_) side_ = BodySide::Both;  // what was said before is done with
     said_.push_back(line);
     return;
   }
-  FitAnswers answers = answers_to(line, unit_);
+  FitAnswers answers = for_her_block(answers_to(line, unit_), lacking_);
   remark_ = not_found_text(answers);
   std::string all = line;
   if (!said_.empty() && !answers.is_whole) {  // more words narrow what was said before
     all = said_.back() + ", " + line;
-    answers = answers_to(all, unit_);
+    answers = for_her_block(answers_to(all, unit_), lacking_);
   }
   if (const std::string why = why_not_kept(all); !why.empty()) {
     remark_ = why + "; say it again\n";

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace blockwright {
@@ -13,7 +14,9 @@ namespace blockwright {
 /// them.
 class FitChoice {
  public:
-  explicit FitChoice(Unit unit) : unit_(unit) {}
+  /// Of a block without the darts at the places `lacking` nothing is shown there.
+  explicit FitChoice(Unit unit, std::vector<std::string_view> lacking)
+      : unit_(unit), lacking_(std::move(lacking)) {}
 
   /// In capital or small letters. A letter or the words of an answer, with or without an amount:
   /// that correction. "back": the answers before. "all": every part of the body. A part of the
@@ -33,6 +36,7 @@ class FitChoice {
   void show_all();
 
   Unit unit_;
+  std::vector<std::string_view> lacking_;
   std::vector<std::string> said_;  ///< so far, each with what was said before it
   std::vector<FitAnswer> shown_;
   BodySide side_ = BodySide::Both;  ///< of all that is shown

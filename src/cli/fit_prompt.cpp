@@ -23,7 +23,8 @@ class FitSession {
       : job_(job),
         files_(on.files),
         ask_(on),
-        fitting_(meant_fitting(job.client, {job.date, job.toile}, on.files)) {}
+        fitting_(meant_fitting(job.client, {job.date, job.toile}, on.files)),
+        lacking_(places_lacking(job, on.files)) {}
 
   void run(const std::string& seen) {
     if (seen.empty()) ask_.introduce();
@@ -31,11 +32,11 @@ class FitSession {
       ask_.say("These go to toile " + std::to_string(*fitting_.toile) + " of " + fitting_.date +
                "; --date and --toile name another.");
     }
-    FitChoice choice(ask_.unit());
+    FitChoice choice(ask_.unit(), lacking_);
     std::optional<WantedCorrection> wanted;
     if (!seen.empty()) wanted = choice.hear(seen);
     while (wanted || (wanted = ask_.correction(choice))) {
-      if (add(*wanted) != GoesOn::Back) choice = FitChoice(ask_.unit());
+      if (add(*wanted) != GoesOn::Back) choice = FitChoice(ask_.unit(), lacking_);
       wanted.reset();
     }
   }
@@ -106,6 +107,7 @@ class FitSession {
   FileStore& files_;
   FitQuestions ask_;
   FittingName fitting_;  ///< that the next correction goes to, as far as it is known
+  std::vector<std::string_view> lacking_;  ///< places of darts that her block has not got
   bool has_written_ = false;
 };
 

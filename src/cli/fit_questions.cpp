@@ -19,12 +19,21 @@ std::string without_ends(const std::string& line) {
 bool is_yes(const std::string& word) { return word == "y" || word == "yes"; }
 bool is_no(const std::string& word) { return word == "n" || word == "no"; }
 
-/// An empty line and the end of the input leave the question.
+/// An empty line, "quit" and the end of the input leave the question.
 GoesOn without_answer(const std::optional<std::string>& line) {
   return line && in_small_letters(*line) == "back" ? GoesOn::Back : GoesOn::Leave;
 }
 bool has_answer(const std::optional<std::string>& line) {
-  return line && !line->empty() && in_small_letters(*line) != "back";
+  if (!line || line->empty()) return false;
+  const std::string word = in_small_letters(*line);
+  return word != "back" && !ends_questions(word);
+}
+
+/// "q" is a letter where so many answers are shown.
+bool ends_choice(const std::string& line, const FitChoice& choice) {
+  const std::string word = in_small_letters(line);
+  const bool is_letter = word.size() == 1 && choice.answers().size() > std::size_t('q' - 'a');
+  return ends_questions(word) && !is_letter;
 }
 
 std::string refusal_of(const Problem& problem) {
@@ -37,7 +46,8 @@ std::string refusal_of(const Problem& problem) {
 void FitQuestions::introduce() const {
   prompt_.out() << "\nSay in your own words what you see: \"armhole digs in\", \"waist loose\".\n"
                 << "A part of the body alone shows all that can be done there: " << part_list()
-                << ".\n\"all\" shows everything, \"back\" goes to the question before. Enter ends; "
+                << ".\n\"all\" shows everything, \"back\" goes to the question before. Enter or "
+                   "\"done\" ends; "
                    "what was added is kept.\n";
 }
 
@@ -57,6 +67,16 @@ std::optional<std::string> FitQuestions::asked(const std::string& question) cons
   }
 }
 
+/// Without an answer the correction is not written, which is said before it is left.
+std::optional<std::string> FitQuestions::needed(const std::string& question) const {
+  const auto line = asked(question);
+  if (!line || !line->empty()) return line;
+  say("Without an answer this correction is not written; Enter again leaves it out.");
+  const auto again = asked(question);
+  if (again && again->empty()) say("Left out: nothing was written of it.");
+  return again;
+}
+
 void FitQuestions::show(const std::vector<FitAnswer>& answers) const {
   prompt_.out() << "\n" << printable_lines(lettered_text(answers));
 }
@@ -69,7 +89,7 @@ std::optional<WantedCorrection> FitQuestions::correction(FitChoice& choice) cons
     const auto line = asked(begun ? "Which? Its letter or its words; or more words; or \"back\""
                                   : "\nWhat do you see?");
     if (!line) return std::nullopt;
-    if (line->empty() && !begun) return std::nullopt;
+    if (ends_choice(*line, choice) || (line->empty() && !begun)) return std::nullopt;
     if (auto wanted = choice.hear(line->empty() ? "back" : *line)) return wanted;
   }
 }
@@ -128,7 +148,7 @@ GoesOn FitQuestions::ask_amount(WantedCorrection& wanted) const {
   const std::string unit(unit_word(unit_));
   say(name_text(wanted.words) + ": " + std::string(cure_of_answer(wanted)));
   for (;;) {
-    const auto line = asked("By how much, in " + unit + "? Usual " + wanted.usual);
+    const auto line = needed("By how much, in " + unit + "? Usual " + wanted.usual);
     if (!has_answer(line)) return without_answer(line);
     const auto amount = amount_in(*line, wanted);
     if (!amount) {
@@ -156,7 +176,7 @@ GoesOn FitQuestions::judge_amount(const TypedAmount& amount, WantedCorrection& w
 GoesOn FitQuestions::ask_unit(WantedCorrection& wanted) const {
   const std::string number = std::exchange(wanted.amount, "");
   for (;;) {
-    const auto line = asked("  " + shown(number) + " of what: cm or in?");
+    const auto line = needed("  " + shown(number) + " of what: cm or in?");
     if (!has_answer(line)) return without_answer(line);
     const std::string with_unit = number + " " + *line;
     const auto amount = amount_typed(with_unit);
@@ -175,17 +195,33 @@ GoesOn FitQuestions::ask_way(WantedCorrection& wanted) const {
     prompt_.out() << "  " << way_text(words, as) << ": " << way.meaning << "\n";
   }
   for (;;) {
-    const auto line = asked("How did you read " + shown(wanted.amount) + "?");
+    const auto line = needed("How did you read " + shown(wanted.amount) + "?");
     if (!has_answer(line)) return without_answer(line);
     wanted.as = way_meant(*line, words);
     if (wanted.as) return GoesOn::Next;
-    say("one of the words above; its beginning will do");
+    const auto goes_on = other_amount(*line, wanted);
+    if (goes_on && (*goes_on != GoesOn::Next || wanted.as)) return *goes_on;
+    if (!goes_on)
+      say("one of the words above; its beginning will do; or \"no\", or another amount");
   }
+}
+
+/// "no", or another amount, where it was asked how one was read; nothing if it is neither.
+std::optional<GoesOn> FitQuestions::other_amount(const std::string& answer,
+                                                 WantedCorrection& wanted) const {
+  if (is_no(in_small_letters(answer))) {
+    wanted.amount.clear();
+    return ask_amount(wanted);
+  }
+  const auto amount = amount_in(answer, wanted);
+  if (!amount) return std::nullopt;
+  const GoesOn goes_on = judge_amount(*amount, wanted);
+  return goes_on == GoesOn::Back ? ask_amount(wanted) : goes_on;
 }
 
 GoesOn FitQuestions::ask_side(WantedCorrection& wanted) const {
   for (;;) {
-    const auto line = asked("Which side, as she has it: left or right?");
+    const auto line = needed("Which side, as she has it: left or right?");
     if (!has_answer(line)) return without_answer(line);
     const std::string word = in_small_letters(*line);
     if (word == "l" || word == "left") wanted.side = BodySide::Left;
@@ -199,7 +235,7 @@ GoesOn FitQuestions::ask_side(WantedCorrection& wanted) const {
 GoesOn FitQuestions::ask_date(WantedCorrection& wanted) const {
   for (;;) {
     const auto line = asked("Date of the fitting (Enter: today, " + today_ + ")");
-    if (!line || in_small_letters(*line) == "back") return without_answer(line);
+    if (!line || (!line->empty() && !has_answer(line))) return without_answer(line);
     const std::string date = line->empty() ? today_ : *line;
     if (const auto fault = fault_of_date(client_, date, files_)) {
       say(refusal_of(*fault));
@@ -214,7 +250,7 @@ GoesOn FitQuestions::ask_toile(WantedCorrection& wanted) const {
   const int next = next_toile_number(client_, files_);
   for (;;) {
     const auto line = asked("Which toile? (Enter: " + std::to_string(next) + ")");
-    if (!line || in_small_letters(*line) == "back") return without_answer(line);
+    if (!line || (!line->empty() && !has_answer(line))) return without_answer(line);
     const auto number = line->empty() ? std::optional(next) : number_in<int>(*line);
     if (number && *number > 0) {
       wanted.fitting.toile = *number;
@@ -272,7 +308,7 @@ Agreed FitQuestions::agreed(WantedCorrection& wanted, const FitPreview& preview)
     const std::string word = in_small_letters(*line);
     if (word.empty() || is_yes(word)) return Agreed::Yes;
     if (word == "back") return Agreed::Back;
-    if (is_no(word)) {
+    if (is_no(word) || word == "q" || word == "quit" || word == "exit") {
       say("Not written.");
       return Agreed::No;
     }

@@ -29,8 +29,8 @@ enum class GoesOn { Next, Back, Leave };
 enum class Agreed { Yes, No, OtherAmount, Back };
 
 /// The questions of a fitting at the prompt. Each answer is words, in capital or small letters, and
-/// is judged when it is typed; "back" goes to the question before; an empty one, or the end of the
-/// input, leaves the question.
+/// is judged when it is typed; "back" goes to the question before; an empty one, "done" or "quit",
+/// or the end of the input, leaves the question.
 class FitQuestions {
  public:
   explicit FitQuestions(const AskedOn& on)
@@ -64,6 +64,7 @@ class FitQuestions {
 
  private:
   [[nodiscard]] std::optional<std::string> asked(const std::string& question) const;
+  [[nodiscard]] std::optional<std::string> needed(const std::string& question) const;
   void show(const std::vector<FitAnswer>& answers) const;
   void forget_wrong_way(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask(FitQuestion question, WantedCorrection& wanted) const;
@@ -71,6 +72,8 @@ class FitQuestions {
   [[nodiscard]] GoesOn judge_amount(const TypedAmount& amount, WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_unit(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_way(WantedCorrection& wanted) const;
+  [[nodiscard]] std::optional<GoesOn> other_amount(const std::string& answer,
+                                                   WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_side(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_date(WantedCorrection& wanted) const;
   [[nodiscard]] GoesOn ask_toile(WantedCorrection& wanted) const;

@@ -20,6 +20,7 @@ std::optional<SumAnswer> settle_keep_or_drop(const Prompt& prompt) {
              prompt.answer("Settle it so (s), keep it as it was (k), or drop it (d)?")) {
     const std::string word = in_small_letters(*line);
     if (word.empty()) return SumAnswer::Later;
+    if (ends_questions(word)) return std::nullopt;
     if (word == "s" || word == "settle") return SumAnswer::Settle;
     if (word == "k" || word == "keep") return SumAnswer::Keep;
     if (word == "d" || word == "drop") return SumAnswer::Drop;

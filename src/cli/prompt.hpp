@@ -5,6 +5,8 @@
 #include "blockwright/text/input_line.hpp"
 #include "blockwright/text/small_letters.hpp"
 
+#include <algorithm>
+#include <array>
 #include <istream>
 #include <optional>
 #include <ostream>
@@ -12,6 +14,12 @@
 #include <string_view>
 
 namespace blockwright {
+
+/// Words that end the questions, in small letters: as people type them at any prompt.
+inline bool ends_questions(std::string_view word) {
+  constexpr std::array words{"done", "end", "exit", "q", "quit", "save"};
+  return std::ranges::find(words, word) != words.end();
+}
 
 /// Asks the person at the terminal.
 class Prompt {

@@ -129,7 +129,7 @@ class AskedMeasurement {
   std::optional<GoesOn> after(const std::string& answer) {
     const std::string word = in_small_letters(answer);
     if (word == "back") return kept(GoesOn::Back);
-    if (word == "save") return kept(GoesOn::Save);
+    if (ends_questions(word)) return kept(GoesOn::Save);
     if (word == "?") return explained();
     if (word == "skip") return skipped();
     if (!word.empty()) return entered(answer);

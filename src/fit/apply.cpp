@@ -15,6 +15,10 @@ namespace {
 
 // A length that changed by less has not moved, in mm.
 constexpr double kMoved = 0.005;
+// A dart that grew by more was widened, in mm.
+constexpr double kWidened = 0.5;
+// A law is met within this, in mm; a ratio within this share.
+constexpr double kForecast = 0.5, kRatio = 0.3;
 // A turn of the joined neckline that counts.
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 // A sum of less, in mm, is what rounding leaves of opposite corrections that cancel.
@@ -270,12 +274,27 @@ std::vector<MovedLength> lengths_of(const HalfBlock& drafted, const HalfBlock& h
   return lengths;
 }
 
+// Of a dart that grew too wide: "take in front neck edge; fuller bust: the dart grew ...".
+void name_what_widened(const std::vector<Job>& jobs, Problem& problem) {
+  std::string names;
+  for (const Job& job : jobs) {
+    const auto& moved = job.effect.moved;
+    const auto dart = std::ranges::find(moved, problem.where + " dart", &MovedLength::name);
+    if (dart == moved.end() || dart->change() <= kWidened) continue;
+    names += (names.empty() ? "" : "; ") + words_of(job.effect);
+  }
+  if (!names.empty()) problem.message = names + ": " + problem.message;
+}
+
 // What is to be said of a half by now, against what was drafted.
 Problems judge(const Redrawn& half, const std::vector<Job>& jobs) {
   std::vector<HollowChange> changes;
   changes.reserve(jobs.size());
   for (const Job& job : jobs) changes.push_back({words_of(job.effect), job.hollows});
   Problems problems = judge_half(half);
+  for (Problem& problem : problems) {
+    if (problem.code == "fit.limit") name_what_widened(jobs, problem);
+  }
   std::ranges::copy(judge_hollows(half, changes), std::back_inserter(problems));
   return problems;
 }
@@ -303,6 +322,13 @@ ActiveRows active_rows(const std::vector<Correction>& corrections) {
 }
 
 }  // namespace
+
+std::optional<double> forecast_of(const MovedLength& moved) {
+  if (!moved.predicted) return std::nullopt;
+  const double law = *moved.predicted, off = std::abs(moved.change() - law);
+  const double most = moved.sample ? std::fmax(kForecast, kRatio * std::abs(law)) : kForecast;
+  return off <= most ? moved.predicted : std::nullopt;
+}
 
 double counted_amount(const RowAmount& amount) {
   const RowTraits& traits = fitting_row(amount.row).traits;

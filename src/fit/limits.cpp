@@ -181,6 +181,10 @@ void require_seam(const Redrawn& half, BlockEdge edge, const std::string& name) 
 
 // --- what is judged -----------------------------------------------------------------------
 
+std::string times(int count) {
+  return count == 1 ? "once" : count == 2 ? "twice" : std::to_string(count) + " times";
+}
+
 void judge_curves(const RedrawnPiece& piece, Problems& problems) {
   const auto& [before, after] = piece;
   for (std::size_t e = 0; e < after.edges.size(); ++e) {
@@ -190,8 +194,8 @@ void judge_curves(const RedrawnPiece& piece, Problems& problems) {
     const int got = inflections(edge.stretches);
     if (got <= std::max(*kind->most_bends, inflections(before.edges[e].stretches))) continue;
     problems.push_back({Severity::Warning, "fit.curve", after.piece.name + "." + edge.name,
-                        "the curve turns back " + std::to_string(got) + " times; at most " +
-                            std::to_string(*kind->most_bends) + " is fair",
+                        "the curve turns back " + times(got) + "; at most " +
+                            times(*kind->most_bends) + " is fair",
                         "look at the line before cutting, and draw it again by hand if need be"});
   }
 }

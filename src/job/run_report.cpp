@@ -12,7 +12,7 @@ namespace {
 LengthChange change_of(const MovedLength& moved) {
   LengthChange change{moved.name,  Length::mm(moved.before), Length::mm(moved.after), {}, {}, {},
                       moved.sample};
-  if (moved.predicted) change.predicted = Length::mm(*moved.predicted);
+  if (const auto forecast = forecast_of(moved)) change.predicted = Length::mm(*forecast);
   return change;
 }
 

@@ -181,7 +181,16 @@ class TypedWords {
       at_ += count;
       return;
     }
-    if (at_ < words_.size()) typed_.amount = words_[at_++];
+    if (at_ < words_.size()) take_what_is_no_amount();
+  }
+
+  /// With its unit, so that "1.5.2 cm" is refused for its number and not for "cm".
+  void take_what_is_no_amount() {
+    typed_.amount = words_[at_++];
+    const auto unit = amount_typed("1 " + word());
+    const bool in_all = word(1) == "all" || word(1) == "total";
+    if (!unit || !unit->unit || in_all) return;
+    typed_.amount += " " + words_[at_++];
   }
 
   /// "per_half", or "per half"; behind an amount "in all", too, or "each side".

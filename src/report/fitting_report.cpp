@@ -68,15 +68,16 @@ std::string would_do_text(const Doubt& doubt, Unit unit) {
   const std::string drafted =
       fmt::format("drafted with {} the {} would have {}", value, name_text(doubt.instead->length),
                   more_or_less(doubt.instead->drafted, unit));
-  if (!is_worth_taping(doubt)) return "but " + drafted + ": another tape of it would help little";
+  if (!is_worth_taping(doubt)) return drafted + ", so that another tape would help little";
   return drafted + "; this correction makes " + more_or_less(doubt.instead->corrected, unit);
 }
 
 std::string doubt_text(const FittingLine& line, Unit unit) {
   if (!line.doubt) return "";
   const Doubt& doubt = *line.doubt;
-  return fmt::format("       calls into doubt: {}, {} {}; {}\n", words_of(doubt.name),
-                     doubt.estimated ? "never taped, estimated at" : "now",
+  return fmt::format("       {}: {}, {} {}; {}\n",
+                     is_worth_taping(doubt) ? "calls into doubt" : "not mended by a tape",
+                     words_of(doubt.name), doubt.estimated ? "never taped, estimated at" : "now",
                      value_text(doubt.taped, unit), would_do_text(doubt, unit));
 }
 

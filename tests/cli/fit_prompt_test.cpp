@@ -167,6 +167,35 @@ TEST_CASE("Two versions are compared with the sum that one of them is made by") 
   CHECK(count_of(result.output, "correction 3: asked for 0.6 cm less shoulder length") == 1);
 }
 
+TEST_CASE("Of corrections both ways the sum is shown whole, and nothing is asked that is nothing") {
+  // 2 cm more and 2 cm less of the bust, whatever each was read as; the tape has 2 more.
+  MemoryFiles files;
+  files.files["verity.json"] = replaced(
+      replaced(kClient, R"("2026-07-12", "tape": { "bust_girth": 94.0, "waist_girth": 72.00)",
+               R"("2026-07-12", "tape": { "bust_girth": 96.0, "waist_girth": 74.00)"),
+      R"({ "take_in": "waist", "by": 2.0, "as": "whole_girth" })",
+      R"({ "fuller": "bust", "by": 1, "as": "per_half" }, { "take_in": "side", "by": 0.5, "as": "per_seam" })");
+  CHECK(asked(draft_job(), "k\n", files).find("bust girth") == std::string::npos);
+  const Problems said = run_job(draft_job(), files).problems;
+  const auto bust = std::ranges::find(said, "corrections 2 and 3", &Problem::where);
+  REQUIRE(bust != said.end());
+  CHECK(bust->severity == Severity::Note);
+  CHECK(bust->message.plain() ==
+        "asked for 2 cm less and 2 cm more bust girth, together nothing; the newer tape takes "
+        "nothing off that (94 cm on 2026-01-10, 96 cm on 2026-07-12): 2 (fuller bust) and 3 (take "
+        "in side) count in full");
+  // 2 more and 1 less: the tape has the 1 that is left of both.
+  files.files["verity.json"] =
+      replaced(files.files["verity.json"], R"("by": 0.5, "as": "per_seam")",
+               R"("by": 0.5, "as": "per_half")");
+  const std::string sum = asked(draft_job(), "s\n", files);
+  INFO(sum);
+  CHECK(sum.find("corrections 2 and 3 asked for 1 cm less and 2 cm more bust girth, together 1 cm "
+                 "more; the newer tape has 1 cm of it (94 cm on 2026-01-10, 96 cm on 2026-07-12), "
+                 "and nothing remains: 2 (fuller bust) is now 1 cm in place of 2 cm and 3 (take in "
+                 "side) counts in full.") != std::string::npos);
+}
+
 TEST_CASE("What the tape may err by is said and not asked; a newer tape is asked about again") {
   MemoryFiles files;
   files.files["verity.json"] =
@@ -349,6 +378,52 @@ TEST_CASE("Date and toile are asked for once") {
   CHECK(count_of(asked.said, "Which toile?") == 1);
   CHECK(asked.wrote("underarm"));
   CHECK(asked.wrote("front_neck"));
+}
+
+TEST_CASE("Done, q, quit and the like end as Enter does; so at a tape, where they save") {
+  for (const char* word : each({"done", "q", "QUIT", "exit", "end", "save"})) {
+    const Asked at_once = new_fitting(std::string(word) + "\nwaist loose\n");
+    CHECK(count_of(at_once.said, "What do you see?") == 1);
+    CHECK_FALSE(at_once.says("Not understood"));
+    const Asked at_answers = new_fitting("waist loose\n" + std::string(word) + "\n");
+    CHECK(count_of(at_answers.said, "What do you see?") == 1);
+    const Asked at_amount = new_fitting("waist loose\na\n" + std::string(word) + "\n\n");
+    CHECK_FALSE(at_amount.says("is not an amount"));
+    CHECK(at_amount.file == kNewClient);
+  }
+  // Of so many answers q is one.
+  CHECK(new_fitting("shoulder\nq 0.5\n\n\n\n\n").file != kNewClient);
+  MemoryFiles files = files_here();
+  CHECK(count_of(asked(draft_job(), "quit\n", files), "Settle it so (s)") == 1);
+}
+
+TEST_CASE("Where it was asked how an amount was read, no and another amount are taken") {
+  const Asked no = new_fitting("waist loose\na 99\nno\n1 per half\n\n\n\n\n");
+  CHECK(count_of(no.said, "By how much") == 1);
+  CHECK(no.wrote(R"("by": 1, "as": "per_half")"));
+  const Asked other = new_fitting("waist loose\na 99\n1.5\nper half\n\n\n\n\n");
+  CHECK(other.says("How did you read 1.5?"));
+  CHECK(other.wrote(R"("by": 1.5, "as": "per_half")"));
+  const Asked at_once = new_fitting("waist loose\na 99\n1.5 per half\n\n\n\n\n");
+  CHECK(at_once.wrote(R"("by": 1.5, "as": "per_half")"));
+}
+
+TEST_CASE("Enter in place of an amount is asked about once before the correction is left out") {
+  const Asked again = new_fitting("armhole digs in\na\n\n1\n\n\n\n\n");
+  CHECK(again.says("Without an answer this correction is not written; Enter again leaves it out."));
+  CHECK(again.wrote(R"("lower": "underarm", "by": 1)"));
+  const Asked left = new_fitting("armhole digs in\na\n\n\n\n");
+  CHECK(left.says("Left out: nothing was written of it."));
+  CHECK(count_of(left.said, "What do you see?") == 2);
+  CHECK(left.file == kNewClient);
+}
+
+TEST_CASE("A number that is none is refused for itself, and not for its unit") {
+  const Asked asked = new_fitting("armhole digs in\na 1.5.2 cm\n1.5 cm\n\n\n\n\n");
+  INFO(asked.said);
+  CHECK_FALSE(asked.says("\"cm\""));
+  CHECK(asked.says("'1.5.2 cm' is not an amount"));
+  CHECK(asked.wrote(R"("by": 1.5)"));
 }
 
 TEST_CASE("No writes nothing; another amount is told before it is written") {

@@ -161,6 +161,16 @@ TEST_CASE("In a pipe --ask answers and asks nothing; its place among the words d
   CHECK(has(asked.output, "What do you see?"));
 }
 
+TEST_CASE("Answers that are sent along with --ask and words are not read, which is said") {
+  const TempFolder folder;
+  const std::string client = folder.write("pip.json", kClient);
+  const ToolResult sent = run_tool("printf 'a 1 per half\\n' | " + kProgram + " fit " + client +
+                                   " --ask 'waist loose' 2>&1");
+  CHECK(sent.exit_code == 0);
+  CHECK(has(sent.output, "The answers that were sent along are not read"));
+  CHECK_FALSE(has(call("fit " + client + " --ask 'waist loose'").output, "sent along"));
+}
+
 TEST_CASE("At the command line each correction carries its own --as and --seen") {
   const TempFolder folder;
   const std::string client = folder.write("pip.json", kClient);

@@ -62,6 +62,16 @@ std::size_t count_of(const std::string& text, const std::string& part) {
 
 }  // namespace
 
+TEST_CASE("Done and quit end a tape session as save does") {
+  for (const char* word : {"done", "q", "quit"}) {
+    MemoryFiles files;
+    const auto [said, wrote] =
+        asked(std::string("Verity Lark\ncm\n\nR.\n94\n\n74\n") + word + "\n", files);
+    CHECK(wrote);
+    CHECK(has(said, "2 measurements of 2026-11-29."));
+  }
+}
+
 TEST_CASE("A new client is asked for name, unit, date and tape, and can be drafted from") {
   MemoryFiles files;
   const auto [said, wrote] = asked("Verity Lark\ncm\n\nR.\n94\n\n74 74.5\nsave\n", files);

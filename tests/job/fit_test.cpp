@@ -3,6 +3,7 @@
 #include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
+#include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -185,10 +186,62 @@ TEST_CASE("A pattern that the corrections make smaller than she is is warned of"
   // leaves 73.5.
   CHECK(said_of("take_in centre_back 1.0 per_half").empty());
   const std::string said = said_of("take_in centre_back 1.5 per_half");
-  CHECK_THAT(said, Catch::Contains("the waist has 73.5 cm, and she has 74 cm"));
+  CHECK_THAT(said,
+             Catch::Contains("with take in centre back the waist has 73.5 cm, and she has 74 cm"));
   CHECK(std::ranges::count(said, '\n') == 1);
   // 37 round the neck base, and 2.5 for the tape: narrowed by as much.
   CHECK_THAT(said_of("narrow side_neck 1.3"), Catch::Contains("the neckline has"));
+}
+
+TEST_CASE("A dart that grew too wide names the corrections, in the words that are typed") {
+  MemoryFiles files = files_here();
+  std::string said;
+  for (const Problem& problem : run_fit(adding("fuller bust 1.5 per_half"), files).problems) {
+    if (problem.code == "fit.limit") said += to_text(problem) + "\n";
+  }
+  CHECK_THAT(said, Catch::Contains("front.shoulder: fuller bust: the dart grew from"));
+}
+
+TEST_CASE("fit leaves what the draft gave way in to draft, unless a correction doubts it") {
+  MemoryFiles files;
+  files.files["verity.json"] =
+      blockwright_tests::read_bytes(BLOCKWRIGHT_SOURCE_DIR "/examples/wardrobe/ondine-marsh.json");
+  const auto adjusted = [&](const std::string& words) {
+    MemoryFiles fresh;
+    fresh.files = files.files;
+    std::vector<std::string> where;
+    FitJob job = adding(words);
+    job.date = "2026-11-29";
+    job.toile = 9;
+    const JobResult result = run_fit(job, fresh);
+    CHECK(result.exit_code == 0);
+    for (const Problem& problem : result.problems) {
+      if (problem.code == "draft.adjusted") where.push_back(problem.where);
+    }
+    return where;
+  };
+  Job job;
+  job.client = "verity.json";
+  job.out = "out";
+  job.write = {OutputKind::Svg};
+  std::vector<std::string> drafted;
+  for (const Problem& problem : run_job(job, files).problems) {
+    if (problem.code == "draft.adjusted") drafted.push_back(problem.where);
+  }
+  REQUIRE(std::ranges::count(drafted, "across_back") == 1);
+  CHECK(adjusted("lower front_neck 0.6").empty());
+  CHECK(adjusted("widen across_back 0.6 per_half") == std::vector<std::string>{"across_back"});
+}
+
+TEST_CASE("A dart that a correction left too narrow to sew is told with its answer") {
+  MemoryFiles files = files_here();
+  std::string said;
+  for (const Problem& problem :
+       run_fit(adding("let_out back_shoulder_dart 0.5 per_half"), files).problems) {
+    if (problem.code == "dart.narrow") said += to_text(problem) + "\n";
+  }
+  CHECK_THAT(said,
+             Catch::Contains("back.shoulder") && Catch::Contains("ease so much into the seam"));
 }
 
 TEST_CASE("draft applies corrections and tells them; --toile draws an older version") {

@@ -6,6 +6,7 @@
 #include "blockwright/measure/correction_table.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
+#include "support/run_tool.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -369,6 +370,28 @@ TEST_CASE("The map page of a toile says what to look at first; that of a card do
   CHECK(looked_at.front() ==
         "front armhole edge taken in: the front armhole gapes, a fold to the bust");
   CHECK(notes_of(report_of(run, CutStyle::Card)).look_first.empty());
+}
+
+TEST_CASE("Nothing is offered at darts that her block has not got, and that is said") {
+  MemoryFiles files;
+  files.files["verity.json"] = blockwright_tests::read_bytes(
+      BLOCKWRIGHT_SOURCE_DIR "/examples/wardrobe/nadezhda-vetrova.json");
+  FitJob job;
+  job.client = "verity.json";
+  job.ask = "waist loose";
+  const std::string asked = run_fit(job, files).output;
+  INFO(asked);
+  CHECK(has(asked, "  take_in waist "));
+  CHECK(has(asked, "  take_in side_at_waist "));
+  CHECK_FALSE(has(asked, "take_in waist_darts"));
+  CHECK_FALSE(has(asked, "take_in front_waist_dart"));
+  CHECK(has(asked,
+            "Left out, for her block has none: waist darts, front waist dart, back waist dart."));
+  // Of a block that has them all nothing is left out; typed, they are refused with the reason.
+  MemoryFiles others = files_in(Unit::Cm);
+  CHECK(has(run_fit(job, others).output, "take_in waist_darts"));
+  CHECK_FALSE(has(run_fit(job, others).output, "Left out"));
+  CHECK(places_lacking(job, others).empty());
 }
 
 TEST_CASE("Every part of the body has its corrections, and its name finds them") {

@@ -386,6 +386,90 @@ TEST_CASE("A length that two measurements move is given to one of their correcti
   CHECK(more.of(2) == Approx(0.5).margin(0.05));
 }
 
+TEST_CASE("What one correction gives and another takes back is in no tape") {
+  using enum AmountAs;
+  const auto now = [](double bust, double half_taken_in) {
+    return settled(
+        {lavinia(1), lavinia(7, {{BustGirth, bust}})},
+        {{1, "fuller", "bust", 1.0, PerHalf}, {2, "take_in", "side", half_taken_in, PerHalf}});
+  };
+  // 2 more and 2 less of the bust are nothing. She grew by 2: the block goes along, and keeps its
+  // ease. Were the 2 of the tape taken off the first alone, the ease would be 2 less.
+  const Settled both = now(96.0, 1.0);
+  CHECK(both.of(1) == Approx(1.0));
+  CHECK(both.of(2) == Approx(1.0));
+  REQUIRE(both.sums.size() == 1);
+  CHECK(both.sums[0].shares.size() == 2);
+  CHECK(both.sums[0].asked().number() == Approx(0.0).margin(1e-9));
+  CHECK(both.sums[0].has().number() == 0.0);
+  CHECK_FALSE(both.asks);
+  // So with 2 less.
+  CHECK(now(92.0, 1.0).of(1) == Approx(1.0));
+  CHECK(now(92.0, 1.0).of(2) == Approx(1.0));
+  // 2 more and 1 less: 1 more. The tape has it, though it has 2: 2 - 1 = 1 remains of the first,
+  // 0.5 on the half, and with the second nothing in all.
+  CHECK(now(96.0, 0.5).of(1) == Approx(0.5).margin(0.01));
+  CHECK(now(96.0, 0.5).of(2) == Approx(0.5));
+  CHECK(now(96.0, 0.5).sums.at(0).remains().number() == Approx(0.0).margin(0.2));
+  // Of 0.6 that the tape has 2 - 0.6 = 1.4 remains, 0.7 on the half.
+  CHECK(now(94.6, 0.5).of(1) == Approx(0.7).margin(0.01));
+  // 2 more and 3 less are 1 less: 2 more on the tape has nothing of it.
+  CHECK(now(96.0, 1.5).of(1) == Approx(1.0));
+  CHECK(now(96.0, 1.5).of(2) == Approx(1.5));
+}
+
+TEST_CASE("Corrections both ways are one sum at one fitting too") {
+  using enum AmountAs;
+  const auto now = [](double width) {
+    return settled(
+        {lavinia(1), lavinia(7, {{BustPointWidth, width}})},
+        {{1, "narrow", "bust_points", 0.6, PerHalf}, {1, "widen", "bust_points", 0.3, PerHalf}});
+  };
+  // -1.2 + 0.6 = -0.6. A tape of +0.4 has nothing of it; of -0.4 it has 0.4, and 0.8 of the first
+  // remains, 0.4 on the half; of -1.0 it has all 0.6: 0.6 and 0.6 remain, which is nothing.
+  CHECK(now(19.0).of(1) == Approx(0.6));
+  CHECK(now(19.0).of(2) == Approx(0.3));
+  CHECK(now(18.2).of(1) == Approx(0.4).margin(0.01));
+  CHECK(now(18.2).of(2) == Approx(0.3));
+  CHECK(now(17.6).of(1) == Approx(0.3).margin(0.01));
+  CHECK(now(17.6).of(2) == Approx(0.3));
+}
+
+TEST_CASE("What a correction of another measurement takes off a girth counts in its sum") {
+  using enum AmountAs;
+  const auto now = [](const Taped& changed) {
+    return settled({lavinia(1), lavinia(7, changed)},
+                   {{1, "let_out", "waist", 1.0, PerHalf}, {1, "take_in", "side", 1.0, PerHalf}});
+  };
+  // The waist 2 more, and at the sides bust and waist 2 less: of the waist nothing. It grew by 3,
+  // and the block goes along.
+  CHECK(now({{WaistGirth, 77.0}}).of(1) == Approx(1.0));
+  CHECK(now({{WaistGirth, 77.0}}).of(2) == Approx(1.0));
+  CHECK(now({{WaistGirth, 77.0}}).sums.at(0).others.size() == 1);
+  // The bust has the 2 of the sides, which go, and with them what they took off the waist. The
+  // waist, which did not change, then has the 2 that were let out.
+  CHECK(now({{BustGirth, 92.0}}).of(1) == Approx(0.0).margin(0.05));
+  CHECK(now({{BustGirth, 92.0}}).of(2) == Approx(0.0).margin(0.05));
+}
+
+TEST_CASE("A bust that was made fuller and taken in grows with the tape, and never against it") {
+  using enum AmountAs;
+  // The block's bust less its ease: the tape, +2 or what is left of it, -1.4 or what is left of it.
+  // On 94 it is 94.6. It stays there until the tape is, and goes on with it.
+  const auto block_bust = [](double tape) {
+    const Settled left =
+        settled({lavinia(1), lavinia(7, {{BustGirth, tape}})},
+                {{1, "fuller", "bust", 1.0, PerHalf}, {2, "take_in", "side", 0.7, PerHalf}});
+    return tape + 2.0 * (left.of(1) - left.of(2));
+  };
+  for (int mm = 900; mm <= 980; mm += 2) {
+    const double tape = 0.1 * mm;
+    INFO("tape " << tape << " cm");
+    const double fitted = tape <= 94.0 ? tape + 0.6 : std::max(94.6, tape);
+    CHECK(block_bust(tape) == Approx(fitted).margin(0.05));
+  }
+}
+
 TEST_CASE("What was fitted stays on every length that shows it, whatever the newer tape is") {
   using enum AmountAs;
   const Asked kAsked[] = {{1, "lengthen", "below_bust", 1.2, Length},

@@ -15,6 +15,12 @@ double mm_of(const std::string& typed, Unit file) {
   return amount->length(file).mm();
 }
 
+TEST_CASE("What is no amount keeps the unit behind it") {
+  CHECK(correction_typed("lower underarm 1.5.2 cm").amount == "1.5.2 cm");
+  CHECK(correction_typed("lower underarm 1.5.2 cm").odd.empty());
+  CHECK(correction_typed("narrow side_neck 1.5.2 in all").amount == "1.5.2");
+}
+
 TEST_CASE("An amount is read with a point, a comma or a fraction, with and without its unit") {
   for (const char* typed :
        each({"1.5", "1,5", " 1.5 cm", "1,5cm", "15 mm", "15mm", "1.5 Centimetres"})) {

@@ -29,8 +29,18 @@ struct FitAnswers {
   bool is_whole = false;                    ///< a part of the body and what is seen there
   bool is_nowhere = false;                  ///< what is seen, and not where: "too long"
   SaidOf set_aside = SaidOf::Fault;         ///< what else she spoke of
+  std::vector<std::string> left_out = {};   ///< darts that her block has not got, "waist darts"
 };
 FitAnswers answers_to(std::string_view seen, Unit unit);
+
+/// The places of corrections, "waist_darts", that are darts which the client's block has not got;
+/// none where it cannot be drafted.
+std::vector<std::string_view> places_lacking(const FitJob& job, FileStore& files);
+/// The answers without those; what is left out is named. Her own words for one are still
+/// understood, and refused with the reason.
+FitAnswers for_her_block(FitAnswers answers, const std::vector<std::string_view>& lacking);
+/// "Left out, for her block has none: waist darts."; may be empty.
+std::string left_out_text(const FitAnswers& answers);
 
 /// The parts of the body: "neck", "shoulder" ...
 std::vector<std::string_view> part_names();

@@ -115,6 +115,7 @@ std::string not_found_text(const FitAnswers& answers) {
         "guesses.\nParts of the body: {}.\n",
         fmt::join(part_names(), ", "));
   }
+  text += left_out_text(answers);
   if (!answers.best.empty()) return text + beyond_text(answers.set_aside);
   if (answers.set_aside != SaidOf::Fault) return text + nothing_to_do_text(answers.set_aside);
   return text + fmt::format(

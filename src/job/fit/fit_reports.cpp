@@ -88,8 +88,7 @@ std::string_view set_aside_word(SaidOf said) {
 
 }  // namespace
 
-std::string asked_text(const FitJob& job, Unit unit) {
-  const FitAnswers answers = answers_to(*job.ask, unit);
+std::string asked_text(const FitJob& job, const FitAnswers& answers) {
   std::string text = fmt::format("\"{}\"\n", shown(*job.ask));
   if (!answers.best.empty()) text += "\n" + answers_text(answers.best) + "\n";
   text += not_found_text(answers);
@@ -99,8 +98,7 @@ std::string asked_text(const FitJob& job, Unit unit) {
                             side_option(answers.best.front()));
 }
 
-std::string answers_json(const std::string& seen, Unit unit) {
-  const FitAnswers answers = answers_to(seen, unit);
+std::string answers_json(const std::string& seen, const FitAnswers& answers) {
   Json list = Json::array();
   for (const FitAnswer& answer : answers.best) {
     const UsualAmount& usual = fitting_row(answer.correction->row).amount;

@@ -1,8 +1,10 @@
 #include "block_pass.hpp"
+#include "blockwright/dart/pivot.hpp"
 #include "blockwright/files/safe_name.hpp"
 #include "blockwright/job/fit_words.hpp"
 #include "blockwright/job/tape_form.hpp"
 #include "blockwright/measure/client_edit.hpp"
+#include "blockwright/measure/correction_table.hpp"
 #include "drawings.hpp"
 #include "fit_corrections.hpp"
 #include "fit_picture.hpp"
@@ -170,6 +172,33 @@ Problems done_already(const FitJob& job, const std::string& before) {
   return notes;
 }
 
+/// What the draft gave way in is said by `draft`; here of what a correction calls into doubt.
+void leave_to_draft(const BlockRun& run, Problems& problems) {
+  const auto is_doubted = [&](const Problem& problem) {
+    return std::ranges::any_of(run.corrections, [&](const NumberedCorrection& one) {
+      const auto& doubts = fitting_row(row_of(one.correction).row).doubts;
+      return doubts && std::ranges::count(problem.measurements, info(doubts->name).key) > 0;
+    });
+  };
+  std::erase_if(problems, [&](const Problem& problem) {
+    return problem.severity == Severity::Note && problem.code == "draft.adjusted" &&
+           !is_doubted(problem);
+  });
+}
+
+/// Darts that corrections left too narrow to sew: the seam takes them up as ease.
+Problems darts_left_narrow(const BlockRun& run) {
+  const Problems drafted = hard_to_sew(run.block.pattern);
+  Problems narrow = hard_to_sew(run.fitted.pattern);
+  std::erase_if(narrow, [&](const Problem& problem) {
+    const auto is_same = [&](const Problem& other) {
+      return other.code == problem.code && other.where == problem.where;
+    };
+    return problem.code != "dart.narrow" || std::ranges::any_of(drafted, is_same);
+  });
+  return narrow;
+}
+
 JobResult fit(const FitJob& job, FileStore& files) {
   judge(job);
   judge_without_correction(job);
@@ -183,6 +212,8 @@ JobResult fit(const FitJob& job, FileStore& files) {
   const BlockRun run = fitted_block(block_source(after, job, job.session));
   JobResult result;
   FittingReport report = fitting_report_of(run);
+  leave_to_draft(run, report.problems);
+  if (!has_errors(run.problems)) add(report.problems, worded(darts_left_narrow(run), run.unit));
   add(report.problems, done_already(job, before));
   report.ask_command = "blockwright fit " + as_argument(job.client) + " --ask";
   result.problems = report.problems;
@@ -206,9 +237,10 @@ JobResult answered(const FitJob& job, FileStore& files) {
                   "do one after the other");
   }
   const Unit unit = job.unit.value_or(unit_of_client(job.client, files));
+  const FitAnswers answers = for_her_block(answers_to(*job.ask, unit), places_lacking(job, files));
   JobResult result;
   result.output =
-      job.report == ReportKind::Json ? answers_json(*job.ask, unit) : asked_text(job, unit);
+      job.report == ReportKind::Json ? answers_json(*job.ask, answers) : asked_text(job, answers);
   return result;
 }
 

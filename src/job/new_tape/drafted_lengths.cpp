@@ -48,10 +48,15 @@ double length_named(const std::vector<MovedLength>& lengths, std::string_view na
   return found == lengths.end() ? 0.0 : found->before;
 }
 
+std::optional<std::string_view> girth_on_paper(MeasurementName name) {
+  const auto* const own = std::ranges::find(kOnPaper, name, &OnPaper::name);
+  if (own == std::end(kOnPaper) || !own->alone) return std::nullopt;
+  return own->length;
+}
+
 std::vector<LengthMoved> lengths_that_show(const DoubtedMeasurement& doubts,
                                            const RowAmount& amount) {
-  const auto* const own = std::ranges::find(kOnPaper, doubts.name, &OnPaper::name);
-  if (own != std::end(kOnPaper) && own->alone) return {{own->length, 1.0}};
+  if (const auto girth = girth_on_paper(doubts.name)) return {{*girth, 1.0}};
   return lengths_moved(doubts, amount);
 }
 

@@ -6,6 +6,7 @@
 #include "blockwright/measure/correction_table.hpp"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,9 @@ std::vector<MovedLength> drafted_lengths(const Session& session, const Ease& eas
 
 /// mm; 0 where there is no such length.
 double length_named(const std::vector<MovedLength>& lengths, std::string_view name);
+
+/// The length of the block that is a girth or a width of the body; nothing of another measurement.
+std::optional<std::string_view> girth_on_paper(MeasurementName name);
 
 /// The lengths that show on paper how much of a correction is there, with how far each goes for one
 /// of the measurement that it doubts: that of the measurement itself, and, unless that is a girth

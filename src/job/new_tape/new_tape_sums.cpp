@@ -8,7 +8,6 @@
 #include <array>
 #include <cmath>
 #include <map>
-#include <span>
 #include <string>
 #include <string_view>
 
@@ -30,6 +29,7 @@ constexpr double kSolved = 0.02;
 
 /// A correction and what remains of it so far.
 struct Part {
+  MeasurementName name;
   TapeShare share;
   const Session* fitted_on = nullptr;
   double least = 0.0;  ///< of the measurement: less is not worth sewing
@@ -50,18 +50,17 @@ struct Part {
   }
 };
 
-std::optional<Part> part_of(const Client& client, const NumberedCorrection& numbered,
-                            MeasurementName name) {
+std::optional<Part> part_of(const Client& client, const NumberedCorrection& numbered) {
   const RowAmount amount = row_of(numbered.correction);
   const auto doubts = asked_of(numbered.correction, amount);
-  const bool counts = doubts && doubts->name == name && amount.side == BodySide::Both;
   const Session* fitted_on = session_of_fitting(client, numbered.date);
-  if (!counts || fitted_on == nullptr) return std::nullopt;
+  if (!doubts || amount.side != BodySide::Both || fitted_on == nullptr) return std::nullopt;
   const double asked = asked_change(*doubts, amount);
   const double least = std::abs(doubts->change(fitting_row(amount.row).amount.least).number());
   const auto& [answer, by] = numbered.correction.new_tape;
   const double written = answer == OnNewTape::Change ? by / numbered.correction.by * asked : 0.0;
-  return Part{{numbered.number, asked, asked},
+  return Part{doubts->name,
+              {numbered.number, asked, asked},
               fitted_on,
               least,
               answer,
@@ -94,8 +93,30 @@ class GivenAway {
 /// What the sums of all measurements share.
 struct Shared {
   DraftedChanges drafts;
+  std::vector<Part> parts;  ///< all corrections that take part, by toile
   GivenAway given = {};
 };
+
+using Parts = std::vector<Part*>;
+
+/// By how much what is left of one correction changes the measurement of another. A length that is
+/// put together from several counts what was asked of itself alone.
+double pull_of(const Part& other, const Part& part) {
+  if (other.is_written()) return 0.0;
+  if (other.name == part.name) return other.share.remains;
+  const auto girth = girth_on_paper(part.name);
+  if (!girth) return 0.0;
+  const auto moved = std::ranges::find(other.moves, *girth, &LengthMoved::name);
+  return moved == other.moves.end() ? 0.0 : other.share.remains * moved->per_mm;
+}
+
+/// What all corrections that were there ask for together, of the measurement of one of them. What
+/// one gives and another takes back again no tape has.
+double together(const Part& part, const Parts& there) {
+  double sum = 0.0;
+  for (const Part* other : there) sum += pull_of(*other, part);
+  return sum;
+}
 
 /// What is left of a correction that is too small to sew goes to the next one.
 void hand_on_what_is_too_small(const std::vector<Part*>& asking) {
@@ -119,28 +140,35 @@ double that_way(double change, double asked) {
 }
 
 /// Of a step what the file says that it has of corrections; these are done with.
-double taken_as_written(int way, std::span<Part> parts) {
+double taken_as_written(int way, const Parts& parts) {
   double taken = 0.0;
-  for (Part& part : parts) {
-    const double gone = part.share.remains - part.written;
-    if (!part.is_written() || gone * way <= 0.0) continue;
-    part.covered = that_way(part.change - taken, gone);
-    taken += part.covered;
-    part.share.remains = part.written;
+  for (Part* part : parts) {
+    const double gone = part->share.remains - part->written;
+    if (!part->is_written() || gone * way <= 0.0) continue;
+    part->covered = that_way(part->change - taken, gone);
+    taken += part->covered;
+    part->share.remains = part->written;
   }
   return taken;
 }
 
-/// Takes off what the corrections ask for that way what the step has of each, oldest first and
-/// nothing twice; what it has of all.
-double share_out(int way, std::span<Part> parts) {
-  double taken = taken_as_written(way, parts);
-  std::vector<Part*> asking;
-  for (Part& part : parts) {
-    if (part.asks_for(way)) asking.push_back(&part);
+/// The corrections of a measurement that a step is shared out among, and all that were there.
+struct Sharing {
+  Parts parts;
+  Parts there;
+};
+
+/// Takes off what the corrections ask for that way what the step has of each, oldest first, nothing
+/// twice, and no more than all ask for together; what it has of all.
+double share_out(int way, const Sharing& sharing) {
+  double taken = taken_as_written(way, sharing.parts);
+  Parts asking;
+  for (Part* part : sharing.parts) {
+    if (part->asks_for(way)) asking.push_back(part);
   }
   for (Part* part : asking) {
-    const double covered = that_way(part->change - taken, part->share.remains);
+    const double left = that_way(together(*part, sharing.there), part->share.remains);
+    const double covered = that_way(part->change - taken, left);
     if (covered * way <= 0.0) continue;
     part->share.remains -= covered;
     part->covered = covered;
@@ -152,12 +180,11 @@ double share_out(int way, std::span<Part> parts) {
 
 /// The sessions that toiles with these corrections were cut from, up to that of the draft, which
 /// comes last.
-std::vector<const Session*> sessions_of_toiles(const BlockSource& source,
-                                               const std::vector<Part>& parts) {
+std::vector<const Session*> sessions_of_toiles(const BlockSource& source, const Parts& parts) {
   std::vector<const Session*> sessions;
-  for (const Part& part : parts) {
-    const bool is_new = sessions.empty() || sessions.back()->date != part.fitted_on->date;
-    if (is_new && part.fitted_on->date < source.session.date) sessions.push_back(part.fitted_on);
+  for (const Part* part : parts) {
+    const bool is_new = sessions.empty() || sessions.back()->date != part->fitted_on->date;
+    if (is_new && part->fitted_on->date < source.session.date) sessions.push_back(part->fitted_on);
   }
   sessions.push_back(&source.session);
   return sessions;
@@ -178,61 +205,104 @@ double change_of(const Part& part, const TapeStep& step, Shared& shared) {
 }
 
 /// Whether the step has of these what the tape says.
-bool is_as_taped(const TapeStep& step, std::span<const Part> parts) {
+bool is_as_taped(const TapeStep& step, const Parts& parts) {
   const auto taped = taped_change(step);
-  return taped && std::ranges::all_of(parts, [&](const Part& part) {
-           return std::abs(part.change - *taped) < kAsTaped;
+  return taped && std::ranges::all_of(parts, [&](const Part* part) {
+           return std::abs(part->change - *taped) < kAsTaped;
          });
 }
 
-/// What changed from toile to toile is shared out among the corrections of the toiles before, which
-/// come first in the list.
-std::vector<TapeStep> shared_steps(const BlockSource& source, MeasurementName name, Shared& shared,
-                                   std::vector<Part>& parts) {
-  const std::vector<const Session*> sessions = sessions_of_toiles(source, parts);
-  std::vector<TapeStep> steps;
-  for (std::size_t i = 0; i + 1 < sessions.size(); ++i) {
-    TapeStep step = step_between(*sessions[i], *sessions[i + 1], name);
-    const auto is_older = [&](const Part& part) {
-      return part.fitted_on->date <= step.since->date;
-    };
-    const auto count = static_cast<std::size_t>(std::ranges::count_if(parts, is_older));
-    const auto older = std::span(parts).first(count);
-    for (Part& part : older) {
-      part.change = change_of(part, step, shared);
-      part.covered = 0.0;
-    }
-    const double has = share_out(1, older) + share_out(-1, older);
-    for (const Part& part : older) shared.given.add(step, part);
-    step.has = measure_of(name, has);
-    step.as_taped = is_as_taped(step, older);
-    if (has != 0.0) steps.push_back(step);
+/// Those that the step comes after.
+Parts older_than(const TapeStep& step, const Parts& parts) {
+  Parts older;
+  for (Part* part : parts) {
+    if (part->fitted_on->date <= step.since->date) older.push_back(part);
   }
-  return steps;
+  return older;
 }
 
-/// The corrections of a measurement that take part, by toile.
+Parts pointers_to(std::vector<Part>& parts) {
+  Parts all;
+  for (Part& part : parts) all.push_back(&part);
+  return all;
+}
+
+/// Whether the step went the way of a correction that is in full all the same, for others go the
+/// other way.
+bool is_held_by_others(const Part& part, const Parts& there) {
+  const TapeShare& share = part.share;
+  const bool went_so = part.change * share.asked > 0.0 && std::abs(part.change) >= kAsTaped;
+  const double in_all = together(part, there);
+  return went_so && !part.is_written() && share.remains == share.asked &&
+         std::abs(that_way(in_all, share.asked)) + kAsTaped < std::abs(share.asked);
+}
+
+/// What changed from toile to toile is shared out among the corrections of the toiles before.
+/// `sum` gets the steps that have some of them, or are against what others take back.
+void share_steps(const BlockSource& source, const Parts& parts, Shared& shared, TapeSum& sum) {
+  const std::vector<const Session*> sessions = sessions_of_toiles(source, parts);
+  for (std::size_t i = 0; i + 1 < sessions.size(); ++i) {
+    TapeStep step = step_between(*sessions[i], *sessions[i + 1], sum.name);
+    const Sharing sharing{older_than(step, parts), older_than(step, pointers_to(shared.parts))};
+    for (Part* part : sharing.parts) {
+      part->change = change_of(*part, step, shared);
+      part->covered = 0.0;
+    }
+    const bool is_held = std::ranges::any_of(
+        sharing.parts, [&](const Part* part) { return is_held_by_others(*part, sharing.there); });
+    const double has = share_out(1, sharing) + share_out(-1, sharing);
+    for (const Part* part : sharing.parts) shared.given.add(step, *part);
+    step.has = measure_of(sum.name, has);
+    step.as_taped = is_as_taped(step, sharing.parts);
+    if (has != 0.0 || is_held) sum.steps.push_back(step);
+    sum.is_held |= is_held;
+  }
+}
+
+/// The corrections that take part, by toile.
 std::vector<Part> parts_of(const BlockSource& source,
-                           const std::vector<NumberedCorrection>& corrections,
-                           MeasurementName name) {
+                           const std::vector<NumberedCorrection>& corrections) {
   std::vector<Part> parts;
-  if (!speaks_of(source.session, name)) return parts;
   for (const NumberedCorrection& numbered : corrections) {
-    if (auto part = part_of(source.client, numbered, name)) parts.push_back(*part);
+    if (auto part = part_of(source.client, numbered)) parts.push_back(std::move(*part));
   }
   std::ranges::stable_sort(parts, {}, [](const Part& part) { return part.fitted_on->date; });
   return parts;
 }
 
-std::optional<TapeSum> sum_of(const BlockSource& source, std::vector<Part> parts,
-                              MeasurementName name, Shared& shared) {
-  TapeSum sum{name, {}, shared_steps(source, name, shared, parts)};
-  for (const Part& part : parts) {
-    const bool was_settled =
-        part.answer == OnNewTape::Settled && part.fitted_on->date < source.session.date;
-    if (part.share.remains != part.share.asked || was_settled) sum.shares.push_back(part.share);
+bool is_touched(const Part& part, const BlockSource& source) {
+  const bool was_settled =
+      part.answer == OnNewTape::Settled && part.fitted_on->date < source.session.date;
+  return part.share.remains != part.share.asked || was_settled;
+}
+
+/// Of a sum that corrections pull both ways all are named, else those that the tape has changed.
+void name_shares(const BlockSource& source, const Parts& parts, Shared& shared, TapeSum& sum) {
+  const auto is_older = [&](const Part& part) {
+    return part.fitted_on->date < source.session.date;
+  };
+  for (const Part* part : parts) {
+    const bool counts = sum.is_held && is_older(*part) && !part->is_written();
+    if (counts || is_touched(*part, source)) sum.shares.push_back(part->share);
   }
-  return sum.shares.empty() ? std::nullopt : std::optional(sum);
+  if (!sum.is_held) return;
+  for (const Part& other : shared.parts) {
+    const double pull = pull_of(other, *parts.front());
+    if (other.name == sum.name || !is_older(other) || pull == 0.0) continue;
+    sum.others.push_back({other.share.correction, pull, pull});
+  }
+}
+
+std::optional<TapeSum> sum_of(const BlockSource& source, MeasurementName name, Shared& shared) {
+  Parts parts;
+  for (Part& part : shared.parts) {
+    if (part.name == name) parts.push_back(&part);
+  }
+  if (parts.empty() || !speaks_of(source.session, name)) return std::nullopt;
+  TapeSum sum{name};
+  share_steps(source, parts, shared, sum);
+  name_shares(source, parts, shared, sum);
+  return sum.shares.empty() ? std::nullopt : std::optional(std::move(sum));
 }
 
 /// Of the measurement.
@@ -263,6 +333,7 @@ const Correction& corrected_in(const TapeShare& share,
 Measure TapeSum::asked() const {
   double all = 0.0;
   for (const TapeShare& share : shares) all += share.asked;
+  for (const TapeShare& share : others) all += share.asked;
   return measure_of(name, all);
 }
 
@@ -275,18 +346,16 @@ Measure TapeSum::has() const {
 Measure TapeSum::remains() const {
   double all = 0.0;
   for (const TapeShare& share : shares) all += share.remains;
+  for (const TapeShare& share : others) all += share.remains;
   return measure_of(name, all);
 }
 
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections) {
-  Shared shared{DraftedChanges(Ease::of(source.client))};
+  Shared shared{DraftedChanges(Ease::of(source.client)), parts_of(source, corrections)};
   std::vector<TapeSum> sums;
   for (const MeasurementInfo& entry : measurement_catalogue()) {
-    auto parts = parts_of(source, corrections, entry.name);
-    if (auto sum = sum_of(source, std::move(parts), entry.name, shared)) {
-      sums.push_back(std::move(*sum));
-    }
+    if (auto sum = sum_of(source, entry.name, shared)) sums.push_back(std::move(*sum));
   }
   return sums;
 }

@@ -18,8 +18,12 @@ struct TapeShare {
 /// since is shared out among them.
 struct TapeSum {
   MeasurementName name;
-  std::vector<TapeShare> shares;  ///< those that the tape has changed, in the order of the file
-  std::vector<TapeStep> steps;    ///< oldest first
+  /// Those that the tape has changed, by toile; all, where some take back what others ask for.
+  std::vector<TapeShare> shares = {};
+  std::vector<TapeStep> steps = {};  ///< oldest first
+  /// The tape went the way of a correction of which others take back a part, which no tape has.
+  bool is_held = false;
+  std::vector<TapeShare> others = {};  ///< what those of other measurements change this one by
 
   [[nodiscard]] Measure asked() const;
   [[nodiscard]] Measure has() const;
@@ -32,13 +36,15 @@ struct TapeSum {
 ///
 /// What the newer tape has of a correction is what the block drafted from it has, on the lengths
 /// that the fitter watched; the tape alone where a session cannot be drafted, and nothing of what
-/// it did not tape. It is taken off what was asked for that way, once: up to all of it, oldest
-/// correction first. A tape of the day of a fitting is newer than its toile where there is an
-/// earlier one. Where toiles were cut from several tapes, what the tape had changed by until a
-/// later toile was cut is taken off the corrections before that toile alone. So what remains
-/// depends on no tape on which nothing was fitted, and of two bodies the smaller never gets the
-/// larger block. What is left of a correction below the least amount of its row goes to the next
-/// one; the last keeps it.
+/// it did not tape. What all ask for together is one signed sum; what the tape has is taken off it
+/// once: up to all of it, off the corrections that go its way, oldest first. So a correction of
+/// which a later one took a part back stands for the rest of it, and of a girth or a width counts
+/// what corrections of other measurements change it by, too. A tape of the day of a fitting is
+/// newer than its toile where there is an earlier one. Where toiles were cut from several tapes,
+/// what the tape had changed by until a later toile was cut is taken off the corrections before
+/// that toile alone. So what remains depends on no tape on which nothing was fitted, and of two
+/// bodies the smaller never gets the larger block. What is left of a correction below the least
+/// amount of its row goes to the next one; the last keeps it.
 std::vector<TapeSum> sums_of_new_tape(const BlockSource& source,
                                       const std::vector<NumberedCorrection>& corrections);
 

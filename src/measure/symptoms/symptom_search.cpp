@@ -123,6 +123,11 @@ bool are_opposites(const CorrectionWords& one, const CorrectionWords& other) {
   return same_place && std::ranges::any_of(kOppositeActions, undoes);
 }
 
+/// What digs in behind wants filling where she reaches, and hollowing where she stands still.
+bool goes_either_way(const FoundCorrection& one, const Concepts& said) {
+  return one.words->place == "back_armhole" && said.has(Concept::Cuts);
+}
+
 bool is_opposed(const FoundCorrection& one, const std::vector<FoundCorrection>& better) {
   return std::ranges::any_of(better, [&](const FoundCorrection& other) {
     return are_opposites(*one.words, *other.words);
@@ -164,7 +169,8 @@ std::vector<FoundCorrection> answers_in(const std::vector<Ranked>& all, const Co
   for (const Ranked& one : all) {
     if (best.size() == kMostFound) break;
     if (is_far_behind(one, all.front())) continue;
-    if (has_way && is_opposed(one.entry->correction, best)) continue;
+    const FoundCorrection& correction = one.entry->correction;
+    if (has_way && !goes_either_way(correction, said) && is_opposed(correction, best)) continue;
     best.push_back(one.entry->correction);
     best.back().side = side;
   }
