@@ -140,6 +140,9 @@ Layout overlay_of(const CompareJob& job, std::span<const BlockRun> runs,
   SheetNotes notes = notes_of(report_of(runs.back(), print.cut));
   notes.versions = {"grey and dotted: " + comparison.before.name,
                     "black, heavy where it moved: " + comparison.after.name};
+  std::ranges::move(
+      laid_together_words(runs.back().fitted.pattern, job.align, runs.front().fitted.pattern),
+      std::back_inserter(notes.versions));
   notes.to_look_at = "two versions over each other, not for cutting";
   const PreviousVersion previous{true_darts(runs.front().fitted.pattern).pattern, job.align, true};
   return lay_out(true_darts(runs.back().fitted.pattern).pattern, print, notes, &previous);

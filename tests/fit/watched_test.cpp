@@ -135,6 +135,59 @@ TEST_CASE("What the words of the table say of other lengths is so", "[tried]") {
   CHECK(median_per_mm(49, "side_at_bust", "waist") == Approx(0.0).margin(0.05));
 }
 
+// Nine of ten lie within what the words say, give or take a tenth of it.
+TEST_CASE("What the words of the table say of a length's change holds for nine people of ten",
+          "[tried]") {
+  struct Said {
+    int number;
+    const char *place, *length;
+    double least, most;  ///< for each mm of the row
+  };
+  const Said kSaid[] = {{3, "", "neckline", 4.0, 5.5},
+                        {8, "", "neckline", 1.5, 2.5},
+                        {25, "", "armhole", 2.7, 5.0},
+                        {21, "front_armhole", "front.armhole", 0.6, 1.5},
+                        {22, "", "back.armhole", -2.0, 0.1},
+                        {30, "", "across_front", -1.25, -0.8},
+                        {45, "centre_back", "bust_line", -1.7, -0.75},
+                        {45, "centre_front", "bust_line", -1.5, -1.1}};
+  for (const Said& said : each(kSaid)) {
+    INFO(said.number << " " << said.place << ": " << said.length);
+    int within = 0, all = 0;
+    for (const auto& [asked, people] : tried_rows()) {
+      if (asked.row != numbered(said.number) || asked.place != said.place) continue;
+      for (const TriedRow& tried : people) {
+        if (tried.refusal) continue;
+        const double change = asked.sign * change_of(tried, said.length) / asked.by;
+        ++all;
+        if (change >= said.least && change <= said.most) ++within;
+      }
+    }
+    CAPTURE(within, all);
+    CHECK(all > share_of_blocks(0.9));
+    CHECK(10 * within >= 9 * all);
+  }
+}
+
+TEST_CASE("A forecast is said where it came about on her block, and nowhere else", "[tried]") {
+  int said = 0, laws = 0;
+  for (const auto& [asked, people] : tried_rows()) {
+    INFO(text_of(asked));
+    for (const TriedRow& tried : people) {
+      for (const MovedLength& moved : tried.moved) {
+        if (!moved.predicted) continue;
+        ++laws;
+        const auto forecast = forecast_of(moved);
+        const double off = std::abs(moved.change() - *moved.predicted);
+        const double most = moved.sample ? std::fmax(0.5, 0.3 * std::abs(*moved.predicted)) : 0.5;
+        CHECK(forecast.has_value() == (off <= most));
+        if (forecast) ++said;
+      }
+    }
+  }
+  CHECK(said > 0.9 * laws);
+}
+
 TEST_CASE("Armhole lines move by what was said at the across point, and nothing else does") {
   for (const Pattern& block : each_block(5)) {
     for (const int number : each({21, 22})) {

@@ -521,6 +521,8 @@ TEST_CASE("compare tells what differs between toiles, and draws both") {
   CHECK(svg.find("class=\"previous\"") != std::string::npos);
   CHECK(svg.find("display=\"none\"") == std::string::npos);
   CHECK(svg.find(">1 cm<") != std::string::npos);
+  CHECK(svg.find("Front laid together") != std::string::npos);
+  CHECK(svg.find("Back laid together") != std::string::npos);
   // One arrow, shaft and head, and nothing that is cut by.
   std::size_t arrows = 0;
   for (std::size_t at = svg.find("class=\"arrow\""); at != std::string::npos;

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace blockwright {
 
@@ -26,6 +27,11 @@ const Piece* earlier_version(const Piece& piece, const Pattern& earlier);
 /// lay a named point on itself, or none: what makes most of the outline lie on the old one, counted
 /// in places 6 mm apart, each the more the nearer it lies. Cost: about a draft.
 Placement laid_under(const Piece& piece, const Piece& earlier, Alignment alignment);
+
+/// Where each piece and its earlier version are laid together: "Back laid together at the nape".
+/// One for each piece; of a piece that is new nothing.
+std::vector<std::string> laid_together_words(const Pattern& now, Alignment alignment,
+                                             const Pattern& earlier);
 
 /// An older version to lay under the pieces.
 struct PreviousVersion {

@@ -214,9 +214,12 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
   constexpr std::string_view kAcrossGoesAlong =
       "where the shoulder points come in nearly to the ends of the across lines, across front and "
       "across back come in with them, so that the armholes stay round";
-  constexpr std::string_view kAtAcrossPoint =
+  constexpr std::string_view kAtAcrossFront =
       "the armhole line at the across point, square to it, to nothing at shoulder point and "
       "underarm; its length changes by about as much";
+  constexpr std::string_view kAtAcrossBack =
+      "the armhole line at the across point, square to it, to nothing at shoulder point and "
+      "underarm; its length changes by next to nothing to twice as much, the more hollow the more";
   constexpr std::string_view kAtTheDarts =
       "all at the waist darts, front and back, to nothing at the bust line; the side waist points "
       "stay";
@@ -357,7 +360,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      usually(4).from(2).to(10), doubts(AcrossFront, -2.0), kTrade, {FrontArmholeEdgeTakenIn},
      {{1, "scoop", "front_armhole"}, {-1, "fill", "front_armhole"},
       {1, "narrow", "across_front", PinnedWidth}, {-1, "widen", "across_front", Width}},
-     {moves_instead(kAtAcrossPoint).at("front_armhole"),
+     {moves_instead(kAtAcrossFront).at("front_armhole"),
       watch("across_front", -2.0).at("across_front")},
      {.usual_place = "front_armhole"}},
     {BackArmholeFilled, Armhole, 5, "back armhole filled", "back armhole scooped",
@@ -365,7 +368,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      "the across back is narrow, or the back curve too hollow", usually(4).from(2).to(8),
      doubts(AcrossBack, 2.0), kTrade, {BackArmholeEdgeTakenIn},
      {{1, "fill", "back_armhole"}, {-1, "scoop", "back_armhole"}},
-     {moves_instead(kAtAcrossPoint)}},
+     {moves_instead(kAtAcrossBack)}},
     {FrontArmholeEdgeTakenIn, Armhole, 3,
      "front armhole edge taken in", "front armhole edge let out",
      "the front armhole gapes, a fold to the bust",
@@ -383,7 +386,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      "the armscye girth was taken short", usually(4).from(3).to(8), doubts(ArmscyeGirth, 3.6),
      kTrade, {}, {{1, "widen", "armhole"}, {-1, "narrow", "armhole"}},
      {watch({"front.side", -1.0}, {"back.side", -1.0},
-      "the armhole changes by 3 to 4 times as much")}},
+      "the armhole changes by 3 to 5 times as much")}},
     // Bust.
     {BustPointHigher, Bust, 3, "bust point higher", "bust point lower",
      "the darts point below (or above) the bust", "the length from the side neck to the bust point",
@@ -531,7 +534,7 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      doubts(WaistGirth, -2.0), kTrade, {BackNeckEdgeTakenIn, WaistTakenIn},
      {{1, "take_in", "centre_back", Pinned}, {-1, "let_out", "centre_back", LetOut},
       {1, "take_in", "centre_front", Pinned}, {-1, "let_out", "centre_front", LetOut}},
-     {watch("waist", -2.0, "the bust line changes by more than half as much").at("centre_back"),
+     {watch("waist", -2.0, "the bust line changes by 0.4 to 0.8 of it").at("centre_back"),
       watch("waist", -2.0, "the bust line changes by two thirds as much").at("centre_front")},
      {.usual_place = "centre_back", .at_centre_line = true}},
     // One side of the body.

@@ -99,22 +99,22 @@ struct Shared {
 
 using Parts = std::vector<Part*>;
 
-/// By how much what is left of one correction changes the measurement of another. A length that is
-/// put together from several counts what was asked of itself alone.
-double pull_of(const Part& other, const Part& part) {
-  if (other.is_written()) return 0.0;
-  if (other.name == part.name) return other.share.remains;
-  const auto girth = girth_on_paper(part.name);
+/// By how much what is left of a correction changes a measurement. A length that is put together
+/// from several counts what was asked of itself alone.
+double pull_of(const Part& part, MeasurementName name) {
+  if (part.is_written()) return 0.0;
+  if (part.name == name) return part.share.remains;
+  const auto girth = girth_on_paper(name);
   if (!girth) return 0.0;
-  const auto moved = std::ranges::find(other.moves, *girth, &LengthMoved::name);
-  return moved == other.moves.end() ? 0.0 : other.share.remains * moved->per_mm;
+  const auto moved = std::ranges::find(part.moves, *girth, &LengthMoved::name);
+  return moved == part.moves.end() ? 0.0 : part.share.remains * moved->per_mm;
 }
 
-/// What all corrections that were there ask for together, of the measurement of one of them. What
-/// one gives and another takes back again no tape has.
-double together(const Part& part, const Parts& there) {
+/// What all corrections that were there ask for together of a measurement. What one gives and
+/// another takes back again no tape has.
+double together(MeasurementName name, const Parts& there) {
   double sum = 0.0;
-  for (const Part* other : there) sum += pull_of(*other, part);
+  for (const Part* part : there) sum += pull_of(*part, name);
   return sum;
 }
 
@@ -167,7 +167,7 @@ double share_out(int way, const Sharing& sharing) {
     if (part->asks_for(way)) asking.push_back(part);
   }
   for (Part* part : asking) {
-    const double left = that_way(together(*part, sharing.there), part->share.remains);
+    const double left = that_way(together(part->name, sharing.there), part->share.remains);
     const double covered = that_way(part->change - taken, left);
     if (covered * way <= 0.0) continue;
     part->share.remains -= covered;
@@ -232,7 +232,7 @@ Parts pointers_to(std::vector<Part>& parts) {
 bool is_held_by_others(const Part& part, const Parts& there) {
   const TapeShare& share = part.share;
   const bool went_so = part.change * share.asked > 0.0 && std::abs(part.change) >= kAsTaped;
-  const double in_all = together(part, there);
+  const double in_all = together(part.name, there);
   return went_so && !part.is_written() && share.remains == share.asked &&
          std::abs(that_way(in_all, share.asked)) + kAsTaped < std::abs(share.asked);
 }
@@ -287,7 +287,7 @@ void name_shares(const BlockSource& source, const Parts& parts, Shared& shared, 
   }
   if (!sum.is_held) return;
   for (const Part& other : shared.parts) {
-    const double pull = pull_of(other, *parts.front());
+    const double pull = pull_of(other, sum.name);
     if (other.name == sum.name || !is_older(other) || pull == 0.0) continue;
     sum.others.push_back({other.share.correction, pull, pull});
   }

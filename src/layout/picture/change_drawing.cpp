@@ -348,6 +348,18 @@ AmountPlace place_of(const DrawnArrow& arrow, Vec size, const FreeSpace& outside
 
 }  // namespace
 
+std::vector<std::string> laid_together_words(const Pattern& now, Alignment alignment,
+                                             const Pattern& earlier) {
+  std::vector<std::string> words;
+  for (const Piece& piece : now.pieces) {
+    const Piece* old = earlier_version(piece, earlier);
+    if (old == nullptr) continue;
+    const PieceChange change = change_between(piece, *old, laid_under(piece, *old, alignment));
+    words.push_back(title_of(piece.name) + " " + together_words(change, alignment));
+  }
+  return words;
+}
+
 std::vector<ShownChange> shown_changes(const ChangePage& page) {
   std::vector<ShownChange> shown;
   std::vector<LaidOver> over;

@@ -83,6 +83,10 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
   if (!notes.fitted.empty()) add(notes.fitted, kBody);
   if (!notes.to_look_at.empty()) {
     add_wrapped(notes.to_look_at, kMostEstimateLines);
+    // Of a comparison: "Front laid together at the nape".
+    for (const std::string& line : notes.versions) {
+      if (line.starts_with(title_of(piece.name) + " ")) add_wrapped(line, kMostEstimateLines);
+    }
     return lines;
   }
   add(std::string(cut_instruction(piece.cut_on)), kBody);
