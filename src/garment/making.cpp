@@ -11,6 +11,9 @@
 namespace blockwright {
 namespace {
 
+// What a strip is cut longer than it needs, in mm. Common practice, no source.
+constexpr double kSpareStrip = 50.0;
+
 std::string plain(std::string_view name) {
   std::string words(name);
   std::ranges::replace(words, '_', ' ');
@@ -75,7 +78,7 @@ Wording square_line(const std::vector<Binding>& bindings) {
   double area = 0.0;
   for (const Binding& one : bindings) area += one.square * one.square;
   return "all strips: on the true bias, from a square of cloth of " + Length::mm(std::sqrt(area)) +
-         " or from offcuts";
+         " or from offcuts, each " + Length::mm(kSpareStrip) + " longer to be safe";
 }
 
 std::vector<Wording> cut_lines(const Pattern& pattern) {
@@ -140,12 +143,16 @@ const Opening* opening_at(const Pattern& pattern, std::string_view name) {
 
 Wording set_zip(const Opening& opening) {
   const Wording place = plain(opening.name);
-  const Wording below =
-      ", its upper end " + Length::mm(opening.from_edge) + " below the finished edge of the seam";
+  const Wording top =
+      Wording(Length::mm(opening.from_edge)) + " below the finished edge of the seam";
+  const bool above = opening.name == "left_side" && opening.from_edge > 0.0;
   if (opening.with == Closure::OpenZip) {
-    return "set the two halves of the zip into the " + place + below;
+    return (above ? "sew the " + place + " above the zip and set its two halves in below"
+                  : "set the two halves of the zip into the " + place) +
+           ", their upper ends " + top;
   }
-  return "sew the " + place + " below the notch, press it open and set the zip in above it" + below;
+  return "sew the " + place + (above ? " above the zip and below the notch" : " below the notch") +
+         ", press it open and set the zip in, its upper end " + top;
 }
 
 void sew_centres(const Pattern& pattern, std::vector<Wording>& lines) {
@@ -186,7 +193,9 @@ void sew_shoulders(const Pattern& pattern, std::vector<Wording>& lines) {
 void finish_edges(const Pattern& pattern, std::vector<Wording>& lines) {
   const std::vector<std::string> enclosed = names_of(pattern, Finish::Enclosed);
   if (!enclosed.empty()) {
-    lines.emplace_back("face or line the " + listed_words(enclosed) + ", or set the sleeve in");
+    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0;
+    lines.emplace_back("face or line the " + listed_words(enclosed) +
+                       (sleeve ? ", or set the sleeve in" : ""));
   }
   for (const Binding& one : pattern.bindings) {
     const bool stretched = one.edge_length - one.strip_length + 2.0 * kStripEnd > 1.0;

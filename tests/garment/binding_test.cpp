@@ -129,7 +129,7 @@ TEST_CASE("What is made of bound edges says strips, square and order") {
   CHECK(lines[1] == "sew the shoulders and press them open");
   CHECK(lines[2] == "sew the centre back and press it open");
   CHECK(lines[3] == "sew the right side seam and press it open");
-  CHECK(lines[4].starts_with("sew the left side below the notch"));
+  CHECK(lines[4].starts_with("sew the left side above the zip and below the notch"));
   CHECK(lines[5] == "bind the neckline, 7 mm wide, stretching the strip evenly");
   CHECK(lines[6] == "bind the armhole, 7 mm wide, stretching the strip evenly");
   CHECK(lines[7] == "turn the waist up by 25 mm");
