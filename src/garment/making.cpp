@@ -112,18 +112,30 @@ bool joins_part(const Pattern& pattern, const Seam& seam, BlockEdge part) {
   return joins(pattern, seam, Finish::Seam) && is_part(pattern.piece(at.piece), at.edge, part);
 }
 
-void sew_darts(const Pattern& pattern, std::vector<Wording>& lines) {
-  std::vector<std::string> darts;
-  bool gathered = false;
+// "front: waist", and so on for each piece with darts.
+std::vector<std::string> darts_by_piece(const Pattern& pattern) {
+  std::vector<std::string> pieces;
   for (const Piece& piece : pattern.pieces) {
-    for (const Dart& dart : piece.darts) darts.push_back(plain(piece.name + " " + dart.name));
-    gathered = gathered || !piece.fullness.empty();
+    std::vector<std::string> darts;
+    for (const Dart& dart : piece.darts) darts.push_back(plain(dart.name));
+    if (!darts.empty()) pieces.push_back(plain(piece.name) + ": " + listed_words(darts));
+  }
+  return pieces;
+}
+
+void sew_darts(const Pattern& pattern, std::vector<Wording>& lines) {
+  std::string darts;
+  for (const std::string& of_piece : darts_by_piece(pattern)) {
+    darts += (darts.empty() ? "" : "; ") + of_piece;
   }
   if (!darts.empty()) {
-    lines.emplace_back("sew the darts from the mouth to the point (" + listed_words(darts) +
+    lines.emplace_back("sew the darts from the mouth to the point (" + darts +
                        ") and press them the way their edge is cut");
   }
-  if (gathered) lines.emplace_back("draw up what is gathered or eased, from notch to notch");
+  const auto is_full = [](const Piece& piece) { return !piece.fullness.empty(); };
+  if (std::ranges::any_of(pattern.pieces, is_full)) {
+    lines.emplace_back("draw up what is gathered or eased, from notch to notch");
+  }
 }
 
 void sew_panels(const Pattern& pattern, std::vector<Wording>& lines) {
