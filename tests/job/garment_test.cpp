@@ -199,3 +199,12 @@ TEST_CASE("A bodice that cannot be got into is warned of") {
   CHECK(codes(R"({"opening": {"at": "left_side"}})") ==
         std::vector<std::string>{"hem", "neckline"});
 }
+
+TEST_CASE("A toile says where its garment opens, so that it can be put on") {
+  const std::string opening = R"({"opening": {"at": "left_side", "with": "open_zip"}},)";
+  const Finished toile = finished(style_of_steps(opening + kAllowance), CutStyle::Toile);
+  REQUIRE(toile.result.exit_code == 0);
+  const std::string& svg = toile.files.at("out/odile-top-toile.svg");
+  CHECK(times_in(svg, "left side alone: zip that parts in two") == 2);
+  CHECK(times_in(svg, "opening") == 0);
+}

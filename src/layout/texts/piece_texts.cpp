@@ -125,7 +125,9 @@ std::string edge_text(const Piece& piece, const Edge& edge, const Layout& layout
   const EdgeNote* note = first_where(layout.notes.edge_notes, [&](const EdgeNote& one) {
     return one.piece == piece.name && one.edge == edge.name;
   });
-  if (note != nullptr && layout.options.cut == CutStyle::Garment) return note->text;
+  const CutStyle cut = layout.options.cut;
+  const bool worn = cut == CutStyle::Garment || cut == CutStyle::Toile;
+  if (note != nullptr && worn) return note->text;
   return edge.role == EdgeRole::Opening ? "opening" : "";
 }
 
