@@ -62,7 +62,8 @@ Opened opened(const Piece& piece) {
   open.edges.reserve(piece.edges.size());
   for (const Edge& edge : piece.edges) {
     const std::vector<Mouth> mouths = mouths_along(piece, edge);
-    open.edges.push_back({edge.name, edge.role, sewn_stretches(mouths, edge.path), {}, edge.part});
+    open.edges.push_back(
+        {edge.name, edge.role, sewn_stretches(mouths, edge.path), {}, edge.part, edge.finish});
     for (const Mouth& mouth : mouths) open.edges.back().darts.push_back(*mouth.dart);
   }
   for (const Notch& notch : piece.notches) {
@@ -79,7 +80,7 @@ Piece put_together(const Opened& open) {
   Piece piece = open.piece;
   piece.edges.reserve(open.edges.size());
   for (const OpenEdge& edge : open.edges) {
-    piece.edges.push_back({edge.name, edge.role, whole_path(edge), edge.part});
+    piece.edges.push_back({edge.name, edge.role, whole_path(edge), edge.part, edge.finish});
     piece.darts.insert(piece.darts.end(), edge.darts.begin(), edge.darts.end());
   }
   for (std::size_t i = 0; i < piece.notches.size(); ++i) {

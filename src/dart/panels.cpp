@@ -42,7 +42,8 @@ void cut_edge(Opened& open, DartSpot at) {
                       edge.role,
                       {edge.stretches.begin() + cut, edge.stretches.end()},
                       {edge.darts.begin() + cut, edge.darts.end()},
-                      edge.part};
+                      edge.part,
+                      edge.finish};
   edge.stretches.resize(at.dart + 1);
   edge.darts.resize(at.dart);
   open.edges.insert(open.edges.begin() + static_cast<std::ptrdiff_t>(at.edge) + 1, rest);

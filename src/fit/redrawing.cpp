@@ -258,8 +258,8 @@ Opened Redrawing::drawn() const {
   Opened result{open_->piece, {}, open_->notches, open_->fullness};
   result.edges.reserve(kEdges);
   for (const OpenEdge& edge : open_->edges) {
-    result.edges.push_back(
-        {edge.name, edge.role, std::vector<Path>(edge.stretches.size()), edge.darts});
+    result.edges.push_back({edge.name, edge.role, std::vector<Path>(edge.stretches.size()),
+                            edge.darts, edge.part, edge.finish});
   }
   for (std::size_t i = 0; i < strokes_.size(); ++i) {
     const StrokeSpot& spot = strokes_[i].spot;

@@ -124,6 +124,8 @@ BlockRun fitted_block(BlockSource source);
 /// The run as its report has it: drafted; with corrections, fitted; its wide bust dart divided;
 /// with steps of a style, styled.
 Report report_of(const BlockRun& run, CutStyle cut);
+/// What is said beside edges of a garment.
+std::vector<EdgeNote> edge_notes_of(const BlockRun& run);
 
 /// The words on the paper: who, which session, which ease, what was estimated, the cautions.
 SheetNotes notes_of(const Report& report);

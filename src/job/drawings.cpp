@@ -46,8 +46,17 @@ std::string output_stem(const Job& job) {
   return stem;
 }
 
-std::string cut_stem(const Job& job) {
-  return output_stem(job) + "-" + std::string(cut_style_name(job.cut));
+std::string cut_stem(const Job& job, CutStyle cut) {
+  return output_stem(job) + "-" + std::string(cut_style_name(cut));
+}
+
+CutStyle cut_of(const Job& job, bool finished) {
+  const CutStyle cut = job.cut.value_or(finished ? CutStyle::Garment : CutStyle::Toile);
+  if (cut != CutStyle::Garment || finished) return cut;
+  throw UsageError({Severity::Error, "job.cut", place_of("--cut", job.places),
+                    "nothing says how wide the allowances of this garment are",
+                    "adapt the block to a style that has the step \"allowance\", or cut a toile, a "
+                    "card or net"});
 }
 
 bool writes(const DrawingJob& job, OutputOf of) {

@@ -46,8 +46,13 @@ std::span<const OutputRow> output_kinds();
 /// "out/ondine-marsh-pivot", "out/ondine-marsh-side-dart-bodice".
 std::string output_stem(const Job& job);
 
-/// The same with the job's cut: "out/ondine-marsh-toile".
-std::string cut_stem(const Job& job);
+/// The same with what the pieces are cut as: "out/ondine-marsh-toile".
+std::string cut_stem(const Job& job, CutStyle cut);
+
+/// What the pieces are cut as: as the job says, else a garment where the style has said how the
+/// edges are finished, or a toile. Throws UsageError "job.cut" where a garment is asked for whose
+/// edges nothing is said of.
+CutStyle cut_of(const Job& job, bool finished);
 
 /// Whether the job wants anything that is made of it.
 bool writes(const DrawingJob& job, OutputOf of);
@@ -71,7 +76,7 @@ std::vector<std::string> write_outputs(const std::vector<NewFile>& outputs, File
 
 /// What goes on paper, net. Throws UsageError "paper.unknown".
 PrintOptions print_of(const DrawingJob& job);
-/// The same with the job's cut and allowance.
+/// The same with the job's allowance.
 PrintOptions print_of(const Job& job);
 
 /// The moves of a pivot job as a style. Throws UsageError "job.value".

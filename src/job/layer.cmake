@@ -12,7 +12,7 @@ add_layer(job
           batch/sources_hash.cpp batch/work_in_order.cpp
           options/options.cpp options/option.cpp options/option_words.cpp options/read_job.cpp
           options/job_schema.cpp options/output_kinds.cpp options/wishes.cpp
-  USES base text geometry measure figure pattern block draft dart fit style check layout write report files
+  USES base text geometry measure figure pattern block draft dart garment fit style check layout write report files
   LINKS fmt::fmt nlohmann_json::nlohmann_json Threads::Threads PkgConfig::XXHASH)
 # The pages that are built into the program.
 set(embedded_docs problems.md schema/client.schema.json schema/pattern.schema.json

@@ -1,6 +1,8 @@
 #include "block_pass.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/garment/allowances.hpp"
+#include "blockwright/garment/opening.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/job/options.hpp"
 #include "blockwright/report/report.hpp"
@@ -89,6 +91,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.made = std::move(pieces.pattern);
   run.steps = std::move(pieces.steps);
   add(run.problems, without_unseen(hard_to_sew(run.made), run.unit));
+  add(run.problems, getting_in(run.made, {run.body.length(MeasurementName::BustGirth).mm()}));
   true_for_paper(run);
 }
 
@@ -96,9 +99,10 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
 /// pieces' PDF.
 int add_sheets(const Job& job, const PrintOptions& print, const BlockRun& run, const Report& report,
                TextFonts& fonts, std::vector<NewFile>& outputs) {
-  const SheetNotes notes = notes_of(report);
+  SheetNotes notes = notes_of(report);
+  notes.edge_notes = edge_notes_of(run);
   const int pages = add_outputs(
-      cut_stem(job), OutputOf::Sheet, job,
+      cut_stem(job, print.cut), OutputOf::Sheet, job,
       {title_of(report), lay_out(run.printed, print, notes), run.printed, fonts}, outputs);
   if (!job.overlay) return pages;
   PrintOptions net = print;
@@ -196,6 +200,7 @@ JobResult done(const Job& job, FileStore& files) {
   BlockRun run = fitted_block(block_source(job, files));
   if (!job.allowance && run.unit == Unit::Inch) print.allowance = kInchAllowance;
   if (!has_errors(run.problems)) make_pieces(job, files, run);
+  if (!has_errors(run.problems)) print.cut = cut_of(job, is_finished(run.printed));
   if (!has_errors(run.problems) && job.bands) run.bands = bands_of(run);
   Report report = report_of(run, print.cut);
   report.allowance = print.allowance;

@@ -1,5 +1,6 @@
 #include "block_pass.hpp"
 #include "blockwright/base/version.hpp"
+#include "blockwright/garment/making.hpp"
 #include "blockwright/measure/correction_table.hpp"
 
 #include <algorithm>
@@ -40,6 +41,18 @@ Stage worn_stage(const BlockRun& run) {
   stage.moved.back().did = worn_words(run);
   stage.moved.back().remarks = run.worn.remarks;
   return stage;
+}
+
+std::vector<std::string> worded_lines(const std::vector<Wording>& lines, Unit unit) {
+  std::vector<std::string> words;
+  for (const Wording& line : lines) words.push_back(worded(line, unit));
+  return words;
+}
+
+Making making_in(const BlockRun& run) {
+  const MakingOf making = making_of(run.printed);
+  return {worded_lines(making.to_cut, run.unit), worded_lines(making.to_buy, run.unit),
+          worded_lines(making.to_sew, run.unit)};
 }
 
 const Effect* effect_of(const BlockRun& run, std::size_t correction) {
@@ -131,7 +144,16 @@ Report report_of(const BlockRun& run, CutStyle cut) {
     report.stages.push_back(stage_after("divided", run.worn.pattern, run.division));
   }
   if (!run.steps.empty()) report.stages.push_back(stage_after("styled", run.divided, run.steps));
+  if (cut == CutStyle::Garment) report.making = making_in(run);
   return report;
+}
+
+std::vector<EdgeNote> edge_notes_of(const BlockRun& run) {
+  std::vector<EdgeNote> notes;
+  for (const EdgeWords& one : making_of(run.printed).edges) {
+    notes.push_back({one.edge.piece, one.edge.edge, worded(one.words, run.unit)});
+  }
+  return notes;
 }
 
 SheetNotes notes_of(const Report& report) {
@@ -148,6 +170,9 @@ SheetNotes notes_of(const Report& report) {
   }
   if (report.cut == cut_style_name(CutStyle::Toile)) notes.look_first = looked_at_first(report);
   notes.made = made_lines(report);
+  notes.to_cut = report.making.to_cut;
+  notes.to_buy = report.making.to_buy;
+  notes.to_sew = report.making.to_sew;
   notes.cautions = caution_lines(report);
   notes.unit = report.unit;
   return notes;

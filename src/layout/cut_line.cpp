@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <optional>
 
 namespace blockwright {
@@ -56,11 +57,12 @@ struct Side {
   Path beside;         // the offset alone
   Path reach;          // the offset, led on straight at both ends
   PathPlace from, to;  // what of `reach` is used
+  bool whole = true;   // neither end was moved
 
   [[nodiscard]] bool bare() const { return width == 0.0; }
+  void starts(PathPlace at) { from = at, whole = false; }
+  void stops(PathPlace at) { to = at, whole = false; }
 };
-
-PathPlace last_place(const Path& path) { return {path.curves().size() - 1, 1.0}; }
 
 Path led_on(const Path& path, double by) {
   Path longer;
@@ -70,69 +72,104 @@ Path led_on(const Path& path, double by) {
   return longer;
 }
 
-Side side_of(const Path& edge, double width) {
-  Side side{edge, width, edge, edge, {0, 0.0}, last_place(edge)};
-  if (side.bare()) return side;
-  side.beside = offset(edge, width);
-  side.reach = led_on(side.beside, 2.0 * kMitreLimit * width);
+Side side_of(const CutEdge& cut, double widest) {
+  const double width = cut.width.mm();
+  Side side{cut.edge, width, cut.edge, {}, {}, {}};
+  if (!side.bare()) side.beside = offset(cut.edge, width);
+  side.reach = led_on(side.beside, 2.0 * kMitreLimit * widest);
   side.from = {1, 0.0};
   side.to = {side.reach.curves().size() - 2, 1.0};
   return side;
 }
 
-// How an allowance ends at a corner with a bare edge: what leads from the corner to its cut line,
-// and where it meets it.
-struct AllowanceEnd {
-  Path from_corner;
-  PathPlace on_cut_line;
+double limit_of(const Side& a, const Side& b) { return kMitreLimit * std::max(a.width, b.width); }
+
+// Two sides at a corner, seen from the one whose allowance ends by a rule: it runs into the corner,
+// or out of it where it is the one after.
+struct Meeting {
+  Side& ruled;
+  Side& other;
+  bool ruled_first;
+
+  [[nodiscard]] Point corner() const { return ruled_first ? ruled.edge.end() : ruled.edge.start(); }
+  [[nodiscard]] Vec along() const {
+    return ruled_first ? end_tangent(ruled.edge) : start_tangent(ruled.edge);
+  }
+  // From the corner on, beyond the edge.
+  [[nodiscard]] Vec beyond() const { return ruled_first ? along() : -along(); }
+  void end_ruled(PathPlace at) const { ruled_first ? ruled.stops(at) : ruled.starts(at); }
+  void end_other(PathPlace at) const { ruled_first ? other.starts(at) : other.stops(at); }
+  // The other's cut line from a place on it, away from the corner.
+  [[nodiscard]] Path other_from(PathPlace at) const {
+    return ruled_first ? part_after(other.reach, at) : reversed(part_before(other.reach, at));
+  }
+  // What leads from the ruled allowance to the other, in the order of the outline.
+  [[nodiscard]] Path in_order(const Path& from_other) const {
+    return ruled_first ? reversed(from_other) : from_other;
+  }
 };
 
-// The bare neighbour's mirror image in the stitch line, which runs `along`, led on straight;
-// nothing where the image would fall inside the piece or meets the cut line too far from the
-// corner.
-std::optional<AllowanceEnd> end_at_bare(const Side& side, const Path& bare_from_corner, Vec along) {
-  const Point corner = bare_from_corner.start();
-  const double limit = kMitreLimit * side.width;
-  Path image = placed(bare_from_corner, Placement::mirror_in(corner, along));
-  if (dot(start_tangent(image), right_of(along)) <= 0.0) return std::nullopt;
+// Where the other's cut line crosses the ruled stitch line, led on straight; of a bare edge the
+// corner. Nothing at an inner corner, or too far off.
+std::optional<PathCrossing> crossing_of(const Meeting& at) {
+  const Side& other = at.other;
+  if (other.bare()) {
+    const PathPlace place = at.ruled_first ? other.from : other.to;
+    return PathCrossing{{}, place, at.corner()};
+  }
+  const double limit = limit_of(at.ruled, other);
+  std::optional<LineCrossing> best;
+  for (const LineCrossing& hit : intersections(other.reach, at.corner(), at.beyond())) {
+    if (hit.along_line <= 0.0 || hit.along_line > limit) continue;
+    if (!best || hit.along_line < best->along_line) best = hit;
+  }
+  if (!best) return std::nullopt;
+  return PathCrossing{{}, best->place, best->point};
+}
+
+// The ruled allowance ends as the mirror image of the other's cut line in its stitch line; nothing
+// where the image would fall inside the piece or meets the ruled cut line too far off.
+std::optional<Path> turned_end(const Meeting& at) {
+  const auto crossing = crossing_of(at);
+  if (!crossing) return std::nullopt;
+  const double limit = limit_of(at.ruled, at.other);
+  Path image =
+      placed(at.other_from(crossing->on_b), Placement::mirror_in(crossing->point, at.along()));
+  if (dot(start_tangent(image), right_of(at.along())) <= 0.0) return std::nullopt;
   image.add(Segment{image.end(), image.end() + limit * end_tangent(image)});
-  for (const PathCrossing& hit : intersections(image, side.reach)) {
-    if (distance(hit.point, corner) > limit) continue;
-    return AllowanceEnd{part_before(image, hit.on_a), hit.on_b};
+  for (const PathCrossing& hit : intersections(image, at.ruled.reach)) {
+    if (distance(hit.point, crossing->point) > limit) continue;
+    at.end_ruled(hit.on_b);
+    if (!at.other.bare()) at.end_other(crossing->on_b);
+    return at.in_order(part_before(image, hit.on_a));
   }
   return std::nullopt;
 }
 
-// The corner after `side`, whose neighbour is bare: sets where the cut line stops and returns what
-// leads from there to the corner.
-Path close_before_bare(Side& side, const Path& neighbour) {
-  const auto end = end_at_bare(side, neighbour, end_tangent(side.edge));
-  if (!end) return Path::through({side.beside.end(), neighbour.start()});
-  side.to = end->on_cut_line;
-  return reversed(end->from_corner);
+// The ruled allowance ends square to its edge.
+std::optional<Path> square_end(const Meeting& at) {
+  const auto crossing = crossing_of(at);
+  if (!crossing) return std::nullopt;
+  const Point end = crossing->point + at.ruled.width * right_of(at.along());
+  const NearestOnPath on = nearest(at.ruled.reach, end);
+  if (on.distance > kOffsetTolerance) return std::nullopt;
+  at.end_ruled(on.place);
+  if (!at.other.bare()) at.end_other(crossing->on_b);
+  return at.in_order(Path::through({crossing->point, on.point}));
 }
 
-// The same at the corner before `side`: returns what leads from the corner to the cut line.
-Path open_after_bare(const Path& neighbour, Side& side) {
-  const auto end = end_at_bare(side, reversed(neighbour), start_tangent(side.edge));
-  if (!end) return Path::through({neighbour.end(), side.beside.start()});
-  side.from = end->on_cut_line;
-  return end->from_corner;
-}
-
-// The corner between two allowances: a mitre, a cut-off inner corner, a bevel, or back through the
-// corner where the two do not meet.
-Path join_allowances(Side& before, Side& after) {
+// A mitre, a cut-off inner corner, a bevel, or back through the corner where the two do not meet
+// within `limit` of it.
+Path mitred(Side& before, Side& after, double limit) {
   const Point corner = before.edge.end();
-  const double limit = kMitreLimit * std::max(before.width, after.width);
   std::optional<PathCrossing> best;
   for (const PathCrossing& hit : intersections(before.reach, after.reach)) {
     const bool near = distance(hit.point, corner) <= limit;
     if (near && (!best || distance(hit.point, corner) < distance(best->point, corner))) best = hit;
   }
   if (best) {
-    before.to = best->on_a;
-    after.from = best->on_b;
+    before.stops(best->on_a);
+    after.starts(best->on_b);
     return {};
   }
   const bool outer = cross(end_tangent(before.edge), start_tangent(after.edge)) > 0.0;
@@ -140,24 +177,42 @@ Path join_allowances(Side& before, Side& after) {
   return Path::through({before.beside.end(), corner, after.beside.start()});
 }
 
-Path join(Side& before, Side& after) {
+Path mitred(Side& before, Side& after) { return mitred(before, after, limit_of(before, after)); }
+
+// What a ruled allowance does where its rule cannot be followed.
+Path otherwise(Side& before, Side& after) {
+  if (!before.bare() && !after.bare()) return mitred(before, after);
+  return Path::through({before.beside.end(), after.beside.start()});
+}
+
+Path join(Side& before, Side& after, CornerCut cut) {
   if (before.bare() && after.bare()) return {};
-  if (after.bare()) return close_before_bare(before, after.edge);
-  if (before.bare()) return open_after_bare(before.edge, after);
-  return join_allowances(before, after);
+  if (cut == CornerCut::Mitre) return mitred(before, after);
+  if (cut == CornerCut::OnFold) {
+    return mitred(before, after, std::numeric_limits<double>::infinity());
+  }
+  const bool first = cut == CornerCut::TurnsBefore || cut == CornerCut::SquareBefore;
+  const Meeting at = first ? Meeting{before, after, true} : Meeting{after, before, false};
+  if (at.ruled.bare()) return mitred(before, after);
+  const bool turns = cut == CornerCut::TurnsBefore || cut == CornerCut::TurnsAfter;
+  const auto end = turns ? turned_end(at) : square_end(at);
+  return end ? *end : otherwise(before, after);
 }
 
 // What is used of a side; an edge whose corners have eaten it up is used whole (the union of the
 // overlapping allowances sorts it out).
 Path used_part(const Side& side) {
+  if (side.whole) return side.beside;
   const Path part = part_between(side.reach, side.from, side.to);
   return part.empty() ? side.beside : part;
 }
 
-Path assembled(std::vector<Side>& sides) {
+Path assembled(std::vector<Side>& sides, const std::vector<CutEdge>& edges) {
   const std::size_t count = sides.size();
   std::vector<Path> joints;
-  for (std::size_t i = 0; i < count; ++i) joints.push_back(join(sides[i], sides[(i + 1) % count]));
+  for (std::size_t i = 0; i < count; ++i) {
+    joints.push_back(join(sides[i], sides[(i + 1) % count], edges[i].at_end));
+  }
   Path outline;
   for (std::size_t i = 0; i < count; ++i) {
     append(outline, used_part(sides[i]));
@@ -167,26 +222,41 @@ Path assembled(std::vector<Side>& sides) {
   return ending_at(without_straight_joints(outline), outline.start());
 }
 
-Path joined(const std::vector<Path>& edges) {
+Path joined(const std::vector<CutEdge>& edges) {
   Path outline;
-  for (const Path& edge : edges) outline.add(edge);
+  for (const CutEdge& cut : edges) outline.add(cut.edge);
   return outline;
+}
+
+CornerCut usual_corner(const Length& before, const Length& after) {
+  if (after == Length()) return CornerCut::TurnsBefore;
+  return before == Length() ? CornerCut::TurnsAfter : CornerCut::Mitre;
 }
 
 }  // namespace
 
-Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths) {
-  require(edges.size() == widths.size() && !edges.empty(), "an allowance for each edge");
-  require(std::all_of(widths.begin(), widths.end(), [](Length w) { return w >= Length(); }),
-          "an allowance may not be negative");
-  if (std::all_of(widths.begin(), widths.end(), [](Length w) { return w == Length(); })) {
-    return joined(edges);
+Path cut_line(const std::vector<CutEdge>& edges) {
+  require(!edges.empty(), "an outline has edges");
+  Length widest;
+  for (const CutEdge& cut : edges) {
+    require(cut.width >= Length(), "an allowance may not be negative");
+    widest = std::max(widest, cut.width);
   }
+  if (widest == Length()) return joined(edges);
   std::vector<Side> sides;
-  for (std::size_t i = 0; i < edges.size(); ++i) sides.push_back(side_of(edges[i], widths[i].mm()));
-  Path outline = assembled(sides);
+  for (const CutEdge& cut : edges) sides.push_back(side_of(cut, widest.mm()));
+  Path outline = assembled(sides, edges);
   if (!find_crossing(outline, kFlattening)) return outline;
   return positive_union(outline);
+}
+
+Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths) {
+  require(edges.size() == widths.size(), "an allowance for each edge");
+  std::vector<CutEdge> cut;
+  for (std::size_t i = 0; i < edges.size(); ++i) {
+    cut.push_back({edges[i], widths[i], usual_corner(widths[i], widths[(i + 1) % widths.size()])});
+  }
+  return cut_line(cut);
 }
 
 }  // namespace blockwright

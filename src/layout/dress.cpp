@@ -1,8 +1,8 @@
 #include "dress.hpp"
 
+#include "allowances.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/intersections.hpp"
-#include "blockwright/layout/cut_line.hpp"
 #include "drawing.hpp"
 #include "piece_change.hpp"
 #include "words.hpp"
@@ -28,16 +28,6 @@ constexpr double kArrowHead = 6.0;
 constexpr double kBracketFrom = 0.2;
 constexpr double kBracketTo = 0.8;
 constexpr double kBracketDepth = 8.0;
-
-Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
-  std::vector<Path> edges;
-  std::vector<Length> widths;
-  for (const Edge& edge : piece.edges) {
-    edges.push_back(edge.path);
-    widths.push_back(allowance_at(edge, options));
-  }
-  return cut_line(edges, widths);
-}
 
 void draw_edges(const Piece& piece, Drawing& drawing) {
   for (const Edge& edge : piece.edges) {
@@ -104,11 +94,20 @@ void draw_hole(const std::string& name, Point at, double radius, Drawing& drawin
   drawing.closed(SheetLayer::Marks, LineRole::Hole, name, circle(at, radius));
 }
 
+void draw_drill_mark(const Dart& dart, Drawing& drawing) {
+  draw_hole(dart.name, dart.point + kDrillShort * unit(dart.peak - dart.point), kDrillRadius,
+            drawing);
+}
+
+// Nothing is punched or drawn on good cloth that the sewing does not hide.
+void draw_garment_marks(const Piece& piece, Drawing& drawing) {
+  for (const Dart& dart : piece.darts) draw_drill_mark(dart, drawing);
+}
+
 void draw_toile_marks(const Piece& piece, Drawing& drawing) {
   for (const Dart& dart : piece.darts) {
     draw_cross(dart.name, dart.point, kDartPointCross, drawing);
-    draw_hole(dart.name, dart.point + kDrillShort * unit(dart.peak - dart.point), kDrillRadius,
-              drawing);
+    draw_drill_mark(dart, drawing);
   }
   if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
     draw_cross(marked->name, marked->at, kBustPointCross, drawing);
@@ -198,12 +197,14 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
   Drawing drawing(dressed.lines, piece.name);
   const Path cut = outline_to_cut(piece, options);
   drawing.closed(SheetLayer::Cut, LineRole::CutLine, "cut", cut);
-  if (options.cut == CutStyle::Toile) draw_edges(piece, drawing);
+  const bool sewn_along = options.cut == CutStyle::Toile || options.cut == CutStyle::Garment;
+  if (sewn_along) draw_edges(piece, drawing);
   draw_darts(piece, drawing);
   draw_notches(piece, cut, drawing);
   draw_grain(piece, drawing);
   draw_fold_brackets(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
+  if (options.cut == CutStyle::Garment) draw_garment_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
   if (previous) draw_previous(*previous, drawing);
   draw_bands(piece, bands, drawing);

@@ -1,4 +1,4 @@
 add_layer(pattern
-  HEADERS piece.hpp pattern.hpp edge_band.hpp
+  HEADERS finish.hpp piece.hpp pattern.hpp edge_band.hpp
   SOURCES piece.cpp pattern.cpp sides.cpp
   USES base geometry)

@@ -60,6 +60,16 @@ std::string_view edge_role_name(EdgeRole role) {
   return names[static_cast<std::size_t>(role)];
 }
 
+std::string_view finish_name(Finish finish) {
+  constexpr std::string_view names[] = {"not_said", "fold",   "panel_seam", "seam",
+                                        "enclosed", "turned", "bound",      "raw"};
+  return names[static_cast<std::size_t>(finish)];
+}
+
+std::string_view closure_name(Closure closure) {
+  return closure == Closure::Zip ? "zip" : "open_zip";
+}
+
 Angle Dart::angle() const {
   const Angle turn = turn_between(legs[0] - apex, legs[1] - apex);
   return Angle::radians(std::abs(turn.radians()));

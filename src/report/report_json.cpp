@@ -165,6 +165,10 @@ Json change_json(const LengthChange& change) {
   return json;
 }
 
+Json making_json(const Making& making) {
+  return {{"cut", making.to_cut}, {"buy", making.to_buy}, {"sew", making.to_sew}};
+}
+
 std::string text_of(const Json& json) {
   return printable_lines(json.dump(2, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
@@ -180,6 +184,7 @@ std::string report_json(const Report& report) {
   json["stages"] =
       list_of(report.stages, [&](const Stage& stage) { return stage_json(stage, report.unit); });
   if (!report.finished.empty()) json["finished"] = list_of(report.finished, finished_json);
+  if (!report.making.to_cut.empty()) json["making"] = making_json(report.making);
   json["blended"] = list_of(report.blended, blended_json);
   if (report.bands) json["bands"] = bands_json(*report.bands, report.toile_allowance);
   json["files"] = report.files;

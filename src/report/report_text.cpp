@@ -179,6 +179,22 @@ std::string blended_list(const Report& report) {
   return text;
 }
 
+std::string making_list(const std::string& heading, const std::vector<std::string>& lines) {
+  std::string text = lines.empty() ? "" : "\n" + heading + "\n";
+  for (const std::string& line : lines) text += "  " + line + "\n";
+  return text;
+}
+
+std::string making_lists(const Report& report) {
+  const Making& making = report.making;
+  std::vector<std::string> steps;
+  for (const std::string& line : making.to_sew) {
+    steps.push_back(fmt::format("{:>2}. {}", steps.size() + 1, line));
+  }
+  return making_list("To cut", making.to_cut) + making_list("To buy", making.to_buy) +
+         making_list("To sew", steps);
+}
+
 std::string closing(const Report& report) {
   if (report.files.empty()) return written_text(report.files);
   return written_text(report.files) +
@@ -189,8 +205,8 @@ std::string closing(const Report& report) {
 
 std::string report_text(const Report& report) {
   return title_of(report) + "\n" + counts_text(counts_of(report.body)) + "\n" +
-         stage_texts(report) + blended_list(report) + (report.bands ? bands_text(report) : "") +
-         problem_list(report.problems) + closing(report);
+         stage_texts(report) + blended_list(report) + making_lists(report) +
+         (report.bands ? bands_text(report) : "") + problem_list(report.problems) + closing(report);
 }
 
 }  // namespace blockwright

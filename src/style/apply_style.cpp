@@ -151,6 +151,19 @@ InputError placed_at(const InputError& error, const Style& style, std::size_t i)
   return InputError(problem);
 }
 
+// Edges are finished when they are drawn.
+void require_order(const Style& style, std::size_t i) {
+  const auto first = std::ranges::find_if(style.steps, is_finishing);
+  const auto step = style.steps.begin() + static_cast<std::ptrdiff_t>(i);
+  if (step <= first || is_finishing(*step)) return;
+  throw InputError(
+      {Severity::Error, "style.order", step_name(*step),
+       "this step comes after \"" + step_name(*first) + "\", which says how edges are finished",
+       "put \"" + step_name(*first) +
+           "\" behind all steps that move darts or draw "
+           "edges"});
+}
+
 }  // namespace
 
 std::string step_name(StyleStep step) { return std::string(row_of(step).name); }
@@ -162,6 +175,7 @@ StyledPattern apply_style(const Pattern& block, const Style& style, double cup,
   StyledPattern styled{block, {}};
   for (std::size_t i = 0; i < style.steps.size(); ++i) {
     try {
+      require_order(style, i);
       const IfMissing missing =
           style.where_there.contains(i) ? IfMissing::LeftOut : IfMissing::Refused;
       MovedDarts moved = done_on_sides(styled.pattern, style.steps[i], cup, sides, missing);

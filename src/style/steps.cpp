@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 namespace blockwright {
@@ -70,6 +71,39 @@ StepKey degrees(std::string_view name, std::optional<Angle>& angle) {
             double written = 0.0;
             read_value(document, value, written);
             angle = Angle::degrees(written);
+          }};
+}
+
+// {"front.side": 2}
+StepKey edge_lengths(std::string_view name, std::vector<EdgeAllowance>& edges) {
+  return {.name = name,
+          .holds = "object",
+          .read = [&edges](const JsonDocument& document, const JsonValue& value, double unit) {
+            expect(document, value, JsonKind::Object, R"(write for example {"front.side": 2})");
+            for (std::size_t i = 0; i < value.children.size(); ++i) {
+              const JsonValue& edge = document.child(value, i);
+              double written = 0.0;
+              read_value(document, edge, written);
+              edges.push_back({std::string(edge.key), unit * written});
+            }
+          }};
+}
+
+// [["neckline"], ["armhole"]]
+StepKey edge_runs(std::string_view name, std::vector<std::vector<std::string>>& runs) {
+  return {.name = name,
+          .holds = "array",
+          .read = [&runs](const JsonDocument& document, const JsonValue& value, double) {
+            constexpr const char* kHint = R"(write for example [["neckline"], ["armhole"]])";
+            expect(document, value, JsonKind::List, kHint);
+            for (std::size_t i = 0; i < value.children.size(); ++i) {
+              const JsonValue& run = document.child(value, i);
+              expect(document, run, JsonKind::List, kHint);
+              runs.emplace_back();
+              for (std::size_t e = 0; e < run.children.size(); ++e) {
+                runs.back().push_back(read_plain_text(document, document.child(run, e)));
+              }
+            }
           }};
 }
 
@@ -199,6 +233,38 @@ StepRow row(NecklineDesign& m) {
       [&m](const Pattern& pattern, double) { return draw_neckline(pattern, m); }};
 }
 
+StepRow row(OpeningPlan& m) {
+  constexpr const char* places[] = {"centre back", "centre front", "left side"};
+  StepRow row{"opening",
+              {required(one_of("at", m.at, {"centre_back", "centre_front", "left_side"})),
+               one_of("with", m.with, {"zip", "open_zip"}), length("from_edge", m.from_edge)},
+              std::string("open the ") + places[static_cast<std::size_t>(m.at)] + " with a zip" +
+                  (m.with == Closure::OpenZip ? " that parts in two" : ""),
+              [&m](const Pattern& pattern, double) { return with_opening(pattern, m); }};
+  row.finishes = true;
+  return row;
+}
+
+StepRow row(BindingPlan& m) {
+  StepRow row{
+      "binding",
+      {required(edge_runs("runs", m.runs)), length("shows", m.shows), plain("stretch", m.stretch)},
+      "bind edges, " + Length::mm(m.shows) + " wide",
+      [&m](const Pattern& pattern, double) { return with_binding(pattern, m); }};
+  row.finishes = true;
+  return row;
+}
+
+StepRow row(Allowances& m) {
+  return {"allowance",
+          {length("seams", m.seams), length("shoulder", m.shoulder), length("centre", m.centre),
+           length("hem", m.hem), length("enclosed", m.enclosed), edge_lengths("edges", m.edges)},
+          "leave " + Length::mm(m.seams) + " at seams, " + Length::mm(m.hem) + " at the hem and " +
+              Length::mm(m.enclosed) + " at enclosed edges",
+          [&m](const Pattern& pattern, double) { return with_allowances(pattern, m); },
+          true};
+}
+
 template <std::size_t... I>
 std::vector<StyleStep> one_of_each(std::index_sequence<I...>) {
   return {StyleStep(std::in_place_index<I>)...};
@@ -208,6 +274,13 @@ std::vector<StyleStep> one_of_each(std::index_sequence<I...>) {
 
 StepRow row_of(StyleStep& step) {
   return std::visit([](auto& move) { return row(move); }, step);
+}
+
+bool is_finishing(StyleStep step) { return row_of(step).finishes; }
+
+bool finishes(const Style& style) {
+  return std::ranges::any_of(
+      style.steps, [](const StyleStep& step) { return std::holds_alternative<Allowances>(step); });
 }
 
 std::vector<StyleStep> step_of_each_name() {

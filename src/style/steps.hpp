@@ -31,6 +31,7 @@ struct StepRow {
   std::vector<StepKey> keys;
   Wording words;  ///< what it does, for the report
   std::function<MovedDarts(const Pattern& pattern, double cup)> move;
+  bool finishes = false;  ///< says how edges are finished
 };
 
 /// The row of a step. Requires: the step outlives it.

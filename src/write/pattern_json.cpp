@@ -41,9 +41,16 @@ std::string path_text(const Path& path) {
   return text + ']';
 }
 
+// Nothing of edges that no style has finished.
+std::string finish_text(const EdgeFinish& finish) {
+  if (finish.how == Finish::NotSaid) return "";
+  return ", \"finish\": " + json_string(finish_name(finish.how)) +
+         ", \"allowance\": " + exact(finish.allowance);
+}
+
 std::string edge_text(const Edge& edge) {
   return "{\"name\": " + json_string(edge.name) +
-         ", \"role\": " + json_string(edge_role_name(edge.role)) +
+         ", \"role\": " + json_string(edge_role_name(edge.role)) + finish_text(edge.finish) +
          ", \"path\": " + path_text(edge.path) + '}';
 }
 
@@ -94,6 +101,23 @@ std::string seam_text(const Seam& seam) {
          ", \"b_runs_back\": " + (seam.b_runs_back ? "true" : "false") + '}';
 }
 
+std::string opening_text(const Opening& opening) {
+  return "{\"name\": " + json_string(opening.name) + ", \"edges\": " + side_text(opening.edges) +
+         ", \"with\": " + json_string(closure_name(opening.with)) +
+         ", \"from_edge\": " + exact(opening.from_edge) + ", \"length\": " + exact(opening.length) +
+         ", \"zip\": " + exact(opening.zip) + '}';
+}
+
+std::string binding_text(const Binding& binding) {
+  return "{\"edges\": " + side_text(binding.edges) +
+         ", \"strips\": " + std::to_string(binding.strips) +
+         ", \"shows\": " + exact(binding.shows) + ", \"cut_width\": " + exact(binding.cut_width) +
+         ", \"edge_length\": " + exact(binding.edge_length) +
+         ", \"strip_length\": " + exact(binding.strip_length) +
+         ", \"joined\": " + json_string(binding.joined) + ", \"square\": " + exact(binding.square) +
+         '}';
+}
+
 std::string_view cut_on_name(CutOn cut_on) {
   if (cut_on == CutOn::One) return "one";
   return cut_on == CutOn::Fold ? "fold" : "pair";
@@ -136,7 +160,14 @@ std::string piece_text(const Piece& piece) {
 void write_pattern_json(std::ostream& out, const Pattern& pattern) {
   out << "{\n  \"format\": \"blockwright-pattern-1\",\n  \"unit\": \"mm\",\n  \"pieces\": "
       << block("[]", 2, pattern.pieces, piece_text)
-      << ",\n  \"seams\": " << block("[]", 2, pattern.seams, seam_text) << "\n}\n";
+      << ",\n  \"seams\": " << block("[]", 2, pattern.seams, seam_text);
+  if (!pattern.openings.empty()) {
+    out << ",\n  \"openings\": " << block("[]", 2, pattern.openings, opening_text);
+  }
+  if (!pattern.bindings.empty()) {
+    out << ",\n  \"bindings\": " << block("[]", 2, pattern.bindings, binding_text);
+  }
+  out << "\n}\n";
 }
 
 }  // namespace blockwright

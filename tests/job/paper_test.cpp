@@ -4,6 +4,8 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/dart/pivot.hpp"
 #include "blockwright/dart/truing.hpp"
+#include "blockwright/garment/allowances.hpp"
+#include "blockwright/garment/making.hpp"
 #include "blockwright/geometry/path.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "blockwright/style/style.hpp"
@@ -79,6 +81,24 @@ std::vector<Garment> styles_of(const Wearer& wearer) {
     }
   }
   return garments;
+}
+
+/// The same with what it takes and how it is sewn among its notes.
+Garment with_making(Garment garment) {
+  const MakingOf making = making_of(garment.pattern);
+  const auto words = [](const std::vector<Wording>& lines) {
+    std::vector<std::string> all;
+    for (const Wording& line : lines) all.push_back(worded(line, Unit::Cm));
+    return all;
+  };
+  garment.notes.to_cut = words(making.to_cut);
+  garment.notes.to_buy = words(making.to_buy);
+  garment.notes.to_sew = words(making.to_sew);
+  for (const EdgeWords& one : making.edges) {
+    garment.notes.edge_notes.push_back(
+        {one.edge.piece, one.edge.edge, worded(one.words, Unit::Cm)});
+  }
+  return garment;
 }
 
 /// A text with an underscore, or with the same word or two words twice on end; or "".
@@ -170,6 +190,9 @@ TEST_CASE("On A4 and letter no text is cut or clumsy and every page names its pi
       }
       for (const Garment& garment : styles_of(wearer)) {
         check_pages(garment, CutStyle::Toile, paper);
+        if (is_finished(garment.pattern)) {
+          check_pages(with_making(garment), CutStyle::Garment, paper);
+        }
       }
     }
   }

@@ -4,7 +4,7 @@ add_layer_tests(job
     output_key_test.cpp doubt_test.cpp story_test.cpp
     adapt_test.cpp bands_test.cpp new_tape_sums_test.cpp makers_list_test.cpp
     fit_hints_test.cpp laid_together_test.cpp explain_test.cpp formats_test.cpp
-    paper_test.cpp fitting_doc_test.cpp worn_test.cpp
+    paper_test.cpp fitting_doc_test.cpp worn_test.cpp garment_test.cpp
     ../layout/sheet_reading.cpp tape_sheet_test.cpp
   ALONE
     divided_dart_test.cpp fit_picture_test.cpp fit_test.cpp fit_words_test.cpp hostile_texts_test.cpp

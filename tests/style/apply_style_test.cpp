@@ -162,11 +162,11 @@ TEST_CASE("A step that cannot be done names the line of the value that is wrong,
         "dart.blocked s.json:4:9 steps[1].pivot.dart: front.shoulder");
 }
 
-TEST_CASE("Every step names the piece that it is done on, but for edges drawn on all of them") {
+TEST_CASE("Every step names the piece that it is done on, but for edges of all of them") {
   for (StyleStep& step : step_of_each_name()) {
     const StepRow row = row_of(step);
     INFO(row.name);
-    if (row.name == "hem" || row.name == "neckline") continue;
+    if (row.name == "hem" || row.name == "neckline" || row.finishes) continue;
     CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));
   }
 }
@@ -254,5 +254,43 @@ TEST_CASE("A step with lengths beyond all sense can be told, and is refused by n
     FAIL("it was applied");
   } catch (const InputError& error) {
     CHECK(error.problem().code == "dart.place");
+  }
+}
+
+TEST_CASE("A style says its allowances last, and a step behind them is refused", "[finishing]") {
+  const auto styled = [](const std::string& steps) {
+    const std::string text =
+        R"({"format": "blockwright-style-1", "name": "n", "steps": [)" + steps + "]}";
+    return apply_style(ordinary_block(), read_style(text, "s.json"), kUsualCup);
+  };
+  const std::string allowance =
+      R"({"allowance": {"seams": 1.5, "hem": 2.5, "edges": {"back.side": 2}}})";
+  const std::string hem = R"({"hem": {"above_waist": 3}})";
+  const StyledPattern done = styled(hem + ", " + allowance);
+  CHECK(done.pattern.piece("front").edge("hem").finish == EdgeFinish{Finish::Turned, 25.0});
+  CHECK(done.pattern.piece("back").edge("side").finish == EdgeFinish{Finish::Seam, 20.0});
+  CHECK(done.steps.back().words.plain() ==
+        "leave 15 mm at seams, 25 mm at the hem and 10 mm at enclosed edges");
+  REQUIRE(done.steps.back().remarks.size() == 1);
+  try {
+    styled(allowance + ",\n" + hem);
+    FAIL("the hem was drawn behind the allowances");
+  } catch (const InputError& error) {
+    CHECK(error.problem().code == "style.order");
+    CHECK(error.problem().where == "s.json:2:9 steps[1].hem: hem");
+  }
+}
+
+TEST_CASE("A width that cannot be sewn is refused at its line", "[finishing]") {
+  try {
+    const Style style = read_style(R"({"format": "blockwright-style-1", "name": "n", "steps": [
+  {"allowance": {"seams": 1.5,
+"hem": 9}}]})",
+                                   "s.json");
+    apply_style(ordinary_block(), style, kUsualCup);
+    FAIL("it was cut with 9 cm");
+  } catch (const InputError& error) {
+    CHECK(error.problem().code == "garment.allowance");
+    CHECK(error.problem().where == "s.json:3:8 steps[0].allowance.hem: hem");
   }
 }

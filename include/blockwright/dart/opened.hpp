@@ -19,6 +19,7 @@ struct OpenEdge {
   std::vector<Path> stretches;  ///< one more than darts
   std::vector<Dart> darts;      ///< in the order of the edge
   std::string part = {};        ///< as Edge::part
+  EdgeFinish finish = {};       ///< as Edge::finish
 
   [[nodiscard]] const std::string& part_name() const { return part.empty() ? name : part; }
   bool operator==(const OpenEdge&) const = default;

@@ -136,7 +136,8 @@ struct Job : DrawingJob {
   bool one_bust_dart = false;        ///< a bust dart too wide to sew in one stays one
   std::string session;               ///< date, or empty for the newest
   int toile = 0;                     ///< only corrections before this toile; 0: all
-  CutStyle cut = CutStyle::Toile;
+  std::optional<CutStyle>
+      cut;  ///< none: a garment where the style finishes its edges, else a toile
   std::optional<Length> allowance;  ///< of a toile's seams; none: as usual in her unit
   bool bands = false;               ///< draft: also write how far each line could be off
   bool steps = false;               ///< print the draft as instructions

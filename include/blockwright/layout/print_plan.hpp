@@ -34,21 +34,27 @@ Paper paper_named(std::string_view name);
 
 /// What the pieces are dressed for.
 enum class CutStyle {
-  Toile,  ///< allowance at shoulder, side and centre-back opening; balance lines for the fitting
-  Card,   ///< net, holes at the dart points: the block that is kept
-  Net,    ///< the bare stitch lines
+  Toile,    ///< allowance at shoulder, side and centre-back opening; balance lines for the fitting
+  Card,     ///< net, holes at the dart points: the block that is kept
+  Net,      ///< the bare stitch lines
+  Garment,  ///< with what the style says of each edge: to be cut from good cloth
 };
 
-/// "toile", "card" or "net".
+/// "toile", "card", "net" or "garment".
 std::string_view cut_style_name(CutStyle cut);
 
 /// What the person wants on the paper.
 struct PrintOptions {
   CutStyle cut = CutStyle::Toile;
-  Length allowance = Length::mm(20.0);  ///< at the seams that get one
+  Length allowance = Length::mm(20.0);  ///< at the seams of a toile
   Paper paper;
   Length margin = Length::mm(10.0);   ///< at the paper's edge; nothing is printed there
   Length overlap = Length::mm(10.0);  ///< that neighbouring tiles share
+};
+
+/// What is said beside an edge of a piece: "zip 40 cm".
+struct EdgeNote {
+  std::string piece, edge, text;
 };
 
 /// Words that go on the paper besides the pieces.
@@ -66,7 +72,11 @@ struct SheetNotes {
   std::vector<std::string> versions;     ///< of a comparison: which lines are whose
   std::string to_look_at;                ///< what a sheet shows that is not for cutting; else empty
   std::vector<std::string> cautions;     ///< shown on the first page
-  Unit unit = Unit::Cm;                  ///< of lengths on the paper
+  std::vector<std::string> to_cut;       ///< of a garment, by material, one line each
+  std::vector<std::string> to_buy;
+  std::vector<std::string> to_sew;   ///< in order
+  std::vector<EdgeNote> edge_notes;  ///< of a garment
+  Unit unit = Unit::Cm;              ///< of lengths on the paper
 };
 
 /// Where a piece has room for texts, whatever pages it is printed on.

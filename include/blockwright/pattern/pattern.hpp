@@ -11,12 +11,6 @@
 
 namespace blockwright {
 
-/// An edge of a pattern, by its piece.
-struct EdgeOf {
-  std::string piece, edge;
-  bool operator==(const EdgeOf&) const = default;
-};
-
 /// What is sewn together: one edge to another, or several in a row where a piece was cut into
 /// panels. `ease_in` is how much longer the first side is cut than the second, in mm, to be eased
 /// in. A seam whose sides are the same edge joins a piece to its mirror image.
@@ -31,6 +25,8 @@ struct Seam {
 struct Pattern {
   std::vector<Piece> pieces;
   std::vector<Seam> seams;
+  std::vector<Opening> openings = {};
+  std::vector<Binding> bindings = {};
 
   /// Throws std::logic_error if there is no such piece.
   [[nodiscard]] const Piece& piece(std::string_view name) const;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/geometry/path.hpp"
+#include "blockwright/pattern/finish.hpp"
 
 #include <algorithm>
 #include <array>
@@ -46,6 +47,7 @@ struct Edge {
   /// The edge of the block whose place it takes: "waist" for a hem that a style has drawn; empty
   /// for one of the block.
   std::string part = {};
+  EdgeFinish finish = {};  ///< what a style says of it
 
   /// What it is of the block.
   [[nodiscard]] const std::string& part_name() const { return part.empty() ? name : part; }

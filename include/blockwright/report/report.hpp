@@ -73,12 +73,19 @@ Stage stage_of(std::string name, const Pattern& pattern);
 /// What differs between two versions of a pattern.
 Change change_between(const Pattern& before, const Pattern& after);
 
+/// What a garment takes and how it is made, in her unit, one line each.
+struct Making {
+  std::vector<std::string> to_cut;  ///< by material
+  std::vector<std::string> to_buy;
+  std::vector<std::string> to_sew;  ///< in order
+};
+
 /// What one run did and found.
 struct Report {
   std::string client;   ///< her name
   std::string session;  ///< its date
   std::string garment;  ///< "bodice block", or the name of the style
-  std::string cut;      ///< "toile", "card" or "net"
+  std::string cut;      ///< "toile", "card", "net" or "garment"
   Unit unit = Unit::Cm;
   Body body;
   std::vector<MeasureBack> measure_back;
@@ -91,6 +98,7 @@ struct Report {
   Length toile_allowance = {};                  ///< that they ask for
   Length allowance = {};                        ///< that the toile has at its seams
   std::vector<FinishedGirth> finished = {};     ///< where the style has an ease of its own
+  Making making = {};                           ///< where the pieces are cut as a garment
 };
 
 /// The report as tables a maker can read, in her unit. Numbers that are a sum add up as printed.

@@ -7,6 +7,9 @@
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
+#include "blockwright/garment/allowances.hpp"
+#include "blockwright/garment/binding.hpp"
+#include "blockwright/garment/opening.hpp"
 
 #include <map>
 #include <optional>
@@ -20,11 +23,15 @@ namespace blockwright {
 
 /// One step of a style, in the order of docs/darts.md.
 using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
-                               GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign>;
+                               GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign,
+                               OpeningPlan, BindingPlan, Allowances>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam", "hem", "neckline": the key of the step in a style file.
+/// "panel_seam", "hem", "neckline", "opening", "binding", "allowance": the key of the step in a
+/// style file.
 std::string step_name(StyleStep step);
+/// True of a step that says how edges are finished: it comes after all steps that draw them.
+bool is_finishing(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
 
@@ -45,6 +52,9 @@ struct Style {
   std::optional<WearingEase> wearing_ease = {};
   StepPlace wearing_ease_place = {};
 };
+
+/// True if a step of the style says the allowances: its pieces are cut as a garment.
+bool finishes(const Style& style);
 
 /// Reads a style file (format "blockwright-style-1", docs/formats.md). Lengths are in the file's
 /// unit, "cm" unless it says "in". Throws InputError, naming file, line and key: as JsonDocument
@@ -88,7 +98,8 @@ struct StyledPattern {
 /// Applies the steps in order. Of a block whose front (or back) a fitting has unfolded into a right
 /// and a left piece, a step that names "front" is done on both; one that names "front_left" on that
 /// alone. A step of `where_there` that names a dart which a piece has not got leaves that piece as
-/// it is, with a note. `cup` is bust girth less underbust girth, in mm. A step that cannot be done
+/// it is, with a note. A step that draws edges after one that finishes them is refused
+/// ("style.order"). `cup` is bust girth less underbust girth, in mm. A step that cannot be done
 /// throws InputError with its code; the place begins with that of the wrong value in the style's
 /// file, or of the step where no one value is wrong.
 StyledPattern apply_style(const Pattern& block, const Style& style, double cup,

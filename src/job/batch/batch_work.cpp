@@ -65,11 +65,17 @@ class HeldFiles : public FileStore {
   std::string path_, text_;
 };
 
+/// Where the stamp of a client's output lies, and what it holds while nothing has changed.
+struct OutputStamp {
+  std::string path, key;
+};
+
 /// What was made of the same contents before, if it is still there.
-std::optional<BatchLine> done_before(const Job& job, const std::string& key, FileStore& files) {
-  const auto text = text_if_there(stamp_path(cut_stem(job)), files);
+std::optional<BatchLine> done_before(const Job& job, const OutputStamp& made, FileStore& files) {
+  const auto text = text_if_there(made.path, files);
   const auto stamp = text ? read_stamp(*text) : std::nullopt;
-  if (!stamp || stamp->key != key || !is_still_there(*stamp, job.out, files)) return std::nullopt;
+  if (!stamp || stamp->key != made.key || !is_still_there(*stamp, job.out, files))
+    return std::nullopt;
   std::optional<BatchLine> line = read_line(stamp->line);
   if (!line) return std::nullopt;
   line->client = job.client;
@@ -97,9 +103,12 @@ BatchDraft refused(const std::string& client, const Problem& problem) {
 BatchWork::BatchWork(const BatchJob& batch, FileStore& files) : batch_(batch), files_(files) {
   judge(batch);
   (void)print_of(batch.each);
-  if (batch.each.command != Command::Adapt) return;
-  style_ = files.read(batch.each.style);
-  (void)read_style(style_, batch.each.style);
+  bool finished = false;
+  if (batch.each.command == Command::Adapt) {
+    style_ = files.read(batch.each.style);
+    finished = finishes(read_style(style_, batch.each.style));
+  }
+  cut_ = cut_of(batch.each, finished);
 }
 
 BatchDraft BatchWork::client(const std::string& path) const {
@@ -108,16 +117,17 @@ BatchDraft BatchWork::client(const std::string& path) const {
     job.client = path;
     job.report = ReportKind::Text;
     const std::string text = files_.read(path);
-    const std::string key = output_key(job, {sources_hash(), style_, text});
+    const OutputStamp made{stamp_path(cut_stem(job, cut_)),
+                           output_key(job, {sources_hash(), style_, text})};
     if (!batch_.again) {
-      if (auto before = done_before(job, key, files_)) return {*before};
+      if (auto before = done_before(job, made, files_)) return {*before};
     }
     HeldFiles held(files_, path, text);
     BatchDraft draft{{path, run_client(job, held)}};
     if (draft.line.failed()) return draft;
     draft.set = std::move(held.held);
-    const Stamp stamp = stamp_of(key, draft.set, on_one_line(line_json(draft.line)));
-    draft.set.push_back({stamp_path(cut_stem(job)), stamp_text(stamp)});
+    const Stamp stamp = stamp_of(made.key, draft.set, on_one_line(line_json(draft.line)));
+    draft.set.push_back({made.path, stamp_text(stamp)});
     return draft;
   });
 }

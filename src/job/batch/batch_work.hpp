@@ -135,6 +135,7 @@ class BatchWork {
  private:
   const BatchJob& batch_;
   std::string style_;  ///< text of the style file
+  CutStyle cut_ = CutStyle::Toile;
   FileStore& files_;
 };
 

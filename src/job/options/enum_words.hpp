@@ -32,7 +32,8 @@ std::vector<EnumWord<Enum>> enum_words() {
   } else if constexpr (std::is_same_v<Enum, CutStyle>) {
     words = {{CutStyle::Toile, {}, "allowance at shoulder, side and opening; lines to read it by"},
              {CutStyle::Card, {}, "no allowance, holes at the dart points"},
-             {CutStyle::Net, {}, "the bare stitch lines"}};
+             {CutStyle::Net, {}, "the bare stitch lines"},
+             {CutStyle::Garment, {}, "with the allowances of a style's step \"allowance\""}};
     for (auto& row : words) row.word = cut_style_name(row.value);
   } else if constexpr (std::is_same_v<Enum, OutputKind>) {
     for (const OutputRow& row : output_kinds()) words.push_back({row.kind, row.word, row.means});

@@ -71,7 +71,6 @@ PrintOptions print_of(const DrawingJob& job) {
 
 PrintOptions print_of(const Job& job) {
   PrintOptions print = print_of(static_cast<const DrawingJob&>(job));
-  print.cut = job.cut;
   print.allowance = job.allowance.value_or(print.allowance);
   return print;
 }

@@ -24,7 +24,19 @@ std::vector<std::string> piece_list(const Layout& layout) {
     const Piece& piece = laid.piece;
     lines.push_back(title_of(piece.name) + ": " + std::string(cut_instruction(piece.cut_on)));
   }
-  lines.push_back(title_of(allowance_text(layout.options, layout.notes.unit)));
+  lines.push_back(title_of(allowance_text(layout)));
+  return lines;
+}
+
+std::vector<std::string> titled(std::vector<std::string> lines) {
+  for (std::string& line : lines) line = title_of(line);
+  return lines;
+}
+
+std::vector<std::string> numbered(std::vector<std::string> lines) {
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    lines[i] = std::to_string(i + 1) + ". " + title_of(lines[i]);
+  }
   return lines;
 }
 
@@ -72,6 +84,11 @@ std::vector<Paragraph> note_paragraphs(const Layout& layout, NotesFor pages) {
   if (to_cut) {
     add_section(text, "Look at these before you cut", notes.cautions);
     add_section(text, "Pieces", piece_list(layout));
+    if (layout.options.cut == CutStyle::Garment) {
+      add_section(text, "To cut, by material", titled(notes.to_cut));
+      add_section(text, "To buy", titled(notes.to_buy));
+      add_section(text, "To sew, in this order", numbered(notes.to_sew));
+    }
   }
   add_section(text, notes.fitted.empty() ? "Corrections" : title_of(notes.fitted),
               notes.corrections);

@@ -5,8 +5,8 @@
 namespace blockwright {
 
 std::string_view cut_style_name(CutStyle cut) {
-  if (cut == CutStyle::Toile) return "toile";
-  return cut == CutStyle::Card ? "card" : "net";
+  constexpr std::string_view names[] = {"toile", "card", "net", "garment"};
+  return names[static_cast<std::size_t>(cut)];
 }
 
 PrintPlan tile(const Layout& layout, TextFonts& fonts) {

@@ -123,11 +123,23 @@ bool set_label(const LaidPiece& laid, const Layout& layout, TextPlacer& placer, 
   return false;
 }
 
-void set_edge_texts(const Piece& piece, TextPlacer& placer) {
+// What is said beside an edge; empty if nothing is.
+std::string edge_text(const Piece& piece, const Edge& edge, const Layout& layout) {
+  if (edge.role == EdgeRole::Fold) return "place on the fold";
+  const EdgeNote* note = first_where(layout.notes.edge_notes, [&](const EdgeNote& one) {
+    return one.piece == piece.name && one.edge == edge.name;
+  });
+  const CutStyle cut = layout.options.cut;
+  const bool worn = cut == CutStyle::Garment || cut == CutStyle::Toile;
+  if (note != nullptr && worn) return note->text;
+  return edge.role == EdgeRole::Opening ? "opening" : "";
+}
+
+void set_edge_texts(const Piece& piece, const Layout& layout, TextPlacer& placer) {
   for (const Edge& edge : piece.edges) {
-    if (edge.role != EdgeRole::Fold && edge.role != EdgeRole::Opening) continue;
-    const char* word = edge.role == EdgeRole::Fold ? "place on the fold" : "opening";
-    placer.beside(edge.path, plain_name(edge.name) + " \u2013 " + word, kAlongLine);
+    const std::string text = edge_text(piece, edge, layout);
+    if (text.empty()) continue;
+    placer.beside(edge.path, plain_name(edge.name) + " \u2013 " + text, kAlongLine);
   }
 }
 
@@ -264,11 +276,12 @@ void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBord
   TextPlacer placer(texts, space);
   set_moves(laid, unit, placer);
   if (!layout.compared) {
-    set_edge_texts(piece, placer);
+    set_edge_texts(piece, layout, placer);
     set_line_texts(piece, layout.options, placer);
     set_fullness_texts(piece, unit, placer);
   }
-  if (layout.options.cut != CutStyle::Net) set_marked_point_text(piece, placer);
+  const CutStyle cut = layout.options.cut;
+  if (cut == CutStyle::Toile || cut == CutStyle::Card) set_marked_point_text(piece, placer);
   PieceNames(laid, space, drawing, placer).set(layout, borders);
 }
 

@@ -1,9 +1,12 @@
 #include "words.hpp"
 
+#include "allowances.hpp"
 #include "blockwright/base/length.hpp"
 #include "blockwright/block/kinds.hpp"
 
 #include <algorithm>
+#include <functional>
+#include <span>
 
 namespace blockwright {
 namespace {
@@ -12,6 +15,70 @@ namespace {
 std::string edge_words(const Piece& piece, const Edge& edge) {
   const bool of_panel = piece.kind != nullptr && kind_edge(piece, edge.name) == nullptr;
   return of_panel ? "the " + plain_name(edge.name) + " seam" : plain_name(edge.name);
+}
+
+// An edge of a garment, as its allowance is told.
+struct ToldEdge {
+  std::string name, piece;
+  EdgeFinish finish;
+};
+
+std::vector<ToldEdge> edges_to_cut(std::span<const Piece> pieces) {
+  std::vector<ToldEdge> told;
+  for (const Piece& piece : pieces) {
+    for (const Edge& edge : piece.edges) {
+      if (edge.finish.how == Finish::Fold) continue;
+      told.push_back({edge_words(piece, edge), plain_name(piece.name), edge.finish});
+    }
+  }
+  return told;
+}
+
+// Where edges of one name are not all finished alike, each is told with its piece.
+std::string told_name(const ToldEdge& edge, const std::vector<ToldEdge>& all) {
+  const bool alike = std::ranges::all_of(all, [&](const ToldEdge& other) {
+    return other.name != edge.name || other.finish == edge.finish;
+  });
+  return alike ? edge.name : edge.piece + " " + edge.name;
+}
+
+// Edges that have the same allowance for the same reason.
+struct AllowanceGroup {
+  std::string words;
+  double width = 0.0;
+  std::vector<std::string> names;
+};
+
+std::string width_words(const EdgeFinish& finish, Unit unit) {
+  return finish.allowance == 0.0 ? "none" : length_text(Length::mm(finish.allowance), unit);
+}
+
+std::vector<AllowanceGroup> allowance_groups(const std::vector<ToldEdge>& edges, Unit unit) {
+  std::vector<AllowanceGroup> groups;
+  for (const ToldEdge& edge : edges) {
+    std::string name = told_name(edge, edges);
+    if (edge.finish.how == Finish::Bound) name += " (bound)";
+    const std::string words = width_words(edge.finish, unit);
+    auto* group = first_where(groups, [&](const auto& one) { return one.words == words; });
+    if (group == nullptr) {
+      groups.push_back({words, edge.finish.allowance, {}});
+      group = &groups.back();
+    }
+    if (std::ranges::count(group->names, name) == 0) group->names.push_back(name);
+  }
+  return groups;
+}
+
+// "seam allowance 2.5 cm at hem, 1.5 cm at side and shoulder, none at neckline (bound)", the widest
+// first.
+std::string garment_text(const std::vector<ToldEdge>& edges, Unit unit) {
+  std::vector<AllowanceGroup> groups = allowance_groups(edges, unit);
+  std::ranges::stable_sort(groups, std::ranges::greater{}, &AllowanceGroup::width);
+  std::string text;
+  for (const AllowanceGroup& group : groups) {
+    text += (text.empty() ? "" : "; ") + group.words + " at " + listed(group.names);
+  }
+  return "seam allowance " + text;
 }
 
 }  // namespace
@@ -45,6 +112,7 @@ std::string listed(const std::vector<std::string>& items) {
 }
 
 std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit unit) {
+  if (options.cut == CutStyle::Garment) return garment_text(edges_to_cut({&piece, 1}), unit);
   std::vector<std::string> with, without;
   for (const Edge& edge : piece.edges) {
     if (edge.role == EdgeRole::Fold) continue;
@@ -58,16 +126,17 @@ std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit
   return text;
 }
 
-std::string allowance_text(const PrintOptions& options, Unit unit) {
+std::string allowance_text(const Layout& layout) {
+  const PrintOptions& options = layout.options;
+  const Unit unit = layout.notes.unit;
+  if (options.cut == CutStyle::Garment) {
+    std::vector<Piece> pieces;
+    for (const LaidPiece& laid : layout.pieces) pieces.push_back(laid.piece);
+    return garment_text(edges_to_cut(pieces), unit);
+  }
   if (options.cut != CutStyle::Toile || options.allowance <= Length()) return "no seam allowance";
   return "seam allowance " + length_text(options.allowance, unit) +
          " at seams and opening; none elsewhere";
-}
-
-Length allowance_at(const Edge& edge, const PrintOptions& options) {
-  if (options.cut != CutStyle::Toile) return {};
-  const bool sewn = edge.role == EdgeRole::Seam || edge.role == EdgeRole::Opening;
-  return sewn ? options.allowance : Length();
 }
 
 }  // namespace blockwright

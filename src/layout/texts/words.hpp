@@ -18,13 +18,9 @@ std::string title_of(std::string_view name);
 std::string_view cut_instruction(CutOn cut_on);
 /// What the cut line adds on this piece: "seam allowance 2 cm at shoulder, side; none at ..."
 std::string allowance_text(const Piece& piece, const PrintOptions& options, Unit unit);
-/// The same without naming edges, for the whole pattern.
-std::string allowance_text(const PrintOptions& options, Unit unit);
+/// The same for the whole pattern; of a toile without naming edges.
+std::string allowance_text(const Layout& layout);
 /// "a, b and c".
 std::string listed(const std::vector<std::string>& items);
-
-/// The allowance of an edge: none on a card or net, else the option's at seams and openings.
-/// A toile's neckline, armhole and waist are judged on the body and stay bare.
-Length allowance_at(const Edge& edge, const PrintOptions& options);
 
 }  // namespace blockwright

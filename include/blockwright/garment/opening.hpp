@@ -1,0 +1,63 @@
+#pragma once
+
+#include "blockwright/dart/pivot.hpp"
+#include "blockwright/pattern/pattern.hpp"
+
+#include <array>
+#include <optional>
+
+namespace blockwright {
+
+/// Where a garment opens to let the wearer in, and with what.
+struct OpeningPlan {
+  enum class At { CentreBack, CentreFront, LeftSide };
+  At at = At::CentreBack;
+  Closure with = Closure::Zip;
+  /// From the upper end of the edge to where the zip begins, in mm; without it kUnderEdge at a
+  /// centre, kUnderUnderarm at the side.
+  std::optional<double> from_edge = {};
+};
+
+/// Below the finished edge a zip begins so far, in mm: room for a hook, and under the arm for what
+/// would chafe. Common practice, no source: 6 to 10, and 20 to 30.
+inline constexpr double kUnderEdge = 8.0;
+inline constexpr double kUnderUnderarm = 25.0;
+/// The most that an opening begins below the end of its edge, in mm. Ours.
+inline constexpr double kMostUnderEdge = 80.0;
+/// A zip that does not part ends so far above the lower edge, in mm: the seam below it is sewn
+/// first. Ours.
+inline constexpr double kOverHem = 20.0;
+/// The shortest opening that is worth a zip, in mm. Ours.
+inline constexpr double kLeastOpening = 60.0;
+/// Lengths in which zips are sold, in mm; a longer one is shortened. Common practice, no source.
+inline constexpr std::array<double, 10> kZipLengths = {100, 150, 200, 250, 300,
+                                                       350, 400, 500, 550, 600};
+
+/// Opens the seam with a zip, down to the notch "zip_end" on both edges that it parts, or through
+/// the lower edge with a zip that parts in two. An opening of the block elsewhere, such as the
+/// centre back, becomes a seam.
+///
+/// Throws InputError "garment.opening": the edge lies on the fold or is not there, is too short, or
+/// has an opening already.
+MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan);
+
+/// What passes through a garment when it is put on, in mm.
+struct WearerSize {
+  double bust = 0.0;
+};
+
+/// Round the head, and how much more it takes to pull an edge over it, in mm. From memory of
+/// handbooks: 560 to 580.
+inline constexpr double kHeadGirth = 580.0;
+/// Girth round both shoulders and arms of a bust of 905 mm, and how it grows with the bust; what
+/// folding the arms gives. The first two computed from the survey (residual SD 30 mm); the last
+/// from memory: 0.85 to 0.90.
+inline constexpr double kShouldersOfBust905 = 1026.0;
+inline constexpr double kShouldersByBust = 0.67;
+inline constexpr double kFoldedArms = 0.87;
+
+/// Whether the wearer can get in: warnings "garment.get_in", with the girth of a closed edge and
+/// what has to pass through it. Nothing of a pattern without openings of a style.
+Problems getting_in(const Pattern& pattern, const WearerSize& wearer);
+
+}  // namespace blockwright

@@ -1,0 +1,266 @@
+#include "blockwright/garment/making.hpp"
+
+#include "blockwright/block/kinds.hpp"
+#include "blockwright/garment/binding.hpp"
+#include "named_edges.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace blockwright {
+namespace {
+
+// What a strip is cut longer than it needs, in mm. Common practice, no source.
+constexpr double kSpareStrip = 50.0;
+
+std::string plain(std::string_view name) {
+  std::string words(name);
+  std::ranges::replace(words, '_', ' ');
+  return words;
+}
+
+std::string listed_words(const std::vector<std::string>& items) {
+  std::string text;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (i > 0) text += i + 1 == items.size() ? " and " : ", ";
+    text += items[i];
+  }
+  return text;
+}
+
+void add_once(std::vector<std::string>& items, const std::string& item) {
+  if (std::ranges::count(items, item) == 0) items.push_back(item);
+}
+
+// The names of edges of that finish, each once.
+std::vector<std::string> names_of(const Pattern& pattern, Finish finish) {
+  std::vector<std::string> names;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Edge& edge : piece.edges) {
+      if (edge.finish.how == finish) add_once(names, plain(edge.name));
+    }
+  }
+  return names;
+}
+
+std::vector<std::string> names_of(const std::vector<EdgeOf>& edges) {
+  std::vector<std::string> names;
+  for (const EdgeOf& at : edges) add_once(names, plain(at.edge));
+  return names;
+}
+
+// --- cut ----------------------------------------------------------------------------------------
+
+std::string copies_words(CutOn cut_on) {
+  if (cut_on == CutOn::One) return "1";
+  return cut_on == CutOn::Fold ? "1 on the fold" : "2 as a pair";
+}
+
+Wording cloth_line(const Pattern& pattern) {
+  std::vector<std::string> pieces;
+  for (const Piece& piece : pattern.pieces) {
+    pieces.push_back(plain(piece.name) + " " + copies_words(piece.cut_on));
+  }
+  return "cloth: " + listed_words(pieces);
+}
+
+Wording strip_line(const Binding& binding) {
+  return "bias strip for the " + listed_words(names_of(binding.edges)) + ": " +
+         std::to_string(binding.strips) + ", " + Length::mm(binding.strip_length) + " long and " +
+         Length::mm(binding.cut_width) + " wide, with " + Length::mm(kStripEnd) + " at each end; " +
+         (binding.joined.empty() ? "its ends turn in at the opening"
+                                 : "its ends are joined at " + binding.joined);
+}
+
+// One square yields the strips of one width; those of all runs of a step are.
+Wording square_line(const std::vector<Binding>& bindings) {
+  double area = 0.0;
+  for (const Binding& one : bindings) area += one.square * one.square;
+  return "all strips: on the true bias, from a square of cloth of " + Length::mm(std::sqrt(area)) +
+         " or from offcuts, each " + Length::mm(kSpareStrip) + " longer to be safe";
+}
+
+std::vector<Wording> cut_lines(const Pattern& pattern) {
+  std::vector<Wording> lines = {cloth_line(pattern)};
+  for (const Binding& one : pattern.bindings) lines.push_back(strip_line(one));
+  if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));
+  return lines;
+}
+
+// --- buy ----------------------------------------------------------------------------------------
+
+Wording zip_words(const Opening& opening) {
+  return (opening.with == Closure::OpenZip ? "zip that parts in two, " : "zip, ") +
+         Length::mm(opening.zip);
+}
+
+Wording zip_line(const Opening& opening) {
+  Wording line = zip_words(opening) + " long, for the " + plain(opening.name);
+  if (opening.zip > opening.length) line += ", shortened to " + Length::mm(opening.length);
+  return line;
+}
+
+// --- sew ----------------------------------------------------------------------------------------
+
+bool joins(const Pattern& pattern, const Seam& seam, Finish finish) {
+  return !seam.a.empty() && edge_at(pattern, seam.a.front()).finish.how == finish;
+}
+
+bool joins_part(const Pattern& pattern, const Seam& seam, BlockEdge part) {
+  const EdgeOf& at = seam.a.front();
+  return joins(pattern, seam, Finish::Seam) && is_part(pattern.piece(at.piece), at.edge, part);
+}
+
+// "front: waist", and so on for each piece with darts.
+std::vector<std::string> darts_by_piece(const Pattern& pattern) {
+  std::vector<std::string> pieces;
+  for (const Piece& piece : pattern.pieces) {
+    std::vector<std::string> darts;
+    for (const Dart& dart : piece.darts) darts.push_back(plain(dart.name));
+    if (!darts.empty()) pieces.push_back(plain(piece.name) + ": " + listed_words(darts));
+  }
+  return pieces;
+}
+
+void sew_darts(const Pattern& pattern, std::vector<Wording>& lines) {
+  std::string darts;
+  for (const std::string& of_piece : darts_by_piece(pattern)) {
+    darts += (darts.empty() ? "" : "; ") + of_piece;
+  }
+  if (!darts.empty()) {
+    lines.emplace_back("sew the darts from the mouth to the point (" + darts +
+                       ") and press them the way their edge is cut");
+  }
+  const auto is_full = [](const Piece& piece) { return !piece.fullness.empty(); };
+  if (std::ranges::any_of(pattern.pieces, is_full)) {
+    lines.emplace_back("draw up what is gathered or eased, from notch to notch");
+  }
+}
+
+void sew_panels(const Pattern& pattern, std::vector<Wording>& lines) {
+  std::vector<std::string> pairs;
+  for (const Seam& seam : pattern.seams) {
+    if (!joins(pattern, seam, Finish::PanelSeam)) continue;
+    pairs.push_back(plain(seam.a.front().piece) + " to " + plain(seam.b.front().piece));
+  }
+  if (pairs.empty()) return;
+  lines.emplace_back("join the panels notch on notch (" + listed_words(pairs) +
+                     ") and press the seams open");
+}
+
+const Opening* opening_at(const Pattern& pattern, std::string_view name) {
+  return find_named(pattern.openings, name);
+}
+
+Wording set_zip(const Opening& opening) {
+  const Wording place = plain(opening.name);
+  const Wording top =
+      Wording(Length::mm(opening.from_edge)) + " below the finished edge of the seam";
+  const bool above = opening.name == "left_side" && opening.from_edge > 0.0;
+  if (opening.with == Closure::OpenZip) {
+    return (above ? "sew the " + place + " above the zip and set its two halves in below"
+                  : "set the two halves of the zip into the " + place) +
+           ", their upper ends " + top;
+  }
+  return "sew the " + place + (above ? " above the zip and below the notch" : " below the notch") +
+         ", press it open and set the zip in, its upper end " + top;
+}
+
+void sew_centres(const Pattern& pattern, std::vector<Wording>& lines) {
+  std::vector<std::string> seams;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Edge& edge : piece.edges) {
+      if (is_part(piece, edge.name, BlockEdge::Centre) && edge.role == EdgeRole::Seam) {
+        add_once(seams, plain(edge.name));
+      }
+    }
+  }
+  if (!seams.empty()) {
+    lines.emplace_back("sew the " + listed_words(seams) + " and press it open");
+  }
+  for (const Opening& opening : pattern.openings) {
+    if (opening.name != "left_side") lines.push_back(set_zip(opening));
+  }
+}
+
+void sew_sides(const Pattern& pattern, std::vector<Wording>& lines) {
+  const bool sides = std::ranges::any_of(pattern.seams, [&](const Seam& seam) {
+    return !seam.a.empty() && joins_part(pattern, seam, BlockEdge::Side);
+  });
+  const Opening* zip = opening_at(pattern, "left_side");
+  if (!sides) return;
+  lines.emplace_back(zip == nullptr ? "sew the side seams and press them open"
+                                    : "sew the right side seam and press it open");
+  if (zip != nullptr) lines.push_back(set_zip(*zip));
+}
+
+void sew_shoulders(const Pattern& pattern, std::vector<Wording>& lines) {
+  const bool shoulders = std::ranges::any_of(pattern.seams, [&](const Seam& seam) {
+    return !seam.a.empty() && joins_part(pattern, seam, BlockEdge::Shoulder);
+  });
+  if (shoulders) lines.emplace_back("sew the shoulders and press them open");
+}
+
+void finish_edges(const Pattern& pattern, std::vector<Wording>& lines) {
+  const std::vector<std::string> enclosed = names_of(pattern, Finish::Enclosed);
+  if (!enclosed.empty()) {
+    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0;
+    lines.emplace_back("face or line the " + listed_words(enclosed) +
+                       (sleeve ? ", or set the sleeve in" : ""));
+  }
+  for (const Binding& one : pattern.bindings) {
+    const bool stretched = one.edge_length - one.strip_length + 2.0 * kStripEnd > 1.0;
+    lines.push_back("bind the " + Wording(listed_words(names_of(one.edges))) + ", " +
+                    Length::mm(one.shows) + " wide" +
+                    (stretched ? ", stretching the strip evenly" : ""));
+  }
+}
+
+// Hems of one width in one line.
+void turn_hems(const Pattern& pattern, std::vector<Wording>& lines) {
+  std::vector<double> widths;
+  for (const Piece& piece : pattern.pieces) {
+    for (const Edge& edge : piece.edges) {
+      const double width = edge.finish.allowance;
+      if (edge.finish.how != Finish::Turned || std::ranges::count(widths, width) > 0) continue;
+      widths.push_back(width);
+      lines.push_back("turn the " + Wording(plain(edge.name)) + " up by " + Length::mm(width));
+    }
+  }
+}
+
+std::vector<Wording> sewing_lines(const Pattern& pattern) {
+  std::vector<Wording> lines;
+  for (const auto step :
+       {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, finish_edges, turn_hems}) {
+    step(pattern, lines);
+  }
+  return lines;
+}
+
+// --- edges --------------------------------------------------------------------------------------
+
+std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
+  std::vector<EdgeWords> edges;
+  for (const Opening& opening : pattern.openings) {
+    Wording words = zip_words(opening);
+    if (opening.with == Closure::Zip) words += ", down to the notch";
+    if (opening.name == "left_side") words = "left side alone: " + words;
+    for (const EdgeOf& at : opening.edges) edges.push_back({at, words});
+  }
+  for (const Binding& one : pattern.bindings) {
+    for (const EdgeOf& at : one.edges) edges.push_back({at, "bound"});
+  }
+  return edges;
+}
+
+}  // namespace
+
+MakingOf making_of(const Pattern& pattern) {
+  MakingOf making{cut_lines(pattern), {}, sewing_lines(pattern), edge_words_of(pattern)};
+  for (const Opening& opening : pattern.openings) making.to_buy.push_back(zip_line(opening));
+  return making;
+}
+
+}  // namespace blockwright
