@@ -7,6 +7,7 @@
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
+#include "blockwright/dart/top_edge.hpp"
 
 #include <map>
 #include <optional>
@@ -20,10 +21,11 @@ namespace blockwright {
 
 /// One step of a style, in the order of docs/darts.md.
 using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
-                               GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign>;
+                               GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign,
+                               TopEdgeDesign>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam", "hem", "neckline": the key of the step in a style file.
+/// "panel_seam", "hem", "neckline", "top_edge": the key of the step in a style file.
 std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
