@@ -270,3 +270,21 @@ TEST_CASE("A piece that there is not is refused, and the pieces of both sides ar
     CHECK(error.problem().hint.plain().find("front_right, front_left") != std::string::npos);
   }
 }
+
+TEST_CASE("A top of a body whose sides differ has its edge and a strap for each side") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Sweetheart;
+  design.straps = StrapDesign{};
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
+    const Pattern sides = after(unfolded(block), OneDart{"front.waist"});
+    const Pattern top = after(sides, design);
+    CHECK(faults_of(top) == "");
+    CHECK(names_of(top).contains("strap_left"));
+    CHECK(names_of(top).contains("strap_right"));
+    CHECK_FALSE(names_of(top).contains("strap"));
+    for (const char* name : {"front_left", "front_right", "back_left", "back_right"}) {
+      CHECK(is_mirrored(top.piece(name)) == is_mirrored(sides.piece(name)));
+      CHECK(find_named(top.piece(name).edges, "shoulder") == nullptr);
+    }
+  }
+}

@@ -287,7 +287,11 @@ DrawnTop drawn_back(const Top& top, const TopEdgeDesign& design, double front_st
   const Point level =
       drawn.closed.at_centre()(Point{centre_end(top, cut).at.x, underarm_level(top)});
   const double off = front_strap - design.back_nearer.value_or(kUsualNearer);
-  const double rise = design.back_share.value_or(kUsualBackShare) * dot(span.shoulder - level, up);
+  const double to_shoulder = dot(span.shoulder - level, up);
+  const double rise = design.back_share.value_or(kUsualBackShare) * to_shoulder;
+  require_cut(top, {"back_share", "the height of its straps, over the underarm's level,", rise,
+                    to_shoulder - kLeastUnderShoulder,
+                    "it keeps " + Length::mm(kLeastUnderShoulder) + " off the shoulder"});
   span.top = level - off * span.arriving + rise * up;
   require_off_centre(top, span);
   draw_clear(drawn, strapped_back);
