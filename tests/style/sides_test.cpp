@@ -288,3 +288,19 @@ TEST_CASE("A top of a body whose sides differ has its edge and a strap for each 
     }
   }
 }
+
+TEST_CASE("Both halves of a top meet at the centre where the bust points lie unequally high") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Curved;
+  design.closer = 0.0;
+  int uneven = 0;
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
+    const Pattern sides =
+        apply_rows(block, {{CorrectionRow{26}, 1, 8.0, AmountAs::Length, BodySide::Left, ""}})
+            .pattern;
+    const double left = sides.piece("front_left").landmark("bust_point").y;
+    if (std::abs(left - sides.piece("front_right").landmark("bust_point").y) > 1.0) ++uneven;
+    CHECK(faults_of(after(sides, design)) == "");
+  }
+  CHECK(uneven > 0);
+}

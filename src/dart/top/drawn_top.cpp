@@ -46,11 +46,6 @@ double down_to_bust(const Top& top) {
   return top.upper_centre().start().y - apex_point(top.open.piece).y;
 }
 
-double over_bust_level(const Top& top, const TopEdgeDesign& design) {
-  if (design.over_bust_level) return *design.over_bust_level;
-  return design.centre_share.value_or(usual_top(design.shape).centre_share) * down_to_bust(top);
-}
-
 // Of the underarm next to the centre: as high over the bust line as at the side, whose part of the
 // piece a dart may have turned.
 double underarm_level(const Top& top) {
@@ -108,7 +103,7 @@ void require_centre(const Top& top, const CentreHeight& height) {
 
 TopCut front_cut(const Top& top, const TopEdgeDesign& design) {
   const double over = over_bust_level(top, design);
-  const TopCut cut{design.under_underarm, down_to_bust(top) - over};
+  const TopCut cut{design.under_underarm, down_centre_front(top, design)};
   require_under_underarm(top, cut.under_underarm);
   require_centre(top, {design.centre_share ? "centre_share" : "over_bust_level",
                        "its height at the centre front, over the level of the bust point,",
@@ -117,8 +112,7 @@ TopCut front_cut(const Top& top, const TopEdgeDesign& design) {
 }
 
 TopCut back_cut(const Top& top, const TopEdgeDesign& design) {
-  const double level = underarm_level(top) - design.back_depth;
-  const TopCut cut{design.under_underarm, top.upper_centre().start().y - level};
+  const TopCut cut{design.under_underarm, down_centre_back(top, design)};
   require_under_underarm(top, cut.under_underarm);
   require_centre(top, {"back_depth", "its depth at the centre back, under the underarm,",
                        cut.down_centre, design.back_depth, -1.0});
@@ -252,6 +246,19 @@ void require_top_design(const TopEdgeDesign& design) {
   require_bounded(kTopEdgeCode, "straps",
                   {"straps", "what a strap is longer by, to be tried on,", design.straps->adjust,
                    kMostAdjust, "more is cloth thrown away"});
+}
+
+double over_bust_level(const Top& top, const TopEdgeDesign& design) {
+  if (design.over_bust_level) return *design.over_bust_level;
+  return design.centre_share.value_or(usual_top(design.shape).centre_share) * down_to_bust(top);
+}
+
+double down_centre_front(const Top& top, const TopEdgeDesign& design) {
+  return down_to_bust(top) - over_bust_level(top, design);
+}
+
+double down_centre_back(const Top& top, const TopEdgeDesign& design) {
+  return top.upper_centre().start().y - underarm_level(top) + design.back_depth;
 }
 
 DrawnTop drawn_front(const Top& top, const TopEdgeDesign& design) {

@@ -75,7 +75,38 @@ struct CloseFront {
   std::optional<Dart> into;
 };
 
-CloseFront close_front(const Piece& piece, const TopEdgeDesign& design) {
+// By how much `down` of this piece is more than the mean of its kind's: the two halves of a body
+// whose sides differ meet at the centre.
+template <class Down>
+double under_mean(const Pattern& pattern, const Piece& piece, Down&& down) {
+  const std::vector<std::size_t> all = pieces_of(pattern, kind_of(piece));
+  double sum = 0.0;
+  for (const std::size_t i : all) sum += down(top_of(as_drafted(pattern.pieces[i])));
+  return down(top_of(as_drafted(piece))) - sum / static_cast<double>(all.size());
+}
+
+TopEdgeDesign level_in_front(const Pattern& pattern, const Piece& front,
+                             const TopEdgeDesign& design) {
+  const auto down = [&](const Top& top) { return down_centre_front(top, design); };
+  const double lower = under_mean(pattern, front, down);
+  if (lower == 0.0) return design;
+  TopEdgeDesign level = design;
+  level.over_bust_level = over_bust_level(top_of(as_drafted(front)), design) + lower;
+  level.centre_share.reset();
+  return level;
+}
+
+TopEdgeDesign level_at_back(const Pattern& pattern, const Piece& back,
+                            const TopEdgeDesign& design) {
+  TopEdgeDesign level = design;
+  level.back_depth -=
+      under_mean(pattern, back, [&](const Top& top) { return down_centre_back(top, design); });
+  return level;
+}
+
+CloseFront close_front(const Pattern& pattern, const Piece& one, const TopEdgeDesign& asked) {
+  const TopEdgeDesign design = level_in_front(pattern, one, asked);
+  const Piece piece = as_drafted(one);
   CloseFront front{drawn_front(top_of(piece), design), design.closer.value_or(usual_closer(design)),
                    std::nullopt};
   require_bounded(kTopEdgeCode, piece.name,
@@ -90,8 +121,9 @@ CloseFront close_front(const Piece& piece, const TopEdgeDesign& design) {
 
 DrawnTop drawn_back_of(const Pattern& pattern, const Piece& back, const TopEdgeDesign& design) {
   const Piece& front = pattern.pieces[mate_of(pattern, back, kBodiceFront)];
-  const CloseFront mate = close_front(as_drafted(front), design);
-  return drawn_back(top_of(as_drafted(back)), design, strap_off_centre(mate.drawn.span));
+  const CloseFront mate = close_front(pattern, front, design);
+  return drawn_back(top_of(as_drafted(back)), level_at_back(pattern, back, design),
+                    strap_off_centre(mate.drawn.span));
 }
 
 // --- the pieces ----------------------------------------------------------------------------------
@@ -174,7 +206,7 @@ void add_straps(const Pattern& block, const TopEdgeDesign& design, Pattern& made
     const Piece& piece = block.pieces[i];
     const Piece& front = block.pieces[mate_of(block, piece, kBodiceFront)];
     const Piece& back = block.pieces[mate_of(block, piece, kBodiceBack)];
-    const CloseFront close = close_front(as_drafted(front), design);
+    const CloseFront close = close_front(block, front, design);
     made.pieces.push_back(strap_piece(*design.straps,
                                       {close.drawn, drawn_back_of(block, back, design)},
                                       sided_name(piece.name).side));
@@ -200,7 +232,7 @@ MovedDarts draw_top_edge(const Pattern& pattern, const TopEdgeDesign& design) {
   require_whole_bodice(pattern, kTopEdgeCode, kTopEdge);
   MovedDarts all{pattern, {}};
   for (const std::size_t i : pieces_of(pattern, kBodiceFront)) {
-    const CloseFront front = close_front(as_drafted(pattern.pieces[i]), design);
+    const CloseFront front = close_front(pattern, pattern.pieces[i], design);
     Opened open = put_in_line(front.drawn);
     tell_of_darts(front.drawn, all.remarks);
     if (front.closer > 0.0) {
