@@ -382,6 +382,36 @@ DrawnHalves drawn_halves(const NecklineDesign& design, const Piece& front, const
   return drawn;
 }
 
+template <class Depth>
+double mean_depth(const std::vector<std::size_t>& pieces, Depth&& depth) {
+  double sum = 0.0;
+  for (const std::size_t i : pieces) sum += depth(i);
+  return sum / static_cast<double>(pieces.size());
+}
+
+// The same depth on both halves of a body whose sides differ: they meet at the centre.
+NecklineDesign meeting_at_centre(const Pattern& pattern, NecklineDesign design) {
+  const auto upper = [&](std::size_t i) { return upper_of(as_drafted(pattern.pieces[i])); };
+  const std::vector<std::size_t> fronts = pieces_of(pattern, kBodiceFront);
+  const std::vector<std::size_t> backs = pieces_of(pattern, kBodiceBack);
+  if (backs.size() > 1 && !design.back_depth) {
+    design.back_depth = mean_depth(backs, [&](std::size_t i) {
+      const std::size_t front = mate_of(pattern, pattern.pieces[i], kBodiceFront);
+      require_width(design, upper(i), width_of(design, upper(front)));
+      return usual_back_depth(design.shape, upper(i), width_of(design, upper(front)));
+    });
+  }
+  if (fronts.size() > 1 && !design.front_depth) {
+    design.front_depth = mean_depth(fronts, [&](std::size_t i) {
+      const Point bust_point = apex_point(as_drafted(pattern.pieces[i]));
+      return front_depth_of(design, upper(i), bust_point);
+    });
+    design.depth_share.reset();
+    design.over_bust_point.reset();
+  }
+  return design;
+}
+
 // The piece with its neckline as drawn, in the frame in which it was before.
 void put_in(MovedDarts& all, std::size_t i, Upper upper, const Path& line) {
   put_line(upper, placed(line, span_of(upper).back_to_piece));
@@ -398,9 +428,10 @@ void put_in(MovedDarts& all, std::size_t i, Upper upper, const Path& line) {
 
 }  // namespace
 
-MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& design) {
-  require_one_of_each(design);
+MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& asked) {
+  require_one_of_each(asked);
   require_whole_bodice(pattern, kNecklineCode, kNeckline);
+  const NecklineDesign design = meeting_at_centre(pattern, asked);
   MovedDarts all{pattern, {}};
   for (const std::size_t i : pieces_of(pattern, kBodiceFront)) {
     const Piece& front = pattern.pieces[i];

@@ -289,7 +289,9 @@ TEST_CASE("A top of a body whose sides differ has its edge and a strap for each 
   }
 }
 
-TEST_CASE("Both halves of a top meet at the centre where the bust points lie unequally high") {
+TEST_CASE(
+    "Both halves of a neckline or a top meet at the centre where the bust points lie unequally "
+    "high") {
   TopEdgeDesign design;
   design.shape = TopShape::Curved;
   design.closer = 0.0;
@@ -301,6 +303,11 @@ TEST_CASE("Both halves of a top meet at the centre where the bust points lie une
     const double left = sides.piece("front_left").landmark("bust_point").y;
     if (std::abs(left - sides.piece("front_right").landmark("bust_point").y) > 1.0) ++uneven;
     CHECK(faults_of(after(sides, design)) == "");
+    NecklineDesign neckline;
+    neckline.shape = NeckShape::V;
+    const Pattern free = after(after(sides, OneDart{"front.waist"}),
+                               PivotMove{"back.shoulder", "back.armhole", 1.0, {}, {}});
+    CHECK(faults_of(after(free, neckline)) == "");
   }
   CHECK(uneven > 0);
 }
