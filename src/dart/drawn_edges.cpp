@@ -8,6 +8,10 @@
 namespace blockwright {
 namespace {
 
+// A dart that turns about a point this near to the bust point is one of the bust: several made one
+// turn a little to the side of it. Ours, in mm.
+constexpr double kOfTheBust = 60.0;
+
 // The longest part of a line that lies on the piece; empty where none does.
 Path on_piece(const Path& line, const Path& outline) {
   std::vector<PathPlace> cuts;
@@ -39,6 +43,58 @@ void require_whole_bodice(const Pattern& pattern, const char* code, const std::s
     refuse(code, piece.name, "the piece is cut into panels",
            "draw the " + edge + " before the step that cuts it");
   }
+}
+
+std::vector<std::size_t> pieces_of(const Pattern& pattern, const PieceKind& kind) {
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < pattern.pieces.size(); ++i) {
+    if (is_a(pattern.pieces[i], kind)) found.push_back(i);
+  }
+  return found;
+}
+
+std::size_t mate_of(const Pattern& pattern, const Piece& piece, const PieceKind& kind) {
+  const std::vector<std::size_t> all = pieces_of(pattern, kind);
+  const auto same_side = std::ranges::find_if(all, [&](std::size_t i) {
+    return sided_name(pattern.pieces[i].name).side == sided_name(piece.name).side;
+  });
+  return same_side == all.end() ? all.front() : *same_side;
+}
+
+void require_bounded(const char* code, const std::string& piece, const Bounded& b) {
+  if (b.value >= b.least && b.value <= b.most) return;
+  const double most = std::max(b.most, b.least);
+  const Wording least = b.least == 0.0 ? Wording("0") : Wording(Length::mm(b.least));
+  refuse(code, piece, b.what + (" is " + Length::mm(b.value)) + "; " + b.why,
+         "on this block " + std::string(b.what) + " can be " + least + " to " + Length::mm(most),
+         b.key);
+}
+
+const Dart* taking_up(const Opened& open, Point bust_point) {
+  const Dart* widest = nullptr;
+  for (const OpenEdge& edge : open.edges) {
+    for (const Dart& dart : edge.darts) {
+      if (distance(dart.apex, bust_point) > kOfTheBust) continue;
+      if (widest == nullptr || dart.angle() > widest->angle()) widest = &dart;
+    }
+  }
+  return widest;
+}
+
+void judge_off_bust(const char* code, const Piece& front, const Edge& edge, Problems& remarks) {
+  const double off = nearest(edge.path, apex_point(front)).distance;
+  if (off < kLeastOffBust) {
+    refuse(code, front.name,
+           "its " + edge.name + " would run " + Length::mm(off) +
+               " past the bust point; it keeps " + Length::mm(kLeastOffBust) + " off it",
+           "draw it higher or wider");
+  }
+  if (off >= kUsualOffBust) return;
+  remarks.push_back({Severity::Warning, code, front.name,
+                     "its " + edge.name + " runs " + Length::mm(off) +
+                         " past the bust point; nearer than " + Length::mm(kUsualOffBust) +
+                         " it gapes and shows what is worn beneath",
+                     "try it on a toile, or draw it higher"});
 }
 
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off) {

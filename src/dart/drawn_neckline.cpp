@@ -62,6 +62,11 @@ struct Upper {
 };
 
 Upper upper_of(const Piece& piece) {
+  const Edge* between = find_part(piece, BlockEdge::Shoulder);
+  if (between == nullptr || !between->part.empty()) {
+    refuse(kNecklineCode, piece.name, "its shoulder is cut away by a top edge",
+           "draw the top edge as the neckline is to be, or leave it out");
+  }
   Opened open = opened(piece);
   const std::size_t neckline = *find_edge(open, part_of(piece, BlockEdge::Neckline).name);
   const std::size_t count = open.edges.size();
@@ -198,22 +203,6 @@ double usual_back_depth(NeckShape shape, const Upper& back, double from_neck) {
   return std::max(usual(shape).back_depth, usual_hollow - hollow);
 }
 
-// A dart that turns about a point this near to the bust point is one of the bust: several made one
-// turn a little to the side of it. Ours, in mm.
-constexpr double kOfTheBust = 60.0;
-
-// The widest dart of the bust, which takes up what the edge loses; null if there is none.
-const Dart* taking_up(const Upper& upper, Point bust_point) {
-  const Dart* widest = nullptr;
-  for (const OpenEdge& edge : upper.open.edges) {
-    for (const Dart& dart : edge.darts) {
-      if (distance(dart.apex, bust_point) > kOfTheBust) continue;
-      if (widest == nullptr || dart.angle() > widest->angle()) widest = &dart;
-    }
-  }
-  return widest;
-}
-
 // Next to the centre, so that what lies under the edge turns in one. Ours.
 constexpr double kWedgeShare = 0.98;
 
@@ -298,30 +287,15 @@ double front_depth_of(const NecklineDesign& n, const Upper& front, Point bust_po
   return n.depth_share.value_or(usual(n.shape).depth_share) * to_bust;
 }
 
-// An amount, and what bounds it above in words.
-struct Bounded {
-  const char* key;
-  const char* what;  // "its depth at the centre"
-  double value, most;
-  Wording why;
-};
-
-void require_bounded(const std::string& piece, const Bounded& b) {
-  if (b.value >= 0.0 && b.value <= b.most) return;
-  const double most = std::max(b.most, 0.0);
-  refuse(kNecklineCode, piece, b.what + (" is " + Length::mm(b.value)) + "; " + b.why,
-         "on this block " + std::string(b.what) + " can be 0 to " + Length::mm(most), b.key);
-}
-
 void require_width(const NecklineDesign& n, const Upper& upper, double from_neck) {
   const OpenEdge& shoulder = upper.open.edges[upper.shoulder];
   const char* key = n.from_neck ? "from_neck" : "shoulder_share";
   const char* what = "its width, from the side neck point along the shoulder,";
-  require_bounded(upper.piece(),
+  require_bounded(kNecklineCode, upper.piece(),
                   {key, what, from_neck, closed_length(shoulder) - kLeastShoulderLeft,
                    "a shoulder keeps at least " + Length::mm(kLeastShoulderLeft)});
   if (shoulder.darts.empty()) return;
-  require_bounded(upper.piece(),
+  require_bounded(kNecklineCode, upper.piece(),
                   {key, what, from_neck, length(upper.last_of_shoulder()) - kFromCorner,
                    "the dart " + shoulder.darts.back().name +
                        " opens there: move it first, or begin nearer to the neck"});
@@ -329,12 +303,12 @@ void require_width(const NecklineDesign& n, const Upper& upper, double from_neck
 
 void require_depth(const Upper& upper, const char* key, double depth) {
   const OpenEdge& centre = upper.open.edges[upper.centre];
-  require_bounded(upper.piece(),
+  require_bounded(kNecklineCode, upper.piece(),
                   {key, "its depth at the centre", depth, closed_length(centre) - kLeastCentreLeft,
                    "the centre keeps at least " + Length::mm(kLeastCentreLeft)});
   if (centre.darts.empty()) return;
   require_bounded(
-      upper.piece(),
+      kNecklineCode, upper.piece(),
       {key, "its depth at the centre", depth, length(upper.first_of_centre()) - kFromCorner,
        "the dart " + centre.darts.front().name + " opens there: move it first"});
 }
@@ -365,41 +339,7 @@ void require_hollow(const Upper& cut) {
              " deeper there, or begin it nearer to the neck");
 }
 
-// --- the bust point ------------------------------------------------------------------------------
-
-void judge_off_bust(const Piece& front, Problems& remarks) {
-  const double off = nearest(part_of(front, BlockEdge::Neckline).path, apex_point(front)).distance;
-  if (off < kLeastOffBust) {
-    refuse(kNecklineCode, front.name,
-           "its neckline would run " + Length::mm(off) + " past the bust point; it keeps " +
-               Length::mm(kLeastOffBust) + " off it",
-           "draw it higher or wider");
-  }
-  if (off >= kUsualOffBust) return;
-  remarks.push_back({Severity::Warning, kNecklineCode, front.name,
-                     "its neckline runs " + Length::mm(off) + " past the bust point; nearer than " +
-                         Length::mm(kUsualOffBust) + " it gapes and shows what is worn beneath",
-                     "try it on a toile, or draw it higher"});
-}
-
 // --- the whole -----------------------------------------------------------------------------------
-
-std::vector<std::size_t> pieces_of(const Pattern& pattern, const PieceKind& kind) {
-  std::vector<std::size_t> found;
-  for (std::size_t i = 0; i < pattern.pieces.size(); ++i) {
-    if (is_a(pattern.pieces[i], kind)) found.push_back(i);
-  }
-  return found;
-}
-
-// The piece of that kind that is sewn to this one: of its own side where there are two.
-std::size_t mate_of(const Pattern& pattern, const Piece& piece, const PieceKind& kind) {
-  const std::vector<std::size_t> all = pieces_of(pattern, kind);
-  const auto same_side = std::ranges::find_if(all, [&](std::size_t i) {
-    return sided_name(pattern.pieces[i].name).side == sided_name(piece.name).side;
-  });
-  return same_side == all.end() ? all.front() : *same_side;
-}
 
 // Front and back cut out, with the line of each; and the dart that took up what the front lost.
 struct DrawnHalves {
@@ -431,14 +371,45 @@ DrawnHalves drawn_halves(const NecklineDesign& design, const Piece& front, const
   require_hollow(drawn.halves.front);
   require_hollow(drawn.halves.back);
   drawn.closer = design.closer.value_or(usual_closer(design.shape, depth));
-  require_bounded(front.name, {"closer", "what its edge is drawn shorter by", drawn.closer,
-                               kMostCloser, "more draws in the chest"});
-  if (const Dart* into = taking_up(drawn.halves.front, bust_point)) drawn.into = *into;
+  require_bounded(kNecklineCode, front.name,
+                  {"closer", "what its edge is drawn shorter by", drawn.closer, kMostCloser,
+                   "more draws in the chest"});
+  if (const Dart* into = taking_up(drawn.halves.front.open, bust_point)) drawn.into = *into;
   if (drawn.closer > 0.0 && drawn.into) {
     drawn.halves.front = closed_front(design.shape, drawn.halves, *drawn.into, drawn.closer);
   }
   drawn.lines = lines_of(design.shape, drawn.halves);
   return drawn;
+}
+
+template <class Depth>
+double mean_depth(const std::vector<std::size_t>& pieces, Depth&& depth) {
+  double sum = 0.0;
+  for (const std::size_t i : pieces) sum += depth(i);
+  return sum / static_cast<double>(pieces.size());
+}
+
+// The same depth on both halves of a body whose sides differ: they meet at the centre.
+NecklineDesign meeting_at_centre(const Pattern& pattern, NecklineDesign design) {
+  const auto upper = [&](std::size_t i) { return upper_of(as_drafted(pattern.pieces[i])); };
+  const std::vector<std::size_t> fronts = pieces_of(pattern, kBodiceFront);
+  const std::vector<std::size_t> backs = pieces_of(pattern, kBodiceBack);
+  if (backs.size() > 1 && !design.back_depth) {
+    design.back_depth = mean_depth(backs, [&](std::size_t i) {
+      const std::size_t front = mate_of(pattern, pattern.pieces[i], kBodiceFront);
+      require_width(design, upper(i), width_of(design, upper(front)));
+      return usual_back_depth(design.shape, upper(i), width_of(design, upper(front)));
+    });
+  }
+  if (fronts.size() > 1 && !design.front_depth) {
+    design.front_depth = mean_depth(fronts, [&](std::size_t i) {
+      const Point bust_point = apex_point(as_drafted(pattern.pieces[i]));
+      return front_depth_of(design, upper(i), bust_point);
+    });
+    design.depth_share.reset();
+    design.over_bust_point.reset();
+  }
+  return design;
 }
 
 // The piece with its neckline as drawn, in the frame in which it was before.
@@ -449,16 +420,18 @@ void put_in(MovedDarts& all, std::size_t i, Upper upper, const Path& line) {
   const std::string name = all.pattern.pieces[i].name;
   all = finished(all.pattern, {i, kNeckline, name}, upper.open, std::move(all.remarks));
   if (is_a(all.pattern.pieces[i], kBodiceFront)) {
-    judge_off_bust(all.pattern.pieces[i], all.remarks);
+    const Piece& piece = all.pattern.pieces[i];
+    judge_off_bust(kNecklineCode, piece, part_of(piece, BlockEdge::Neckline), all.remarks);
   }
   if (image) all.pattern.pieces[i] = mirrored(all.pattern.pieces[i]);
 }
 
 }  // namespace
 
-MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& design) {
-  require_one_of_each(design);
+MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& asked) {
+  require_one_of_each(asked);
   require_whole_bodice(pattern, kNecklineCode, kNeckline);
+  const NecklineDesign design = meeting_at_centre(pattern, asked);
   MovedDarts all{pattern, {}};
   for (const std::size_t i : pieces_of(pattern, kBodiceFront)) {
     const Piece& front = pattern.pieces[i];

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace blockwright {
@@ -231,6 +232,39 @@ StepRow row(NecklineDesign& m) {
        length("closer", m.closer)},
       std::string("draw a ") + shapes[static_cast<std::size_t>(m.shape)] + " neckline",
       [&m](const Pattern& pattern, double) { return draw_neckline(pattern, m); }};
+}
+
+// Straps of the usual width, or as the object says.
+StepKey straps(std::string_view name, std::optional<StrapDesign>& into) {
+  const auto read = [&into](const JsonDocument& document, const JsonValue& value, double unit) {
+    constexpr std::array<std::string_view, 2> keys{"width", "adjust"};
+    expect(document, value, JsonKind::Object, R"(write { "width": 2, "adjust": 3.5 }, or {})");
+    check_keys(document, value, keys);
+    StrapDesign& made = into.emplace();
+    const std::array<double*, 2> lengths{&made.width, &made.adjust};
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+      const JsonValue* given = document.member(value, keys.at(i));
+      if (given == nullptr) continue;
+      double written = 0.0;
+      read_value(document, *given, written);
+      *lengths.at(i) = unit * written;
+    }
+  };
+  return {.name = name, .holds = "object", .read = read};
+}
+
+StepRow row(TopEdgeDesign& m) {
+  constexpr const char* shapes[] = {"straight", "curved", "sweetheart"};
+  return {"top_edge",
+          {required(one_of("shape", m.shape, {"straight", "curved", "sweetheart"})),
+           length("over_bust_level", m.over_bust_level), share("centre_share", m.centre_share),
+           length("over_bust_point", m.over_bust_point), share("top_share", m.top_share),
+           length("under_underarm", m.under_underarm), length("back_depth", m.back_depth),
+           share("back_share", m.back_share), length("back_nearer", m.back_nearer),
+           straps("straps", m.straps), length("closer", m.closer)},
+          std::string("cut a ") + shapes[static_cast<std::size_t>(m.shape)] + " top edge, " +
+              (m.straps ? "with straps" : "strapless"),
+          [&m](const Pattern& pattern, double) { return draw_top_edge(pattern, m); }};
 }
 
 StepRow row(OpeningPlan& m) {

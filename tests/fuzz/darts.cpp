@@ -141,6 +141,27 @@ NecklineDesign some_neckline(Bytes& bytes) {
   return neckline;
 }
 
+TopEdgeDesign some_top_edge(Bytes& bytes) {
+  using enum TopShape;
+  constexpr std::array<TopShape, 3> shapes = {Straight, Curved, Sweetheart};
+  TopEdgeDesign top;
+  top.shape = bytes.one_of(shapes);
+  if (bytes.flag()) top.over_bust_level = bytes.amount(-30.0, 250.0);
+  if (bytes.flag()) top.over_bust_point = bytes.amount(20.0, 300.0);
+  if (bytes.flag()) top.under_underarm = bytes.amount(-15.0, 200.0);
+  if (bytes.flag()) top.back_depth = bytes.amount(-200.0, 200.0);
+  if (bytes.flag()) top.back_share = bytes.amount(-0.2, 1.2);
+  if (bytes.flag()) top.back_nearer = bytes.amount(-50.0, 100.0);
+  if (bytes.flag()) top.straps = StrapDesign{bytes.amount(4.0, 65.0), bytes.amount(-5.0, 110.0)};
+  if (bytes.flag()) top.closer = bytes.amount(-5.0, 25.0);
+  return top;
+}
+
+StyleStep some_edge_of_garment(Bytes& bytes) {
+  if (bytes.flag()) return some_top_edge(bytes);
+  return some_neckline(bytes);
+}
+
 StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
   switch (bytes.below(16)) {
     case 0:
@@ -165,14 +186,15 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
     case 11:
       return some_hem(bytes);
     case 12:
-      return some_neckline(bytes);
+      return some_edge_of_garment(bytes);
     default:
       return some_pivot(bytes, pattern);
   }
 }
 
 bool is_drawn(const StyleStep& step) {
-  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step);
+  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step) ||
+         std::holds_alternative<TopEdgeDesign>(step);
 }
 
 bool keeps_angles(const StyleStep& step) {

@@ -141,6 +141,50 @@ TEST_CASE("adapt makes the garment's pieces and names them after client and styl
   CHECK(svg.find("Centre back") != std::string::npos);
 }
 
+TEST_CASE("A strapped top is printed with its straps, over the block and as numbers") {
+  MemoryFiles files = files_here();
+  files.files["styles/top.json"] = R"({
+    "format": "blockwright-style-1", "name": "top", "unit": "cm", "wearing_ease": "close",
+    "steps": [{ "one_dart": { "into": "front.waist" } },
+              { "top_edge": { "shape": "sweetheart", "straps": {} } }]
+  })";
+  Job job = adapt_job();
+  job.style = "styles/top.json";
+  job.overlay = true;
+  job.write = {OutputKind::Svg, OutputKind::Pdf, OutputKind::Json};
+  const JobResult result = run_job(job, files);
+  CHECK(result.exit_code == 0);
+  CHECK(result.files.size() == 5);
+  const std::string& svg = files.files["out/odile-top-toile.svg"];
+  CHECK(svg.find(">Strap<") != std::string::npos);
+  CHECK(svg.find("class=\"previous\"") == std::string::npos);
+  const std::string& overlay = files.files["out/odile-top-overlay.svg"];
+  CHECK(overlay.find("class=\"previous\"") != std::string::npos);
+  const Json pattern = Json::parse(files.files["out/odile-top-pattern.json"]);
+  REQUIRE(pattern["pieces"].size() == 3);
+  const Json& strap = pattern["pieces"][2];
+  CHECK(strap["name"] == "strap");
+  CHECK(strap["cut_on"] == "pair");
+  CHECK(strap["edges"][0]["path"][1][1] == Approx(40.0));
+  for (const Json& seam : pattern["seams"]) CHECK(seam["name"] == "side");
+}
+
+TEST_CASE("A pivot after a top edge, and a strapless top in inches, are told by their words") {
+  MemoryFiles files = files_here();
+  files.files["styles/top.json"] = R"({
+    "format": "blockwright-style-1", "name": "top", "unit": "in",
+    "steps": [{ "one_dart": { "into": "front.waist" } },
+              { "top_edge": { "shape": "curved", "under_underarm": 0.25 } },
+              { "pivot": { "dart": "front.waist", "to": "front.side:0.5", "part": 0.3 } }]
+  })";
+  Job job = adapt_job();
+  job.style = "styles/top.json";
+  job.report = ReportKind::Text;
+  const std::string text = run_job(job, files).output;
+  CHECK(text.find("cut a curved top edge, strapless") != std::string::npos);
+  CHECK(text.find("goes with what is cut away") != std::string::npos);
+}
+
 TEST_CASE(
     "The text report tells each step in the maker's unit, and the block's table is left out") {
   MemoryFiles files = files_here();

@@ -66,6 +66,11 @@ constexpr Picture kPictures[] = {
     {"darts-yoke.svg", "A front yoke", draw_yoke},
     {"darts-necklines-curved.svg", "Round, scoop and boat necklines", draw_curved_necklines},
     {"darts-necklines-ruled.svg", "V, square and sweetheart necklines", draw_ruled_necklines},
+    {"darts-tops-strapped.svg", "Straight, curved and sweetheart tops with straps",
+     draw_strapped_tops},
+    {"darts-tops-strapless.svg",
+     "A sweetheart top without straps, its darts where the block has them and in one",
+     draw_strapless_tops},
     {"darts-peak.svg", "A dart folded, cut and unfolded", draw_peak},
     {"darts-blending.svg", "The seam across a closed dart", draw_blending},
 };

@@ -270,3 +270,44 @@ TEST_CASE("A piece that there is not is refused, and the pieces of both sides ar
     CHECK(error.problem().hint.plain().find("front_right, front_left") != std::string::npos);
   }
 }
+
+TEST_CASE("A top of a body whose sides differ has its edge and a strap for each side") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Sweetheart;
+  design.straps = StrapDesign{};
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
+    const Pattern sides = after(unfolded(block), OneDart{"front.waist"});
+    const Pattern top = after(sides, design);
+    CHECK(faults_of(top) == "");
+    CHECK(names_of(top).contains("strap_left"));
+    CHECK(names_of(top).contains("strap_right"));
+    CHECK_FALSE(names_of(top).contains("strap"));
+    for (const char* name : {"front_left", "front_right", "back_left", "back_right"}) {
+      CHECK(is_mirrored(top.piece(name)) == is_mirrored(sides.piece(name)));
+      CHECK(find_named(top.piece(name).edges, "shoulder") == nullptr);
+    }
+  }
+}
+
+TEST_CASE(
+    "Both halves of a neckline or a top meet at the centre where the bust points lie unequally "
+    "high") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Curved;
+  design.closer = 0.0;
+  int uneven = 0;
+  for (const Pattern& block : each(plain_blocks(10), "plain_blocks(10)")) {
+    const Pattern sides =
+        apply_rows(block, {{CorrectionRow{26}, 1, 8.0, AmountAs::Length, BodySide::Left, ""}})
+            .pattern;
+    const double left = sides.piece("front_left").landmark("bust_point").y;
+    if (std::abs(left - sides.piece("front_right").landmark("bust_point").y) > 1.0) ++uneven;
+    CHECK(faults_of(after(sides, design)) == "");
+    NecklineDesign neckline;
+    neckline.shape = NeckShape::V;
+    const Pattern free = after(after(sides, OneDart{"front.waist"}),
+                               PivotMove{"back.shoulder", "back.armhole", 1.0, {}, {}});
+    CHECK(faults_of(after(free, neckline)) == "");
+  }
+  CHECK(uneven > 0);
+}

@@ -7,6 +7,7 @@
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
 #include "blockwright/dart/pivot.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "blockwright/garment/allowances.hpp"
 #include "blockwright/garment/binding.hpp"
 #include "blockwright/garment/opening.hpp"
@@ -24,11 +25,11 @@ namespace blockwright {
 /// One step of a style, in the order of docs/darts.md.
 using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
                                GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign,
-                               OpeningPlan, BindingPlan, Allowances>;
+                               TopEdgeDesign, OpeningPlan, BindingPlan, Allowances>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam", "hem", "neckline", "opening", "binding", "allowance": the key of the step in a
-/// style file.
+/// "panel_seam", "hem", "neckline", "top_edge", "opening", "binding", "allowance": the key of the
+/// step in a style file.
 std::string step_name(StyleStep step);
 /// True of a step that says how edges are finished: it comes after all steps that draw them.
 bool is_finishing(StyleStep step);

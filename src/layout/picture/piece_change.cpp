@@ -146,10 +146,8 @@ std::optional<Point> outer_shoulder(const Piece& piece) {
 }
 
 /// Along the neckline, so far from the centre line.
-Point on_neckline(const Piece& piece, const Path& neckline, double from_centre) {
-  const Landmark* centre = find_landmark(piece, PointUse::CentreNeck);
-  const bool back = centre != nullptr &&
-                    distance(neckline.end(), centre->at) < distance(neckline.start(), centre->at);
+Point on_neckline(const Path& neckline, double from_centre) {
+  const bool back = std::abs(neckline.end().x) < std::abs(neckline.start().x);
   return point_at_length(neckline, back ? length(neckline) - from_centre : from_centre);
 }
 
@@ -163,8 +161,8 @@ std::optional<MovedPoint> moved_neckline(const Piece& piece, const Piece& earlie
   const Edge *is = neckline_of(piece), *was = neckline_of(earlier);
   if (is == nullptr || was == nullptr) return std::nullopt;
   const double middle = 0.5 * std::min(length(is->path), length(was->path));
-  return MovedPoint{std::string(kNecklinePlace), lies(on_neckline(earlier, was->path, middle)),
-                    on_neckline(piece, is->path, middle)};
+  return MovedPoint{std::string(kNecklinePlace), lies(on_neckline(was->path, middle)),
+                    on_neckline(is->path, middle)};
 }
 
 double size_of(const MovedPoint& move) { return distance(move.was, move.is); }

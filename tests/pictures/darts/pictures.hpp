@@ -49,6 +49,8 @@ void draw_princess_from_armhole(Diagram& d, const std::string& wardrobe);
 void draw_yoke(Diagram& d, const std::string& wardrobe);
 void draw_curved_necklines(Diagram& d, const std::string& wardrobe);
 void draw_ruled_necklines(Diagram& d, const std::string& wardrobe);
+void draw_strapped_tops(Diagram& d, const std::string& wardrobe);
+void draw_strapless_tops(Diagram& d, const std::string& wardrobe);
 void draw_peak(Diagram& d, const std::string& wardrobe);
 void draw_blending(Diagram& d, const std::string& wardrobe);
 
