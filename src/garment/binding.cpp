@@ -5,6 +5,7 @@
 #include "blockwright/block/kinds.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
+#include "strip_join.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -96,23 +97,6 @@ double times_in_strip(const Pattern& pattern, const EdgeOf& at, bool over_centre
   return over_centre && pattern.piece(at.piece).cut_on != CutOn::One ? 2.0 : 1.0;
 }
 
-// Where the ends of a strip meet; empty where it ends at an opening.
-std::string join_of(const Pattern& pattern, const std::vector<EdgeOf>& edges, bool over_centre) {
-  if (!over_centre) return "the underarm";
-  const bool is_hem = std::ranges::any_of(
-      edges, [&](const EdgeOf& at) { return edge_at(pattern, at).role == EdgeRole::Hem; });
-  const auto parts_it = [&](const Opening& one) {
-    return is_hem ? one.with == Closure::OpenZip : one.name != "left_side";
-  };
-  const bool of_block = std::ranges::any_of(pattern.pieces, [](const Piece& piece) {
-    return first_where(piece.edges, [](const Edge& e) { return e.role == EdgeRole::Opening; }) !=
-           nullptr;
-  });
-  const bool opens =
-      pattern.openings.empty() ? of_block : std::ranges::any_of(pattern.openings, parts_it);
-  return opens ? "" : "the centre back";
-}
-
 Binding binding_of(const Pattern& pattern, const std::vector<EdgeOf>& edges,
                    const BindingPlan& plan) {
   const bool over_centre = reaches_centre(pattern, edges);
@@ -128,7 +112,7 @@ Binding binding_of(const Pattern& pattern, const std::vector<EdgeOf>& edges,
     binding.strip_length += times * strip_for(pattern, at, plan.stretch);
   }
   binding.strip_length += 2.0 * kStripEnd;
-  binding.joined = join_of(pattern, edges, over_centre);
+  binding.joined = join_of(pattern, edges);
   binding.square = square_for({binding.strips * binding.strip_length, binding.cut_width});
   return binding;
 }
@@ -151,6 +135,22 @@ std::vector<std::vector<EdgeOf>> strips_of(const Pattern& pattern,
 }
 
 }  // namespace
+
+std::string join_of(const Pattern& pattern, const std::vector<EdgeOf>& edges) {
+  if (!reaches_centre(pattern, edges)) return "the underarm";
+  const bool is_hem = std::ranges::any_of(
+      edges, [&](const EdgeOf& at) { return edge_at(pattern, at).role == EdgeRole::Hem; });
+  const auto parts_it = [&](const Opening& one) {
+    return is_hem ? one.with == Closure::OpenZip : one.name != "left_side";
+  };
+  const bool of_block = std::ranges::any_of(pattern.pieces, [](const Piece& piece) {
+    return first_where(piece.edges, [](const Edge& e) { return e.role == EdgeRole::Opening; }) !=
+           nullptr;
+  });
+  const bool opens =
+      pattern.openings.empty() ? of_block : std::ranges::any_of(pattern.openings, parts_it);
+  return opens ? "" : "the centre back";
+}
 
 double square_for(const StripSize& strips) {
   return std::sqrt(kStripWaste * strips.length * strips.width);

@@ -3,6 +3,7 @@
 #include "blockwright/block/kinds.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
+#include "strip_join.hpp"
 
 #include <algorithm>
 
@@ -12,7 +13,8 @@ namespace {
 using enum OpeningPlan::At;
 
 constexpr const char* kOpeningCode = "garment.opening";
-constexpr const char* kZipEnd = "zip_end";
+// Behind the opening's name: a piece may open at two edges.
+constexpr const char* kZipEnd = ".zip_end";
 
 std::string place_name(OpeningPlan::At at) {
   constexpr const char* names[] = {"centre_back", "centre_front", "left_side"};
@@ -107,7 +109,7 @@ void mark_end(Pattern& pattern, const Opening& opening) {
     Piece& piece = *find_named(pattern.pieces, at.piece);
     const double along =
         along_from_top(piece, piece.edge(at.edge), opening.from_edge + opening.length);
-    piece.notches.push_back({kZipEnd, at.edge, along, 1, mate.piece, mate.edge});
+    piece.notches.push_back({opening.name + kZipEnd, at.edge, along, 1, mate.piece, mate.edge});
   }
 }
 
@@ -134,13 +136,19 @@ double girth_of(const Pattern& pattern, BlockEdge part) {
   return girth;
 }
 
-Problem too_narrow(const char* edge, Length girth, Length takes, const char* hint) {
-  return {Severity::Warning, "garment.get_in", edge,
-          "closed it is " + girth +
-              " round, and what passes through it when the garment is put on "
-              "takes " +
-              takes,
-          hint};
+// An edge that stays closed, and what passes through it.
+struct ClosedEdge {
+  const char* name;
+  double girth, takes;
+};
+
+void warn_if_narrow(const ClosedEdge& edge, const char* hint, Problems& problems) {
+  if (edge.girth <= 0.0 || edge.girth >= edge.takes) return;
+  problems.push_back({Severity::Warning, "garment.get_in", edge.name,
+                      "closed it is " + Length::mm(edge.girth) +
+                          " round, and what passes through it when the garment is put on takes " +
+                          Length::mm(edge.takes),
+                      hint});
 }
 
 }  // namespace
@@ -156,6 +164,7 @@ MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
   }
   if (plan.with == Closure::Zip) mark_end(opened.pattern, opening);
   opened.pattern.openings.push_back(opening);
+  for (Binding& one : opened.pattern.bindings) one.joined = join_of(opened.pattern, one.edges);
   return opened;
 }
 
@@ -168,15 +177,13 @@ Problems getting_in(const Pattern& pattern, const WearerSize& wearer) {
   const double arms =
       kFoldedArms * (kShouldersOfBust905 + kShouldersByBust * (wearer.bust - 905.0));
   const double takes = std::max(wearer.bust, arms);
-  const double hem = girth_of(pattern, BlockEdge::Waist);
-  const double neck = girth_of(pattern, BlockEdge::Neckline);
-  if (!parts && hem > 0.0 && hem < takes) {
-    problems.push_back(too_narrow("hem", Length::mm(hem), Length::mm(takes),
-                                  "close it with \"open_zip\", so that the lower edge parts"));
+  if (!parts) {
+    warn_if_narrow({"hem", girth_of(pattern, BlockEdge::Waist), takes},
+                   "close it with \"open_zip\", so that the lower edge parts", problems);
   }
-  if (!neck_opens && neck > 0.0 && neck < kHeadGirth) {
-    problems.push_back(too_narrow("neckline", Length::mm(neck), Length::mm(kHeadGirth),
-                                  "open it at the centre back, or draw a wider neckline"));
+  if (!neck_opens) {
+    warn_if_narrow({"neckline", girth_of(pattern, BlockEdge::Neckline), kHeadGirth},
+                   "open it at the centre back, or draw a wider neckline", problems);
   }
   return problems;
 }

@@ -228,9 +228,10 @@ Path joined(const std::vector<CutEdge>& edges) {
   return outline;
 }
 
-CornerCut usual_corner(const Length& before, const Length& after) {
-  if (after == Length()) return CornerCut::TurnsBefore;
-  return before == Length() ? CornerCut::TurnsAfter : CornerCut::Mitre;
+// Of a toile, behind the i-th edge.
+CornerCut usual_corner(const std::vector<Length>& widths, std::size_t i) {
+  if (widths[(i + 1) % widths.size()] == Length()) return CornerCut::TurnsBefore;
+  return widths[i] == Length() ? CornerCut::TurnsAfter : CornerCut::Mitre;
 }
 
 }  // namespace
@@ -244,6 +245,7 @@ Path cut_line(const std::vector<CutEdge>& edges) {
   }
   if (widest == Length()) return joined(edges);
   std::vector<Side> sides;
+  sides.reserve(edges.size());
   for (const CutEdge& cut : edges) sides.push_back(side_of(cut, widest.mm()));
   Path outline = assembled(sides, edges);
   if (!find_crossing(outline, kFlattening)) return outline;
@@ -253,8 +255,9 @@ Path cut_line(const std::vector<CutEdge>& edges) {
 Path cut_line(const std::vector<Path>& edges, const std::vector<Length>& widths) {
   require(edges.size() == widths.size(), "an allowance for each edge");
   std::vector<CutEdge> cut;
+  cut.reserve(edges.size());
   for (std::size_t i = 0; i < edges.size(); ++i) {
-    cut.push_back({edges[i], widths[i], usual_corner(widths[i], widths[(i + 1) % widths.size()])});
+    cut.push_back({edges[i], widths[i], usual_corner(widths, i)});
   }
   return cut_line(cut);
 }

@@ -55,6 +55,10 @@ TEST_CASE("A strip ends at the opening that it meets, and is a ring elsewhere") 
   const auto joined = [](const OpeningPlan& opening) {
     const Pattern opened = with_opening(ordinary_block(), opening).pattern;
     const Pattern bound = with_binding(opened, bind({{"neckline"}, {"hem"}})).pattern;
+    // Whichever of the two is said first.
+    const Pattern before = with_binding(ordinary_block(), bind({{"neckline"}, {"hem"}})).pattern;
+    const Pattern after = with_opening(before, opening).pattern;
+    for (std::size_t i : {0U, 1U}) CHECK(after.bindings[i].joined == bound.bindings[i].joined);
     return bound.bindings[0].joined + "/" + bound.bindings[1].joined;
   };
   using enum OpeningPlan::At;

@@ -26,9 +26,10 @@ constexpr OpeningPlan plan_at(OpeningPlan::At at, Closure with = Closure::Zip) {
 // How far down the sewn edge a notch lies, from its upper end.
 double down_to_notch(const Piece& piece, const std::string& edge_name) {
   const Edge& edge = piece.edge(edge_name);
-  const Notch* notch = find_named(piece.notches, "zip_end");
+  const Notch* notch = first_where(piece.notches, [&](const Notch& one) {
+    return one.edge == edge_name && one.name.ends_with(".zip_end");
+  });
   REQUIRE(notch != nullptr);
-  REQUIRE(notch->edge == edge_name);
   const double along = closed_from_cut(piece, edge, notch->along);
   return edge.path.start().y < edge.path.end().y ? sewn_length(piece, edge) - along : along;
 }
@@ -72,7 +73,7 @@ TEST_CASE("A zip that parts runs through the lower edge, one that does not ends 
   const Pattern zipped = with_opening(block, plan_at(CentreBack)).pattern;
   CHECK(zipped.openings[0].length == Approx(centre - kUnderEdge - kOverHem));
   CHECK(down_to_notch(zipped.piece("back"), "centre_back") == Approx(centre - kOverHem));
-  CHECK(find_named(zipped.piece("back").notches, "zip_end")->mate_piece == "back");
+  CHECK(find_named(zipped.piece("back").notches, "centre_back.zip_end")->mate_piece == "back");
   CHECK(zipped.piece("back").edge("centre_back").role == EdgeRole::Opening);
 }
 
@@ -117,4 +118,15 @@ TEST_CASE("What is closed must pass over head and shoulders") {
   const Pattern closed = with_opening(block, plan_at(CentreBack)).pattern;
   CHECK(getting_in(closed, {bust + 1.0}).size() == 1);
   CHECK(getting_in(closed, {bust - 1.0}).empty());
+}
+
+TEST_CASE("A piece may open at two edges, each with a notch of its own") {
+  const Pattern twice =
+      with_opening(with_opening(ordinary_block(), plan_at(CentreBack)).pattern, plan_at(LeftSide))
+          .pattern;
+  CHECK(twice.openings.size() == 2);
+  CHECK(check_pattern(twice).empty());
+  CHECK(twice.piece("back").edge("centre_back").role == EdgeRole::Opening);
+  (void)down_to_notch(twice.piece("back"), "centre_back");
+  (void)down_to_notch(twice.piece("back"), "side");
 }

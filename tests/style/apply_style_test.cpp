@@ -7,6 +7,7 @@
 #include "steps.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
+#include "support/random.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -324,4 +325,43 @@ TEST_CASE("A width that cannot be sewn is refused at its line", "[finishing]") {
     CHECK(error.problem().code == "garment.allowance");
     CHECK(error.problem().where == "s.json:3:8 steps[0].allowance.hem: hem");
   }
+}
+
+TEST_CASE("Finishing steps in any order move no line, and are refused by name or sound",
+          "[finishing]") {
+  const Pattern block = ordinary_block();
+  int done = 0;
+  for (Random& random : each_random(400, 95)) {
+    Style style;
+    for (int i = random.whole(1, 4); i > 0; --i) {
+      const int kind = random.whole(0, 2);
+      if (kind == 0) {
+        style.steps.emplace_back(OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
+                                             static_cast<Closure>(random.whole(0, 1)),
+                                             {}});
+      } else if (kind == 1) {
+        const char* edges[] = {"neckline", "armhole", "hem", "front.side", "back.armhole"};
+        style.steps.emplace_back(BindingPlan{
+            {{edges[random.whole(0, 4)]}}, random.between(3.0, 26.0), random.between(0.0, 9.0)});
+      } else {
+        Allowances allowances;
+        allowances.hem = random.between(0.0, 65.0);
+        style.steps.emplace_back(allowances);
+      }
+    }
+    try {
+      const Pattern finished = apply_style(block, style, kUsualCup).pattern;
+      CHECK(check_pattern(finished).empty());
+      for (const Piece& piece : block.pieces) {
+        for (const Edge& edge : piece.edges) {
+          CHECK(finished.piece(piece.name).edge(edge.name).path == edge.path);
+        }
+      }
+      ++done;
+    } catch (const InputError& error) {
+      CHECK(error.problem().code.starts_with("garment."));
+      CHECK(!error.problem().hint.empty());
+    }
+  }
+  CHECK(done > 50);
 }

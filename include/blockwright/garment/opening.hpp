@@ -33,9 +33,9 @@ inline constexpr double kLeastOpening = 60.0;
 inline constexpr std::array<double, 10> kZipLengths = {100, 150, 200, 250, 300,
                                                        350, 400, 500, 550, 600};
 
-/// Opens the seam with a zip, down to the notch "zip_end" on both edges that it parts, or through
-/// the lower edge with a zip that parts in two. An opening of the block elsewhere, such as the
-/// centre back, becomes a seam.
+/// Opens the seam with a zip, down to a notch ("left_side.zip_end") on both edges that it parts, or
+/// through the lower edge with a zip that parts in two. An opening of the block elsewhere, such as
+/// the centre back, becomes a seam.
 ///
 /// Throws InputError "garment.opening": the edge lies on the fold or is not there, is too short, or
 /// has an opening already.
