@@ -4,6 +4,7 @@
 #include "words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace blockwright {
 namespace {
@@ -27,6 +28,10 @@ Path on_piece(const Path& line, const Path& outline) {
   return kept;
 }
 
+// A dart that turns about a point this near to the bust point is one of the bust: several made one
+// turn a little to the side of it. Ours, in mm.
+constexpr double kOfThePoint = 60.0;
+
 }  // namespace
 
 bool is_bodice(const Piece& piece) { return is_a(piece, kBodiceFront) || is_a(piece, kBodiceBack); }
@@ -39,6 +44,55 @@ void require_whole_bodice(const Pattern& pattern, const char* code, const std::s
     refuse(code, piece.name, "the piece is cut into panels",
            "draw the " + edge + " before the step that cuts it");
   }
+}
+
+std::vector<std::size_t> pieces_of(const Pattern& pattern, const PieceKind& kind) {
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < pattern.pieces.size(); ++i) {
+    if (is_a(pattern.pieces[i], kind)) found.push_back(i);
+  }
+  return found;
+}
+
+std::size_t mate_of(const Pattern& pattern, const Piece& piece, const PieceKind& kind) {
+  const std::vector<std::size_t> all = pieces_of(pattern, kind);
+  const auto same_side = std::ranges::find_if(all, [&](std::size_t i) {
+    return sided_name(pattern.pieces[i].name).side == sided_name(piece.name).side;
+  });
+  return same_side == all.end() ? all.front() : *same_side;
+}
+
+void require_bounded(const std::string& piece, const Bounded& b) {
+  if (b.value >= 0.0 && b.value <= b.most) return;
+  const double most = std::max(b.most, 0.0);
+  refuse(b.code, piece, b.what + (" is " + Length::mm(b.value)) + "; " + b.why,
+         "on this block " + std::string(b.what) + " can be 0 to " + Length::mm(most), b.key);
+}
+
+bool is_gathered(const Opened& open, std::initializer_list<std::size_t> edges) {
+  return std::ranges::any_of(open.fullness, [&](const auto& ends) {
+    return std::ranges::any_of(
+        ends, [&](const Anchor& at) { return std::ranges::count(edges, at.edge) > 0; });
+  });
+}
+
+const Dart* widest_dart_about(const Opened& open, Point apex) {
+  const Dart* widest = nullptr;
+  for (const OpenEdge& edge : open.edges) {
+    for (const Dart& dart : edge.darts) {
+      if (distance(dart.apex, apex) > kOfThePoint) continue;
+      if (widest == nullptr || dart.angle() > widest->angle()) widest = &dart;
+    }
+  }
+  return widest;
+}
+
+void end_darts_on(std::vector<Path> parts, OpenEdge& edge) {
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    edge.darts[d].legs = {parts[d].end(), parts[d + 1].start()};
+    edge.darts[d].edge = edge.name;
+  }
+  edge.stretches = std::move(parts);
 }
 
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off) {

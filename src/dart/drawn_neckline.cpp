@@ -198,22 +198,6 @@ double usual_back_depth(NeckShape shape, const Upper& back, double from_neck) {
   return std::max(usual(shape).back_depth, usual_hollow - hollow);
 }
 
-// A dart that turns about a point this near to the bust point is one of the bust: several made one
-// turn a little to the side of it. Ours, in mm.
-constexpr double kOfTheBust = 60.0;
-
-// The widest dart of the bust, which takes up what the edge loses; null if there is none.
-const Dart* taking_up(const Upper& upper, Point bust_point) {
-  const Dart* widest = nullptr;
-  for (const OpenEdge& edge : upper.open.edges) {
-    for (const Dart& dart : edge.darts) {
-      if (distance(dart.apex, bust_point) > kOfTheBust) continue;
-      if (widest == nullptr || dart.angle() > widest->angle()) widest = &dart;
-    }
-  }
-  return widest;
-}
-
 // Next to the centre, so that what lies under the edge turns in one. Ours.
 constexpr double kWedgeShare = 0.98;
 
@@ -298,45 +282,30 @@ double front_depth_of(const NecklineDesign& n, const Upper& front, Point bust_po
   return n.depth_share.value_or(usual(n.shape).depth_share) * to_bust;
 }
 
-// An amount, and what bounds it above in words.
-struct Bounded {
-  const char* key;
-  const char* what;  // "its depth at the centre"
-  double value, most;
-  Wording why;
-};
-
-void require_bounded(const std::string& piece, const Bounded& b) {
-  if (b.value >= 0.0 && b.value <= b.most) return;
-  const double most = std::max(b.most, 0.0);
-  refuse(kNecklineCode, piece, b.what + (" is " + Length::mm(b.value)) + "; " + b.why,
-         "on this block " + std::string(b.what) + " can be 0 to " + Length::mm(most), b.key);
-}
-
 void require_width(const NecklineDesign& n, const Upper& upper, double from_neck) {
   const OpenEdge& shoulder = upper.open.edges[upper.shoulder];
   const char* key = n.from_neck ? "from_neck" : "shoulder_share";
   const char* what = "its width, from the side neck point along the shoulder,";
-  require_bounded(upper.piece(),
-                  {key, what, from_neck, closed_length(shoulder) - kLeastShoulderLeft,
-                   "a shoulder keeps at least " + Length::mm(kLeastShoulderLeft)});
+  require_bounded(upper.piece(), {kNecklineCode, key, what, from_neck,
+                                  closed_length(shoulder) - kLeastShoulderLeft,
+                                  "a shoulder keeps at least " + Length::mm(kLeastShoulderLeft)});
   if (shoulder.darts.empty()) return;
-  require_bounded(upper.piece(),
-                  {key, what, from_neck, length(upper.last_of_shoulder()) - kFromCorner,
-                   "the dart " + shoulder.darts.back().name +
-                       " opens there: move it first, or begin nearer to the neck"});
+  require_bounded(upper.piece(), {kNecklineCode, key, what, from_neck,
+                                  length(upper.last_of_shoulder()) - kFromCorner,
+                                  "the dart " + shoulder.darts.back().name +
+                                      " opens there: move it first, or begin nearer to the neck"});
 }
 
 void require_depth(const Upper& upper, const char* key, double depth) {
   const OpenEdge& centre = upper.open.edges[upper.centre];
-  require_bounded(upper.piece(),
-                  {key, "its depth at the centre", depth, closed_length(centre) - kLeastCentreLeft,
-                   "the centre keeps at least " + Length::mm(kLeastCentreLeft)});
+  require_bounded(upper.piece(), {kNecklineCode, key, "its depth at the centre", depth,
+                                  closed_length(centre) - kLeastCentreLeft,
+                                  "the centre keeps at least " + Length::mm(kLeastCentreLeft)});
   if (centre.darts.empty()) return;
-  require_bounded(
-      upper.piece(),
-      {key, "its depth at the centre", depth, length(upper.first_of_centre()) - kFromCorner,
-       "the dart " + centre.darts.front().name + " opens there: move it first"});
+  require_bounded(upper.piece(),
+                  {kNecklineCode, key, "its depth at the centre", depth,
+                   length(upper.first_of_centre()) - kFromCorner,
+                   "the dart " + centre.darts.front().name + " opens there: move it first"});
 }
 
 void require_free_neckline(const Upper& upper) {
@@ -346,12 +315,7 @@ void require_free_neckline(const Upper& upper) {
     refuse(kNecklineCode, upper.piece(),
            "the dart " + neckline.darts.front().name + " opens on its neckline", how);
   }
-  const bool gathered = std::ranges::any_of(upper.open.fullness, [&](const auto& ends) {
-    return std::ranges::any_of(ends, [&](const Anchor& at) {
-      return at.edge == upper.neckline || at.edge == upper.shoulder || at.edge == upper.centre;
-    });
-  });
-  if (gathered)
+  if (is_gathered(upper.open, {upper.neckline, upper.shoulder, upper.centre}))
     refuse(kNecklineCode, upper.piece(), "its neckline, shoulder or centre is gathered", how);
 }
 
@@ -384,23 +348,6 @@ void judge_off_bust(const Piece& front, Problems& remarks) {
 
 // --- the whole -----------------------------------------------------------------------------------
 
-std::vector<std::size_t> pieces_of(const Pattern& pattern, const PieceKind& kind) {
-  std::vector<std::size_t> found;
-  for (std::size_t i = 0; i < pattern.pieces.size(); ++i) {
-    if (is_a(pattern.pieces[i], kind)) found.push_back(i);
-  }
-  return found;
-}
-
-// The piece of that kind that is sewn to this one: of its own side where there are two.
-std::size_t mate_of(const Pattern& pattern, const Piece& piece, const PieceKind& kind) {
-  const std::vector<std::size_t> all = pieces_of(pattern, kind);
-  const auto same_side = std::ranges::find_if(all, [&](std::size_t i) {
-    return sided_name(pattern.pieces[i].name).side == sided_name(piece.name).side;
-  });
-  return same_side == all.end() ? all.front() : *same_side;
-}
-
 // Front and back cut out, with the line of each; and the dart that took up what the front lost.
 struct DrawnHalves {
   Halves halves;
@@ -431,9 +378,9 @@ DrawnHalves drawn_halves(const NecklineDesign& design, const Piece& front, const
   require_hollow(drawn.halves.front);
   require_hollow(drawn.halves.back);
   drawn.closer = design.closer.value_or(usual_closer(design.shape, depth));
-  require_bounded(front.name, {"closer", "what its edge is drawn shorter by", drawn.closer,
-                               kMostCloser, "more draws in the chest"});
-  if (const Dart* into = taking_up(drawn.halves.front, bust_point)) drawn.into = *into;
+  require_bounded(front.name, {kNecklineCode, "closer", "what its edge is drawn shorter by",
+                               drawn.closer, kMostCloser, "more draws in the chest"});
+  if (const Dart* into = widest_dart_about(drawn.halves.front.open, bust_point)) drawn.into = *into;
   if (drawn.closer > 0.0 && drawn.into) {
     drawn.halves.front = closed_front(design.shape, drawn.halves, *drawn.into, drawn.closer);
   }

@@ -199,6 +199,14 @@ StepRow row(NecklineDesign& m) {
       [&m](const Pattern& pattern, double) { return draw_neckline(pattern, m); }};
 }
 
+StepRow row(ArmholeDesign& m) {
+  return {"armhole",
+          {length("shoulder_in", m.shoulder_in), length("front_in", m.front_in),
+           length("back_in", m.back_in), length("raise", m.raise), length("close", m.close)},
+          "draw the armholes",
+          [&m](const Pattern& pattern, double) { return draw_armhole(pattern, m); }};
+}
+
 template <std::size_t... I>
 std::vector<StyleStep> one_of_each(std::index_sequence<I...>) {
   return {StyleStep(std::in_place_index<I>)...};

@@ -141,8 +141,18 @@ NecklineDesign some_neckline(Bytes& bytes) {
   return neckline;
 }
 
+ArmholeDesign some_armhole(Bytes& bytes) {
+  ArmholeDesign armhole;
+  armhole.shoulder_in = bytes.amount(-5.0, 100.0);
+  if (bytes.flag()) armhole.front_in = bytes.amount(-5.0, 85.0);
+  if (bytes.flag()) armhole.back_in = bytes.amount(-5.0, 85.0);
+  armhole.raise = bytes.amount(-5.0, 25.0);
+  if (bytes.flag()) armhole.close = bytes.amount(-5.0, 20.0);
+  return armhole;
+}
+
 StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
-  switch (bytes.below(16)) {
+  switch (bytes.below(17)) {
     case 0:
     case 1:
       return some_split(bytes, pattern);
@@ -166,13 +176,16 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
       return some_hem(bytes);
     case 12:
       return some_neckline(bytes);
+    case 13:
+      return some_armhole(bytes);
     default:
       return some_pivot(bytes, pattern);
   }
 }
 
 bool is_drawn(const StyleStep& step) {
-  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step);
+  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step) ||
+         std::holds_alternative<ArmholeDesign>(step);
 }
 
 bool keeps_angles(const StyleStep& step) {

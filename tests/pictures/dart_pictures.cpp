@@ -66,6 +66,7 @@ constexpr Picture kPictures[] = {
     {"darts-yoke.svg", "A front yoke", draw_yoke},
     {"darts-necklines-curved.svg", "Round, scoop and boat necklines", draw_curved_necklines},
     {"darts-necklines-ruled.svg", "V, square and sweetheart necklines", draw_ruled_necklines},
+    {"darts-armholes.svg", "An armhole cut in, and one with a dart on it", draw_armholes},
     {"darts-peak.svg", "A dart folded, cut and unfolded", draw_peak},
     {"darts-blending.svg", "The seam across a closed dart", draw_blending},
 };

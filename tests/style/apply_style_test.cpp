@@ -166,7 +166,7 @@ TEST_CASE("Every step names the piece that it is done on, but for edges drawn on
   for (StyleStep& step : step_of_each_name()) {
     const StepRow row = row_of(step);
     INFO(row.name);
-    if (row.name == "hem" || row.name == "neckline") continue;
+    if (row.name == "hem" || row.name == "neckline" || row.name == "armhole") continue;
     CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));
   }
 }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/block/wearing_ease.hpp"
+#include "blockwright/dart/drawn_armhole.hpp"
 #include "blockwright/dart/drawn_neckline.hpp"
 #include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/hem.hpp"
@@ -19,11 +20,12 @@
 namespace blockwright {
 
 /// One step of a style, in the order of docs/darts.md.
-using StyleStep = std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove,
-                               GatherMove, SpreadMove, PanelSeam, HemLevel, NecklineDesign>;
+using StyleStep =
+    std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove, GatherMove,
+                 SpreadMove, PanelSeam, HemLevel, NecklineDesign, ArmholeDesign>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam", "hem", "neckline": the key of the step in a style file.
+/// "panel_seam", "hem", "neckline", "armhole": the key of the step in a style file.
 std::string step_name(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
