@@ -4,13 +4,10 @@
 #include "words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace blockwright {
 namespace {
-
-// A dart that turns about a point this near to the bust point is one of the bust: several made one
-// turn a little to the side of it. Ours, in mm.
-constexpr double kOfTheBust = 60.0;
 
 // The longest part of a line that lies on the piece; empty where none does.
 Path on_piece(const Path& line, const Path& outline) {
@@ -30,6 +27,9 @@ Path on_piece(const Path& line, const Path& outline) {
   take(part_after(line, from));
   return kept;
 }
+
+// A dart whose apex lies this near to a point is one that turns about it. Ours, in mm.
+constexpr double kOfThePoint = 60.0;
 
 }  // namespace
 
@@ -70,11 +70,18 @@ void require_bounded(const char* code, const std::string& piece, const Bounded& 
          b.key);
 }
 
-const Dart* taking_up(const Opened& open, Point bust_point) {
+bool is_gathered(const Opened& open, std::initializer_list<std::size_t> edges) {
+  return std::ranges::any_of(open.fullness, [&](const auto& ends) {
+    return std::ranges::any_of(
+        ends, [&](const Anchor& at) { return std::ranges::count(edges, at.edge) > 0; });
+  });
+}
+
+const Dart* widest_dart_about(const Opened& open, Point apex) {
   const Dart* widest = nullptr;
   for (const OpenEdge& edge : open.edges) {
     for (const Dart& dart : edge.darts) {
-      if (distance(dart.apex, bust_point) > kOfTheBust) continue;
+      if (distance(dart.apex, apex) > kOfThePoint) continue;
       if (widest == nullptr || dart.angle() > widest->angle()) widest = &dart;
     }
   }
@@ -95,6 +102,14 @@ void judge_off_bust(const char* code, const Piece& front, const Edge& edge, Prob
                          " past the bust point; nearer than " + Length::mm(kUsualOffBust) +
                          " it gapes and shows what is worn beneath",
                      "try it on a toile, or draw it higher"});
+}
+
+void end_darts_on(std::vector<Path> parts, OpenEdge& edge) {
+  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
+    edge.darts[d].legs = {parts[d].end(), parts[d + 1].start()};
+    edge.darts[d].edge = edge.name;
+  }
+  edge.stretches = std::move(parts);
 }
 
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off) {

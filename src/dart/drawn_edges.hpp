@@ -1,15 +1,19 @@
 #pragma once
 
+#include "blockwright/base/wording.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/drawn_neckline.hpp"
 #include "blockwright/dart/opened.hpp"
 
 #include <functional>
+#include <initializer_list>
 #include <string>
+#include <vector>
 
 namespace blockwright {
 
-/// What the steps have in common that draw an edge of a garment: a hem, a neckline, a top edge.
+/// What the steps have in common that draw an edge of a garment: a hem, a neckline, an armhole, a
+/// top edge.
 
 /// A front or a back, whole or a panel of one.
 bool is_bodice(const Piece& piece);
@@ -19,7 +23,7 @@ Piece as_drafted(const Piece& piece);
 /// Refuses (`code`) a bodice that is cut into panels: `edge` is drawn across the whole piece.
 void require_whole_bodice(const Pattern& pattern, const char* code, const std::string& edge);
 
-/// Where the pieces of a kind stand in the pattern.
+/// The places of a kind's pieces in the pattern: one, or one of each side.
 std::vector<std::size_t> pieces_of(const Pattern& pattern, const PieceKind& kind);
 /// The piece of that kind that is sewn to this one: of its own side where there are two.
 std::size_t mate_of(const Pattern& pattern, const Piece& piece, const PieceKind& kind);
@@ -35,10 +39,17 @@ struct Bounded {
 /// Refuses (`code`) an amount off its bounds, with what it can be.
 void require_bounded(const char* code, const std::string& piece, const Bounded& b);
 
-/// The widest dart of the bust, which takes up what an edge loses; null if there is none.
-const Dart* taking_up(const Opened& open, Point bust_point);
 /// Refuses an edge of a front within kLeastOffBust of the bust point, warns within kUsualOffBust.
 void judge_off_bust(const char* code, const Piece& front, const Edge& edge, Problems& remarks);
+
+/// True if gathers lie on one of these edges.
+bool is_gathered(const Opened& open, std::initializer_list<std::size_t> edges);
+/// The widest dart that turns about a point, which takes up what an edge becomes shorter; null if
+/// there is none. Darts made of one turn a little to the side of it.
+const Dart* widest_dart_about(const Opened& open, Point apex);
+/// Darts keep their stitching: their legs end on a line that was drawn across them. Requires: a
+/// part for each stretch.
+void end_darts_on(std::vector<Path> parts, OpenEdge& edge);
 
 /// Takes notches out: `is_cut_off` of a place on an edge.
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off);

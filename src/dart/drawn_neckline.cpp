@@ -320,12 +320,7 @@ void require_free_neckline(const Upper& upper) {
     refuse(kNecklineCode, upper.piece(),
            "the dart " + neckline.darts.front().name + " opens on its neckline", how);
   }
-  const bool gathered = std::ranges::any_of(upper.open.fullness, [&](const auto& ends) {
-    return std::ranges::any_of(ends, [&](const Anchor& at) {
-      return at.edge == upper.neckline || at.edge == upper.shoulder || at.edge == upper.centre;
-    });
-  });
-  if (gathered)
+  if (is_gathered(upper.open, {upper.neckline, upper.shoulder, upper.centre}))
     refuse(kNecklineCode, upper.piece(), "its neckline, shoulder or centre is gathered", how);
 }
 
@@ -374,7 +369,7 @@ DrawnHalves drawn_halves(const NecklineDesign& design, const Piece& front, const
   require_bounded(kNecklineCode, front.name,
                   {"closer", "what its edge is drawn shorter by", drawn.closer, kMostCloser,
                    "more draws in the chest"});
-  if (const Dart* into = taking_up(drawn.halves.front.open, bust_point)) drawn.into = *into;
+  if (const Dart* into = widest_dart_about(drawn.halves.front.open, bust_point)) drawn.into = *into;
   if (drawn.closer > 0.0 && drawn.into) {
     drawn.halves.front = closed_front(design.shape, drawn.halves, *drawn.into, drawn.closer);
   }

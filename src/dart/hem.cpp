@@ -64,16 +64,6 @@ Path drawn_hem(const Path& waist, const HemEnd& centre, const HemEnd& side,
   return fair_path(points);
 }
 
-// Darts keep their stitching: the new legs end on it.
-void end_darts_on(std::vector<Path> parts, OpenEdge& edge) {
-  for (std::size_t d = 0; d < edge.darts.size(); ++d) {
-    Dart& dart = edge.darts[d];
-    dart.legs = {parts[d].end(), parts[d + 1].start()};
-    dart.edge = kName;
-  }
-  edge.stretches = std::move(parts);
-}
-
 void require_room(const Opened& open, const Lower& lower, double height) {
   const std::string& piece = open.piece.name;
   const double most = closed_length(open.edges[lower.side]) - kLeastUnderHem;
@@ -113,9 +103,9 @@ Opened cut_off(const Piece& piece, double height) {
   Path& side_line = open.edges[lower.side].stretches.front();
   centre_line = part_before(centre_line, centre.place);
   side_line = part_after(side_line, side.place);
-  end_darts_on(std::move(parts), hem);
   hem.part = hem.part_name();
   hem.name = kName;
+  end_darts_on(std::move(parts), hem);
   const double centre_left = length(centre_line);
   const std::size_t last = open.edges[lower.centre].stretches.size() - 1;
   drop_notches(open, [&](const Anchor& at) {

@@ -234,6 +234,14 @@ StepRow row(NecklineDesign& m) {
       [&m](const Pattern& pattern, double) { return draw_neckline(pattern, m); }};
 }
 
+StepRow row(ArmholeDesign& m) {
+  return {"armhole",
+          {length("shoulder_in", m.shoulder_in), length("front_in", m.front_in),
+           length("back_in", m.back_in), length("raise", m.raise), length("close", m.close)},
+          "draw the armholes",
+          [&m](const Pattern& pattern, double) { return draw_armhole(pattern, m); }};
+}
+
 // Straps of the usual width, or as the object says.
 StepKey straps(std::string_view name, std::optional<StrapDesign>& into) {
   const auto read = [&into](const JsonDocument& document, const JsonValue& value, double unit) {

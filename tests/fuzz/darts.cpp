@@ -157,13 +157,23 @@ TopEdgeDesign some_top_edge(Bytes& bytes) {
   return top;
 }
 
+ArmholeDesign some_armhole(Bytes& bytes) {
+  ArmholeDesign armhole;
+  armhole.shoulder_in = bytes.amount(-5.0, 100.0);
+  if (bytes.flag()) armhole.front_in = bytes.amount(-5.0, 85.0);
+  if (bytes.flag()) armhole.back_in = bytes.amount(-5.0, 85.0);
+  armhole.raise = bytes.amount(-5.0, 25.0);
+  if (bytes.flag()) armhole.close = bytes.amount(-5.0, 20.0);
+  return armhole;
+}
+
 StyleStep some_edge_of_garment(Bytes& bytes) {
   if (bytes.flag()) return some_top_edge(bytes);
   return some_neckline(bytes);
 }
 
 StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
-  switch (bytes.below(16)) {
+  switch (bytes.below(17)) {
     case 0:
     case 1:
       return some_split(bytes, pattern);
@@ -187,6 +197,8 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
       return some_hem(bytes);
     case 12:
       return some_edge_of_garment(bytes);
+    case 13:
+      return some_armhole(bytes);
     default:
       return some_pivot(bytes, pattern);
   }
@@ -194,7 +206,7 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
 
 bool is_drawn(const StyleStep& step) {
   return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step) ||
-         std::holds_alternative<TopEdgeDesign>(step);
+         std::holds_alternative<TopEdgeDesign>(step) || std::holds_alternative<ArmholeDesign>(step);
 }
 
 bool keeps_angles(const StyleStep& step) {

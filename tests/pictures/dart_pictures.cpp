@@ -71,6 +71,7 @@ constexpr Picture kPictures[] = {
     {"darts-tops-strapless.svg",
      "A sweetheart top without straps, its darts where the block has them and in one",
      draw_strapless_tops},
+    {"darts-armholes.svg", "An armhole cut in, and one with a dart on it", draw_armholes},
     {"darts-peak.svg", "A dart folded, cut and unfolded", draw_peak},
     {"darts-blending.svg", "The seam across a closed dart", draw_blending},
 };

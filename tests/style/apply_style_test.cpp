@@ -197,7 +197,9 @@ TEST_CASE("Every step names the piece that it is done on, but for edges of all o
   for (StyleStep& step : step_of_each_name()) {
     const StepRow row = row_of(step);
     INFO(row.name);
-    if (row.name == "hem" || row.name == "neckline" || row.name == "top_edge") continue;
+    if (row.name == "hem" || row.name == "neckline" || row.name == "top_edge" ||
+        row.name == "armhole")
+      continue;
     if (row.finishes) continue;
     CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));
   }

@@ -47,6 +47,7 @@ void draw_spread(Diagram& d, const std::string& wardrobe);
 void draw_princess_from_shoulder(Diagram& d, const std::string& wardrobe);
 void draw_princess_from_armhole(Diagram& d, const std::string& wardrobe);
 void draw_yoke(Diagram& d, const std::string& wardrobe);
+void draw_armholes(Diagram& d, const std::string& wardrobe);
 void draw_curved_necklines(Diagram& d, const std::string& wardrobe);
 void draw_ruled_necklines(Diagram& d, const std::string& wardrobe);
 void draw_strapped_tops(Diagram& d, const std::string& wardrobe);
