@@ -40,6 +40,15 @@ const Dart* taking_up(const Opened& open, Point bust_point);
 /// Refuses an edge of a front within kLeastOffBust of the bust point, warns within kUsualOffBust.
 void judge_off_bust(const char* code, const Piece& front, const Edge& edge, Problems& remarks);
 
+/// By how much a front edge was drawn shorter, and the dart that took it up; null if none could.
+struct DrawnCloser {
+  const char* edge;  ///< "neck edge"
+  double by;         ///< mm, each half
+  const Dart* into;
+};
+/// The note that says so.
+Problem told_closer(const char* code, const std::string& piece, const DrawnCloser& closer);
+
 /// Takes notches out: `is_cut_off` of a place on an edge.
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off);
 /// A notch whose mate was cut off goes too.
