@@ -400,6 +400,37 @@ TEST_CASE("A top edge keeps 4 cm off the bust point and 3 cm off the shoulder",
   CHECK(std::ranges::count(remarks, Severity::Warning, &Problem::severity) > 0);
 }
 
+TEST_CASE("A top edge that stands 1 cm over the armhole of the block is warned of") {
+  const Pattern block = first_top_block();
+  const Piece& front = block.piece("front");
+  TopEdgeDesign design = strapless(TopShape::Sweetheart);
+  design.closer = 0.0;
+  int warned = 0, clear = 0;
+  for (double share = 0.3; share < 0.85; share += 0.05) {
+    design.top_share = share;
+    const MovedDarts top = draw_top_edge(block, design);
+    const Path outline = flat_outline(front);
+    const Path edge = top.pattern.piece("front").edge("neckline").path;
+    double over = 0.0;
+    for (int i = 0; i <= 1000; ++i) {
+      const Point point = point_at_length(edge, 0.001 * i * length(edge));
+      if (!contains(outline, point, 0.01)) {
+        over = std::fmax(over, nearest(outline, point).distance);
+      }
+    }
+    if (std::abs(over - 10.0) < 0.1) continue;  // as near as it is looked for
+    const bool told = std::ranges::any_of(top.remarks, [](const Problem& remark) {
+      return remark.message.plain().find("cuts into the arm") != std::string::npos;
+    });
+    INFO(share << ": " << over);
+    CHECK(told == (over > 10.0));
+    ++(told ? warned : clear);
+  }
+  CAPTURE(warned, clear);
+  CHECK(warned > 0);
+  CHECK(clear > 0);
+}
+
 TEST_CASE("A top edge that is not straight falls to its centre", "[kLeastFall]") {
   const Pattern block = first_top_block();
   TopEdgeDesign design = strapless(TopShape::Sweetheart);

@@ -147,6 +147,33 @@ void require_darts_under(const Opened& open, const Path& outline) {
   }
 }
 
+// How far the new edges stand over the armhole that is cut away, in mm.
+double over_armhole(const DrawnTop& drawn, const Opened& open) {
+  constexpr double every = 5.0;
+  const Path was = flat_outline(put_together(drawn.top.open));
+  double most = 0.0;
+  for (const OpenEdge& edge : open.edges) {
+    if (edge.role != EdgeRole::FreeEdge) continue;
+    for (const Path& stretch : edge.stretches) {
+      for (double at = 0.0; at < length(stretch); at += every) {
+        const Point point = point_at_length(stretch, at);
+        if (!contains(was, point, 0.01)) most = std::max(most, nearest(was, point).distance);
+      }
+    }
+  }
+  return most;
+}
+
+void judge_over_armhole(const DrawnTop& drawn, const Opened& open, Problems& remarks) {
+  const double over = over_armhole(drawn, open);
+  if (over <= kMostRaised + kLengthAccuracy) return;
+  remarks.push_back({Severity::Warning, kTopEdgeCode, drawn.top.piece(),
+                     "its top edge stands " + Length::mm(over) +
+                         " over the armhole of the block; more than " + Length::mm(kMostRaised) +
+                         " cuts into the arm",
+                     "draw it lower over the bust, or try it on a toile"});
+}
+
 Opened put_in_line(const DrawnTop& drawn) {
   Opened open = cut_away(drawn.top, drawn.cut, drawn.closed.edges_of(drawn.line));
   for (const Dart& dart : drawn.closed.darts().crossed) set_peak(open, dart.name);
@@ -222,6 +249,7 @@ MovedDarts draw_top_edge(const Pattern& pattern, const TopEdgeDesign& design) {
     const CloseFront front = close_front(pattern, pattern.pieces[i], design);
     Opened open = put_in_line(front.drawn);
     tell_of_darts(front.drawn, all.remarks);
+    judge_over_armhole(front.drawn, open, all.remarks);
     if (front.closer > 0.0) {
       if (front.into) set_peak(open, front.into->name);
       all.remarks.push_back(
