@@ -112,6 +112,20 @@ void end_darts_on(std::vector<Path> parts, OpenEdge& edge) {
   edge.stretches = std::move(parts);
 }
 
+Problem told_closer(const char* code, const std::string& piece, const DrawnCloser& closer) {
+  const std::string edge = closer.edge;
+  if (closer.into == nullptr) {
+    return {Severity::Note, code, piece,
+            "no dart of the bust can take up what its " + edge + " should be shorter, " +
+                Length::mm(closer.by) + " a half, to lie close",
+            "ease that much in on a tape when the edge is finished"};
+  }
+  return {Severity::Note, code, piece,
+          "so that its " + edge + " lies close, each half is drawn " + Length::mm(closer.by) +
+              " shorter; the dart " + closer.into->name + " takes it up",
+          "see on a toile whether the edge lies close; \"closer\" sets by how much"};
+}
+
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off) {
   std::vector<Notch> notches;
   std::vector<Anchor> anchors;

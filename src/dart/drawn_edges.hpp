@@ -50,6 +50,14 @@ const Dart* widest_dart_about(const Opened& open, Point apex);
 /// Darts keep their stitching: their legs end on a line that was drawn across them. Requires: a
 /// part for each stretch.
 void end_darts_on(std::vector<Path> parts, OpenEdge& edge);
+/// By how much a front edge was drawn shorter, and the dart that took it up; null if none could.
+struct DrawnCloser {
+  const char* edge;  ///< "neck edge"
+  double by;         ///< mm, each half
+  const Dart* into;
+};
+/// The note that says so.
+Problem told_closer(const char* code, const std::string& piece, const DrawnCloser& closer);
 
 /// Takes notches out: `is_cut_off` of a place on an edge.
 void drop_notches(Opened& open, const std::function<bool(const Anchor&)>& is_cut_off);

@@ -240,19 +240,6 @@ Upper closed_front(NeckShape shape, const Halves& halves, const Dart& into, doub
   return turned(solve_between(too_long, turns, accuracy));
 }
 
-Problem told_closer(const std::string& piece, double closer, const Dart* into) {
-  if (into == nullptr) {
-    return {Severity::Note, kNecklineCode, piece,
-            "no dart of the bust can take up what its neck edge should be shorter, " +
-                Length::mm(closer) + " a half, to lie close",
-            "ease that much in on a tape when the edge is finished"};
-  }
-  return {Severity::Note, kNecklineCode, piece,
-          "so that its neck edge lies close, each half is drawn " + Length::mm(closer) +
-              " shorter; the dart " + into->name + " takes it up",
-          "see on a toile whether the edge lies close; \"closer\" sets by how much"};
-}
-
 // --- what is asked for ---------------------------------------------------------------------------
 
 [[noreturn]] void refuse_twice(const char* what, const char* keys) {
@@ -435,7 +422,8 @@ MovedDarts draw_neckline(const Pattern& pattern, const NecklineDesign& asked) {
     if (drawn.closer > 0.0) {
       if (drawn.into) set_peak(drawn.halves.front.open, drawn.into->name);
       all.remarks.push_back(
-          told_closer(front.name, drawn.closer, drawn.into ? &*drawn.into : nullptr));
+          told_closer(kNecklineCode, front.name,
+                      {"neck edge", drawn.closer, drawn.into ? &*drawn.into : nullptr}));
     }
     put_in(all, i, drawn.halves.front, drawn.lines.front);
   }

@@ -29,7 +29,7 @@ std::optional<PathPlace> crossing(const Path& drawn, const Placement& folding, c
          count == 0 ? "the line would run past the point of the dart"
                     : "the line would run over the stitching of the dart twice",
          count == 0
-             ? "draw it nearer to the edge that the dart opens on, or hold the dart back more"
+             ? "draw it nearer to the edge that the dart opens on, or hold the dart back less"
              : "draw it with less of a bow");
 }
 

@@ -392,7 +392,7 @@ TEST_CASE("Done, q, quit and the like end as Enter does; so at a tape, where the
     CHECK(at_amount.file == kNewClient);
   }
   // Of so many answers q is one.
-  CHECK(new_fitting("shoulder\nq 0.5\n\n\n\n\n").file != kNewClient);
+  CHECK(new_fitting("shoulder\nq 0.5 per half\n\n\n\n\n").file != kNewClient);
   MemoryFiles files = files_here();
   CHECK(count_of(asked(draft_job(), "quit\n", files), "Settle it so (s)") == 1);
 }
@@ -419,7 +419,7 @@ TEST_CASE("Enter in place of an amount is asked about once before the correction
 }
 
 TEST_CASE("A number that is none is refused for itself, and not for its unit") {
-  const Asked asked = new_fitting("armhole digs in\na 1.5.2 cm\n1.5 cm\n\n\n\n\n");
+  const Asked asked = new_fitting("armhole digs in\na 1.5.2 cm\n\n\n1.5 cm\n\n\n");
   INFO(asked.said);
   CHECK_FALSE(asked.says("\"cm\""));
   CHECK(asked.says("'1.5.2 cm' is not an amount"));

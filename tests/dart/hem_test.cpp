@@ -166,6 +166,7 @@ TEST_CASE("What a hem cannot do is refused") {
   CHECK(hem_refusal(block, {.above_waist = 30.0, .below_bust_point = 90.0}).code == "garment.hem");
   // Past the points of the darts.
   CHECK(hem_refusal(block, below_bust(5.0)).code == "dart.blocked");
+  CHECK(hem_refusal(block, below_bust(5.0)).hint.find("back less") != std::string::npos);
   // Twice.
   CHECK(hem_refusal(draw_hem(block, above(20.0)).pattern, above(30.0)).code == "garment.hem");
   // After a panel seam.

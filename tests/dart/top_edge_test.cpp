@@ -4,6 +4,7 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/drawn_neckline.hpp"
+#include "blockwright/dart/fullness.hpp"
 #include "blockwright/dart/hem.hpp"
 #include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
@@ -48,11 +49,11 @@ std::vector<TopEdgeDesign> all_tops() {
   return all;
 }
 
-Pattern drafted(const Session& session) { return checked_block(session).block.pattern; }
+Pattern block_as_drafted(const Session& session) { return checked_block(session).block.pattern; }
 
 /// All front darts in the waist, as a cropped top has them.
 Pattern in_one_dart(const Session& session) {
-  return one_dart(drafted(session), {"front.waist"}).pattern;
+  return one_dart(block_as_drafted(session), {"front.waist"}).pattern;
 }
 
 Pattern first_top_block() { return in_one_dart(survey_people(1, 61).front()); }
@@ -116,7 +117,7 @@ TEST_CASE("A top edge is made of nearly everybody's block, smooth over the side 
   std::size_t next = 0;
   for (const Session& session : each_person(people(300), 61)) {
     for (const bool one : {true, false}) {
-      const Pattern block = one ? in_one_dart(session) : drafted(session);
+      const Pattern block = one ? in_one_dart(session) : block_as_drafted(session);
       const TopEdgeDesign& design = designs[next++ % designs.size()];
       INFO(static_cast<int>(design.shape));
       CAPTURE(one, design.straps.has_value());
@@ -215,7 +216,7 @@ TEST_CASE("What a top's front edge becomes shorter goes into its widest dart") {
 TEST_CASE("Darts that a top edge crosses end on it and keep their stitching") {
   int crossed = 0;
   for (const Session& session : each_person(30, 64)) {
-    const Pattern block = drafted(session);
+    const Pattern block = block_as_drafted(session);
     for (TopEdgeDesign design : all_tops()) {
       design.closer = 0.0;
       const Pattern top = draw_top_edge(block, design).pattern;
@@ -328,7 +329,8 @@ TEST_CASE("After a top edge a hem is drawn, a dart is moved and a panel seam is 
         pivot(top, {.dart = "front.waist", .to = "front.side:0.5", .part = 0.3}).pattern;
     CHECK(check_pattern(moved).empty());
     // From the dart in the neckline down.
-    const Pattern darts = draw_top_edge(drafted(session), strapless(TopShape::Sweetheart)).pattern;
+    const Pattern darts =
+        draw_top_edge(block_as_drafted(session), strapless(TopShape::Sweetheart)).pattern;
     const Pattern panels = cut_into_panels(darts, {"front.neck", "front.waist", "", ""}).pattern;
     CHECK(check_pattern(panels).empty());
     CHECK(find_named(panels.pieces, "side_front") != nullptr);
@@ -396,6 +398,37 @@ TEST_CASE("A top edge keeps 4 cm off the bust point and 3 cm off the shoulder",
   design.over_bust_level = 35.0;
   const Problems remarks = draw_top_edge(block, design).remarks;
   CHECK(std::ranges::count(remarks, Severity::Warning, &Problem::severity) > 0);
+}
+
+TEST_CASE("A top edge that stands 1 cm over the armhole of the block is warned of") {
+  const Pattern block = first_top_block();
+  const Piece& front = block.piece("front");
+  TopEdgeDesign design = strapless(TopShape::Sweetheart);
+  design.closer = 0.0;
+  int warned = 0, clear = 0;
+  for (double share = 0.3; share < 0.85; share += 0.05) {
+    design.top_share = share;
+    const MovedDarts top = draw_top_edge(block, design);
+    const Path outline = flat_outline(front);
+    const Path edge = top.pattern.piece("front").edge("neckline").path;
+    double over = 0.0;
+    for (int i = 0; i <= 1000; ++i) {
+      const Point point = point_at_length(edge, 0.001 * i * length(edge));
+      if (!contains(outline, point, 0.01)) {
+        over = std::fmax(over, nearest(outline, point).distance);
+      }
+    }
+    if (std::abs(over - 10.0) < 0.1) continue;  // as near as it is looked for
+    const bool told = std::ranges::any_of(top.remarks, [](const Problem& remark) {
+      return remark.message.plain().find("cuts into the arm") != std::string::npos;
+    });
+    INFO(share << ": " << over);
+    CHECK(told == (over > 10.0));
+    ++(told ? warned : clear);
+  }
+  CAPTURE(warned, clear);
+  CHECK(warned > 0);
+  CHECK(clear > 0);
 }
 
 TEST_CASE("A top edge that is not straight falls to its centre", "[kLeastFall]") {
@@ -469,7 +502,7 @@ TEST_CASE("What a top edge cannot do is refused") {
   CHECK(refused_with([&] {
           return draw_neckline(top, {});
         }).message.find("cut away by a top edge") != std::string::npos);
-  const Pattern whole = drafted(survey_people(1, 61).front());
+  const Pattern whole = block_as_drafted(survey_people(1, 61).front());
   const Pattern panels = cut_into_panels(whole, {"front.shoulder", "front.waist", "", ""}).pattern;
   CHECK(top_refused_for(panels, strapless(TopShape::Curved), "cut into panels"));
   // A dart that is held back so far that its stitching ends over the edge.
@@ -477,4 +510,26 @@ TEST_CASE("What a top edge cannot do is refused") {
   const Pattern held =
       set_dart_point(whole, {"front.shoulder", 0.5 * shoulder.leg() - 1.0}).pattern;
   CHECK(top_refused_for(held, strapless(TopShape::Curved), "cut off at its point"));
+}
+
+TEST_CASE("Darts and gathers in the way of a top edge are named") {
+  const Pattern whole = block_as_drafted(survey_people(1, 61).front());
+  const TopEdgeDesign usual = strapless(TopShape::Curved);
+  // Where the back goes so deep that its waist dart points over it.
+  TopEdgeDesign deep = usual;
+  deep.back_depth = 90.0;
+  CHECK(top_refused_for(whole, deep, "would reach over the top edge"));
+  CHECK(top_refusal(whole, deep).hint.find("higher") != std::string::npos);
+  const Pattern at_side = pivot(whole, {.dart = "front.shoulder", .to = "front.side:30mm"}).pattern;
+  TopEdgeDesign low = usual;
+  low.under_underarm = 30.0;
+  CHECK(top_refused_for(at_side, low, "the dart side opens there"));
+  const Pattern at_centre =
+      pivot(whole, {.dart = "front.shoulder", .to = "front.centre_front"}).pattern;
+  TopEdgeDesign level = usual;
+  level.over_bust_level = 1.0;
+  CHECK(top_refused_for(at_centre, level, "the dart centre_front opens there"));
+  const Pattern at_neck = pivot(whole, {.dart = "front.shoulder", .to = "front.neck"}).pattern;
+  const Pattern gathered = gather(at_neck, {.dart = "front.neck"}).pattern;
+  CHECK(top_refused_for(gathered, usual, "gathers lie"));
 }

@@ -20,7 +20,7 @@ constexpr const char* kTopEdge = "top edge";
 // --- closer --------------------------------------------------------------------------------------
 
 // Common practice, no source: 1 cm of a sweetheart and of a strapless front.
-double usual_closer(const TopEdgeDesign& design) {
+double usual_top_closer(const TopEdgeDesign& design) {
   constexpr double level = 5.0, hollow = 8.0, over_bust = 10.0;
   if (!design.straps || design.shape == TopShape::Sweetheart) return over_bust;
   return design.shape == TopShape::Straight ? level : hollow;
@@ -28,7 +28,7 @@ double usual_closer(const TopEdgeDesign& design) {
 
 // The edges that are cut away closed over themselves next to the centre, by an angle at the dart's
 // apex, and the dart opened by it: what lies under the new edge turns in one.
-Top turned_closer(Top top, const Dart& into, Angle by) {
+Top turned_top(Top top, const Dart& into, Angle by) {
   constexpr double next_to_centre = 0.98;
   Opened& open = top.open;
   const std::string wedge = free_name(open, "top_wedge");
@@ -45,25 +45,12 @@ Top turned_closer(Top top, const Dart& into, Angle by) {
 DrawnTop drawn_closer(const DrawnTop& flat, const TopEdgeDesign& design, const Dart& into) {
   constexpr Bounds turns{0.0, 0.35};  // rad
   constexpr double accuracy = 1e-9;   // rad
-  const double wanted = length(flat.line.path) - design.closer.value_or(usual_closer(design));
+  const double wanted = length(flat.line.path) - design.closer.value_or(usual_top_closer(design));
   const auto turned = [&](double by) {
-    return drawn_front(turned_closer(flat.top, into, Angle::radians(by)), design);
+    return drawn_front(turned_top(flat.top, into, Angle::radians(by)), design);
   };
   const auto too_long = [&](double by) { return length(turned(by).line.path) - wanted; };
   return turned(solve_between(too_long, turns, accuracy));
-}
-
-Problem told_closer(const std::string& piece, double closer, const Dart* into) {
-  if (into == nullptr) {
-    return {Severity::Note, kTopEdgeCode, piece,
-            "no dart of the bust can take up what its top edge should be shorter, " +
-                Length::mm(closer) + " a half, to lie close",
-            "ease that much in on a tape when the edge is finished"};
-  }
-  return {Severity::Note, kTopEdgeCode, piece,
-          "so that its top edge lies close, each half is drawn " + Length::mm(closer) +
-              " shorter; the dart " + into->name + " takes it up",
-          "see on a toile whether the edge lies close; \"closer\" sets by how much"};
 }
 
 // --- one front and one back ----------------------------------------------------------------------
@@ -107,8 +94,8 @@ TopEdgeDesign level_at_back(const Pattern& pattern, const Piece& back,
 CloseFront close_front(const Pattern& pattern, const Piece& one, const TopEdgeDesign& asked) {
   const TopEdgeDesign design = level_in_front(pattern, one, asked);
   const Piece piece = as_drafted(one);
-  CloseFront front{drawn_front(top_of(piece), design), design.closer.value_or(usual_closer(design)),
-                   std::nullopt};
+  CloseFront front{drawn_front(top_of(piece), design),
+                   design.closer.value_or(usual_top_closer(design)), std::nullopt};
   require_bounded(kTopEdgeCode, piece.name,
                   {"closer", "what its edge is drawn shorter by", front.closer, kMostCloser,
                    "more draws in the chest"});
@@ -160,6 +147,33 @@ void require_darts_under(const Opened& open, const Path& outline) {
   }
 }
 
+// How far the new edges stand over the armhole that is cut away, in mm.
+double over_armhole(const DrawnTop& drawn, const Opened& open) {
+  constexpr double every = 5.0;
+  const Path was = flat_outline(put_together(drawn.top.open));
+  double most = 0.0;
+  for (const OpenEdge& edge : open.edges) {
+    if (edge.role != EdgeRole::FreeEdge) continue;
+    for (const Path& stretch : edge.stretches) {
+      for (double at = 0.0; at < length(stretch); at += every) {
+        const Point point = point_at_length(stretch, at);
+        if (!contains(was, point, 0.01)) most = std::max(most, nearest(was, point).distance);
+      }
+    }
+  }
+  return most;
+}
+
+void judge_over_armhole(const DrawnTop& drawn, const Opened& open, Problems& remarks) {
+  const double over = over_armhole(drawn, open);
+  if (over <= kMostRaised + kLengthAccuracy) return;
+  remarks.push_back({Severity::Warning, kTopEdgeCode, drawn.top.piece(),
+                     "its top edge stands " + Length::mm(over) +
+                         " over the armhole of the block; more than " + Length::mm(kMostRaised) +
+                         " cuts into the arm",
+                     "draw it lower over the bust, or try it on a toile"});
+}
+
 Opened put_in_line(const DrawnTop& drawn) {
   Opened open = cut_away(drawn.top, drawn.cut, drawn.closed.edges_of(drawn.line));
   for (const Dart& dart : drawn.closed.darts().crossed) set_peak(open, dart.name);
@@ -185,7 +199,7 @@ void tell_of_darts(const DrawnTop& drawn, Problems& remarks) {
                      "to have it over the bust point move the dart elsewhere first"});
 }
 
-void put_in(MovedDarts& all, std::size_t i, const Opened& open) {
+void put_top_in(MovedDarts& all, std::size_t i, const Opened& open) {
   const bool image = is_mirrored(all.pattern.pieces[i]);
   all = finished(all.pattern, {i, kTopEdge, open.piece.name}, open, std::move(all.remarks));
   Piece& piece = all.pattern.pieces[i];
@@ -235,17 +249,19 @@ MovedDarts draw_top_edge(const Pattern& pattern, const TopEdgeDesign& design) {
     const CloseFront front = close_front(pattern, pattern.pieces[i], design);
     Opened open = put_in_line(front.drawn);
     tell_of_darts(front.drawn, all.remarks);
+    judge_over_armhole(front.drawn, open, all.remarks);
     if (front.closer > 0.0) {
       if (front.into) set_peak(open, front.into->name);
       all.remarks.push_back(
-          told_closer(pattern.pieces[i].name, front.closer, front.into ? &*front.into : nullptr));
+          told_closer(kTopEdgeCode, pattern.pieces[i].name,
+                      {"top edge", front.closer, front.into ? &*front.into : nullptr}));
     }
-    put_in(all, i, open);
+    put_top_in(all, i, open);
   }
   for (const std::size_t i : pieces_of(pattern, kBodiceBack)) {
     const DrawnTop back = drawn_back_of(pattern, pattern.pieces[i], design);
     tell_of_darts(back, all.remarks);
-    put_in(all, i, put_in_line(back));
+    put_top_in(all, i, put_in_line(back));
   }
   drop_cut_seams(all.pattern);
   drop_lone_notches(all.pattern);
