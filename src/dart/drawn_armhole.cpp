@@ -238,14 +238,14 @@ Opened with_armhole(Outer outer, const FoldedArmhole& now, const ArmholeCut& cut
 // --- closer --------------------------------------------------------------------------------------
 
 // Under the across point, so that this goes with the shoulder. Ours.
-constexpr double kWedgeShare = 0.5;
+constexpr double kArmholeWedge = 0.5;
 
 // The armhole edge closed over itself by an angle at the dart's apex, and the dart opened by it.
 Outer turned_closer(Outer outer, const Dart& into, Angle by) {
   const std::string wedge = free_name(outer.open, "armhole_edge");
   OpenEdge& edge = outer.open.edges[outer.armhole];
   const double lower = length(Path({edge.stretches.front().curves().front()}));
-  slit(outer.open, {outer.armhole, 0, kWedgeShare * lower}, into.apex, wedge);
+  slit(outer.open, {outer.armhole, 0, kArmholeWedge * lower}, into.apex, wedge);
   hand_over(outer.open, wedge, into.name, by);
   return outer;
 }

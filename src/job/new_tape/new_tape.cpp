@@ -15,7 +15,7 @@ namespace {
 using Corrections = std::vector<NumberedCorrection>;
 
 // mm or degrees: what is added up leaves so much of nothing.
-constexpr double kNothing = 1e-6;
+constexpr double kAsGoodAsNothing = 1e-6;
 
 std::string exact_text(Measure measure, Unit unit) {
   const Measure size = abs(measure);
@@ -123,7 +123,7 @@ std::string has_words(const TapeSum& sum, const BlockSource& source,
 
 /// "2 cm less"; "nothing".
 std::string way_words(Measure by, Unit unit) {
-  if (abs(by).number() < kNothing) return "nothing";
+  if (abs(by).number() < kAsGoodAsNothing) return "nothing";
   return exact_text(by, unit) + (by.number() < 0.0 ? " less" : " more");
 }
 
@@ -158,7 +158,8 @@ std::string sum_words(const TapeSum& sum, const BlockSource& source,
   const Measure remains = sum.remains();
   return fmt::format(
       "{}; {}, and {} remains: {}", asked, has_words(sum, source, corrections),
-      abs(remains).number() < kNothing ? "nothing" : exact_text(remains, source.unit), shares);
+      abs(remains).number() < kAsGoodAsNothing ? "nothing" : exact_text(remains, source.unit),
+      shares);
 }
 
 /// Numbers of the corrections that the sum decides on, and what it leaves of each.
