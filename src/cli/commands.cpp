@@ -18,10 +18,9 @@
 #include <iostream>
 #include <memory>
 #include <optional>
-#include <poll.h>
 #include <string>
 #include <string_view>
-#include <sys/ioctl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 #include <utility>
 
@@ -170,18 +169,16 @@ bool goes_on_to_ask(const FitJob& job) {
   return job.ask->empty() || (is_at_terminal() && !report_named);
 }
 
-/// Lines that were sent to a program that asks nothing: a pipe or a file with something in it.
-bool answers_wait() {
-  constexpr int kPatience = 100;  // ms: whoever writes into a pipe begins with it
-  struct pollfd input = {STDIN_FILENO, POLLIN, 0};
-  int bytes = 0;
-  return isatty(STDIN_FILENO) == 0 && poll(&input, 1, kPatience) > 0 &&
-         ioctl(STDIN_FILENO, FIONREAD, &bytes) == 0 && bytes > 0;
+/// Standard input that somebody may have written answers into: a pipe or a file.
+bool has_answers_sent() {
+  struct stat input = {};
+  if (fstat(STDIN_FILENO, &input) != 0) return false;
+  return S_ISFIFO(input.st_mode) || (S_ISREG(input.st_mode) && input.st_size > 0);
 }
 
 void say_if_not_read(const std::string& client) {
-  if (!answers_wait()) return;
-  std::cerr << "The answers that were sent along are not read: with words --ask only shows what "
+  if (!has_answers_sent()) return;
+  std::cerr << "Answers in a pipe or file are not read here: with words --ask only shows what "
                "answers them.\n`blockwright fit "
             << as_argument(client) << " --ask`, without words, asks and takes answers.\n";
 }

@@ -69,10 +69,10 @@ std::optional<std::string> FitQuestions::asked(const std::string& question) cons
 
 /// Without an answer the correction is not written, which is said before it is left.
 std::optional<std::string> FitQuestions::needed(const std::string& question) const {
-  const auto line = asked(question);
+  auto line = asked(question);
   if (!line || !line->empty()) return line;
   say("Without an answer this correction is not written; Enter again leaves it out.");
-  const auto again = asked(question);
+  auto again = asked(question);
   if (again && again->empty()) say("Left out: nothing was written of it.");
   return again;
 }

@@ -16,7 +16,7 @@ namespace {
 // A length that changed by less has not moved, in mm.
 constexpr double kMoved = 0.005;
 // A dart that grew by more was widened, in mm.
-constexpr double kWidened = 0.5;
+constexpr double kHardlyWider = 0.5;
 // A law is met within this, in mm; a ratio within this share.
 constexpr double kForecast = 0.5, kRatio = 0.3;
 // A turn of the joined neckline that counts.
@@ -280,7 +280,7 @@ void name_what_widened(const std::vector<Job>& jobs, Problem& problem) {
   for (const Job& job : jobs) {
     const auto& moved = job.effect.moved;
     const auto dart = std::ranges::find(moved, problem.where + " dart", &MovedLength::name);
-    if (dart == moved.end() || dart->change() <= kWidened) continue;
+    if (dart == moved.end() || dart->change() <= kHardlyWider) continue;
     names += (names.empty() ? "" : "; ") + words_of(job.effect);
   }
   if (!names.empty()) problem.message = names + ": " + problem.message;

@@ -45,6 +45,7 @@ Stage worn_stage(const BlockRun& run) {
 
 std::vector<std::string> worded_lines(const std::vector<Wording>& lines, Unit unit) {
   std::vector<std::string> words;
+  words.reserve(lines.size());
   for (const Wording& line : lines) words.push_back(worded(line, unit));
   return words;
 }

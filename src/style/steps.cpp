@@ -95,11 +95,11 @@ StepKey edge_runs(std::string_view name, std::vector<std::vector<std::string>>& 
   return {.name = name,
           .holds = "array",
           .read = [&runs](const JsonDocument& document, const JsonValue& value, double) {
-            constexpr const char* kHint = R"(write for example [["neckline"], ["armhole"]])";
-            expect(document, value, JsonKind::List, kHint);
+            constexpr const char* hint = R"(write for example [["neckline"], ["armhole"]])";
+            expect(document, value, JsonKind::List, hint);
             for (std::size_t i = 0; i < value.children.size(); ++i) {
               const JsonValue& run = document.child(value, i);
-              expect(document, run, JsonKind::List, kHint);
+              expect(document, run, JsonKind::List, hint);
               runs.emplace_back();
               for (std::size_t e = 0; e < run.children.size(); ++e) {
                 runs.back().push_back(read_plain_text(document, document.child(run, e)));

@@ -201,7 +201,8 @@ void ClosedTop::close_shoulder(const Top& top) {
     const Angle by = turn_between(dart.legs[0] - dart.point, dart.legs[1] - dart.point);
     closing = Placement::turn(by, dart.point).then(closing);
   }
-  for (auto it = stretches.rbegin(); it != stretches.rend(); ++it) append(shoulder_, *it);
+  std::ranges::reverse(stretches);
+  for (const Path& stretch : stretches) append(shoulder_, stretch);
   middle_ = point_at_length(shoulder_, 0.5 * length(shoulder_));
 }
 

@@ -99,7 +99,8 @@ CloseFront close_front(const Pattern& pattern, const Piece& one, const TopEdgeDe
   require_bounded(kTopEdgeCode, piece.name,
                   {"closer", "what its edge is drawn shorter by", front.closer, kMostCloser,
                    "more draws in the chest"});
-  if (const Dart* into = widest_dart_about(front.drawn.top.open, apex_point(piece))) front.into = *into;
+  if (const Dart* into = widest_dart_about(front.drawn.top.open, apex_point(piece)))
+    front.into = *into;
   if (front.closer > 0.0 && front.into) {
     front.drawn = drawn_closer(front.drawn, design, *front.into);
   }

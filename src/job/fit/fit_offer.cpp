@@ -1,8 +1,8 @@
 // What is offered to her: no correction of a dart that her block has not got.
 #include "block_pass.hpp"
-#include "blockwright/text/units.hpp"
 #include "blockwright/job/fit_words.hpp"
 #include "blockwright/measure/typed_correction.hpp"
+#include "blockwright/text/units.hpp"
 
 #include <algorithm>
 #include <array>

@@ -91,7 +91,7 @@ const MovedPoint* farthest_of(const Names& names, const std::vector<MovedPoint>&
 }
 
 // The length that the table names first is shown unless the next moves by so many times as much.
-constexpr double kClearlyFarther = 2.0;
+constexpr double kClearlyFarther = 2.5;
 bool is_clearly_farther(const MovedPoint& a, const MovedPoint& b) {
   return distance(a.was, a.is) > kClearlyFarther * distance(b.was, b.is);
 }
