@@ -19,8 +19,6 @@ namespace {
 
 constexpr const char* kArmholeCode = "garment.armhole";
 constexpr const char* kArmholeStep = "armhole";
-// Of what the front edge becomes shorter, the back edge does. Common practice, no source.
-constexpr double kBackCloses = 0.5;
 
 // --- the armhole as it is ------------------------------------------------------------------------
 
@@ -445,8 +443,9 @@ Pair pair_of(const ArmholeDesign& design, const Piece& front, const Piece& back)
   const double before = std::fmax(usual_across_in(pair.front, design.shoulder_in), behind);
   pair.of_front = {{design.shoulder_in, design.front_in.value_or(before), design.raise},
                    design.close};
-  pair.of_back = {{design.shoulder_in, design.back_in.value_or(behind), design.raise},
-                  kBackCloses * design.close};
+  // A back armhole is not drawn closer: about the blade its edge hardly gets shorter, and the dart
+  // there would open by three times the amount.
+  pair.of_back = {{design.shoulder_in, design.back_in.value_or(behind), design.raise}, 0.0};
   return pair;
 }
 

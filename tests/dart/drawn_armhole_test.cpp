@@ -183,24 +183,22 @@ TEST_CASE("With nothing cut, an armhole with a dart on it stays where it was") {
   }
 }
 
-TEST_CASE("What an armhole edge becomes shorter goes into the widest dart about bust or blade") {
+// A wedge of 8 mm at the front armhole is about 5 degrees at the bust point.
+TEST_CASE("What a front armhole edge becomes shorter goes into the widest dart of the bust") {
   for (const Pattern& block : each(people_of_armholes(), "people_of_armholes()")) {
     const ArmholeDesign flat = cut_in(10.0);
     ArmholeDesign close = flat;
     close.close = 8.0;
     if (!armhole_refusal(block, close).code.empty()) continue;
     const Pattern was = draw_armhole(block, flat).pattern, now = draw_armhole(block, close).pattern;
-    const std::string said = draw_armhole(block, close).remarks.at(1).message.plain();
-    for (const char* name : kBothPieces) {
-      CAPTURE(name, said);
-      const double shorter = name == std::string("front") ? 8.0 : 4.0;
-      const Piece &piece = now.piece(name), &before = was.piece(name);
-      CHECK(length(armhole_of(before)) - length(armhole_of(piece)) == Approx(shorter).margin(0.01));
-      CHECK(total_angle(piece) > total_angle(before));
-      for (const char* kept : {"waist", "side", "neckline", "shoulder"}) {
-        CHECK(sewn(piece, kept) == Approx(sewn(before, kept)).margin(0.001));
-      }
+    const Piece &piece = now.piece("front"), &before = was.piece("front");
+    CHECK(length(armhole_of(before)) - length(armhole_of(piece)) == Approx(8.0).margin(0.01));
+    CHECK(total_angle(piece) > total_angle(before));
+    CHECK(total_angle(piece) < total_angle(before) + 0.2);
+    for (const char* kept : {"waist", "side", "neckline", "shoulder"}) {
+      CHECK(sewn(piece, kept) == Approx(sewn(before, kept)).margin(0.001));
     }
+    CHECK(flat_outline(now.piece("back")) == flat_outline(was.piece("back")));
   }
 }
 

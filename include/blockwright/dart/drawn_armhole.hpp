@@ -15,8 +15,7 @@ struct ArmholeDesign {
   std::optional<double> front_in;  ///< the across front point in to the centre
   std::optional<double> back_in;   ///< the across back point in to the centre
   double raise = 0.0;              ///< the underarm up along the side seam
-  /// How much shorter than cut flat the front edge becomes, so that it lies close, and the back
-  /// edge by half of it.
+  /// How much shorter than cut flat the front edge becomes, so that it lies close.
   double close = 0.0;
 };
 
@@ -25,7 +24,7 @@ inline constexpr double kMostUnderarmRaise = 20.0;
 /// An across point comes in by at most this, in mm. Ours: more is a halter.
 inline constexpr double kMostAcrossIn = 80.0;
 /// A front armhole edge becomes at most this much shorter, in mm. Common practice, no source: 6 to
-/// 10 mm in front, 3 to 6 behind; more draws in the chest.
+/// 10 mm; more draws in the chest.
 inline constexpr double kMostArmholeClose = 15.0;
 /// A garment's armhole turns nowhere within less than this, in mm. Ours: a sharper one cannot be
 /// faced or bound flat.
@@ -37,8 +36,8 @@ inline constexpr double kLeastArmholeRadius = 15.0;
 /// Darts that open on the armhole keep their stitching; notches keep their place on the cloth. A
 /// note says how long the armholes are now, darts closed.
 ///
-/// What an edge becomes shorter by `close` is turned into the widest dart of the piece's bust or
-/// blade point; a piece without one keeps its edge, with a note.
+/// What the front edge becomes shorter by `close` is turned into the widest dart of the bust point;
+/// a front without one keeps its edge, with a note.
 ///
 /// Throws InputError "garment.armhole": an amount off its limits, with what can be; a shoulder of
 /// less than kLeastShoulderLeft, an edge nearer than kLeastOffBust to the bust point
