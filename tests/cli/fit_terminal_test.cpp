@@ -8,6 +8,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+namespace fit_terminal_test {
+
 using namespace blockwright_tests;
 
 namespace {
@@ -194,3 +196,5 @@ TEST_CASE("At the command line each correction carries its own --as and --seen")
   CHECK(early.exit_code == 2);
   CHECK(read_bytes(client) == text);
 }
+
+}  // namespace fit_terminal_test

@@ -12,6 +12,8 @@
 #include <sstream>
 #include <vector>
 
+namespace tape_prompt_test {
+
 using namespace blockwright;
 using enum MeasurementName;
 
@@ -402,3 +404,5 @@ TEST_CASE("What was changed in the file during a session stays") {
   CHECK(client.sessions.size() == 2);
   CHECK(has(files.files.at("people/verity.json.bak"), "Verity Wren"));
 }
+
+}  // namespace tape_prompt_test

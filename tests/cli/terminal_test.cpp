@@ -12,6 +12,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+namespace terminal_test {
+
 using blockwright::each;
 using namespace blockwright_tests;
 
@@ -82,3 +84,5 @@ TEST_CASE(
   CHECK(read_bytes(text).find("\"new_tape\": \"keep\"") != std::string::npos);
   CHECK(read_bytes(text + ".bak") == kClient);
 }
+
+}  // namespace terminal_test

@@ -70,7 +70,7 @@ TEST_CASE("Worn with each ease, bust and waist of anybody are the body's and the
   for (const WearingEase& ease : kWearingEases) {
     INFO(ease.name);
     int less = 0;
-    for (const Session& session : each_person(people(300), 5)) {
+    for (const Session& session : each_person(people(150), 5)) {
       const CheckedBlock block = checked_block(session);
       const WornGirths body = body_girths(block.body);
       const WornBlock worn = worn_with(block, ease);
@@ -82,7 +82,7 @@ TEST_CASE("Worn with each ease, bust and waist of anybody are the body's and the
       CHECK(errors_of(worn.pattern).empty());
       less += worn.remarks.empty() ? 0 : 1;
     }
-    CHECK(less < people(300) / 5);
+    CHECK(less < people(150) / 5);
   }
 }
 
@@ -180,7 +180,7 @@ TEST_CASE("What a block cannot be worn with is refused with the nearest that it 
 TEST_CASE("Of the underarm and the shoulder a named ease takes what the block has room for") {
   const auto is_note = [](const Problem& p) { return p.code == "fit.wearing_ease"; };
   int noted = 0;
-  for (const Session& session : each_person(people(300), 5)) {
+  for (const Session& session : each_person(people(90), 5)) {
     const CheckedBlock block = checked_block(session);
     WearingEase ease = kWearingEases[2];
     CHECK(std::ranges::none_of(worn_with(block, ease).remarks, is_note));
@@ -197,18 +197,18 @@ TEST_CASE("Of the underarm and the shoulder a named ease takes what the block ha
     REQUIRE(refusal);
     CHECK(refusal->where == note->where);
   }
-  CHECK(noted >= people(300) / 60);
+  CHECK(noted >= people(90) / 90);
 }
 
 TEST_CASE("Without an armhole its roundness does not limit the bust") {
   int kept = 0, cut_away = 0;
-  for (const Session& session : each_person(people(300), 5)) {
+  for (const Session& session : each_person(people(90), 5)) {
     const CheckedBlock block = checked_block(session);
     WearingEase ease{"", -20.0, 5.0};
     kept += refusal_of(block, ease) ? 1 : 0;
     ease.has_armhole = false;
     cut_away += refusal_of(block, ease) ? 1 : 0;
   }
-  CHECK(kept >= people(300) / 150);
+  CHECK(kept >= people(90) / 90);
   CHECK(cut_away == 0);
 }

@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+namespace divided_dart_test {
+
 using namespace blockwright;
 using Json = nlohmann::json;
 
@@ -150,3 +152,5 @@ TEST_CASE("A dart that reads as wide as is usual is not told as too wide") {
   CHECK(told(Unit::Inch).empty());
   CHECK(told(Unit::Cm).empty());
 }
+
+}  // namespace divided_dart_test

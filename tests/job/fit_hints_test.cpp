@@ -41,7 +41,7 @@ bool is_of_other_commands(const std::string& path) {
   for (const char* other : {"/job/run_job.cpp", "/job/run_compare.cpp", "/job/drawings.cpp",
                             "/job/tape_form.cpp", "/job/batch/", "/job/options/wishes.cpp",
                             "/job/options/options.cpp", "/report/bands_text.cpp", "/layout/",
-                            "/write/", "/style/", "/cli/commands.cpp", "/cli/main.cpp"}) {
+                            "/write/", "/style/", "/cli/commands.cpp", "/cli/run_program.cpp"}) {
     if (path.find(other, std::string(BLOCKWRIGHT_SOURCE_DIR).size()) != std::string::npos)
       return true;
   }

@@ -9,6 +9,8 @@
 #include <regex>
 #include <sstream>
 
+namespace fit_picture_test {
+
 using namespace blockwright;
 using Json = nlohmann::json;
 
@@ -417,3 +419,5 @@ TEST_CASE("A bust dart that the printed pieces divide is drawn divided, old and 
   done(job, one_side);
   CHECK(has(one_side.files.at(kPicture), "The bust dart is drawn here as one"));
 }
+
+}  // namespace fit_picture_test

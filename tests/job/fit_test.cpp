@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <map>
 
+namespace fit_test {
+
 using namespace blockwright;
 
 namespace {
@@ -768,3 +770,5 @@ TEST_CASE("A place on a piece is told in words, on the page as on the screen") {
     CHECK(text.find("front.") == std::string::npos);
   }
 }
+
+}  // namespace fit_test

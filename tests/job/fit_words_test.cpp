@@ -13,6 +13,8 @@
 
 #include <map>
 
+namespace fit_words_test {
+
 using namespace blockwright;
 
 namespace {
@@ -401,3 +403,5 @@ TEST_CASE("Every part of the body has its corrections, and its name finds them")
   }
   CHECK(answers_at("wardrobe", Unit::Cm).empty());
 }
+
+}  // namespace fit_words_test

@@ -19,6 +19,8 @@
 #include <functional>
 #include <sstream>
 
+namespace hostile_texts_test {
+
 using namespace blockwright;
 
 namespace {
@@ -369,3 +371,5 @@ TEST_CASE("Hostile corrections, dates and notes of a fitting are shown escaped")
     turns.next();
   }
 }
+
+}  // namespace hostile_texts_test

@@ -15,6 +15,8 @@
 #include <random>
 #include <sstream>
 
+namespace inches_test {
+
 using namespace blockwright;
 namespace fs = std::filesystem;
 
@@ -191,3 +193,5 @@ TEST_CASE("A comparison in inches speaks of no millimetres, and says front once"
   CHECK(lines_in_mm(said(result)) == "");
   CHECK(result.output.find("front front") == std::string::npos);
 }
+
+}  // namespace inches_test

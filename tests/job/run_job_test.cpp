@@ -9,6 +9,8 @@
 #include <clocale>
 #include <cmath>
 
+namespace run_job_test {
+
 using namespace blockwright;
 
 namespace {
@@ -239,3 +241,5 @@ TEST_CASE("The text report is in the person's unit and --steps tells the draft f
   CHECK(text.find("36 7/16") != std::string::npos);  // 92.5 cm
   CHECK(text.find("Before cutting") != std::string::npos);
 }
+
+}  // namespace run_job_test

@@ -14,7 +14,7 @@
 #include <string>
 #include <vector>
 
-namespace blockwright {
+namespace blockwright::schemas_test {
 namespace {
 
 using Json = nlohmann::json;
@@ -171,4 +171,4 @@ TEST_CASE("the report of a client that cannot be read has what its schema requir
 }
 
 }  // namespace
-}  // namespace blockwright
+}  // namespace blockwright::schemas_test

@@ -5,6 +5,8 @@
 
 #include <regex>
 
+namespace security_doc_test {
+
 using namespace blockwright_tests;
 
 namespace {
@@ -39,3 +41,5 @@ TEST_CASE("docs/security.md names tests that there are") {
   }
   CHECK(named >= 25);
 }
+
+}  // namespace security_doc_test

@@ -11,6 +11,8 @@
 #include <map>
 #include <string>
 
+namespace tape_check_test {
+
 using namespace blockwright;
 using Json = nlohmann::json;
 
@@ -284,3 +286,5 @@ TEST_CASE("What belongs to the check is refused without it") {
   job.check = true;
   CHECK_NOTHROW(judge_tape(job));
 }
+
+}  // namespace tape_check_test

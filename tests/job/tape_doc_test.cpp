@@ -16,6 +16,8 @@
 #include <fstream>
 #include <functional>
 
+namespace tape_doc_test {
+
 using namespace blockwright;
 using namespace blockwright_tests;
 using enum MeasurementName;
@@ -101,3 +103,5 @@ TEST_CASE("The page on the tape says which errors matter most, as computed") {
   }
   CHECK(page.substr(from, count) == computed);
 }
+
+}  // namespace tape_doc_test

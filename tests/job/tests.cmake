@@ -6,7 +6,6 @@ add_layer_tests(job
     fit_hints_test.cpp laid_together_test.cpp explain_test.cpp formats_test.cpp
     paper_test.cpp fitting_doc_test.cpp worn_test.cpp garment_test.cpp
     ../layout/sheet_reading.cpp tape_sheet_test.cpp
-  ALONE
     divided_dart_test.cpp fit_picture_test.cpp fit_test.cpp fit_words_test.cpp hostile_texts_test.cpp
     inches_test.cpp run_job_test.cpp schemas_test.cpp security_doc_test.cpp tape_check_test.cpp
     tape_doc_test.cpp wardrobe_test.cpp

@@ -14,6 +14,8 @@
 #include <fstream>
 #include <sstream>
 
+namespace wardrobe_test {
+
 using namespace blockwright;
 using Json = nlohmann::ordered_json;
 namespace fs = std::filesystem;
@@ -184,3 +186,5 @@ TEST_CASE("An armhole flattened by one correction still bends one way after the 
   CHECK(result.exit_code == 0);
   CHECK(result.output.find("turns back") == std::string::npos);
 }
+
+}  // namespace wardrobe_test
