@@ -77,7 +77,9 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
     }
     for (auto& part : parts) lines.push_back({std::move(part), height});
   };
-  add(title_of(piece.name), kTitle);
+  for (auto& part : wrapped(fonts, title_of(piece.name), kTitle * size.scale, width)) {
+    lines.push_back({std::move(part), kTitle * size.scale});
+  }
   add(notes.client, kName);
   add("session " + notes.session, kBody);
   if (!notes.fitted.empty()) add(notes.fitted, kBody);
@@ -89,7 +91,7 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
     }
     return lines;
   }
-  add(std::string(cut_instruction(piece.cut_on)), kBody);
+  add(cut_instruction(piece), kBody);
   if (size.detail == Detail::Short) return lines;
   const CutStyle cut = layout.options.cut;
   add_wrapped(
