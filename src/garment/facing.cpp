@@ -52,8 +52,7 @@ void require_sewable(const FacingPlan& plan) {
             "write " + Length::mm(kLeastFacing) + " to " + Length::mm(kMostFacing)});
   }
   if (plan.roll < kLeastRoll || plan.roll > kMostRoll) {
-    refuse({kFacingCode, "roll", "roll",
-            "a seam does not roll inside by " + Length::mm(plan.roll),
+    refuse({kFacingCode, "roll", "roll", "a seam does not roll inside by " + Length::mm(plan.roll),
             "write " + Length::mm(kLeastRoll) + " for thin cloth to " + Length::mm(kMostRoll) +
                 " for thick"});
   }
@@ -195,11 +194,10 @@ double width_of(const std::vector<PlannedFacing>& facings, const FacingPlan& pla
             "a facing of " + Length::mm(wanted) + " is too wide: " + why,
             "write at most " + Length::mm(most)});
   }
-  remarks.push_back({Severity::Note, kFacingCode,
-                     name_of(facings.front().traced.edges.front().name()),
-                     "its facing is " + Length::mm(most) + " wide, not " +
-                         Length::mm(kUsualFacing) + ": " + why,
-                     "nothing to do; understitch it well"});
+  remarks.push_back(
+      {Severity::Note, kFacingCode, name_of(facings.front().traced.edges.front().name()),
+       "its facing is " + Length::mm(most) + " wide, not " + Length::mm(kUsualFacing) + ": " + why,
+       "nothing to do; understitch it well"});
   return most;
 }
 
@@ -302,8 +300,8 @@ void notch_if_bare(Piece& piece, const Edge& edge) {
                            {}});
 }
 
-// The notches of the garment's edges on the facing as well; what the roll makes it longer or shorter
-// by is spread evenly.
+// The notches of the garment's edges on the facing as well; what the roll makes it longer or
+// shorter by is spread evenly.
 void set_notches(Pattern& pattern, const PlannedFacing& planned, Piece& facing) {
   const TracedEdge& traced = planned.traced;
   const std::string edge_name(planned.part->edge);

@@ -19,6 +19,8 @@ constexpr double kRounding = 0.5;
 constexpr double kCircle = 0.5523;
 // Under a V the outer edge lies no deeper than this at the centre, of the facing's width. Ours.
 constexpr double kDeepestAtCentre = 1.4;
+// How far an edge is led on to the fold that it meets at a V, of the roll.
+constexpr double kSteepest = 20.0;
 // How far a line is led on to meet what it ends at, of the facing's width.
 constexpr double kLedOn = 3.0;
 // A line that ends within this of where it should is moved there, in mm.
@@ -46,7 +48,7 @@ std::optional<Path> edge_end(Path edge, const Path& traced, const Path& bound, L
                              double roll) {
   if (how == LineEnd::AtSeam) return ending_at(std::move(edge), point_at_length(bound, roll));
   if (how == LineEnd::OnFold) {
-    const Path longer = led_on(edge, kLedOn * roll);
+    const Path longer = led_on(edge, kSteepest * roll);
     const auto at = meeting(longer, led_on(bound, kLedOn * roll), edge.end());
     if (!at) return std::nullopt;
     return ending_at(part_before(longer, at->on_a), at->point);
@@ -143,19 +145,23 @@ Path end_at_seam(const Path& parallel, const LedOn& led, const Path& bound, doub
   return line;
 }
 
-// At a centre: square to it, no deeper than a V needs.
-std::optional<Path> end_at_centre(const LedOn& led, const Path& bound, double width) {
+// At a centre: square to it, no deeper than a V needs. The parallel of a steep V may never meet it.
+std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, double width) {
   const double half = 0.5 * kRounding * width;
-  const Vec down = tangent_at_length(bound, led.along);
-  const double depth =
-      std::min(led.along - half * dot(end_tangent(led.whole), down), kDeepestAtCentre * width);
-  if (depth <= 0.0) return std::nullopt;
+  double depth = kDeepestAtCentre * width;
+  Path whole = led_on(parallel, kLedOn * width);
+  if (const auto led = led_to(parallel, bound, width)) {
+    const Vec down = tangent_at_length(bound, led->along);
+    depth = std::min(depth, led->along - half * dot(end_tangent(led->whole), down));
+    whole = led->whole;
+  }
+  if (depth <= 0.0 || depth >= length(bound)) return std::nullopt;
   const Point end = point_at_length(bound, depth);
-  const auto hits = intersections(led.whole, end, left_of(tangent_at_length(bound, depth)));
+  const auto hits = intersections(whole, end, left_of(tangent_at_length(bound, depth)));
   if (hits.empty()) return std::nullopt;
-  const double corner = length(part_before(led.whole, hits.back().place));
+  const double corner = length(part_before(whole, hits.back().place));
   const double reach = std::max(distance(hits.back().point, end), half);
-  Path line = sub_path(led.whole, {0.0, corner - std::min(reach, 0.6 * corner)});
+  Path line = sub_path(whole, {0.0, corner - std::min(reach, 0.6 * corner)});
   line.add(fair_curve(line.end(), end_tangent(line), end, square_to(bound, depth, line.end())));
   return line;
 }
@@ -163,10 +169,10 @@ std::optional<Path> end_at_centre(const LedOn& led, const Path& bound, double wi
 // Nothing where the line does not meet what it ends at, or that is too short.
 std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd how, double width) {
   if (length(bound) <= width) return std::nullopt;
+  if (how != LineEnd::AtSeam) return end_at_centre(parallel, bound, width);
   const auto led = led_to(parallel, bound, width);
   if (!led) return std::nullopt;
-  if (how == LineEnd::AtSeam) return end_at_seam(parallel, *led, bound, width);
-  return end_at_centre(*led, bound, width);
+  return end_at_seam(parallel, *led, bound, width);
 }
 
 }  // namespace
@@ -175,7 +181,8 @@ std::optional<FacingLines> facing_lines(const TracedEdge& traced, const FacingSh
   auto edge = edge_end(offset(traced.line, -shape.roll), traced.line, traced.after, shape.after,
                        shape.roll);
   if (edge) {
-    edge = edge_end(reversed(*edge), reversed(traced.line), traced.before, shape.before, shape.roll);
+    edge =
+        edge_end(reversed(*edge), reversed(traced.line), traced.before, shape.before, shape.roll);
   }
   const Path parallel = with_rounded_corners(without_loops(offset(traced.line, -shape.width)),
                                              kRounding * shape.width);

@@ -42,9 +42,7 @@ WalkedEdge backwards(const LaidEdge& edge) {
   return {reversed(placed(folded.edge(), at_start)), at_start};
 }
 
-bool is_panel_seam(const OutlineEdge& of) {
-  return kind_edge(*of.piece, of.get().name) == nullptr;
-}
+bool is_panel_seam(const OutlineEdge& of) { return kind_edge(*of.piece, of.get().name) == nullptr; }
 
 OutlineEdge next_on_piece(const OutlineEdge& of) {
   return {of.piece, (of.edge + 1) % of.piece->edges.size()};
@@ -122,7 +120,8 @@ Path walked_part(const Pattern& pattern, LaidEdge edge, WalkedEdge (*walk)(const
   WalkedEdge walked = walk(edge);
   Path path = walked.path;
   for (auto next = step(pattern, edge.of, walked.at_end);
-       next && part_of(next->of) == part_of(edge.of); next = step(pattern, next->of, walked.at_end)) {
+       next && part_of(next->of) == part_of(edge.of);
+       next = step(pattern, next->of, walked.at_end)) {
     walked = walk(*next);
     append(path, walked.path);
   }

@@ -90,7 +90,8 @@ std::vector<Wording> cut_lines(const Pattern& pattern) {
   std::vector<Wording> lines = {"cloth: " + cut_from(pattern, Material::Cloth)};
   const std::string stiff = cut_from(pattern, Material::Interfacing);
   if (!stiff.empty()) {
-    lines.emplace_back("interfacing: " + stiff + ", each cut on the stitch line, without allowance");
+    lines.emplace_back("interfacing: " + stiff +
+                       ", each cut on the stitch line, without allowance");
   }
   for (const Binding& one : pattern.bindings) lines.push_back(strip_line(one));
   if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));

@@ -99,7 +99,7 @@ std::string title_of(std::string_view name) {
 
 std::string cut_instruction(const Piece& piece) {
   const bool one = piece.cut_on == CutOn::One;
-  std::string text = one                             ? "cut 1, right side up"
+  std::string text = one                           ? "cut 1, right side up"
                      : piece.cut_on == CutOn::Fold ? "cut 1 on the fold"
                                                    : "cut 2, a pair";
   const bool interfaced = std::ranges::count(piece.cut_from, Material::Interfacing) > 0;
