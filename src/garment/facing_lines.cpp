@@ -43,13 +43,20 @@ std::optional<PathCrossing> meeting(const Path& longer, const Path& bound, Point
 
 // --- edge ---------------------------------------------------------------------------------------
 
-// The facing's edge beside its end. `traced` and `bound` are the garment's.
-std::optional<Path> edge_end(Path edge, const Path& traced, const Path& bound, LineEnd how,
-                             double roll) {
-  if (how == LineEnd::AtSeam) return ending_at(std::move(edge), point_at_length(bound, roll));
-  if (how == LineEnd::OnFold) {
+// What the garment's edge ends at: a seam or centre, from there away.
+struct GarmentEnd {
+  Path line;  // the edge, towards that end
+  Path bound;
+  LineEnd how = LineEnd::AtSeam;
+};
+
+// The facing's edge beside its end.
+std::optional<Path> edge_end(Path edge, const GarmentEnd& end, double roll) {
+  if (end.how == LineEnd::AtSeam)
+    return ending_at(std::move(edge), point_at_length(end.bound, roll));
+  if (end.how == LineEnd::OnFold) {
     const Path longer = led_on(edge, kSteepest * roll);
-    const auto at = meeting(longer, led_on(bound, kLedOn * roll), edge.end());
+    const auto at = meeting(longer, led_on(end.bound, kLedOn * roll), edge.end());
     if (!at) return std::nullopt;
     return ending_at(part_before(longer, at->on_a), at->point);
   }
@@ -57,7 +64,7 @@ std::optional<Path> edge_end(Path edge, const Path& traced, const Path& bound, L
   const double from = std::max(whole - kRollRunsOut, 0.5 * whole);
   const Vec leaving = tangent_at_length(edge, from);
   Path run_out = sub_path(edge, {0.0, from});
-  run_out.add(fair_curve(run_out.end(), leaving, traced.end(), end_tangent(traced)));
+  run_out.add(fair_curve(run_out.end(), leaving, end.line.end(), end_tangent(end.line)));
   return run_out;
 }
 
@@ -128,7 +135,7 @@ struct LedOn {
   double along = 0.0;  // of the bound, where they meet
 };
 
-std::optional<LedOn> led_to(const Path& parallel, const Path& bound, double width) {
+std::optional<LedOn> led_to(const Path& parallel, double width, const Path& bound) {
   const Path longer = led_on(parallel, kLedOn * width), longer_bound = led_on(bound, width);
   const auto at = meeting(longer, longer_bound, point_at_length(bound, width));
   if (!at) return std::nullopt;
@@ -150,7 +157,7 @@ std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, doubl
   const double half = 0.5 * kRounding * width;
   double depth = kDeepestAtCentre * width;
   Path whole = led_on(parallel, kLedOn * width);
-  if (const auto led = led_to(parallel, bound, width)) {
+  if (const auto led = led_to(parallel, width, bound)) {
     const Vec down = tangent_at_length(bound, led->along);
     depth = std::min(depth, led->along - half * dot(end_tangent(led->whole), down));
     whole = led->whole;
@@ -170,7 +177,7 @@ std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, doubl
 std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd how, double width) {
   if (length(bound) <= width) return std::nullopt;
   if (how != LineEnd::AtSeam) return end_at_centre(parallel, bound, width);
-  const auto led = led_to(parallel, bound, width);
+  const auto led = led_to(parallel, width, bound);
   if (!led) return std::nullopt;
   return end_at_seam(parallel, *led, bound, width);
 }
@@ -178,11 +185,11 @@ std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd h
 }  // namespace
 
 std::optional<FacingLines> facing_lines(const TracedEdge& traced, const FacingShape& shape) {
-  auto edge = edge_end(offset(traced.line, -shape.roll), traced.line, traced.after, shape.after,
+  auto edge = edge_end(offset(traced.line, -shape.roll), {traced.line, traced.after, shape.after},
                        shape.roll);
   if (edge) {
     edge =
-        edge_end(reversed(*edge), reversed(traced.line), traced.before, shape.before, shape.roll);
+        edge_end(reversed(*edge), {reversed(traced.line), traced.before, shape.before}, shape.roll);
   }
   const Path parallel = with_rounded_corners(without_loops(offset(traced.line, -shape.width)),
                                              kRounding * shape.width);
