@@ -95,17 +95,13 @@ OutlineEdge on_outline(const Pattern& pattern, const EdgeOf& at) {
   return {&piece, static_cast<std::size_t>(&piece.edge(at.edge) - piece.edges.data())};
 }
 
-bool is_centre(const OutlineEdge& of) {
-  return is_part(*of.piece, of.get().name, BlockEdge::Centre);
-}
-
 LineEnd end_at(const OutlineEdge& of) {
   if (of.get().role == EdgeRole::Fold) return LineEnd::OnFold;
-  return is_centre(of) ? LineEnd::AtOpening : LineEnd::AtSeam;
+  return lies_at_centre(of) ? LineEnd::AtOpening : LineEnd::AtSeam;
 }
 
 bool is_top(const TracedEdge& traced) {
-  return is_centre(traced.after_edge) &&
+  return lies_at_centre(traced.after_edge) &&
          is_part(*traced.before_edge.piece, traced.before_edge.get().name, BlockEdge::Side);
 }
 
@@ -250,7 +246,7 @@ Segment grain_in(const Piece& piece, Vec along) {
 }
 
 CutOn cut_of(const TracedEdge& traced) {
-  if (is_centre(traced.after_edge)) return traced.after_edge.piece->cut_on;
+  if (lies_at_centre(traced.after_edge)) return traced.after_edge.piece->cut_on;
   const bool one = std::ranges::any_of(
       traced.edges, [](const OutlineEdge& of) { return of.piece->cut_on == CutOn::One; });
   return one ? CutOn::One : CutOn::Pair;

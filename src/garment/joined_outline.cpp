@@ -139,15 +139,15 @@ std::optional<OutlineEdge> first_of_run(const Pattern& pattern, const OutlineEdg
   }
 }
 
-bool is_centre(const OutlineEdge& of) {
-  return is_part(*of.piece, of.get().name, BlockEdge::Centre);
-}
-
 void lay(TracedEdge& traced, const Placement& at) {
   for (Path* path : {&traced.line, &traced.before, &traced.after}) *path = placed(*path, at);
 }
 
 }  // namespace
+
+bool lies_at_centre(const OutlineEdge& of) {
+  return is_part(*of.piece, of.get().name, BlockEdge::Centre);
+}
 
 std::optional<TracedEdge> traced_edge(const Pattern& trued, const OutlineEdge& from) {
   const auto first = first_of_run(trued, from);
@@ -167,7 +167,7 @@ std::optional<TracedEdge> traced_edge(const Pattern& trued, const OutlineEdge& f
   if (!edge) return std::nullopt;
   traced.after_edge = edge->of;
   traced.after = walked_part(trued, *edge, forwards, next_edge);
-  const bool to_centre = is_centre(traced.after_edge);
+  const bool to_centre = lies_at_centre(traced.after_edge);
   const Segment& grain =
       to_centre ? traced.after_edge.piece->grainline : traced.edges.front().piece->grainline;
   traced.grain = unit(grain.b - grain.a);

@@ -16,6 +16,9 @@ struct OutlineEdge {
   [[nodiscard]] EdgeOf name() const { return {piece->name, get().name}; }
 };
 
+/// True of a centre front or back.
+bool lies_at_centre(const OutlineEdge& of);
+
 /// The line along a finished edge as it is sewn: the darts that open on it and on what it ends at
 /// closed, panels joined. The grain is that of the part with the centre, or of the first part.
 struct TracedEdge {
