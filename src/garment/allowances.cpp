@@ -1,6 +1,7 @@
 #include "blockwright/garment/allowances.hpp"
 
 #include "blockwright/base/printable.hpp"
+#include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
 
@@ -110,6 +111,11 @@ MovedDarts with_allowances(const Pattern& pattern, const Allowances& allowances)
     }
   }
   for (const EdgeAllowance& one : allowances.edges) set_one(finished.pattern, one);
+  follow_garment(finished.pattern);
+  for (const EdgeAllowance& one : allowances.edges) {
+    const bool on_facing = facing_named(pattern, one.edge.substr(0, one.edge.find('.'))) != nullptr;
+    if (on_facing) set_one(finished.pattern, one);
+  }
   for (Piece& piece : finished.pattern.pieces) {
     for (Edge& edge : piece.edges) edge.finish = raw_if_bare(edge.finish);
   }

@@ -3,6 +3,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/block/kinds.hpp"
+#include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
 #include "strip_join.hpp"
@@ -39,6 +40,9 @@ void require_free(const Pattern& pattern, const EdgeOf& at) {
   const Edge& edge = edge_at(pattern, at);
   if (edge.finish.how == Finish::Bound) {
     refuse({kBindingCode, "runs", name_of(at), "it is bound already", "name each edge once"});
+  }
+  if (facing_of(pattern, at) != nullptr) {
+    refuse({kBindingCode, "runs", name_of(at), "it is faced", "bind it or face it, not both"});
   }
   if (edge.role == EdgeRole::FreeEdge || edge.role == EdgeRole::Hem) return;
   refuse({kBindingCode, "runs", name_of(at),

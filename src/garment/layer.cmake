@@ -1,4 +1,5 @@
 add_layer(garment
-  HEADERS allowances.hpp opening.hpp binding.hpp making.hpp
-  SOURCES allowances.cpp named_edges.cpp opening.cpp binding.cpp making.cpp
+  HEADERS allowances.hpp opening.hpp binding.hpp facing.hpp making.hpp
+  SOURCES allowances.cpp named_edges.cpp opening.cpp binding.cpp joined_outline.cpp facing_lines.cpp
+          facing.cpp making.cpp
   USES base geometry pattern block dart)

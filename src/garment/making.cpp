@@ -2,6 +2,7 @@
 
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/garment/binding.hpp"
+#include "faced.hpp"
 #include "named_edges.hpp"
 
 #include <algorithm>
@@ -33,12 +34,14 @@ void add_once(std::vector<std::string>& items, const std::string& item) {
   if (std::ranges::count(items, item) == 0) items.push_back(item);
 }
 
-// The names of edges of that finish, each once.
+// The names of edges of that finish, each once; not of those that are faced, nor of facings.
 std::vector<std::string> names_of(const Pattern& pattern, Finish finish) {
   std::vector<std::string> names;
   for (const Piece& piece : pattern.pieces) {
     for (const Edge& edge : piece.edges) {
-      if (edge.finish.how == finish) add_once(names, plain(edge.name));
+      const bool faced = facing_of(pattern, {piece.name, edge.name}) != nullptr ||
+                         facing_named(pattern, piece.name) != nullptr;
+      if (edge.finish.how == finish && !faced) add_once(names, plain(edge.name));
     }
   }
   return names;
@@ -57,12 +60,14 @@ std::string copies_words(CutOn cut_on) {
   return cut_on == CutOn::Fold ? "1 on the fold" : "2 as a pair";
 }
 
-Wording cloth_line(const Pattern& pattern) {
+// "front 1 on the fold and back 2 as a pair"; empty if nothing is cut from it.
+std::string cut_from(const Pattern& pattern, Material material) {
   std::vector<std::string> pieces;
   for (const Piece& piece : pattern.pieces) {
+    if (std::ranges::count(piece.cut_from, material) == 0) continue;
     pieces.push_back(plain(piece.name) + " " + copies_words(piece.cut_on));
   }
-  return "cloth: " + listed_words(pieces);
+  return listed_words(pieces);
 }
 
 Wording strip_line(const Binding& binding) {
@@ -82,7 +87,12 @@ Wording square_line(const std::vector<Binding>& bindings) {
 }
 
 std::vector<Wording> cut_lines(const Pattern& pattern) {
-  std::vector<Wording> lines = {cloth_line(pattern)};
+  std::vector<Wording> lines = {"cloth: " + cut_from(pattern, Material::Cloth)};
+  const std::string stiff = cut_from(pattern, Material::Interfacing);
+  if (!stiff.empty()) {
+    lines.emplace_back("interfacing: " + stiff +
+                       ", each cut on the stitch line, without allowance");
+  }
   for (const Binding& one : pattern.bindings) lines.push_back(strip_line(one));
   if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));
   return lines;
@@ -202,7 +212,37 @@ void sew_shoulders(const Pattern& pattern, std::vector<Wording>& lines) {
   if (shoulders) lines.emplace_back("sew the shoulders and press them open");
 }
 
+// What is faced, by the names of the garment's edges.
+std::string faced_names(const Pattern& pattern) {
+  std::vector<std::string> names;
+  for (const Facing& one : pattern.facings) {
+    for (const std::string& name : names_of(one.faced)) add_once(names, name);
+  }
+  return listed_words(names);
+}
+
+void face_edges(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (pattern.facings.empty()) return;
+  if (!cut_from(pattern, Material::Interfacing).empty()) {
+    lines.emplace_back("fix the interfacing to the wrong side of the facings");
+  }
+  lines.emplace_back(
+      "join the facings, press their seams open, and turn or neaten their outer edges");
+  std::vector<double> rolls;
+  for (const Facing& one : pattern.facings) {
+    if (std::ranges::count(rolls, one.roll) == 0) rolls.push_back(one.roll);
+  }
+  Wording roll = Length::mm(rolls.front());
+  for (std::size_t i = 1; i < rolls.size(); ++i) roll += " or " + Wording(Length::mm(rolls[i]));
+  lines.push_back("sew the facings on, right sides together and notch on notch (" +
+                  Wording(faced_names(pattern)) +
+                  "); trim and clip the allowances, understitch them to the facing, turn it in and "
+                  "let the seam roll " +
+                  roll + " inside");
+}
+
 void finish_edges(const Pattern& pattern, std::vector<Wording>& lines) {
+  face_edges(pattern, lines);
   const std::vector<std::string> enclosed = names_of(pattern, Finish::Enclosed);
   if (!enclosed.empty()) {
     const bool sleeve = std::ranges::count(enclosed, "armhole") > 0;
@@ -223,7 +263,9 @@ void turn_hems(const Pattern& pattern, std::vector<Wording>& lines) {
   for (const Piece& piece : pattern.pieces) {
     for (const Edge& edge : piece.edges) {
       const double width = edge.finish.allowance;
-      if (edge.finish.how != Finish::Turned || std::ranges::count(widths, width) > 0) continue;
+      const bool hem =
+          edge.finish.how == Finish::Turned && facing_named(pattern, piece.name) == nullptr;
+      if (!hem || std::ranges::count(widths, width) > 0) continue;
       widths.push_back(width);
       lines.push_back("turn the " + Wording(plain(edge.name)) + " up by " + Length::mm(width));
     }

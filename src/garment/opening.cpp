@@ -1,6 +1,7 @@
 #include "blockwright/garment/opening.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
 #include "strip_join.hpp"
@@ -164,6 +165,7 @@ MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
   }
   if (plan.with == Closure::Zip) mark_end(opened.pattern, opening);
   opened.pattern.openings.push_back(opening);
+  follow_garment(opened.pattern);
   for (Binding& one : opened.pattern.bindings) one.joined = join_of(opened.pattern, one.edges);
   return opened;
 }

@@ -70,6 +70,10 @@ std::string_view closure_name(Closure closure) {
   return closure == Closure::Zip ? "zip" : "open_zip";
 }
 
+std::string_view material_name(Material material) {
+  return material == Material::Cloth ? "cloth" : "interfacing";
+}
+
 Angle Dart::angle() const {
   const Angle turn = turn_between(legs[0] - apex, legs[1] - apex);
   return Angle::radians(std::abs(turn.radians()));

@@ -108,6 +108,18 @@ StepKey edge_runs(std::string_view name, std::vector<std::vector<std::string>>& 
           }};
 }
 
+// ["neckline", "armhole"]
+StepKey edge_names(std::string_view name, std::vector<std::string>& edges) {
+  return {.name = name,
+          .holds = "array",
+          .read = [&edges](const JsonDocument& document, const JsonValue& value, double) {
+            expect(document, value, JsonKind::List, R"(write for example ["neckline"])");
+            for (std::size_t e = 0; e < value.children.size(); ++e) {
+              edges.push_back(read_plain_text(document, document.child(value, e)));
+            }
+          }};
+}
+
 // The words in the order of the enumeration.
 template <class Choice>
 StepKey one_of(std::string_view name, Choice& choice, std::vector<std::string_view> words) {
@@ -293,6 +305,16 @@ StepRow row(BindingPlan& m) {
       {required(edge_runs("runs", m.runs)), length("shows", m.shows), plain("stretch", m.stretch)},
       "bind edges, " + Length::mm(m.shows) + " wide",
       [&m](const Pattern& pattern, double) { return with_binding(pattern, m); }};
+  row.finishes = true;
+  return row;
+}
+
+StepRow row(FacingPlan& m) {
+  StepRow row{"facing",
+              {required(edge_names("edges", m.edges)), length("width", m.width),
+               length("roll", m.roll), plain("interfaced", m.interfaced)},
+              "face edges" + (m.width ? ", " + Length::mm(*m.width) + " wide" : Wording()),
+              [&m](const Pattern& pattern, double) { return with_facing(pattern, m); }};
   row.finishes = true;
   return row;
 }

@@ -138,12 +138,27 @@ std::string block(std::string_view brackets, int indent, const Items& items, ToT
   return text + '\n' + margin + brackets[1];
 }
 
+std::string facing_text(const Facing& facing) {
+  return "{\"piece\": " + json_string(facing.piece) + ", \"edge\": " + json_string(facing.edge) +
+         ", \"faced\": " + side_text(facing.faced) + ", \"width\": " + exact(facing.width) +
+         ", \"roll\": " + exact(facing.roll) + '}';
+}
+
+std::string cut_from_text(const Piece& piece) {
+  std::string names;
+  for (const Material material : piece.cut_from) {
+    names += (names.empty() ? "" : ", ") + json_string(material_name(material));
+  }
+  return '[' + names + ']';
+}
+
 std::string piece_text(const Piece& piece) {
   const auto list = [&](const auto& items, auto&& to_text) {
     return block("[]", kPieceIndent, items, to_text);
   };
   return "{\n      \"name\": " + json_string(piece.name) +
          ",\n      \"cut_on\": " + json_string(cut_on_name(piece.cut_on)) +
+         (piece.cut_from.size() > 1 ? ",\n      \"cut_from\": " + cut_from_text(piece) : "") +
          ",\n      \"edges\": " + list(piece.edges, edge_text) +
          ",\n      \"darts\": " + list(piece.darts, dart_text) +
          ",\n      \"fullness\": " + list(piece.fullness, fullness_text) +
@@ -166,6 +181,9 @@ void write_pattern_json(std::ostream& out, const Pattern& pattern) {
   }
   if (!pattern.bindings.empty()) {
     out << ",\n  \"bindings\": " << block("[]", 2, pattern.bindings, binding_text);
+  }
+  if (!pattern.facings.empty()) {
+    out << ",\n  \"facings\": " << block("[]", 2, pattern.facings, facing_text);
   }
   out << "\n}\n";
 }

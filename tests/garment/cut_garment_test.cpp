@@ -6,6 +6,7 @@
 #include "blockwright/dart/truing.hpp"
 #include "blockwright/garment/allowances.hpp"
 #include "blockwright/garment/binding.hpp"
+#include "blockwright/garment/facing.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/layout/print_plan.hpp"
 #include "support/blocks.hpp"
@@ -20,7 +21,8 @@ using namespace blockwright;
 
 namespace {
 
-// A V neck, a hem over the waist, princess seams from the shoulder and bound armholes.
+// A V neck that is faced, a hem over the waist, princess seams from the shoulder and bound
+// armholes.
 Pattern princess_garment(const Pattern& block) {
   NecklineDesign v;
   v.shape = NeckShape::V;
@@ -29,6 +31,7 @@ Pattern princess_garment(const Pattern& block) {
   pattern = cut_into_panels(pattern, {"front.shoulder", "front.waist", "", ""}).pattern;
   pattern = cut_into_panels(pattern, {"back.shoulder", "back.waist", "", ""}).pattern;
   pattern = with_binding(pattern, {.runs = {{"armhole"}}}).pattern;
+  pattern = with_facing(pattern, {.edges = {"neckline"}}).pattern;
   return with_allowances(pattern, {.hem = 30.0}).pattern;
 }
 

@@ -336,7 +336,7 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
   for (Random& random : each_random(400, 95)) {
     Style style;
     for (int i = random.whole(1, 4); i > 0; --i) {
-      const int kind = random.whole(0, 2);
+      const int kind = random.whole(0, 3);
       if (kind == 0) {
         style.steps.emplace_back(OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
                                              static_cast<Closure>(random.whole(0, 1)),
@@ -345,6 +345,12 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
         const char* edges[] = {"neckline", "armhole", "hem", "front.side", "back.armhole"};
         style.steps.emplace_back(BindingPlan{
             {{edges[random.whole(0, 4)]}}, random.between(3.0, 26.0), random.between(0.0, 9.0)});
+      } else if (kind == 2) {
+        const char* edges[] = {"neckline", "armhole", "top_edge", "front.armhole"};
+        FacingPlan plan{{edges[random.whole(0, 3)]}};
+        if (random.whole(0, 1) == 1) plan.width = random.between(35.0, 75.0);
+        plan.roll = random.between(0.8, 3.2);
+        style.steps.emplace_back(plan);
       } else {
         Allowances allowances;
         allowances.hem = random.between(0.0, 65.0);

@@ -65,4 +65,23 @@ struct Binding {
   double square = 0.0;        ///< side of the square of cloth that yields all its strips
 };
 
+/// What a piece is cut from.
+enum class Material {
+  Cloth,
+  Interfacing,  ///< cut on the stitch line, without allowance
+};
+
+/// "cloth" or "interfacing".
+std::string_view material_name(Material material);
+
+/// A piece that is sewn to edges of the garment and turned inside, in mm.
+struct Facing {
+  std::string piece;
+  std::string edge;           ///< of the piece: what is sewn to the garment
+  std::vector<EdgeOf> faced;  ///< in the order of travel
+  EdgeOf before, after;       ///< what the piece lies under at both ends, by edges of those names
+  double width = 0.0;
+  double roll = 0.0;
+};
+
 }  // namespace blockwright

@@ -27,6 +27,7 @@ struct Pattern {
   std::vector<Seam> seams;
   std::vector<Opening> openings = {};
   std::vector<Binding> bindings = {};
+  std::vector<Facing> facings = {};
 
   /// Throws std::logic_error if there is no such piece.
   [[nodiscard]] const Piece& piece(std::string_view name) const;

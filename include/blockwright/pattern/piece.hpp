@@ -153,6 +153,7 @@ struct Piece {
   std::vector<Fullness> fullness = {};
   /// What kind of piece it is, or was cut from; null if of none. Lives as long as the program.
   const PieceKind* kind = nullptr;
+  std::vector<Material> cut_from = {Material::Cloth};  ///< once from each
 
   /// Throws std::logic_error if there is no such edge, dart or landmark.
   [[nodiscard]] const Edge& edge(std::string_view edge_name) const;

@@ -22,7 +22,7 @@ std::vector<std::string> piece_list(const Layout& layout) {
   std::vector<std::string> lines;
   for (const LaidPiece& laid : layout.pieces) {
     const Piece& piece = laid.piece;
-    lines.push_back(title_of(piece.name) + ": " + std::string(cut_instruction(piece.cut_on)));
+    lines.push_back(title_of(piece.name) + ": " + cut_instruction(piece));
   }
   lines.push_back(title_of(allowance_text(layout)));
   return lines;

@@ -77,7 +77,12 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
     }
     for (auto& part : parts) lines.push_back({std::move(part), height});
   };
-  add(title_of(piece.name), kTitle);
+  const auto add_whole = [&](const std::string& text, double height) {
+    for (auto& part : wrapped(fonts, text, height * size.scale, width)) {
+      lines.push_back({std::move(part), height * size.scale});
+    }
+  };
+  add_whole(title_of(piece.name), kTitle);
   add(notes.client, kName);
   add("session " + notes.session, kBody);
   if (!notes.fitted.empty()) add(notes.fitted, kBody);
@@ -89,7 +94,7 @@ Lines label_lines(TextFonts& fonts, const Piece& piece, const Layout& layout, La
     }
     return lines;
   }
-  add(std::string(cut_instruction(piece.cut_on)), kBody);
+  add_whole(cut_instruction(piece), kBody);
   if (size.detail == Detail::Short) return lines;
   const CutStyle cut = layout.options.cut;
   add_wrapped(

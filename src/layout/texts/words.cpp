@@ -97,9 +97,16 @@ std::string title_of(std::string_view name) {
   return title;
 }
 
-std::string_view cut_instruction(CutOn cut_on) {
-  if (cut_on == CutOn::One) return "cut 1, right side up";
-  return cut_on == CutOn::Fold ? "cut 1 on the fold" : "cut 2, a pair";
+std::string cut_instruction(const Piece& piece) {
+  const bool one = piece.cut_on == CutOn::One;
+  std::string text = one                           ? "cut 1, right side up"
+                     : piece.cut_on == CutOn::Fold ? "cut 1 on the fold"
+                                                   : "cut 2, a pair";
+  const bool interfaced = std::ranges::count(piece.cut_from, Material::Interfacing) > 0;
+  if (interfaced) {
+    text += piece.cut_on == CutOn::Pair ? ": cloth, 2 of interfacing" : ": cloth, 1 of interfacing";
+  }
+  return text;
 }
 
 std::string listed(const std::vector<std::string>& items) {

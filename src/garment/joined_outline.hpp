@@ -1,0 +1,38 @@
+#pragma once
+
+#include "blockwright/pattern/pattern.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace blockwright {
+
+/// An edge of a piece of the pattern.
+struct OutlineEdge {
+  const Piece* piece = nullptr;
+  std::size_t edge = 0;
+
+  [[nodiscard]] const Edge& get() const { return piece->edges[edge]; }
+  [[nodiscard]] EdgeOf name() const { return {piece->name, get().name}; }
+};
+
+/// True of a centre front or back.
+bool lies_at_centre(const OutlineEdge& of);
+
+/// The line along a finished edge as it is sewn: the darts that open on it and on what it ends at
+/// closed, panels joined. The grain is that of the part with the centre, or of the first part.
+struct TracedEdge {
+  std::vector<OutlineEdge> edges;  ///< in the order of travel
+  std::vector<double> sewn;        ///< length of each, in mm
+  Path line;
+  OutlineEdge before_edge, after_edge;
+  Path before, after;  ///< from the ends of the line away, along seams or the centre
+  Vec grain;
+};
+
+/// Traces the free edge that runs on over `from`, on pieces with trued darts. Nothing where two
+/// panels are joined in a way that it cannot follow. Requires: a free edge of a piece of a kind, in
+/// the frame in which it is drafted.
+std::optional<TracedEdge> traced_edge(const Pattern& trued, const OutlineEdge& from);
+
+}  // namespace blockwright
