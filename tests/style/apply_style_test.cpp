@@ -338,9 +338,10 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
     for (int i = random.whole(1, 4); i > 0; --i) {
       const int kind = random.whole(0, 2);
       if (kind == 0) {
-        style.steps.emplace_back(OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
-                                             static_cast<Closure>(random.whole(0, 1)),
-                                             {}});
+        style.steps.emplace_back(
+            OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
+                        static_cast<Closure>(random.whole(0, 1)),  // zips: buttons draw edges
+                        {}});
       } else if (kind == 1) {
         const char* edges[] = {"neckline", "armhole", "hem", "front.side", "back.armhole"};
         style.steps.emplace_back(BindingPlan{
