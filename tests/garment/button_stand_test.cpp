@@ -313,3 +313,17 @@ TEST_CASE("Beside a steep V the facing reaches up along the whole of its width")
   }
   CHECK(steep > 5);
 }
+
+TEST_CASE("A neckline that runs along the centre is not led on", "[kLeastOutward]") {
+  constexpr double least = 0.17;
+  const auto met_at = [](double outward) {
+    Pattern pattern = ordinary_block();
+    Edge& neckline = *find_named(find_named(pattern.pieces, "front")->edges, "neckline");
+    const Point centre = neckline.path.end();
+    const Vec up{outward, std::sqrt(1.0 - outward * outward)};
+    neckline.path = Path::through({centre + 100.0 * up, centre});
+    return stand_refusal(pattern, kButtoned);
+  };
+  CHECK(met_at(least + 1e-6).code == "");
+  CHECK(met_at(least - 1e-6).hint == "draw that edge flatter at the centre");
+}
