@@ -58,6 +58,11 @@ EdgeFinish usual_finish(const Piece& piece, const Edge& edge, const Allowances& 
   return seam_finish(piece, edge, allowances);
 }
 
+// Steps before this one have said it.
+bool is_said(const Edge& edge) {
+  return edge.finish.how == Finish::Bound || edge.finish.how == Finish::FoldedBack;
+}
+
 // Without an allowance there is nothing to turn or shut in.
 EdgeFinish raw_if_bare(EdgeFinish finish) {
   const bool folded = finish.how == Finish::Turned || finish.how == Finish::Enclosed;
@@ -107,7 +112,7 @@ MovedDarts with_allowances(const Pattern& pattern, const Allowances& allowances)
   MovedDarts finished{pattern, {}};
   for (Piece& piece : finished.pattern.pieces) {
     for (Edge& edge : piece.edges) {
-      if (edge.finish.how != Finish::Bound) edge.finish = usual_finish(piece, edge, allowances);
+      if (!is_said(edge)) edge.finish = usual_finish(piece, edge, allowances);
     }
   }
   for (const EdgeAllowance& one : allowances.edges) set_one(finished.pattern, one);
@@ -124,11 +129,11 @@ MovedDarts with_allowances(const Pattern& pattern, const Allowances& allowances)
 }
 
 bool is_finished(const Pattern& pattern) {
-  const auto is_said = [](const Edge& edge) {
-    return edge.finish.how != Finish::NotSaid && edge.finish.how != Finish::Bound;
+  const auto by_allowances = [](const Edge& edge) {
+    return edge.finish.how != Finish::NotSaid && !is_said(edge);
   };
   return std::ranges::any_of(pattern.pieces, [&](const Piece& piece) {
-    return std::ranges::any_of(piece.edges, is_said);
+    return std::ranges::any_of(piece.edges, by_allowances);
   });
 }
 

@@ -2,6 +2,7 @@
 
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/garment/binding.hpp"
+#include "button_words.hpp"
 #include "faced.hpp"
 #include "named_edges.hpp"
 
@@ -190,7 +191,8 @@ void sew_centres(const Pattern& pattern, std::vector<Wording>& lines) {
     lines.emplace_back("sew the " + listed_words(seams) + " and press it open");
   }
   for (const Opening& opening : pattern.openings) {
-    if (opening.name != "left_side") lines.push_back(set_zip(opening));
+    if (opening.name == "left_side") continue;
+    lines.push_back(opening.with == Closure::Buttons ? fold_facings(opening) : set_zip(opening));
   }
 }
 
@@ -272,10 +274,16 @@ void turn_hems(const Pattern& pattern, std::vector<Wording>& lines) {
   }
 }
 
+void sew_buttons(const Pattern& pattern, std::vector<Wording>& lines) {
+  for (const Opening& opening : pattern.openings) {
+    if (opening.with == Closure::Buttons) lines.push_back(set_buttons(opening));
+  }
+}
+
 std::vector<Wording> sewing_lines(const Pattern& pattern) {
   std::vector<Wording> lines;
-  for (const auto step :
-       {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, finish_edges, turn_hems}) {
+  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides,
+                          finish_edges, turn_hems, sew_buttons}) {
     step(pattern, lines);
   }
   return lines;
@@ -286,6 +294,10 @@ std::vector<Wording> sewing_lines(const Pattern& pattern) {
 std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
   std::vector<EdgeWords> edges;
   for (const Opening& opening : pattern.openings) {
+    if (opening.with == Closure::Buttons) {
+      for (const EdgeOf& at : opening.edges) edges.push_back({at, "fold the facing back here"});
+      continue;
+    }
     Wording words = zip_words(opening);
     if (opening.with == Closure::Zip) words += ", down to the notch";
     if (opening.name == "left_side") words = "left side alone: " + words;
@@ -301,7 +313,10 @@ std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
 
 MakingOf making_of(const Pattern& pattern) {
   MakingOf making{cut_lines(pattern), {}, sewing_lines(pattern), edge_words_of(pattern)};
-  for (const Opening& opening : pattern.openings) making.to_buy.push_back(zip_line(opening));
+  for (const Opening& opening : pattern.openings) {
+    making.to_buy.push_back(opening.with == Closure::Buttons ? buttons_line(opening)
+                                                             : zip_line(opening));
+  }
   return making;
 }
 

@@ -1,6 +1,7 @@
 #include "blockwright/garment/opening.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "button_stand.hpp"
 #include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
@@ -45,14 +46,19 @@ std::vector<EdgeOf> parted_edges(const Pattern& pattern, OpeningPlan::At at) {
   refuse({kOpeningCode, "at", place_name(at), message, hint});
 }
 
-void require_parted(const Pattern& pattern, OpeningPlan::At at, const std::vector<EdgeOf>& edges) {
+void require_parted(const Pattern& pattern, const OpeningPlan& plan,
+                    const std::vector<EdgeOf>& edges) {
+  const OpeningPlan::At at = plan.at;
   if (find_named(pattern.openings, place_name(at)) != nullptr) {
     refuse_place(at, "there is an opening already", "leave one of the two steps out");
   }
   for (const EdgeOf& edge : edges) {
-    if (edge_at(pattern, edge).role != EdgeRole::Fold) continue;
+    if (plan.with == Closure::Buttons || edge_at(pattern, edge).role != EdgeRole::Fold) continue;
     refuse_place(at, name_of(edge) + " lies on the fold of the cloth",
-                 "open it at \"centre_back\" or \"left_side\"");
+                 plan.at == CentreFront
+                     ? "close it with \"buttons\", or open it at \"centre_back\" "
+                       "or \"left_side\""
+                     : "open it at \"left_side\"");
   }
   if (edges.empty() || edges.size() > 2 || (at == LeftSide && edges.size() != 2)) {
     refuse_place(at, "there is no seam that runs from the upper to the lower edge",
@@ -152,11 +158,19 @@ void warn_if_narrow(const ClosedEdge& edge, const char* hint, Problems& problems
                       hint});
 }
 
-}  // namespace
+void require_means(const OpeningPlan& plan) {
+  if (plan.with == Closure::Buttons && plan.at != CentreFront) {
+    refuse({kOpeningCode, "with", place_name(plan.at), "buttons close the centre front alone",
+            "write \"at\": \"centre_front\", or close it with a zip"});
+  }
+  if (plan.with == Closure::Buttons || (!plan.button && !plan.spacing)) return;
+  const char* key = plan.button ? "button" : "spacing";
+  refuse({kOpeningCode, key, place_name(plan.at), "a zip has no buttons",
+          "leave it out, or write \"with\": \"buttons\""});
+}
 
-MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
-  const std::vector<EdgeOf> edges = parted_edges(pattern, plan.at);
-  require_parted(pattern, plan.at, edges);
+MovedDarts zipped(const Pattern& pattern, const OpeningPlan& plan,
+                  const std::vector<EdgeOf>& edges) {
   const Opening opening = opening_of(pattern, plan, edges);
   MovedDarts opened{pattern, {}};
   close_others(opened.pattern, edges);
@@ -165,6 +179,22 @@ MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
   }
   if (plan.with == Closure::Zip) mark_end(opened.pattern, opening);
   opened.pattern.openings.push_back(opening);
+  return opened;
+}
+
+MovedDarts buttoned(Pattern pattern, const OpeningPlan& plan, const std::vector<EdgeOf>& edges) {
+  close_others(pattern, edges);
+  return with_buttons(pattern, plan, edges, place_name(plan.at));
+}
+
+}  // namespace
+
+MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
+  require_means(plan);
+  const std::vector<EdgeOf> edges = parted_edges(pattern, plan.at);
+  require_parted(pattern, plan, edges);
+  MovedDarts opened =
+      plan.with == Closure::Buttons ? buttoned(pattern, plan, edges) : zipped(pattern, plan, edges);
   follow_garment(opened.pattern);
   for (Binding& one : opened.pattern.bindings) one.joined = join_of(opened.pattern, one.edges);
   return opened;
@@ -174,7 +204,7 @@ Problems getting_in(const Pattern& pattern, const WearerSize& wearer) {
   Problems problems;
   if (pattern.openings.empty()) return problems;
   const auto any = [&](auto&& is) { return std::ranges::any_of(pattern.openings, is); };
-  const bool parts = any([](const Opening& one) { return one.with == Closure::OpenZip; });
+  const bool parts = any([](const Opening& one) { return one.with != Closure::Zip; });
   const bool neck_opens = any([](const Opening& one) { return one.name != "left_side"; });
   const double arms =
       kFoldedArms * (kShouldersOfBust905 + kShouldersByBust * (wearer.bust - 905.0));

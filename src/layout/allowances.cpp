@@ -19,6 +19,8 @@ bool is_ruled(Finish one, Finish other) {
 
 CornerCut corner_between(const EdgeFinish& before, const EdgeFinish& after) {
   if (before.how == Finish::Fold || after.how == Finish::Fold) return CornerCut::OnFold;
+  if (before.how == Finish::FoldedBack) return CornerCut::MirrorsBefore;
+  if (after.how == Finish::FoldedBack) return CornerCut::MirrorsAfter;
   if (is_ruled(before.how, after.how)) {
     return before.how == Finish::PanelSeam ? CornerCut::SquareBefore : CornerCut::TurnsBefore;
   }

@@ -49,6 +49,9 @@ Path positive_union(const Path& closed) {
   return to_path(*std::ranges::max_element(rings, {}, ClipperLib::Area));
 }
 
+// A facing beside a steep V reaches up so many times as far as another allowance may. Ours.
+constexpr double kFurthestMirrored = 3.0;
+
 // One edge with its own cut line, which goes on straight at both ends so that neighbours can meet
 // it. Without allowance the cut line is the edge.
 struct Side {
@@ -72,11 +75,11 @@ Path led_on(const Path& path, double by) {
   return longer;
 }
 
-Side side_of(const CutEdge& cut, double widest) {
+Side side_of(const CutEdge& cut, double reach) {
   const double width = cut.width.mm();
   Side side{cut.edge, width, cut.edge, {}, {}, {}};
   if (!side.bare()) side.beside = offset(cut.edge, width);
-  side.reach = led_on(side.beside, 2.0 * kMitreLimit * widest);
+  side.reach = led_on(side.beside, reach);
   side.from = {1, 0.0};
   side.to = {side.reach.curves().size() - 2, 1.0};
   return side;
@@ -90,6 +93,7 @@ struct Meeting {
   Side& ruled;
   Side& other;
   bool ruled_first;
+  double limit;  // how far off the two may meet
 
   [[nodiscard]] Point corner() const { return ruled_first ? ruled.edge.end() : ruled.edge.start(); }
   [[nodiscard]] Vec along() const {
@@ -117,10 +121,9 @@ std::optional<PathCrossing> crossing_of(const Meeting& at) {
     const PathPlace place = at.ruled_first ? other.from : other.to;
     return PathCrossing{{}, place, at.corner()};
   }
-  const double limit = limit_of(at.ruled, other);
   std::optional<LineCrossing> best;
   for (const LineCrossing& hit : intersections(other.reach, at.corner(), at.beyond())) {
-    if (hit.along_line <= 0.0 || hit.along_line > limit) continue;
+    if (hit.along_line <= 0.0 || hit.along_line > at.limit) continue;
     if (!best || hit.along_line < best->along_line) best = hit;
   }
   if (!best) return std::nullopt;
@@ -132,13 +135,12 @@ std::optional<PathCrossing> crossing_of(const Meeting& at) {
 std::optional<Path> turned_end(const Meeting& at) {
   const auto crossing = crossing_of(at);
   if (!crossing) return std::nullopt;
-  const double limit = limit_of(at.ruled, at.other);
   Path image =
       placed(at.other_from(crossing->on_b), Placement::mirror_in(crossing->point, at.along()));
   if (dot(start_tangent(image), right_of(at.along())) <= 0.0) return std::nullopt;
-  image.add(Segment{image.end(), image.end() + limit * end_tangent(image)});
+  image.add(Segment{image.end(), image.end() + at.limit * end_tangent(image)});
   for (const PathCrossing& hit : intersections(image, at.ruled.reach)) {
-    if (distance(hit.point, crossing->point) > limit) continue;
+    if (distance(hit.point, crossing->point) > at.limit) continue;
     at.end_ruled(hit.on_b);
     if (!at.other.bare()) at.end_other(crossing->on_b);
     return at.in_order(part_before(image, hit.on_a));
@@ -185,17 +187,34 @@ Path otherwise(Side& before, Side& after) {
   return Path::through({before.beside.end(), after.beside.start()});
 }
 
+bool is_mirrored_end(CornerCut cut) {
+  return cut == CornerCut::MirrorsBefore || cut == CornerCut::MirrorsAfter;
+}
+
+// How far cut lines are led on to meet one another.
+double reach_of(const std::vector<CutEdge>& edges, double widest) {
+  const bool mirrors =
+      std::ranges::any_of(edges, [](const CutEdge& cut) { return is_mirrored_end(cut.at_end); });
+  return (mirrors ? kFurthestMirrored + 1.0 : 2.0) * kMitreLimit * widest;
+}
+
+bool is_before(CornerCut cut) {
+  return cut == CornerCut::TurnsBefore || cut == CornerCut::MirrorsBefore ||
+         cut == CornerCut::SquareBefore;
+}
+
 Path join(Side& before, Side& after, CornerCut cut) {
   if (before.bare() && after.bare()) return {};
   if (cut == CornerCut::Mitre) return mitred(before, after);
   if (cut == CornerCut::OnFold) {
     return mitred(before, after, std::numeric_limits<double>::infinity());
   }
-  const bool first = cut == CornerCut::TurnsBefore || cut == CornerCut::SquareBefore;
-  const Meeting at = first ? Meeting{before, after, true} : Meeting{after, before, false};
+  const bool square = cut == CornerCut::SquareBefore || cut == CornerCut::SquareAfter;
+  const double limit = (is_mirrored_end(cut) ? kFurthestMirrored : 1.0) * limit_of(before, after);
+  const Meeting at =
+      is_before(cut) ? Meeting{before, after, true, limit} : Meeting{after, before, false, limit};
   if (at.ruled.bare()) return mitred(before, after);
-  const bool turns = cut == CornerCut::TurnsBefore || cut == CornerCut::TurnsAfter;
-  const auto end = turns ? turned_end(at) : square_end(at);
+  const auto end = square ? square_end(at) : turned_end(at);
   return end ? *end : otherwise(before, after);
 }
 
@@ -244,9 +263,10 @@ Path cut_line(const std::vector<CutEdge>& edges) {
     widest = std::max(widest, cut.width);
   }
   if (widest == Length()) return joined(edges);
+  const double reach = reach_of(edges, widest.mm());
   std::vector<Side> sides;
   sides.reserve(edges.size());
-  for (const CutEdge& cut : edges) sides.push_back(side_of(cut, widest.mm()));
+  for (const CutEdge& cut : edges) sides.push_back(side_of(cut, reach));
   Path outline = assembled(sides, edges);
   if (!find_crossing(outline, kFlattening)) return outline;
   return positive_union(outline);

@@ -3,6 +3,7 @@
 #include "allowances.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/geometry/intersections.hpp"
+#include "button_marks.hpp"
 #include "drawing.hpp"
 #include "piece_change.hpp"
 #include "words.hpp"
@@ -31,7 +32,7 @@ constexpr double kBracketDepth = 8.0;
 
 void draw_edges(const Piece& piece, Drawing& drawing) {
   for (const Edge& edge : piece.edges) {
-    const bool fold = edge.role == EdgeRole::Fold;
+    const bool fold = edge.role == EdgeRole::Fold || edge.finish.how == Finish::FoldedBack;
     drawing.line(SheetLayer::Stitch, fold ? LineRole::FoldLine : LineRole::StitchLine, edge.name,
                  edge.path);
   }
@@ -203,6 +204,7 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
   draw_notches(piece, cut, drawing);
   draw_grain(piece, drawing);
   draw_fold_brackets(piece, drawing);
+  draw_button_marks(piece, drawing);
   if (options.cut == CutStyle::Toile) draw_toile_marks(piece, drawing);
   if (options.cut == CutStyle::Garment) draw_garment_marks(piece, drawing);
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);

@@ -1,7 +1,7 @@
 add_layer(layout
   HEADERS sheet.hpp versions.hpp print_plan.hpp change_page.hpp cut_line.hpp tape_sheet.hpp
   SOURCES sheet.cpp paper.cpp cut_line.cpp allowances.cpp drawing.cpp notch_marks.cpp dress.cpp
-          lay_out.cpp
+          button_marks.cpp lay_out.cpp
           pages/tiling.cpp pages/page_borders.cpp pages/test_squares.cpp
           pages/tile_page.cpp pages/miniature.cpp pages/notes_text.cpp pages/map_page.cpp
           pages/print_plan.cpp pages/one_page.cpp

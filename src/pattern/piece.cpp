@@ -61,13 +61,14 @@ std::string_view edge_role_name(EdgeRole role) {
 }
 
 std::string_view finish_name(Finish finish) {
-  constexpr std::string_view names[] = {"not_said", "fold",   "panel_seam", "seam",
-                                        "enclosed", "turned", "bound",      "raw"};
+  constexpr std::string_view names[] = {"not_said", "fold",  "panel_seam",  "seam", "enclosed",
+                                        "turned",   "bound", "folded_back", "raw"};
   return names[static_cast<std::size_t>(finish)];
 }
 
 std::string_view closure_name(Closure closure) {
-  return closure == Closure::Zip ? "zip" : "open_zip";
+  constexpr std::string_view names[] = {"zip", "open_zip", "buttons"};
+  return names[static_cast<std::size_t>(closure)];
 }
 
 std::string_view material_name(Material material) {

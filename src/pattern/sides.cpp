@@ -15,6 +15,17 @@ Dart mirror_image(Dart dart) {
   return dart;
 }
 
+Segment mirror_image(const Segment& line) {
+  return {Placement::mirror()(line.a), Placement::mirror()(line.b)};
+}
+
+ButtonStand mirror_image(ButtonStand stand) {
+  stand.centre = mirror_image(stand.centre);
+  for (Point& button : stand.buttons) button = Placement::mirror()(button);
+  for (Segment& hole : stand.buttonholes) hole = mirror_image(hole);
+  return stand;
+}
+
 bool is_on(const std::vector<EdgeOf>& side, const std::set<std::string>& names) {
   return !side.empty() && names.contains(side.front().piece);
 }
@@ -53,7 +64,8 @@ Piece mirrored(const Piece& piece) {
   }
   for (BalanceLine& line : other.balance_lines) line.path = placed(line.path, mirror);
   for (Landmark& landmark : other.landmarks) landmark.at = mirror(landmark.at);
-  other.grainline = {mirror(piece.grainline.a), mirror(piece.grainline.b)};
+  other.grainline = mirror_image(piece.grainline);
+  if (piece.stand) other.stand = mirror_image(*piece.stand);
   return other;
 }
 

@@ -155,7 +155,7 @@ InputError placed_at(const InputError& error, const Style& style, std::size_t i)
 void require_order(const Style& style, std::size_t i) {
   const auto first = std::ranges::find_if(style.steps, is_finishing);
   const auto step = style.steps.begin() + static_cast<std::ptrdiff_t>(i);
-  if (step <= first || is_finishing(*step)) return;
+  if (step <= first || !draws_edges(*step)) return;
   throw InputError(
       {Severity::Error, "style.order", step_name(*step),
        "this step comes after \"" + step_name(*first) + "\", which says how edges are finished",

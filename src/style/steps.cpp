@@ -289,13 +289,17 @@ StepRow row(TopEdgeDesign& m) {
 
 StepRow row(OpeningPlan& m) {
   constexpr const char* places[] = {"centre back", "centre front", "left side"};
-  StepRow row{"opening",
-              {required(one_of("at", m.at, {"centre_back", "centre_front", "left_side"})),
-               one_of("with", m.with, {"zip", "open_zip"}), length("from_edge", m.from_edge)},
-              std::string("open the ") + places[static_cast<std::size_t>(m.at)] + " with a zip" +
-                  (m.with == Closure::OpenZip ? " that parts in two" : ""),
-              [&m](const Pattern& pattern, double) { return with_opening(pattern, m); }};
+  constexpr const char* closures[] = {"a zip", "a zip that parts in two", "buttons"};
+  StepRow row{
+      "opening",
+      {required(one_of("at", m.at, {"centre_back", "centre_front", "left_side"})),
+       one_of("with", m.with, {"zip", "open_zip", "buttons"}), length("from_edge", m.from_edge),
+       length("button", m.button), length("spacing", m.spacing)},
+      std::string("open the ") + places[static_cast<std::size_t>(m.at)] + " with " +
+          closures[static_cast<std::size_t>(m.with)],
+      [&m](const Pattern& pattern, double) { return with_opening(pattern, m); }};
   row.finishes = true;
+  row.draws = m.with == Closure::Buttons;
   return row;
 }
 
@@ -341,6 +345,11 @@ StepRow row_of(StyleStep& step) {
 }
 
 bool is_finishing(StyleStep step) { return row_of(step).finishes; }
+
+bool draws_edges(StyleStep step) {
+  const StepRow row = row_of(step);
+  return row.draws || !row.finishes;
+}
 
 bool finishes(const Style& style) {
   return std::ranges::any_of(

@@ -32,6 +32,7 @@ struct StepRow {
   Wording words;  ///< what it does, for the report
   std::function<MovedDarts(const Pattern& pattern, double cup)> move;
   bool finishes = false;  ///< says how edges are finished
+  bool draws = false;     ///< and draws them, too
 };
 
 /// The row of a step. Requires: the step outlives it.

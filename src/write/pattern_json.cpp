@@ -101,11 +101,18 @@ std::string seam_text(const Seam& seam) {
          ", \"b_runs_back\": " + (seam.b_runs_back ? "true" : "false") + '}';
 }
 
+std::string buttons_text(const Opening& opening) {
+  return ", \"button\": " + exact(opening.button) + ", \"spacing\": " + exact(opening.spacing) +
+         ", \"buttons\": " + std::to_string(opening.buttons);
+}
+
 std::string opening_text(const Opening& opening) {
   return "{\"name\": " + json_string(opening.name) + ", \"edges\": " + side_text(opening.edges) +
          ", \"with\": " + json_string(closure_name(opening.with)) +
          ", \"from_edge\": " + exact(opening.from_edge) + ", \"length\": " + exact(opening.length) +
-         ", \"zip\": " + exact(opening.zip) + '}';
+         (opening.with == Closure::Buttons ? buttons_text(opening)
+                                           : ", \"zip\": " + exact(opening.zip)) +
+         '}';
 }
 
 std::string binding_text(const Binding& binding) {
@@ -116,6 +123,26 @@ std::string binding_text(const Binding& binding) {
          ", \"strip_length\": " + exact(binding.strip_length) +
          ", \"joined\": " + json_string(binding.joined) + ", \"square\": " + exact(binding.square) +
          '}';
+}
+
+std::string segment_text(const Segment& line) {
+  return '[' + pair_text(line.a) + ", " + pair_text(line.b) + ']';
+}
+
+template <class Items, class ToText>
+std::string in_a_row(const Items& items, ToText&& to_text) {
+  std::string text;
+  for (const auto& item : items) text += (text.empty() ? "" : ", ") + to_text(item);
+  return '[' + text + ']';
+}
+
+// Nothing of a piece that is not buttoned.
+std::string stand_text(const std::optional<ButtonStand>& stand) {
+  if (!stand) return "";
+  return ",\n      \"button_stand\": {\"centre\": " + segment_text(stand->centre) +
+         ", \"width\": " + exact(stand->width) +
+         ", \"buttons\": " + in_a_row(stand->buttons, pair_text) +
+         ", \"buttonholes\": " + in_a_row(stand->buttonholes, segment_text) + '}';
 }
 
 std::string_view cut_on_name(CutOn cut_on) {
@@ -166,8 +193,8 @@ std::string piece_text(const Piece& piece) {
          ",\n      \"notches\": " +
          list(piece.notches, [&](const Notch& notch) { return notch_text(piece, notch); }) +
          ",\n      \"balance_lines\": " + list(piece.balance_lines, balance_line_text) +
-         ",\n      \"grain\": [" + pair_text(piece.grainline.a) + ", " +
-         pair_text(piece.grainline.b) + "]\n    }";
+         ",\n      \"grain\": " + segment_text(piece.grainline) + stand_text(piece.stand) +
+         "\n    }";
 }
 
 }  // namespace

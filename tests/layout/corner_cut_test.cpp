@@ -36,8 +36,10 @@ std::vector<CutEdge> polygon(const std::vector<Point>& corners, const std::vecto
 }
 
 // All but the fold's, which lies on a straight line.
-constexpr CornerCut kAnyCorner[] = {CornerCut::Mitre, CornerCut::TurnsBefore, CornerCut::TurnsAfter,
-                                    CornerCut::SquareBefore, CornerCut::SquareAfter};
+constexpr CornerCut kAnyCorner[] = {CornerCut::Mitre,       CornerCut::TurnsBefore,
+                                    CornerCut::TurnsAfter,  CornerCut::SquareBefore,
+                                    CornerCut::SquareAfter, CornerCut::MirrorsBefore,
+                                    CornerCut::MirrorsAfter};
 
 // A star-shaped outline of 5 to 9 edges, straight or a little bowed, a third of them bare, with any
 // kind of corner.
@@ -202,6 +204,10 @@ TEST_CASE("What is sewn last gives way to nothing: corners follow from how edges
   CHECK(corner(PanelSeam, Seam) == CornerCut::SquareBefore);
   CHECK(corner(Enclosed, PanelSeam) == CornerCut::SquareAfter);
   CHECK(corner(Seam, Seam) == CornerCut::Mitre);
+  for (const Finish other : {Seam, PanelSeam, Enclosed, Turned, Bound}) {
+    CHECK(corner(FoldedBack, other) == CornerCut::MirrorsBefore);
+    CHECK(corner(other, FoldedBack) == CornerCut::MirrorsAfter);
+  }
   for (const Finish other : {Seam, PanelSeam, Enclosed, Turned}) {
     CHECK(corner(other, Fold) == CornerCut::OnFold);
     CHECK(corner(Fold, other) == CornerCut::OnFold);

@@ -338,9 +338,10 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
     for (int i = random.whole(1, 4); i > 0; --i) {
       const int kind = random.whole(0, 3);
       if (kind == 0) {
-        style.steps.emplace_back(OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
-                                             static_cast<Closure>(random.whole(0, 1)),
-                                             {}});
+        style.steps.emplace_back(
+            OpeningPlan{static_cast<OpeningPlan::At>(random.whole(0, 2)),
+                        static_cast<Closure>(random.whole(0, 1)),  // zips: buttons draw edges
+                        {}});
       } else if (kind == 1) {
         const char* edges[] = {"neckline", "armhole", "hem", "front.side", "back.armhole"};
         style.steps.emplace_back(BindingPlan{
@@ -372,4 +373,27 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
     }
   }
   CHECK(done > 50);
+}
+
+TEST_CASE("A button stand comes behind what draws edges and before what finishes them") {
+  const OpeningPlan buttons{OpeningPlan::At::CentreFront, Closure::Buttons};
+  const auto refusal = [](const std::vector<StyleStep>& steps) -> std::string {
+    try {
+      (void)apply_style(ordinary_block(), {"", steps}, kUsualCup);
+    } catch (const InputError& error) {
+      return error.problem().code + " " + error.problem().where;
+    }
+    return "";
+  };
+  const BindingPlan binding{{{"armhole"}}};
+  NecklineDesign v;
+  v.shape = NeckShape::V;
+  v.depth_share = 0.5;
+  CHECK(refusal({v, buttons, binding, Allowances{}}).empty());
+  CHECK(refusal({buttons, v}) == "style.order neckline");
+  CHECK(refusal({binding, buttons}) == "style.order opening");
+  CHECK(refusal({Allowances{}, buttons}) == "style.order opening");
+  CHECK(draws_edges(buttons));
+  CHECK(is_finishing(buttons));
+  CHECK(!draws_edges(OpeningPlan{}));
 }

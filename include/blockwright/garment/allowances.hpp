@@ -32,7 +32,8 @@ struct Allowances {
 inline constexpr double kLeastEdgeAllowance = 5.0;
 inline constexpr double kMostEdgeAllowance = 60.0;
 
-/// Says of every edge how it is finished and what it is cut with; edges that are bound stay so.
+/// Says of every edge how it is finished and what it is cut with; edges that are bound
+/// or folded back stay so.
 /// "front.side" is the side of both fronts where a fitting has made two of one.
 ///
 /// Guarantees: no line moves. Where the two sides of a seam get different allowances a warning says

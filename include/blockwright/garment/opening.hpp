@@ -13,9 +13,11 @@ struct OpeningPlan {
   enum class At { CentreBack, CentreFront, LeftSide };
   At at = At::CentreBack;
   Closure with = Closure::Zip;
-  /// From the upper end of the edge to where the zip begins, in mm; without it kUnderEdge at a
-  /// centre, kUnderUnderarm at the side.
+  /// From the upper end of the edge to where the zip begins or the first button sits, in mm;
+  /// without it kUnderEdge at a centre, kUnderUnderarm at the side, of buttons as near as they may.
   std::optional<double> from_edge = {};
+  std::optional<double> button = {};   ///< diameter, in mm; else kUsualButton
+  std::optional<double> spacing = {};  ///< from button to button, in mm; else as fits
 };
 
 /// Below the finished edge a zip begins so far, in mm: room for a hook, and under the arm for what
@@ -32,6 +34,42 @@ inline constexpr double kLeastOpening = 60.0;
 /// Lengths in which zips are sold, in mm; a longer one is shortened. Common practice, no source.
 inline constexpr std::array<double, 10> kZipLengths = {100, 150, 200, 250, 300,
                                                        350, 400, 500, 550, 600};
+
+/// Diameters of buttons, in mm: usual on a bodice, and what can be sewn through cloth. Common
+/// practice, no source: 12 to 15.
+inline constexpr double kUsualButton = 15.0;
+inline constexpr double kLeastButton = 8.0;
+inline constexpr double kMostButton = 30.0;
+/// A front reaches beyond its centre line by the button's diameter, and at least so much more than
+/// its radius, in mm. Common practice, no source.
+inline constexpr double kBeyondButton = 6.0;
+/// Between the rim of the first or last button and the edge, in mm. Common practice, no source: 6
+/// to 10.
+inline constexpr double kButtonFromEdge = 8.0;
+inline constexpr double kLeastButtonFromEdge = 6.0;
+/// From button to button where it is not said, in mm: common practice, no source. Closer than that
+/// or wider apart only where a style asks for it. Ours.
+inline constexpr double kCloseButtons = 60.0;
+inline constexpr double kWideButtons = 90.0;
+inline constexpr double kLeastSpacing = 30.0;
+inline constexpr double kMostSpacing = 120.0;
+/// A buttonhole is longer than the button is wide by its thickness, and begins so far beyond the
+/// centre line, in mm. Common practice, no source.
+inline constexpr double kButtonThickness = 3.0;
+inline constexpr double kHoleBeyondCentre = 3.0;
+/// A cut-on facing is twice as wide as the front reaches beyond its centre line and so much more,
+/// in mm. Common practice, no source.
+inline constexpr double kFacingMore = 30.0;
+
+/// Opens the centre front with buttons: the only step that finishes an edge and draws it. Each
+/// front is led on beyond its centre line to a straight "front_edge", where a facing that is cut on
+/// folds back; neckline and lower edge run on as they meet the centre. Buttons sit on the centre
+/// line at equal distances, one at the level of the bust point; buttonholes are in the right front.
+/// A front on the fold becomes a pair.
+///
+/// Where no button can be at the bust level a note says so. Throws InputError "garment.opening":
+/// not at the centre front, a width that cannot be sewn, no room for two buttons, a dart or gathers
+/// at the centre, an edge that runs along the centre.
 
 /// Opens the seam with a zip, down to a notch ("left_side.zip_end") on both edges that it parts, or
 /// through the lower edge with a zip that parts in two. An opening of the block elsewhere, such as

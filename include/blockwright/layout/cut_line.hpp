@@ -9,11 +9,13 @@ namespace blockwright {
 
 /// How the allowances of two edges end at the corner between them.
 enum class CornerCut {
-  Mitre,         ///< each runs on straight to the other's cut line; a bare one's is its edge
-  OnFold,        ///< the same with a fold of the cloth, which is followed as far as it takes
-  TurnsBefore,   ///< that of the edge before the corner is folded back on the finished piece ...
-  TurnsAfter,    ///< ... or that after it: it ends as the mirror image, in its stitch line, of the
-                 ///< other's cut line, so that nothing of it sticks out when it is folded back
+  Mitre,          ///< each runs on straight to the other's cut line; a bare one's is its edge
+  OnFold,         ///< the same with a fold of the cloth, which is followed as far as it takes
+  TurnsBefore,    ///< that of the edge before the corner is folded back on the finished piece ...
+  TurnsAfter,     ///< ... or that after it: it ends as the mirror image, in its stitch line, of the
+                  ///< other's cut line, so that nothing of it sticks out when it is folded back
+  MirrorsBefore,  ///< the same of a facing that is cut on, as far as the other's line takes it
+  MirrorsAfter,
   SquareBefore,  ///< that of the edge before the corner ends square to it, where the other's cut
   SquareAfter,   ///< line crosses its stitch line: two panels sewn there have ends that match
 };

@@ -8,17 +8,18 @@ namespace blockwright {
 
 /// What becomes of an edge of a garment when it is sewn.
 enum class Finish {
-  NotSaid,    ///< no style has said it: the edge is cut as a toile, a card or net
-  Fold,       ///< lies on the fold of the cloth
-  PanelSeam,  ///< joins two panels of one piece: sewn first, pressed open
-  Seam,       ///< joins two pieces or closes an opening; pressed open
-  Enclosed,   ///< shut in by a facing, a lining or a sleeve
-  Turned,     ///< a hem, turned under
-  Bound,      ///< wrapped in a bias strip: the edge is the finished line
-  Raw,        ///< cut on the line: what it needs is added on the cloth
+  NotSaid,     ///< no style has said it: the edge is cut as a toile, a card or net
+  Fold,        ///< lies on the fold of the cloth
+  PanelSeam,   ///< joins two panels of one piece: sewn first, pressed open
+  Seam,        ///< joins two pieces or closes an opening; pressed open
+  Enclosed,    ///< shut in by a facing, a lining or a sleeve
+  Turned,      ///< a hem, turned under
+  Bound,       ///< wrapped in a bias strip: the edge is the finished line
+  FoldedBack,  ///< the fold of a facing that is cut on to the edge and folded to the inside
+  Raw,         ///< cut on the line: what it needs is added on the cloth
 };
 
-/// "not_said", "fold", "panel_seam", "seam", "enclosed", "turned", "bound" or "raw".
+/// "not_said", "fold", "panel_seam", "seam", "enclosed", "turned", "bound", "folded_back" or "raw".
 std::string_view finish_name(Finish finish);
 
 /// How an edge is finished, and the allowance that it is cut with for that, in mm.
@@ -38,9 +39,10 @@ struct EdgeOf {
 enum class Closure {
   Zip,      ///< closed at its lower end
   OpenZip,  ///< parts in two
+  Buttons,  ///< one half laps over the other
 };
 
-/// "zip" or "open_zip".
+/// "zip", "open_zip" or "buttons".
 std::string_view closure_name(Closure closure);
 
 /// Where a garment opens to let the wearer in; lengths in mm along the sewn edge.
@@ -48,9 +50,13 @@ struct Opening {
   std::string name;           ///< "centre_back", "centre_front" or "left_side"
   std::vector<EdgeOf> edges;  ///< one edge of each half that it parts; one where both are one piece
   Closure with = Closure::Zip;
-  double from_edge = 0.0;  ///< from the upper end of the edge to where the opening begins
+  /// From the upper end of the edge to where the zip begins or the first button sits.
+  double from_edge = 0.0;
   double length = 0.0;
-  double zip = 0.0;  ///< length to buy
+  double zip = 0.0;      ///< length to buy; none with buttons
+  double button = 0.0;   ///< diameter; with buttons, and the two that follow
+  double spacing = 0.0;  ///< from button to button
+  int buttons = 0;
 };
 
 /// Edges that are bound with one strip of bias, in mm.

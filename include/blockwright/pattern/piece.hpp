@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -128,6 +129,15 @@ struct BalanceLine {
   Path path;
 };
 
+/// What is marked on a front that laps over its other half: both centre lines lie on each other
+/// when it is closed. The piece ends at the fold of its facing, beyond the centre line.
+struct ButtonStand {
+  Segment centre;                   ///< from the upper to the lower edge
+  double width = 0.0;               ///< from the centre line to the edge, in mm
+  std::vector<Point> buttons = {};  ///< middles, on the centre line; none on a half with holes only
+  std::vector<Segment> buttonholes = {};  ///< from their end beyond the centre line
+};
+
 /// How the piece is laid on the cloth.
 enum class CutOn {
   Fold,  ///< cut 1 on the fold
@@ -154,6 +164,7 @@ struct Piece {
   /// What kind of piece it is, or was cut from; null if of none. Lives as long as the program.
   const PieceKind* kind = nullptr;
   std::vector<Material> cut_from = {Material::Cloth};  ///< once from each
+  std::optional<ButtonStand> stand = {};               ///< of a garment that is buttoned
 
   /// Throws std::logic_error if there is no such edge, dart or landmark.
   [[nodiscard]] const Edge& edge(std::string_view edge_name) const;

@@ -36,6 +36,9 @@ using StyleStep =
 std::string step_name(StyleStep step);
 /// True of a step that says how edges are finished: it comes after all steps that draw them.
 bool is_finishing(StyleStep step);
+/// True of every other step, and of the one that finishes edges and draws them, too: a button
+/// stand.
+bool draws_edges(StyleStep step);
 /// The step in words: "pivot front.shoulder to front.side:0.25, half of it".
 Wording words_of(StyleStep step);
 

@@ -170,6 +170,20 @@ void set_fullness_texts(const Piece& piece, Unit unit, TextPlacer& placer) {
   }
 }
 
+// Of a pair, one piece bears the marks of both halves.
+std::string button_text(const ButtonStand& stand) {
+  if (stand.buttons.empty()) return "buttonholes";
+  return stand.buttonholes.empty() ? "buttons" : "buttonholes right, buttons left";
+}
+
+void set_stand_texts(const Piece& piece, TextPlacer& placer) {
+  if (!piece.stand) return;
+  const ButtonStand& stand = *piece.stand;
+  placer.beside(Path({stand.centre}), "centre front", kAlongLine);
+  const Point first = stand.buttons.empty() ? stand.buttonholes.front().a : stand.buttons.front();
+  placer.block({{button_text(stand), kAlongLine}}, first, 1.0);
+}
+
 void set_marked_point_text(const Piece& piece, TextPlacer& placer) {
   if (const Landmark* marked = find_landmark(piece, PointUse::Marked)) {
     placer.block({{plain_name(marked->name), kAlongLine}}, marked->at, 1.0);
@@ -283,6 +297,7 @@ void set_piece_texts(const LaidPiece& laid, const Layout& layout, const PageBord
   if (!layout.compared) {
     set_edge_texts(piece, layout, placer);
     set_line_texts(piece, layout.options, placer);
+    set_stand_texts(piece, placer);
     set_fullness_texts(piece, unit, placer);
   }
   const CutStyle cut = layout.options.cut;

@@ -58,6 +58,7 @@ std::vector<AllowanceGroup> allowance_groups(const std::vector<ToldEdge>& edges,
   for (const ToldEdge& edge : edges) {
     std::string name = told_name(edge, edges);
     if (edge.finish.how == Finish::Bound) name += " (bound)";
+    if (edge.finish.how == Finish::FoldedBack) name += " (facing)";
     const std::string words = width_words(edge.finish, unit);
     auto* group = first_where(groups, [&](const auto& one) { return one.words == words; });
     if (group == nullptr) {
