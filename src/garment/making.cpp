@@ -1,8 +1,11 @@
 #include "blockwright/garment/making.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "blockwright/garment/binding.hpp"
 #include "named_edges.hpp"
+#include "straps.hpp"
+#include "strip_join.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -44,9 +47,12 @@ std::vector<std::string> names_of(const Pattern& pattern, Finish finish) {
   return names;
 }
 
-std::vector<std::string> names_of(const std::vector<EdgeOf>& edges) {
+std::vector<std::string> names_of(const Pattern& pattern, const Binding& binding) {
   std::vector<std::string> names;
-  for (const EdgeOf& at : edges) add_once(names, plain(at.edge));
+  for (const EdgeOf& at : binding.edges) {
+    const bool of_strap = is_strap(pattern.piece(at.piece));
+    add_once(names, plain(of_strap ? kStrapPiece : std::string_view(at.edge)));
+  }
   return names;
 }
 
@@ -65,12 +71,17 @@ Wording cloth_line(const Pattern& pattern) {
   return "cloth: " + listed_words(pieces);
 }
 
-Wording strip_line(const Binding& binding) {
-  return "bias strip for the " + listed_words(names_of(binding.edges)) + ": " +
+std::string ends_words(const Pattern& pattern, const Binding& binding) {
+  if (ends_at_straps(pattern, binding.edges)) return "its ends are caught in at the straps";
+  if (binding.joined.empty()) return "its ends turn in at the opening";
+  return "its ends are joined at " + binding.joined;
+}
+
+Wording strip_line(const Pattern& pattern, const Binding& binding) {
+  return "bias strip for the " + listed_words(names_of(pattern, binding)) + ": " +
          std::to_string(binding.strips) + ", " + Length::mm(binding.strip_length) + " long and " +
          Length::mm(binding.cut_width) + " wide, with " + Length::mm(kStripEnd) + " at each end; " +
-         (binding.joined.empty() ? "its ends turn in at the opening"
-                                 : "its ends are joined at " + binding.joined);
+         ends_words(pattern, binding);
 }
 
 // One square yields the strips of one width; those of all runs of a step are.
@@ -83,7 +94,7 @@ Wording square_line(const std::vector<Binding>& bindings) {
 
 std::vector<Wording> cut_lines(const Pattern& pattern) {
   std::vector<Wording> lines = {cloth_line(pattern)};
-  for (const Binding& one : pattern.bindings) lines.push_back(strip_line(one));
+  for (const Binding& one : pattern.bindings) lines.push_back(strip_line(pattern, one));
   if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));
   return lines;
 }
@@ -202,18 +213,40 @@ void sew_shoulders(const Pattern& pattern, std::vector<Wording>& lines) {
   if (shoulders) lines.emplace_back("sew the shoulders and press them open");
 }
 
+Wording bind_line(const Pattern& pattern, const Binding& binding) {
+  const bool stretched = binding.edge_length - binding.strip_length + 2.0 * kStripEnd > 1.0;
+  return "bind the " + Wording(listed_words(names_of(pattern, binding))) + ", " +
+         Length::mm(binding.shows) + " wide" + (stretched ? ", stretching the strip evenly" : "");
+}
+
+// Edges that end at the straps are bound first: the straps catch the ends of their strips.
+void set_straps(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (!has_straps(pattern)) return;
+  for (const Binding& one : pattern.bindings) {
+    if (ends_at_straps(pattern, one.edges)) lines.push_back(bind_line(pattern, one));
+  }
+  const std::vector<EdgeOf> edges = strap_edges(pattern);
+  const bool bound = edge_at(pattern, edges.front()).finish.how == Finish::Bound;
+  lines.emplace_back(bound ? "fold the straps lengthwise, right side out, and baste their long "
+                             "edges on each other: the binding closes them"
+                           : "fold the straps lengthwise, right side in, sew their long edges "
+                             "together, trim and turn them");
+  lines.push_back("sew the straps to the " +
+                  Wording(has_flat_straps(pattern) ? "strap ends of the front"
+                                                   : "front, where neckline and armhole meet") +
+                  ", " + Length::mm(kStrapSewnIn) +
+                  " deep; try the top on, trim them at the back and sew them in there");
+}
+
 void finish_edges(const Pattern& pattern, std::vector<Wording>& lines) {
   const std::vector<std::string> enclosed = names_of(pattern, Finish::Enclosed);
   if (!enclosed.empty()) {
-    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0;
+    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0 && !has_straps(pattern);
     lines.emplace_back("face or line the " + listed_words(enclosed) +
                        (sleeve ? ", or set the sleeve in" : ""));
   }
   for (const Binding& one : pattern.bindings) {
-    const bool stretched = one.edge_length - one.strip_length + 2.0 * kStripEnd > 1.0;
-    lines.push_back("bind the " + Wording(listed_words(names_of(one.edges))) + ", " +
-                    Length::mm(one.shows) + " wide" +
-                    (stretched ? ", stretching the strip evenly" : ""));
+    if (!ends_at_straps(pattern, one.edges)) lines.push_back(bind_line(pattern, one));
   }
 }
 
@@ -232,8 +265,8 @@ void turn_hems(const Pattern& pattern, std::vector<Wording>& lines) {
 
 std::vector<Wording> sewing_lines(const Pattern& pattern) {
   std::vector<Wording> lines;
-  for (const auto step :
-       {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, finish_edges, turn_hems}) {
+  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, set_straps,
+                          finish_edges, turn_hems}) {
     step(pattern, lines);
   }
   return lines;
@@ -250,7 +283,10 @@ std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
     for (const EdgeOf& at : opening.edges) edges.push_back({at, words});
   }
   for (const Binding& one : pattern.bindings) {
-    for (const EdgeOf& at : one.edges) edges.push_back({at, "bound"});
+    for (const EdgeOf& at : one.edges) {
+      const bool of_strap = is_strap(pattern.piece(at.piece));
+      edges.push_back({at, of_strap ? "bound, both long edges as one" : "bound"});
+    }
   }
   return edges;
 }
