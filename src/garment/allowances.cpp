@@ -1,9 +1,11 @@
 #include "blockwright/garment/allowances.hpp"
 
 #include "blockwright/base/printable.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
+#include "straps.hpp"
 
 #include <algorithm>
 #include <array>
@@ -43,6 +45,8 @@ EdgeFinish seam_finish(const Piece& piece, const Edge& edge, const Allowances& a
 }
 
 EdgeFinish usual_finish(const Piece& piece, const Edge& edge, const Allowances& allowances) {
+  if (is_strap(piece)) return strap_finish(edge, allowances);
+  if (edge.name == kStrapEnd) return {Finish::Seam, kStrapSewnIn};
   switch (edge.role) {
     case EdgeRole::Fold:
       return {Finish::Fold, 0.0};

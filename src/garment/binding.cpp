@@ -3,9 +3,11 @@
 #include "blockwright/base/number_text.hpp"
 #include "blockwright/base/printable.hpp"
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
+#include "straps.hpp"
 #include "strip_join.hpp"
 
 #include <algorithm>
@@ -45,20 +47,39 @@ void require_free(const Pattern& pattern, const EdgeOf& at) {
     refuse({kBindingCode, "runs", name_of(at), "it is faced", "bind it or face it, not both"});
   }
   if (edge.role == EdgeRole::FreeEdge || edge.role == EdgeRole::Hem) return;
+  if (is_strap(pattern.piece(at.piece))) return;
   refuse({kBindingCode, "runs", name_of(at),
           edge.role == EdgeRole::Fold ? "it lies on the fold of the cloth"
                                       : "it is sewn to another edge or opens",
           "bind necklines, armholes and hems"});
 }
 
+// A strap is bound as a whole: its layers lie on each other.
+void require_whole_strap(const Pattern& pattern, const std::string& name, const EdgeOf& at) {
+  if (!is_strap(pattern.piece(at.piece))) return;
+  if (name != kStrapPiece) {
+    refuse({kBindingCode, "runs", shown(name), "a folded strap is bound as a whole",
+            R"(write "strap")"});
+  }
+  if (!has_flat_straps(pattern)) {
+    refuse({kBindingCode, "runs", shown(name), "the straps are too narrow to be bound",
+            "leave \"strap\" out, or draw straps of " + Length::mm(kFlatStrap) + " and more"});
+  }
+}
+
+std::vector<EdgeOf> found_in_run(const Pattern& pattern, const std::string& name) {
+  return name == kStrapPiece ? strap_edges(pattern) : edges_named(pattern, name);
+}
+
 std::vector<EdgeOf> edges_of_run(const Pattern& pattern, const std::vector<std::string>& run) {
   std::vector<EdgeOf> edges;
   for (const std::string& name : run) {
-    const std::vector<EdgeOf> found = edges_named(pattern, name);
+    const std::vector<EdgeOf> found = found_in_run(pattern, name);
     if (found.empty()) {
       refuse({kBindingCode, "runs", shown(name), "there is no such edge",
               R"(write "neckline", "armhole" or "hem", or one of )" + all_edge_names(pattern)});
     }
+    for (const EdgeOf& at : found) require_whole_strap(pattern, name, at);
     edges.insert(edges.end(), found.begin(), found.end());
   }
   return edges;
@@ -92,7 +113,7 @@ bool is_hollow(const Path& path) {
 double strip_for(const Pattern& pattern, const EdgeOf& at, double stretch) {
   const Piece& piece = pattern.piece(at.piece);
   const Edge& edge = piece.edge(at.edge);
-  const double sewn = sewn_length(piece, edge);
+  const double sewn = bound_length(piece, edge);
   return is_hollow(edge.path) ? sewn * (1.0 - stretch / 100.0) : sewn;
 }
 
@@ -112,7 +133,7 @@ Binding binding_of(const Pattern& pattern, const std::vector<EdgeOf>& edges,
   for (const EdgeOf& at : edges) {
     const double times = times_in_strip(pattern, at, over_centre);
     const Piece& piece = pattern.piece(at.piece);
-    binding.edge_length += times * sewn_length(piece, piece.edge(at.edge));
+    binding.edge_length += times * bound_length(piece, piece.edge(at.edge));
     binding.strip_length += times * strip_for(pattern, at, plan.stretch);
   }
   binding.strip_length += 2.0 * kStripEnd;
@@ -121,14 +142,29 @@ Binding binding_of(const Pattern& pattern, const std::vector<EdgeOf>& edges,
   return binding;
 }
 
+// Those of the front and those of the back.
+std::vector<std::vector<EdgeOf>> by_half(const Pattern& pattern, const std::vector<EdgeOf>& edges) {
+  std::vector<std::vector<EdgeOf>> halves;
+  for (const PieceKind* half : {&kBodiceFront, &kBodiceBack}) {
+    std::vector<EdgeOf> of_it;
+    std::ranges::copy_if(edges, std::back_inserter(of_it),
+                         [&](const EdgeOf& at) { return is_a(pattern.piece(at.piece), *half); });
+    if (!of_it.empty()) halves.push_back(of_it);
+  }
+  return halves;
+}
+
 // Of a body whose sides differ each side has a strip of its own, unless it runs over the centre.
+// Between straps front and back have one each.
 std::vector<std::vector<EdgeOf>> strips_of(const Pattern& pattern,
                                            const std::vector<EdgeOf>& edges) {
   const auto is_on = [](const EdgeOf& at, std::string_view side) {
     return sided_name(at.piece).side == side;
   };
   const bool sided = std::ranges::any_of(edges, [&](const EdgeOf& e) { return !is_on(e, ""); });
-  if (!sided || reaches_centre(pattern, edges)) return {edges};
+  const bool over_centre = reaches_centre(pattern, edges);
+  if (over_centre && ends_at_straps(pattern, edges)) return by_half(pattern, edges);
+  if (!sided || over_centre) return {edges};
   std::vector<std::vector<EdgeOf>> strips;
   for (const std::string_view side : {kRightEnding, kLeftEnding}) {
     strips.emplace_back();
@@ -141,6 +177,7 @@ std::vector<std::vector<EdgeOf>> strips_of(const Pattern& pattern,
 }  // namespace
 
 std::string join_of(const Pattern& pattern, const std::vector<EdgeOf>& edges) {
+  if (ends_at_straps(pattern, edges)) return "";
   if (!reaches_centre(pattern, edges)) return "the underarm";
   const bool is_hem = std::ranges::any_of(
       edges, [&](const EdgeOf& at) { return edge_at(pattern, at).role == EdgeRole::Hem; });

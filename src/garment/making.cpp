@@ -1,10 +1,13 @@
 #include "blockwright/garment/making.hpp"
 
 #include "blockwright/block/kinds.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "blockwright/garment/binding.hpp"
 #include "button_words.hpp"
 #include "faced.hpp"
 #include "named_edges.hpp"
+#include "straps.hpp"
+#include "strip_join.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -48,9 +51,12 @@ std::vector<std::string> names_of(const Pattern& pattern, Finish finish) {
   return names;
 }
 
-std::vector<std::string> names_of(const std::vector<EdgeOf>& edges) {
+std::vector<std::string> names_of(const Pattern& pattern, const std::vector<EdgeOf>& edges) {
   std::vector<std::string> names;
-  for (const EdgeOf& at : edges) add_once(names, plain(at.edge));
+  for (const EdgeOf& at : edges) {
+    const bool of_strap = is_strap(pattern.piece(at.piece));
+    add_once(names, plain(of_strap ? kStrapPiece : std::string_view(at.edge)));
+  }
   return names;
 }
 
@@ -71,12 +77,17 @@ std::string cut_from(const Pattern& pattern, Material material) {
   return listed_words(pieces);
 }
 
-Wording strip_line(const Binding& binding) {
-  return "bias strip for the " + listed_words(names_of(binding.edges)) + ": " +
+std::string ends_words(const Pattern& pattern, const Binding& binding) {
+  if (ends_at_straps(pattern, binding.edges)) return "its ends are caught in at the straps";
+  if (binding.joined.empty()) return "its ends turn in at the opening";
+  return "its ends are joined at " + binding.joined;
+}
+
+Wording strip_line(const Pattern& pattern, const Binding& binding) {
+  return "bias strip for the " + listed_words(names_of(pattern, binding.edges)) + ": " +
          std::to_string(binding.strips) + ", " + Length::mm(binding.strip_length) + " long and " +
          Length::mm(binding.cut_width) + " wide, with " + Length::mm(kStripEnd) + " at each end; " +
-         (binding.joined.empty() ? "its ends turn in at the opening"
-                                 : "its ends are joined at " + binding.joined);
+         ends_words(pattern, binding);
 }
 
 // One square yields the strips of one width; those of all runs of a step are.
@@ -94,7 +105,7 @@ std::vector<Wording> cut_lines(const Pattern& pattern) {
     lines.emplace_back("interfacing: " + stiff +
                        ", each cut on the stitch line, without allowance");
   }
-  for (const Binding& one : pattern.bindings) lines.push_back(strip_line(one));
+  for (const Binding& one : pattern.bindings) lines.push_back(strip_line(pattern, one));
   if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));
   return lines;
 }
@@ -218,7 +229,7 @@ void sew_shoulders(const Pattern& pattern, std::vector<Wording>& lines) {
 std::string faced_names(const Pattern& pattern) {
   std::vector<std::string> names;
   for (const Facing& one : pattern.facings) {
-    for (const std::string& name : names_of(one.faced)) add_once(names, name);
+    for (const std::string& name : names_of(pattern, one.faced)) add_once(names, name);
   }
   return listed_words(names);
 }
@@ -243,19 +254,41 @@ void face_edges(const Pattern& pattern, std::vector<Wording>& lines) {
                   roll + " inside");
 }
 
+Wording bind_line(const Pattern& pattern, const Binding& binding) {
+  const bool stretched = binding.edge_length - binding.strip_length + 2.0 * kStripEnd > 1.0;
+  return "bind the " + Wording(listed_words(names_of(pattern, binding.edges))) + ", " +
+         Length::mm(binding.shows) + " wide" + (stretched ? ", stretching the strip evenly" : "");
+}
+
+// Edges that end at the straps are bound first: the straps catch the ends of their strips.
+void set_straps(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (!has_straps(pattern)) return;
+  for (const Binding& one : pattern.bindings) {
+    if (ends_at_straps(pattern, one.edges)) lines.push_back(bind_line(pattern, one));
+  }
+  const std::vector<EdgeOf> edges = strap_edges(pattern);
+  const bool bound = edge_at(pattern, edges.front()).finish.how == Finish::Bound;
+  lines.emplace_back(bound ? "fold the straps lengthwise, right side out, and baste their long "
+                             "edges on each other: the binding closes them"
+                           : "fold the straps lengthwise, right side in, sew their long edges "
+                             "together, trim and turn them");
+  lines.push_back("sew the straps to the " +
+                  Wording(has_flat_straps(pattern) ? "strap ends of the front"
+                                                   : "front, where neckline and armhole meet") +
+                  ", " + Length::mm(kStrapSewnIn) +
+                  " deep; try the top on, trim them at the back and sew them in there");
+}
+
 void finish_edges(const Pattern& pattern, std::vector<Wording>& lines) {
   face_edges(pattern, lines);
   const std::vector<std::string> enclosed = names_of(pattern, Finish::Enclosed);
   if (!enclosed.empty()) {
-    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0;
+    const bool sleeve = std::ranges::count(enclosed, "armhole") > 0 && !has_straps(pattern);
     lines.emplace_back("face or line the " + listed_words(enclosed) +
                        (sleeve ? ", or set the sleeve in" : ""));
   }
   for (const Binding& one : pattern.bindings) {
-    const bool stretched = one.edge_length - one.strip_length + 2.0 * kStripEnd > 1.0;
-    lines.push_back("bind the " + Wording(listed_words(names_of(one.edges))) + ", " +
-                    Length::mm(one.shows) + " wide" +
-                    (stretched ? ", stretching the strip evenly" : ""));
+    if (!ends_at_straps(pattern, one.edges)) lines.push_back(bind_line(pattern, one));
   }
 }
 
@@ -282,7 +315,7 @@ void sew_buttons(const Pattern& pattern, std::vector<Wording>& lines) {
 
 std::vector<Wording> sewing_lines(const Pattern& pattern) {
   std::vector<Wording> lines;
-  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides,
+  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, set_straps,
                           finish_edges, turn_hems, sew_buttons}) {
     step(pattern, lines);
   }
@@ -304,7 +337,10 @@ std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
     for (const EdgeOf& at : opening.edges) edges.push_back({at, words});
   }
   for (const Binding& one : pattern.bindings) {
-    for (const EdgeOf& at : one.edges) edges.push_back({at, "bound"});
+    for (const EdgeOf& at : one.edges) {
+      const bool of_strap = is_strap(pattern.piece(at.piece));
+      edges.push_back({at, of_strap ? "bound, both long edges as one" : "bound"});
+    }
   }
   return edges;
 }

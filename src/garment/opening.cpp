@@ -5,6 +5,7 @@
 #include "faced.hpp"
 #include "named_edges.hpp"
 #include "refusal.hpp"
+#include "straps.hpp"
 #include "strip_join.hpp"
 
 #include <algorithm>
@@ -143,6 +144,16 @@ double girth_of(const Pattern& pattern, BlockEdge part) {
   return girth;
 }
 
+// Between its halves at front and back the neckline runs on along the straps.
+double girth_of_straps(const Pattern& pattern) {
+  double girth = 0.0;
+  for (const EdgeOf& at : strap_edges(pattern)) {
+    const Piece& piece = pattern.piece(at.piece);
+    girth += copies(piece) * bound_length(piece, piece.edge(at.edge));
+  }
+  return girth;
+}
+
 // An edge that stays closed, and what passes through it.
 struct ClosedEdge {
   const char* name;
@@ -214,7 +225,8 @@ Problems getting_in(const Pattern& pattern, const WearerSize& wearer) {
                    "close it with \"open_zip\", so that the lower edge parts", problems);
   }
   if (!neck_opens) {
-    warn_if_narrow({"neckline", girth_of(pattern, BlockEdge::Neckline), kHeadGirth},
+    const double girth = girth_of(pattern, BlockEdge::Neckline) + girth_of_straps(pattern);
+    warn_if_narrow({"neckline", girth, kHeadGirth},
                    "open it at the centre back, or draw a wider neckline", problems);
   }
   return problems;

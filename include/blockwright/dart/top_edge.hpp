@@ -4,6 +4,7 @@
 #include "blockwright/pattern/pattern.hpp"
 
 #include <optional>
+#include <string_view>
 
 namespace blockwright {
 
@@ -55,6 +56,10 @@ inline constexpr double kLeastStrapWidth = 6.0;
 inline constexpr double kMostStrapWidth = 60.0;
 /// What a strap is longer by, to be tried on, in mm. Ours.
 inline constexpr double kMostAdjust = 100.0;
+/// At each end of a strap as much is sewn in, in mm. Common practice, no source.
+inline constexpr double kStrapSewnIn = 15.0;
+/// The edge of the body that a flat strap is set on.
+inline constexpr std::string_view kStrapEnd = "strap_end";
 /// A strap as wide as this is set on an end of its own, "strap_end", which stands for the shoulder;
 /// a narrower one on the point where neckline and armhole meet. Ours.
 inline constexpr double kFlatStrap = 12.0;

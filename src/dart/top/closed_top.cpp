@@ -61,7 +61,7 @@ OpenEdge straight_edge(const Top& top, const TopCut& cut) {
 
 // An edge of the top, and how far along the line it ends.
 struct TopSection {
-  const char* name;
+  std::string_view name;
   BlockEdge part;
   double to;
 };
@@ -71,7 +71,7 @@ std::vector<TopSection> sections_of(const TopLine& line) {
   if (!line.strap) return {neckline};
   std::vector<TopSection> all{{"armhole", BlockEdge::Armhole, line.strap->from}};
   if (line.strap->to > line.strap->from) {
-    all.push_back({"strap_end", BlockEdge::Shoulder, line.strap->to});
+    all.push_back({kStrapEnd, BlockEdge::Shoulder, line.strap->to});
   }
   all.push_back(neckline);
   return all;
@@ -80,7 +80,7 @@ std::vector<TopSection> sections_of(const TopLine& line) {
 OpenEdge empty_edge(const TopSection& section) {
   const auto& edge = kBodiceFront.edges[index_of(section.part)];
   const std::string part(edge.name);
-  return {.name = section.name,
+  return {.name = std::string(section.name),
           .role = EdgeRole::FreeEdge,
           .stretches = {},
           .darts = {},

@@ -7,8 +7,6 @@ namespace {
 
 // A strap is cut this much shorter than its way, so that it holds. Common practice, no source.
 constexpr double kStrapHolds = 0.98;
-// At each end as much is sewn in, in mm. Common practice, no source.
-constexpr double kSewnIn = 15.0;
 
 Edge straight(const char* name, EdgeRole role, const Segment& line) {
   return {name, role, Path({line}), ""};
@@ -32,7 +30,7 @@ double way_over_shoulder(const StrapEnds& ends) {
 
 Piece strap_piece(const StrapDesign& design, const StrapEnds& ends, std::string_view ending) {
   const double wide = 2.0 * design.width;
-  const double tall = kStrapHolds * way_over_shoulder(ends) + 2.0 * kSewnIn + design.adjust;
+  const double tall = kStrapHolds * way_over_shoulder(ends) + 2.0 * kStrapSewnIn + design.adjust;
   const Point a{0.0, 0.0}, b{wide, 0.0}, c{wide, tall}, d{0.0, tall};
   Piece strap;
   strap.name = "strap" + std::string(ending);

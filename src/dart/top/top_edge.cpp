@@ -129,11 +129,11 @@ void drop_cut_landmarks(const Path& was, Piece& piece, const Path& is) {
 
 // Where the strap is set.
 void mark_strap(Opened& open) {
-  const auto end = find_edge(open, "strap_end");
+  const auto end = find_edge(open, kStrapEnd);
   if (!end) return;
   const double middle = 0.5 * closed_length(open.edges[*end]);
   open.piece.notches.push_back(
-      {"strap", "strap_end", 0.0, kind_of(open.piece).notch_count, {}, {}});
+      {"strap", std::string(kStrapEnd), 0.0, kind_of(open.piece).notch_count, {}, {}});
   open.notches.push_back(anchor_at(open, *end, middle));
 }
 
