@@ -1,5 +1,6 @@
 #include "moving.hpp"
 
+#include "blockwright/dart/centre_seam.hpp"
 #include "blockwright/dart/truing.hpp"
 
 #include <algorithm>
@@ -44,7 +45,7 @@ void settle_fold(Piece& piece, Problems& remarks) {
     return drafted != nullptr && drafted->role == EdgeRole::Fold;
   });
   if (fold == nullptr || piece.cut_on == CutOn::One) return;
-  const bool straight = is_straight_fold(fold->path);
+  const bool straight = is_straight_fold(fold->path) && !is_seam_by_choice(piece, *fold);
   if (straight == (piece.cut_on == CutOn::Fold)) return;
   piece.cut_on = straight ? CutOn::Fold : CutOn::Pair;
   fold->role = straight ? EdgeRole::Fold : EdgeRole::Seam;

@@ -199,7 +199,8 @@ void sew_centres(const Pattern& pattern, std::vector<Wording>& lines) {
     }
   }
   if (!seams.empty()) {
-    lines.emplace_back("sew the " + listed_words(seams) + " and press it open");
+    lines.emplace_back("sew the " + listed_words(seams) + " and press " +
+                       (seams.size() == 1 ? "it" : "them") + " open");
   }
   for (const Opening& opening : pattern.openings) {
     if (opening.name == "left_side") continue;

@@ -287,6 +287,13 @@ StepRow row(TopEdgeDesign& m) {
           [&m](const Pattern& pattern, double) { return draw_top_edge(pattern, m); }};
 }
 
+StepRow row(CentreSeam& m) {
+  return {"centre_seam",
+          {required(one_of("at", m.at, {"front"}))},
+          "make a seam of the centre front",
+          [&m](const Pattern& pattern, double) { return with_centre_seam(pattern, m); }};
+}
+
 StepRow row(OpeningPlan& m) {
   constexpr const char* places[] = {"centre back", "centre front", "left side"};
   constexpr const char* closures[] = {"a zip", "a zip that parts in two", "buttons"};

@@ -169,6 +169,7 @@ ArmholeDesign some_armhole(Bytes& bytes) {
 
 StyleStep some_edge_of_garment(Bytes& bytes) {
   if (bytes.flag()) return some_top_edge(bytes);
+  if (bytes.flag()) return CentreSeam{};
   return some_neckline(bytes);
 }
 

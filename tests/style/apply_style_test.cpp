@@ -198,7 +198,7 @@ TEST_CASE("Every step names the piece that it is done on, but for edges of all o
     const StepRow row = row_of(step);
     INFO(row.name);
     if (row.name == "hem" || row.name == "neckline" || row.name == "top_edge" ||
-        row.name == "armhole")
+        row.name == "armhole" || row.name == "centre_seam")
       continue;
     if (row.finishes) continue;
     CHECK(std::ranges::any_of(row.keys, [](const StepKey& key) { return key.text != nullptr; }));

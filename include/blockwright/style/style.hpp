@@ -1,6 +1,7 @@
 #pragma once
 
 #include "blockwright/block/wearing_ease.hpp"
+#include "blockwright/dart/centre_seam.hpp"
 #include "blockwright/dart/drawn_armhole.hpp"
 #include "blockwright/dart/drawn_neckline.hpp"
 #include "blockwright/dart/fullness.hpp"
@@ -28,11 +29,11 @@ namespace blockwright {
 using StyleStep =
     std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove, GatherMove,
                  SpreadMove, PanelSeam, HemLevel, NecklineDesign, ArmholeDesign, TopEdgeDesign,
-                 OpeningPlan, BindingPlan, FacingPlan, Allowances>;
+                 CentreSeam, OpeningPlan, BindingPlan, FacingPlan, Allowances>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",
-/// "panel_seam", "hem", "neckline", "armhole", "top_edge", "opening", "binding", "facing",
-/// "allowance": the key of the step in a style file.
+/// "panel_seam", "hem", "neckline", "armhole", "top_edge", "centre_seam", "opening", "binding",
+/// "facing", "allowance": the key of the step in a style file.
 std::string step_name(StyleStep step);
 /// True of a step that says how edges are finished: it comes after all steps that draw them.
 bool is_finishing(StyleStep step);
