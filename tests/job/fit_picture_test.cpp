@@ -81,7 +81,9 @@ Names arrows_in(const std::string& svg) {
   return arrows;
 }
 
-Names amounts_in(const std::string& svg) { return all_of(svg, ">([0-9][0-9./ ]* (?:cm|in))<"); }
+Names amounts_in(const std::string& svg) {
+  return all_of(svg, ">((?:no. [0-9]+: )?[0-9][0-9./ ]* (?:cm|in))<");
+}
 
 const std::string kPicture = "her/ondine-fit.svg";
 
@@ -293,7 +295,7 @@ TEST_CASE("Amounts at one place share its arrow") {
   MemoryFiles files(her_file());
   done(job_of({"lower front_neck 0.6", "lower front_neck 0.4"}), files);
   CHECK(arrows_in(files.files.at(kPicture)) == Names{"front_neck_point"});
-  CHECK(amounts_in(files.files.at(kPicture)) == Names{"1. 0.6 cm", "2. 0.4 cm"});
+  CHECK(amounts_in(files.files.at(kPicture)) == Names{"no. 1: 0.6 cm", "no. 2: 0.4 cm"});
 }
 
 TEST_CASE("A new dart is no move, and bowed legs are a change") {

@@ -146,8 +146,9 @@ std::vector<ShownAmount> shown_amounts(const std::vector<NumberedCorrection>& co
     Correction applied = numbered.correction;
     applied.withdrawn = false;
     std::vector<std::string> words = amount_lines(applied, run.unit);
+    // "2. 1 cm" would be read as 2.1 cm.
     if (corrections.size() > 1)
-      words.front() = std::to_string(numbered.number) + ". " + words.front();
+      words.front() = "no. " + std::to_string(numbered.number) + ": " + words.front();
     try {
       for (const auto& [alone, place, share] : places_of(applied, run.block.pattern)) {
         for (const Piece& piece : run.fitted.pattern.pieces) {

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
+#include <sstream>
 
 namespace blockwright {
 
@@ -212,6 +214,11 @@ bool in_window(const SheetText& text, const Box& window) {
          text.at.y < window.top;
 }
 
+std::vector<std::string> words_of(const std::string& text) {
+  std::istringstream in(text);
+  return {std::istream_iterator<std::string>(in), {}};
+}
+
 // The label, then the name on each further page that shows the piece; off the edges if there is
 // room.
 class PieceNames {
@@ -249,13 +256,24 @@ class PieceNames {
     if (!set_name(wish, off_edges(page))) set_name(wish, page);
   }
 
+  // In one line, or where that is too long, as across a narrow facing, a word in each.
   bool set_name(Point wish, const FreeSpace& room) {
+    return set_lines({name_}, wish, room) || set_lines(words_of(name_), wish, room);
+  }
+
+  bool set_lines(const std::vector<std::string>& texts, Point wish, const FreeSpace& room) {
+    const auto lines_at = [&](double scale) {
+      Lines lines;
+      lines.reserve(texts.size());
+      for (const std::string& text : texts) lines.push_back({text, kName * scale});
+      return lines;
+    };
     // Where the smallest has no room, no larger one has.
-    const Lines smallest = {{name_, kName * kLabelScales.back()}};
-    if (!room.find(placer_.size_of(smallest, kNarrowMargin), wish)) return false;
+    if (!room.find(placer_.size_of(lines_at(kLabelScales.back()), kNarrowMargin), wish)) {
+      return false;
+    }
     return std::any_of(kLabelScales.begin(), kLabelScales.end(), [&](double scale) {
-      return placer_.block({{name_, kName * scale}}, wish, {kWideMargin * scale, kNarrowMargin},
-                           room);
+      return placer_.block(lines_at(scale), wish, {kWideMargin * scale, kNarrowMargin}, room);
     });
   }
 
