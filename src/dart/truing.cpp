@@ -123,12 +123,8 @@ Piece trued(const Piece& piece, std::vector<BlendedEdge>& all_blended) {
 
 TruedPattern true_darts(const Pattern& pattern) {
   TruedPattern result;
-  result.pattern.seams = pattern.seams;
-  result.pattern.openings = pattern.openings;
-  result.pattern.bindings = pattern.bindings;
-  for (const Piece& piece : pattern.pieces) {
-    result.pattern.pieces.push_back(trued(piece, result.blended));
-  }
+  result.pattern = pattern;
+  for (Piece& piece : result.pattern.pieces) piece = trued(piece, result.blended);
   return result;
 }
 

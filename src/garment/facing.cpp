@@ -129,6 +129,15 @@ void require_free(const Pattern& pattern, const TracedEdge& traced) {
   }
 }
 
+// A front that is buttoned has its facing cut on: a second one under it would meet its fold.
+void require_no_stand(const TracedEdge& traced) {
+  for (const OutlineEdge* end : {&traced.before_edge, &traced.after_edge}) {
+    if (end->get().finish.how != Finish::FoldedBack) continue;
+    refuse_edge(name_of(traced.edges.front().name()),
+                "it ends at the buttons, where a facing is cut on to the front", "bind it");
+  }
+}
+
 std::vector<PlannedFacing> planned(const Pattern& trued, const std::string& name,
                                    const FacingPlan& plan) {
   const FacedPart& part = part_named(name);
@@ -144,6 +153,7 @@ std::vector<PlannedFacing> planned(const Pattern& trued, const std::string& name
     for (const OutlineEdge& of : traced->edges) seen.insert(name_of(of.name()));
     require_its_part(name, part, *traced);
     require_free(trued, *traced);
+    require_no_stand(*traced);
     const FacingShape shape{end_at(traced->before_edge), end_at(traced->after_edge), 0.0,
                             plan.roll};
     facings.push_back({&part, std::move(*traced), shape});

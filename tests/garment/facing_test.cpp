@@ -345,6 +345,11 @@ TEST_CASE("What cannot be faced is refused as what it is") {
           .pattern;
   CHECK(facing_refusal(full, face({"neckline"})).message ==
         "it is gathered or eased, and a facing is flat");
+  const Pattern buttoned =
+      with_opening(ordinary_block(), {OpeningPlan::At::CentreFront, Closure::Buttons}).pattern;
+  CHECK(facing_refusal(buttoned, face({"neckline"})).message ==
+        "it ends at the buttons, where a facing is cut on to the front");
+  CHECK(facing_refusal(buttoned, face({"armhole"})).code == "");
   Pattern top = one_dart(ordinary_block(), {"front.waist"}).pattern;
   top = draw_top_edge(top, {}).pattern;
   CHECK(facing_refusal(top, face({"neckline"})).hint == R"(write "top_edge")");

@@ -185,6 +185,18 @@ TEST_CASE("The report says what to cut, to buy and to sew, in order") {
             .contains("making") == false);
 }
 
+TEST_CASE("Facings are told and written as they are printed") {
+  const Finished done =
+      finished(style_of_steps(R"({"facing": {"edges": ["neckline"]}}, )" + kAllowance));
+  const std::string report = done.result.output;
+  CHECK(times_in(report, "sew the facings on, right sides together") == 1);
+  CHECK(times_in(report, "face or line the neckline") == 0);
+  const auto pattern = std::ranges::find_if(
+      done.files, [](const auto& file) { return file.first.ends_with("pattern.json"); });
+  REQUIRE(pattern != done.files.end());
+  CHECK(GarmentJson::parse(pattern->second).at("facings").size() == 2);
+}
+
 TEST_CASE("A bodice that cannot be got into is warned of") {
   const auto codes = [](const std::string& opening) {
     const Finished done = finished(style_of_steps(opening + "," + kAllowance));
