@@ -175,9 +175,9 @@ TEST_CASE("Several corrections are one picture of their sum, with the list besid
   MemoryFiles files(her_file());
   done(job_of({"lower front_neck 1.0", "lower underarm 0.6", "shorten shoulder 0.6"}), files);
   const std::string& svg = files.files.at(kPicture);
-  for (const char* words :
-       {"1. lower front neck", "2. lower underarm", "3. shorten shoulder",
-        ">for 2, seen: ", ">for 3, seen: ", ">1. 1.0 cm<", ">2. 0.6 cm<", ">3. 0.6 cm<"}) {
+  for (const char* words : {"1. lower front neck", "2. lower underarm", "3. shorten shoulder",
+                            ">for 2, seen: ", ">for 3, seen: ", ">no. 1: 1.0 cm<",
+                            ">no. 2: 0.6 cm<", ">no. 3: 0.6 cm<"}) {
     INFO(words);
     CHECK(has(svg, words));
   }
