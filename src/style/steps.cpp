@@ -220,15 +220,25 @@ StepRow row(PanelSeam& m) {
           }};
 }
 
-Wording hem_words(const HemLevel& m) {
-  if (m.above_waist) return "end it " + Length::mm(*m.above_waist) + " above the waist";
-  if (!m.below_bust_point) return "draw a hem";
-  return "end it " + Length::mm(*m.below_bust_point) + " below the bust point";
+Wording hem_words(const HemDesign& m) {
+  Wording words = "draw a hem at the waist";
+  if (m.above_waist) words = "end it " + Length::mm(*m.above_waist) + " above the waist";
+  if (m.below_bust_point)
+    words = "end it " + Length::mm(*m.below_bust_point) + " below the bust point";
+  if (m.side_above_waist)
+    words = words + ", at the sides " + Length::mm(*m.side_above_waist) + " above the waist";
+  if (m.back_above_waist)
+    words = words + ", at the centre back " + Length::mm(*m.back_above_waist) + " above it";
+  if (m.point_drop > 0.0) words = words + ", in points " + Length::mm(m.point_drop) + " deep";
+  return words;
 }
 
-StepRow row(HemLevel& m) {
+StepRow row(HemDesign& m) {
   return {"hem",
-          {length("above_waist", m.above_waist), length("below_bust_point", m.below_bust_point)},
+          {length("above_waist", m.above_waist), length("below_bust_point", m.below_bust_point),
+           length("side_above_waist", m.side_above_waist),
+           length("back_above_waist", m.back_above_waist), length("point_drop", m.point_drop),
+           length("point_from_centre", m.point_from_centre)},
           hem_words(m),
           [&m](const Pattern& pattern, double) { return draw_hem(pattern, m); }};
 }

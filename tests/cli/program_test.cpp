@@ -173,7 +173,7 @@ TEST_CASE("adapt makes a garment from a style file") {
   const ToolResult result =
       call("adapt " + kDemo + " " + style + " --write svg --out " + folder.path("out"));
   CHECK(result.exit_code == 0);
-  CHECK(fs::exists(folder.path("out") + "/ondine-marsh-princess-bodice-toile.svg"));
+  CHECK(fs::exists(folder.path("out") + "/ondine-marsh-princess-bodice-garment.svg"));
 }
 
 TEST_CASE("fit adds a correction to the file, keeps the old text beside it, and can be asked") {

@@ -1,4 +1,4 @@
-// A bodice that ends above the waist.
+// A bodice that ends above the waist, at it, or in points.
 #include "blockwright/dart/hem.hpp"
 
 #include "blockwright/block/kinds.hpp"
@@ -22,8 +22,19 @@ using namespace blockwright_tests;
 
 namespace {
 
-constexpr HemLevel above(double mm) { return {.above_waist = mm, .below_bust_point = {}}; }
-constexpr HemLevel below_bust(double mm) { return {.above_waist = {}, .below_bust_point = mm}; }
+constexpr HemDesign above(double mm) { return {.above_waist = mm, .below_bust_point = {}}; }
+constexpr HemDesign below_bust(double mm) { return {.above_waist = {}, .below_bust_point = mm}; }
+
+constexpr HemDesign rising(double centre, double side) {
+  return {.above_waist = centre, .below_bust_point = {}, .side_above_waist = side};
+}
+
+constexpr HemDesign in_points(double drop, double from_centre, double side) {
+  HemDesign hem = rising(0.0, side);
+  hem.point_drop = drop;
+  hem.point_from_centre = from_centre;
+  return hem;
+}
 
 /// Blocks with all front darts in the waist and one waist dart at the back, as a cropped top has
 /// them: darts of 5 to 50 degrees.
@@ -45,8 +56,33 @@ double corner_degrees(const Path& before, const Path& after) {
   return std::abs(turn_between(-end_tangent(before), start_tangent(after)).degrees());
 }
 
-RefusedStep hem_refusal(const Pattern& pattern, const HemLevel& level) {
+RefusedStep hem_refusal(const Pattern& pattern, const HemDesign& level) {
   return refused_with([&] { return draw_hem(pattern, level); });
+}
+
+/// Where the front's hem has its point: the corner that turns most.
+Point corner_of(const Path& hem) {
+  Point corner = hem.start();
+  double sharpest = 0.0;
+  for (std::size_t i = 0; i + 1 < hem.curves().size(); ++i) {
+    const Curve &before = hem.curves()[i], &after = hem.curves()[i + 1];
+    const double turn =
+        std::abs(turn_between(tangent_at(before, 1.0), tangent_at(after, 0.0)).degrees());
+    if (turn > sharpest) corner = start_of(after);
+    sharpest = std::fmax(sharpest, turn);
+  }
+  return corner;
+}
+
+/// How far the waist darts of the front are led on under the waist, in mm; the farthest.
+double led_on(const Pattern& block, const Pattern& with_hem) {
+  double most = -1e9;
+  for (const Dart& dart : block.piece("front").darts) {
+    if (dart.edge != "waist") continue;
+    const Dart& now = with_hem.piece("front").dart(dart.name);
+    most = std::fmax(most, distance(dart.point, now.legs[0]) - distance(dart.point, dart.legs[0]));
+  }
+  return most;
 }
 
 }  // namespace
@@ -162,8 +198,14 @@ TEST_CASE("A hem leaves a side seam, or is refused with the most that can be", "
 
 TEST_CASE("What a hem cannot do is refused") {
   const Pattern block = one_dart_blocks(1).front();
-  CHECK(hem_refusal(block, HemLevel{}).code == "garment.hem");
+  CHECK(hem_refusal(block, HemDesign{}).code == "garment.hem");
   CHECK(hem_refusal(block, {.above_waist = 30.0, .below_bust_point = 90.0}).code == "garment.hem");
+  CHECK(hem_refusal(block, rising(30.0, -1.0)).hint.find("0 or more") != std::string::npos);
+  HemDesign low = above(30.0);
+  low.back_above_waist = -1.0;
+  CHECK(hem_refusal(block, low).hint.find("0 or more") != std::string::npos);
+  CHECK(hem_refusal(block, in_points(-1.0, 0.0, 0.0)).hint.find("0 or more") != std::string::npos);
+  CHECK(hem_refusal(block, in_points(0.0, 30.0, 0.0)).hint.find("point_drop") != std::string::npos);
   // Past the points of the darts.
   CHECK(hem_refusal(block, below_bust(5.0)).code == "dart.blocked");
   CHECK(hem_refusal(block, below_bust(5.0)).hint.find("back less") != std::string::npos);
@@ -173,4 +215,110 @@ TEST_CASE("What a hem cannot do is refused") {
   const Pattern drafted = checked_block(survey_people(1, 41).front()).block.pattern;
   const Pattern cut = cut_into_panels(drafted, {"front.shoulder", "front.waist", "", ""}).pattern;
   CHECK(hem_refusal(cut, above(30.0)).code == "garment.hem");
+}
+
+TEST_CASE("A hem that rises to the side is square to the centre and meets its mate at the side") {
+  int drawn = 0;
+  for (const Session& session : each_person(people(60), 41)) {
+    const Pattern block = checked_block(session).block.pattern;
+    HemDesign design = rising(10.0, 35.0);
+    design.back_above_waist = 25.0;
+    const Pattern top = draw_hem(block, design).pattern;
+    for (const Problem& problem : check_pattern(top)) FAIL_CHECK(to_text(problem));
+    double joined = 0.0;
+    for (const char* name : {"front", "back"}) {
+      INFO(name);
+      const Piece &piece = top.piece(name), &was = block.piece(name);
+      const Edge &hem = piece.edge("hem"), &side = piece.edge("side");
+      CHECK(corner_degrees(part_of(piece, BlockEdge::Centre).path, hem.path) ==
+            Approx(90.0).margin(0.5));
+      CHECK(hem.path.start().y - was.landmark("centre_waist").y ==
+            Approx(name == std::string("front") ? 10.0 : 25.0).margin(0.01));
+      CHECK(length(was.edge("side").path) - length(side.path) == Approx(35.0).margin(0.01));
+      CHECK(sharpest_corner(Folded(piece, "hem").edge()) < 0.5);
+      joined += corner_degrees(hem.path, side.path);
+    }
+    CHECK(joined == Approx(180.0).margin(3.0));
+    ++drawn;
+  }
+  CHECK(drawn > 0);
+}
+
+TEST_CASE("A front ends in its points, where they are asked for, and the back at the waist") {
+  for (const Session& session : each_person(people(60), 41)) {
+    const Pattern block = checked_block(session).block.pattern;
+    const Pattern top = draw_hem(block, in_points(35.0, 12.0, 20.0)).pattern;
+    for (const Problem& problem : check_pattern(top)) FAIL_CHECK(to_text(problem));
+    const Piece& front = top.piece("front");
+    const Point waist = block.piece("front").landmark("centre_waist");
+    const Point point = corner_of(Folded(front, "hem").edge());
+    CHECK(front.edge("hem").path.start() == waist);
+    CHECK(point.x - waist.x == Approx(12.0).margin(0.3));
+    CHECK(waist.y - point.y == Approx(35.0).margin(0.5));
+    CHECK(led_on(block, top) <= kMostUnderWaist);
+    CHECK(sewn_length(front, front.edge("side")) ==
+          Approx(sewn_length(top.piece("back"), top.piece("back").edge("side"))).margin(1.0));
+  }
+}
+
+TEST_CASE("One point on the centre line leads it on, and a back at the waist keeps its line") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  const Pattern top = draw_hem(block, in_points(50.0, 0.0, 0.0)).pattern;
+  const Piece& front = top.piece("front");
+  const Point waist = block.piece("front").landmark("centre_waist");
+  const Point point = front.edge("hem").path.start();
+  CHECK(point.x == Approx(waist.x).margin(1e-6));
+  CHECK(waist.y - point.y == Approx(50.0).margin(1e-6));
+  CHECK(distance(front.edge("centre_front").path.end(), point) < 1e-6);
+  CHECK(top.piece("back").edge("hem").path == block.piece("back").edge("waist").path);
+}
+
+TEST_CASE("From centre to side a hem rises or falls by a quarter of its length",
+          "[kMostHemSlope]") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  double most = 1e9;
+  for (const char* name : {"front", "back"}) {
+    const Piece& piece = block.piece(name);
+    most = std::fmin(most, 0.25 * sewn_length(piece, piece.edge("waist")));
+  }
+  CHECK_NOTHROW(draw_hem(block, rising(0.0, most - 0.01)));
+  CHECK(hem_refusal(block, rising(0.0, most + 0.01)).message.find("too steep") !=
+        std::string::npos);
+}
+
+TEST_CASE("A point keeps 10 mm off a folded dart", "[kLeastBesidePoint]") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  const Piece& front = block.piece("front");
+  const double most = length(sewn_stretches(front, front.edge("waist")).front()) -
+                      0.5 * front.dart("waist").intake() - 10.0;
+  CHECK_NOTHROW(draw_hem(block, in_points(10.0, most - 0.01, 20.0)));
+  CHECK(hem_refusal(block, in_points(10.0, most + 0.01, 20.0)).message.find("folded dart") !=
+        std::string::npos);
+}
+
+TEST_CASE("Rising from its point a hem crosses darts at most 2 cm under the waist",
+          "[kMostUnderWaist]") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  // In one arc to the side where that crosses them higher, sooner level where it would not.
+  const double shallow = led_on(block, draw_hem(block, in_points(20.0, 0.0, 0.0)).pattern);
+  CHECK(shallow > 5.0);
+  CHECK(shallow < 20.0);
+  CHECK(led_on(block, draw_hem(block, in_points(60.0, 0.0, 0.0)).pattern) ==
+        Approx(20.0).margin(0.01));
+}
+
+TEST_CASE("A point that would be too steep is refused with the most that it can drop",
+          "[kSteepestPoint]") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  double taken = 20.0, refused = 119.0;
+  REQUIRE(hem_refusal(block, in_points(refused, 0.0, 0.0)).message.find("too steep") !=
+          std::string::npos);
+  while (refused - taken > 0.01) {
+    const double drop = 0.5 * (taken + refused);
+    (hem_refusal(block, in_points(drop, 0.0, 0.0)).code.empty() ? taken : refused) = drop;
+  }
+  const Path hem =
+      draw_hem(block, in_points(taken, 0.0, 0.0)).pattern.piece("front").edge("hem").path;
+  CHECK(std::abs(turn_between({1.0, 0.0}, start_tangent(hem)).degrees()) ==
+        Approx(60.0).margin(0.05));
 }

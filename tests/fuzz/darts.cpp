@@ -123,9 +123,13 @@ StyleStep some_merge(Bytes& bytes, const Pattern& pattern) {
   return MergeMove{dart, into};
 }
 
-HemLevel some_hem(Bytes& bytes) {
-  HemLevel hem;
+HemDesign some_hem(Bytes& bytes) {
+  HemDesign hem;
   (bytes.flag() ? hem.above_waist : hem.below_bust_point) = bytes.amount(-20.0, 300.0);
+  if (bytes.flag()) hem.side_above_waist = bytes.amount(-10.0, 200.0);
+  if (bytes.flag()) hem.back_above_waist = bytes.amount(-10.0, 200.0);
+  if (bytes.flag()) hem.point_drop = bytes.amount(-10.0, 130.0);
+  if (bytes.flag()) hem.point_from_centre = bytes.amount(-10.0, 130.0);
   return hem;
 }
 
@@ -206,7 +210,7 @@ StyleStep some_step(Bytes& bytes, const Pattern& pattern) {
 }
 
 bool is_drawn(const StyleStep& step) {
-  return std::holds_alternative<HemLevel>(step) || std::holds_alternative<NecklineDesign>(step) ||
+  return std::holds_alternative<HemDesign>(step) || std::holds_alternative<NecklineDesign>(step) ||
          std::holds_alternative<TopEdgeDesign>(step) || std::holds_alternative<ArmholeDesign>(step);
 }
 

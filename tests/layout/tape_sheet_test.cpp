@@ -4,6 +4,7 @@
 #include "blockwright/measure/tape_session.hpp"
 #include "sheet_reading.hpp"
 #include "support/each.hpp"
+#include "support/sanitized.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -61,7 +62,9 @@ std::string all_text(const PrintPlan& plan) {
 // Paper sizes: ISO 216 and ANSI/ASME Y14.1 (from memory).
 TEST_CASE("On every paper the form stands free of itself and of the paper's edge") {
   for (const std::string& paper :
-       each(std::vector<std::string>{"a4", "letter", "legal", "a3", "roll:914", "210x260"})) {
+       each(kSanitized
+                ? std::vector<std::string>{"letter", "210x260"}
+                : std::vector<std::string>{"a4", "letter", "legal", "a3", "roll:914", "210x260"})) {
     for (const TapeSheet& form :
          {form_for("", ""), form_for("Ondine Marsh", "92.5 cm on 2026-03-14"),
           form_for(std::string(100, 'W'), "106 15/16 in on 2026-03-14")}) {

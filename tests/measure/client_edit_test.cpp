@@ -7,6 +7,7 @@
 #include "client_text.hpp"
 #include "support/each.hpp"
 #include "support/random.hpp"
+#include "support/sanitized.hpp"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -128,7 +129,7 @@ std::vector<std::string> files() {
     texts.push_back(Json::parse(text).dump());
     texts.push_back(Json::parse(text).dump(4));
   }
-  for (Random& random : each_random(300, 41)) {
+  for (Random& random : each_random(kSanitized ? 60 : 300, 41)) {
     const std::string newline = random.whole(0, 1) == 1 ? "\n" : "\r\n";
     std::string text = WildWriter(random, newline).text(random_client(random));
     if (random.whole(0, 3) == 0) text = kMark + text;

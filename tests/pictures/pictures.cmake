@@ -2,7 +2,7 @@
 #
 #   cmake -D ROOT=<checkout> -D WORK=<scratch folder> -D BLOCKWRIGHT=<program> -D PICTURES=<program>
 #         -D DART_PICTURES=<program> -D FIT_PICTURES=<program> -D FIRST_PICTURES=<program>
-#         -D TAPE_PICTURES=<program> [-D UPDATE=ON] -P tests/pictures/pictures.cmake
+#         -D STYLE_PICTURES=<program> -D TAPE_PICTURES=<program> [-D UPDATE=ON] -P tests/pictures/pictures.cmake
 #
 # Fails if one differs from what is published, or with UPDATE=ON puts the new ones in its place.
 cmake_minimum_required(VERSION 3.25)
@@ -28,11 +28,12 @@ execute_process(COMMAND ${FIT_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
                 COMMAND_ERROR_IS_FATAL ANY)
 execute_process(COMMAND ${FIRST_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
                 COMMAND_ERROR_IS_FATAL ANY)
+execute_process(COMMAND ${STYLE_PICTURES} ${ROOT}/examples ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 execute_process(COMMAND ${TAPE_PICTURES} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 
 file(GLOB names RELATIVE ${DRAWN} ${DRAWN}/*.svg)
 list(LENGTH names count)
-if(count LESS 138)
+if(count LESS 150)
   message(FATAL_ERROR "Only ${count} pictures were drawn.")
 endif()
 foreach(name IN LISTS names)

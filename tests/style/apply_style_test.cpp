@@ -78,7 +78,7 @@ TEST_CASE("The bodice with one waist dart is made of anybody's block, and sound 
 TEST_CASE("Worn with any ease, all darts go into one and a hem ends the bodice, sound as printed") {
   using enum MeasurementName;
   Style style;
-  style.steps = {OneDart{"front.waist"}, HemLevel{std::nullopt, 90.0}};
+  style.steps = {OneDart{"front.waist"}, HemDesign{std::nullopt, 90.0}};
   for (const WearingEase& ease : kWearingEases) {
     INFO(ease.name);
     for (const Session& session : each_person(people(75), 73)) {

@@ -28,7 +28,7 @@ namespace blockwright {
 /// One step of a style, in the order of docs/darts.md.
 using StyleStep =
     std::variant<PivotMove, SplitMove, MergeMove, OneDart, PointMove, PressMove, GatherMove,
-                 SpreadMove, PanelSeam, HemLevel, NecklineDesign, ArmholeDesign, TopEdgeDesign,
+                 SpreadMove, PanelSeam, HemDesign, NecklineDesign, ArmholeDesign, TopEdgeDesign,
                  CentreSeam, OpeningPlan, BindingPlan, FacingPlan, Allowances>;
 
 /// "pivot", "split", "merge", "one_dart", "dart_point", "press", "gathers" or "ease", "spread",

@@ -16,8 +16,10 @@ Person person_of(const std::string& folder, const std::string& name) {
   if (!in) throw std::runtime_error("cannot read " + file);
   const Client client = read_client(in, file);
   const Body body = fill_in(session_of(client, "", file));
+  const double bust = body[MeasurementName::BustGirth].number();
   return {draft_block(body, Ease::of(client)).pattern,
-          (body[MeasurementName::BustGirth] - body[MeasurementName::UnderbustGirth]).number()};
+          bust - body[MeasurementName::UnderbustGirth].number(),
+          {bust, body[MeasurementName::WaistGirth].number()}};
 }
 
 Pattern after(const Person& person, const std::vector<StyleStep>& steps) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "blockwright/fit/wearing_ease.hpp"
 #include "blockwright/style/style.hpp"
 
 #include <string>
@@ -10,7 +11,8 @@ namespace blockwright_pictures {
 /// A demo person's block, and what the usual hold-backs need to know of her.
 struct Person {
   blockwright::Pattern block;
-  double cup = 0.0;  ///< bust girth less underbust girth, mm
+  double cup = 0.0;                   ///< bust girth less underbust girth, mm
+  blockwright::WornGirths body = {};  ///< her own, without ease
 };
 
 /// Drafts the block of "ondine-marsh" from FOLDER/ondine-marsh.json. Throws if that cannot be read.
