@@ -21,6 +21,9 @@ file(RENAME ${DRAWN}/ondine-marsh-fit.svg ${DRAWN}/fit-page.svg)
 execute_process(COMMAND ${BLOCKWRIGHT} draft ${DRAWN}/ondine-marsh.json --cut card --write svg
                         --out ${DRAWN} OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
 file(RENAME ${DRAWN}/ondine-marsh-card.svg ${DRAWN}/first-card.svg)
+execute_process(COMMAND ${BLOCKWRIGHT} adapt ${CLIENT} ${ROOT}/examples/styles/strapped-top.json --write svg
+                        --out ${DRAWN} OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
+file(RENAME ${DRAWN}/ondine-marsh-strapped-top-garment.svg ${DRAWN}/garment-sheet.svg)
 execute_process(COMMAND ${PICTURES} ${CLIENT} ${DRAWN} COMMAND_ERROR_IS_FATAL ANY)
 execute_process(COMMAND ${DART_PICTURES} ${ROOT}/examples/wardrobe ${DRAWN}
                 COMMAND_ERROR_IS_FATAL ANY)
