@@ -106,7 +106,7 @@ TEST_CASE("A style that moves the shoulder dart has the whole bust dart; any oth
   Job princess = job_of(Command::Adapt);
   princess.style = "princess.json";
   const Done panels = done(princess);
-  CHECK(stages_of(panels.report) == std::vector<std::string>{"drafted", "styled"});
+  CHECK(stages_of(panels.report) == std::vector<std::string>{"drafted", "worn", "styled"});
   CHECK_FALSE(has(darts_of(panels.front), "side"));
 
   Job back = job_of(Command::Pivot);
