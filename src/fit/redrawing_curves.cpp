@@ -10,8 +10,8 @@ namespace {
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
-// A redrawn neckline turns nowhere more sharply than within this share of its least radius, where
-// it can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
+// A neckline of another depth turns nowhere more sharply than within this share of its least
+// radius, one of another width nowhere more sharply than it did, where it can be drawn so. Ours.
 constexpr double kKeptRoundness = 0.75;
 
 double least_radius_kept(const CubicCurve& was) {
@@ -104,7 +104,7 @@ CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) c
   const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
   const bool other_width = moved_by(neck.from) != Vec{};
-  const double least = std::fmax(least_radius_kept(was), other_width ? round_enough(was) : 0.0);
+  const double least = other_width ? least_radius(Path({was})) : least_radius_kept(was);
   return rounder(draw(was, start, leaving, end, arriving), least);
 }
 

@@ -202,5 +202,5 @@ TEST_CASE("What a newer tape has of a correction is told where the fittings are"
   const std::string half = story_of(lavinia(), words, later);
   INFO(half);
   CHECK(
-      says(half, "done: take in waist 1.0 cm (per half); with the newer tape it counts 0.5 cm\n"));
+      says(half, "done: take in waist 1.0 cm (per half); with the newer tape it counts 0.5 cm per half\n"));
 }

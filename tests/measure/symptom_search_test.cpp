@@ -459,3 +459,9 @@ TEST_CASE("Each correction of the table is one of the catalogue") {
 
 }  // namespace
 }  // namespace blockwright
+
+TEST_CASE("Buttons are no fault by themselves, nor where nothing is seen of them") {
+  for (const char* said : {"buttons", "button", "the hooks"}) CHECK(found_by(said).empty());
+  CHECK_FALSE(found_by("buttons gape").empty());
+  CHECK_FALSE(found_by("buttons pull at the waist").empty());
+}
