@@ -53,7 +53,9 @@ class FitSession {
 
  private:
   [[nodiscard]] AskedOn with_preview(AskedOn on) {
-    on.preview = [this](const WantedCorrection& wanted) { return preview_fit(any_day(wanted), files_); };
+    on.preview = [this](const WantedCorrection& wanted) {
+      return preview_fit(any_day(wanted), files_);
+    };
     return on;
   }
 

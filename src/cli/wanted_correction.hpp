@@ -33,8 +33,8 @@ struct WantedCorrection {
   std::optional<AmountAs> as;
   std::optional<BodySide> side;
   std::string seen;
-  FittingName fitting;                ///< that it goes to
-  std::vector<FitQuestion> answered;  ///< so far, the last one last
+  FittingName fitting;                      ///< that it goes to
+  std::vector<FitQuestion> answered;        ///< so far, the last one last
   std::optional<WantedAmount> judged = {};  ///< by her block
 };
 

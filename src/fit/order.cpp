@@ -16,9 +16,9 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
   std::ranges::stable_sort(order, {}, &OrderedCorrection::stage);
   for (OrderedCorrection& one : order) {
     for (const OrderedCorrection& other : order) {
-      const bool is_void = std::ranges::count(one.look_at, other.row) > 0 &&
-                           same_body(corrections[one.correction].side,
-                                     corrections[other.correction].side);
+      const bool is_void =
+          std::ranges::count(one.look_at, other.row) > 0 &&
+          same_body(corrections[one.correction].side, corrections[other.correction].side);
       if (is_void && other.correction != one.correction) one.voids.push_back(other.correction);
     }
   }

@@ -10,9 +10,13 @@ namespace {
 Vec leaving_of(const CubicCurve& c) { return tangent_at(c, 0.0); }
 Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 
-// A neckline of another depth turns nowhere more sharply than within this share of its least
-// radius, one of another width nowhere more sharply than it did, where it can be drawn so. Ours.
+// A redrawn neckline turns nowhere more sharply than within this share of its least radius, where
+// it can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
 constexpr double kKeptRoundness = 0.75;
+
+// One of another width turns nowhere within less than this, in mm, or than what it had. Ours: so
+// round are most that are drafted.
+constexpr double kRoundNeck = 20.0;
 
 double least_radius_kept(const CubicCurve& was) {
   const double radius = least_radius(Path({was}));
@@ -104,7 +108,8 @@ CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) c
   const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
   const bool other_width = moved_by(neck.from) != Vec{};
-  const double least = other_width ? least_radius(Path({was})) : least_radius_kept(was);
+  const double round = std::fmin(kRoundNeck, least_radius(Path({was})));
+  const double least = std::fmax(least_radius_kept(was), other_width ? round : 0.0);
   return rounder(draw(was, start, leaving, end, arriving), least);
 }
 

@@ -62,9 +62,8 @@ Problem warning_of(const Chain& chain, const Effect& effect) {
 
 // What a correction alone says of another cause; nothing where it says nothing.
 std::optional<Problem> cause_of(const Effect& effect) {
-  const auto* const found = std::ranges::find_if(kChains, [&](const Chain& chain) {
-    return chain.second == NoRow && begins(chain, effect);
-  });
+  const auto* const found = std::ranges::find_if(
+      kChains, [&](const Chain& chain) { return chain.second == NoRow && begins(chain, effect); });
   return found == std::end(kChains) ? std::nullopt : std::optional(warning_of(*found, effect));
 }
 

@@ -49,7 +49,8 @@ std::vector<Correction> plain(const std::vector<NumberedCorrection>& numbered) {
 
 /// One in its words, several by their numbers: "lower underarm", "no. 2, 5 and 7".
 std::string corrections_named(const BlockRun& run, const std::set<std::size_t>& items) {
-  if (items.size() == 1) return correction_text(run.corrections[*items.begin()].correction, run.unit);
+  if (items.size() == 1)
+    return correction_text(run.corrections[*items.begin()].correction, run.unit);
   std::string text = "no. ";
   std::size_t left = items.size();
   for (const std::size_t item : items) {

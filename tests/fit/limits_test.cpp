@@ -210,9 +210,8 @@ TEST_CASE("A correction is at most three times the most of its row, and that is 
     AmountAs as;
   };
   // Ours. A fold 2 cm deep across the chest takes 4 cm of it.
-  for (const Absurd& one :
-       {Absurd{50, 60.0, AmountAs::PerSeam}, Absurd{19, 60.0, AmountAs::Length},
-        Absurd{18, 19.5, AmountAs::TuckDepth}}) {
+  for (const Absurd& one : {Absurd{50, 60.0, AmountAs::PerSeam}, Absurd{19, 60.0, AmountAs::Length},
+                            Absurd{18, 19.5, AmountAs::TuckDepth}}) {
     INFO(one.number);
     RowAmount asked = row(one.number, one.most - 0.1);
     asked.as = one.as;

@@ -201,11 +201,11 @@ TEST_CASE("Of many warnings the page has the gravest first, and what to judge ag
 TEST_CASE("Ten corrections: each with number, amount and figure, on two pages, nothing left out") {
   MemoryFiles files(her_file());
   const std::vector<std::string> ten = {
-      "lower front_neck 1 cm",          "lower underarm 1 cm",
-      "take_in waist 1 cm per_half",    "take_in centre_back 1 cm per_half",
-      "take_up shoulders 0.5 cm",       "narrow bust_points 0.6 cm per_half",
-      "lower shoulder_point 0.6 cm",    "shorten shoulder 0.6 cm",
-      "narrow side_neck 0.4 cm",        "lower front_hem 0.8 cm"};
+      "lower front_neck 1 cm",       "lower underarm 1 cm",
+      "take_in waist 1 cm per_half", "take_in centre_back 1 cm per_half",
+      "take_up shoulders 0.5 cm",    "narrow bust_points 0.6 cm per_half",
+      "lower shoulder_point 0.6 cm", "shorten shoulder 0.6 cm",
+      "narrow side_neck 0.4 cm",     "lower front_hem 0.8 cm"};
   FitJob job = job_of(ten);
   done(job, files);
   const std::string& svg = files.files.at(kPicture);

@@ -1,9 +1,10 @@
 // What a refusal of an amount names is taken, and a step of her tape more is refused. No source:
 // both are tried through the run that judges what she types.
+#include "most_taken.hpp"
+
+#include "blockwright/job/job.hpp"
 #include "blockwright/measure/correction_table.hpp"
 #include "blockwright/measure/typed_correction.hpp"
-#include "blockwright/job/job.hpp"
-#include "most_taken.hpp"
 #include "support/client_text.hpp"
 #include "support/each.hpp"
 #include "support/memory_files.hpp"
@@ -60,9 +61,9 @@ std::string named_in(const std::string& refusal) {
 std::string a_step_more(const std::string& words, Unit unit) {
   const TypedCorrection typed = correction_typed(words);
   const Length by = amount_typed(typed.amount)->length(unit) + printed_step(unit);
-  std::string more = typed.action + " " + typed.place + " " +
-                     (unit == Unit::Inch ? inch_fraction(by.inches()) + " in"
-                                         : trimmed(by.mm(), 2) + " mm");
+  std::string more =
+      typed.action + " " + typed.place + " " +
+      (unit == Unit::Inch ? inch_fraction(by.inches()) + " in" : trimmed(by.mm(), 2) + " mm");
   if (typed.as) more += " " + std::string(amount_way(*typed.as).word);
   if (typed.side) more += " " + std::string(side_word(*typed.side));
   return more;
@@ -93,7 +94,8 @@ TEST_CASE("A refused amount is told with the most that her block takes, in her u
          each({"lower underarm 11 cm", "lower underarm 10 cm", "take_in waist 12 in per_half",
                "take_in waist 9 cm per_half", "narrow side_neck 9 cm whole_girth",
                "take_in centre_back 8 cm per_half", "smaller bust 9 cm per_half"})) {
-      for (const Unit unit : {Unit::Cm, Unit::Inch}) CHECK(names_what_is_taken(client, words, unit));
+      for (const Unit unit : {Unit::Cm, Unit::Inch})
+        CHECK(names_what_is_taken(client, words, unit));
     }
   }
 }
@@ -120,8 +122,8 @@ TEST_CASE("A draft names what would be taken, too") {
   files.files[kHer] = text_of_person("ondine-marsh");
   REQUIRE(run_fit(adding({"lengthen shoulder 2 cm"}), files).exit_code == 0);
   std::string& text = files.files[kHer];
-  const std::size_t at = text.find("\"2 cm\"") != std::string::npos ? text.find("\"2 cm\"")
-                                                                   : text.find("\"by\": 2");
+  const std::size_t at =
+      text.find("\"2 cm\"") != std::string::npos ? text.find("\"2 cm\"") : text.find("\"by\": 2");
   REQUIRE(at != std::string::npos);
   text.replace(text.find('2', at), 1, "4");
   Job job;
@@ -147,8 +149,8 @@ TEST_CASE("What a refusal names is taken by anybody, of every row") {
     const std::string client = client_text(session, 1);
     for (int i = 0; i < 3; ++i, next += 7) {
       const CorrectionWords& words = all[next % all.size()];
-      const std::string typed = std::string(words.action) + " " + std::string(words.place) + " 99 mm " +
-                                std::string(amount_way(words.readings.back()).word) +
+      const std::string typed = std::string(words.action) + " " + std::string(words.place) +
+                                " 99 mm " + std::string(amount_way(words.readings.back()).word) +
                                 (words.one_sided ? " left" : "");
       named += names_what_is_taken(client, typed, Unit::Cm) ? 1 : 0;
     }

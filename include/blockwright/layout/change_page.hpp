@@ -89,8 +89,8 @@ struct DrawnChange {
 /// kMostReducedByFigures and are larger on the paper turned, it is turned. On a roll it is cut off
 /// in the proportions of an A4.
 ///
-/// Figures that have no room have a page of their own behind it, with what mends each; so have words
-/// that have none. The pages say so, and are numbered.
+/// Figures that have no room have a page of their own behind it, with what mends each; so have
+/// words that have none. The pages say so, and are numbered.
 ///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another;
 /// nothing is left out. Throws UsageError "paper.too_small" where not even kMostReduced fits, or a

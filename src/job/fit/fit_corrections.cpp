@@ -299,13 +299,12 @@ void judge_most(const FitJob& job, std::size_t item, const std::string& text,
   const Unit file_unit = client_in(text, job).unit;
   const Length by = amount_typed(added.by)->length(file_unit);
   if (by <= kMostCorrection) return;
-  refuse_added(
-      job, item,
-      {"client.range",
-       fmt::format("is {}{}", amount_text(by, job.unit.value_or(file_unit)),
-                   at_most(job, text, added)),
-       "look at the amount and its unit, cm, mm or in; a toile that is so far off is not "
-       "corrected: measure again and draft anew"});
+  refuse_added(job, item,
+               {"client.range",
+                fmt::format("is {}{}", amount_text(by, job.unit.value_or(file_unit)),
+                            at_most(job, text, added)),
+                "look at the amount and its unit, cm, mm or in; a toile that is so far off is not "
+                "corrected: measure again and draft anew"});
 }
 
 NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit) {

@@ -89,9 +89,8 @@ std::optional<Length> most_taken(const BlockRun& drafted, Corrections correction
 
 std::string words_with_amount(const Correction& correction, Length by, Unit unit) {
   const CorrectionWords& words = *find_correction_words(correction.action, correction.place);
-  std::string text =
-      fmt::format("{} {} {}", name_text(correction.action), name_text(correction.place),
-                  amount_text(by, unit));
+  std::string text = fmt::format("{} {} {}", name_text(correction.action),
+                                 name_text(correction.place), amount_text(by, unit));
   if (words.readings.size() > 1) text += " " + way_text(words, correction.as);
   if (correction.side != BodySide::Both) text += " " + std::string(side_word(correction.side));
   return text;

@@ -47,7 +47,7 @@ std::vector<SeenText> lines_under(const SeenOnPage& seen, const SeenGrid& grid, 
 }
 
 double height_of(const std::vector<SeenText>& lines) {
-  double high = 0.4 * kSeenText;
+  double high = 0.4 * kSeenLine * kSeenText;
   for (const SeenText& line : lines) high += kSeenLine * line.height;
   return high;
 }
