@@ -1,5 +1,6 @@
 // The page that `fit` draws, and how it is written.
 #include "blockwright/job/job.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
