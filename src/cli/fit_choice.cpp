@@ -7,7 +7,8 @@
 namespace blockwright {
 namespace {
 
-constexpr std::string_view kLetters = "abcdefghijklmnopqrstuvwxyz";
+// Without the q that ends the questions.
+constexpr std::string_view kLetters = "abcdefghijklmnoprstuvwxyz";
 
 WantedCorrection wanted_of(const FitAnswer& answer, const TypedCorrection& typed) {
   WantedCorrection wanted;

@@ -22,7 +22,8 @@ class FitSession {
   FitSession(const FitJob& job, const AskedOn& on)
       : job_(job),
         files_(on.files),
-        ask_(on),
+        today_(on.today),
+        ask_(with_preview(on)),
         fitting_(meant_fitting(job.client, {job.date, job.toile}, on.files)),
         lacking_(places_lacking(job, on.files)) {}
 
@@ -51,6 +52,21 @@ class FitSession {
   }
 
  private:
+  [[nodiscard]] AskedOn with_preview(AskedOn on) {
+    on.preview = [this](const WantedCorrection& wanted) {
+      return preview_fit(any_day(wanted), files_);
+    };
+    return on;
+  }
+
+  /// Of a fitting that is not known yet today and the next toile will do.
+  [[nodiscard]] FitJob any_day(const WantedCorrection& wanted) const {
+    FitJob one = job_with(wanted);
+    if (one.date.empty()) one.date = today_;
+    if (!one.toile) one.toile = next_toile_number(job_.client, files_);
+    return one;
+  }
+
   /// Asks for what is missing, shows what it does, writes it if she says yes. What is refused is
   /// asked for again, and nothing else. Back: to the corrections.
   GoesOn add(WantedCorrection& wanted) {
@@ -105,6 +121,7 @@ class FitSession {
 
   const FitJob& job_;
   FileStore& files_;
+  std::string today_;
   FitQuestions ask_;
   FittingName fitting_;  ///< that the next correction goes to, as far as it is known
   std::vector<std::string_view> lacking_;  ///< places of darts that her block has not got

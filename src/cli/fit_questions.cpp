@@ -29,11 +29,19 @@ bool has_answer(const std::optional<std::string>& line) {
   return word != "back" && !ends_questions(word);
 }
 
-/// "q" is a letter where so many answers are shown.
-bool ends_choice(const std::string& line, const FitChoice& choice) {
-  const std::string word = in_small_letters(line);
-  const bool is_letter = word.size() == 1 && choice.answers().size() > std::size_t('q' - 'a');
-  return ends_questions(word) && !is_letter;
+/// What was typed of what is done, without the fitting.
+WantedAmount amount_of(const WantedCorrection& wanted) {
+  return {wanted.amount, wanted.as, wanted.side};
+}
+
+/// Whatever the fitting is.
+bool is_refused_for_amount(const FitPreview& preview) {
+  const std::string& fault = preview.at_fault;
+  return preview.does.empty() && (fault == "amount" || fault == "as" || fault == "side");
+}
+
+bool is_of_fitting(FitQuestion question) {
+  return question == FitQuestion::Date || question == FitQuestion::Toile;
 }
 
 std::string refusal_of(const Problem& problem) {
@@ -89,7 +97,7 @@ std::optional<WantedCorrection> FitQuestions::correction(FitChoice& choice) cons
     const auto line = asked(begun ? "Which? Its letter or its words; or more words; or \"back\""
                                   : "\nWhat do you see?");
     if (!line) return std::nullopt;
-    if (ends_choice(*line, choice) || (line->empty() && !begun)) return std::nullopt;
+    if (ends_questions(in_small_letters(*line)) || (line->empty() && !begun)) return std::nullopt;
     if (auto wanted = choice.hear(line->empty() ? "back" : *line)) return wanted;
   }
 }
@@ -113,6 +121,11 @@ GoesOn FitQuestions::complete(WantedCorrection& wanted) const {
     const FitQuestion* open = std::ranges::find_if(
         kFitQuestions, [&](FitQuestion question) { return is_open(question, wanted); });
     if (open == kFitQuestions.end()) return GoesOn::Next;
+    if (is_of_fitting(*open) && wanted.judged != amount_of(wanted)) {
+      wanted.judged = amount_of(wanted);
+      const FitPreview preview = preview_(wanted);
+      if (is_refused_for_amount(preview)) return mended(wanted, preview);
+    }
     const GoesOn goes_on = ask(*open, wanted);
     if (goes_on == GoesOn::Leave) return GoesOn::Leave;
     if (goes_on == GoesOn::Next) {
@@ -172,7 +185,7 @@ GoesOn FitQuestions::judge_amount(const TypedAmount& amount, WantedCorrection& w
   return amount_for_file(amount, unit_).empty() ? ask_unit(wanted) : GoesOn::Next;
 }
 
-/// Of a fraction, which is of a cm or of an inch.
+/// Of a fraction, which is of a cm or of an inch; or another amount.
 GoesOn FitQuestions::ask_unit(WantedCorrection& wanted) const {
   const std::string number = std::exchange(wanted.amount, "");
   for (;;) {
@@ -184,7 +197,8 @@ GoesOn FitQuestions::ask_unit(WantedCorrection& wanted) const {
       wanted.amount = with_unit;
       return GoesOn::Next;
     }
-    say("cm or in");
+    if (const auto other = amount_in(*line, wanted)) return judge_amount(*other, wanted);
+    say("cm or in, or another amount");
   }
 }
 

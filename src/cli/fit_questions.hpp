@@ -4,6 +4,7 @@
 #include "prompt.hpp"
 #include "wanted_correction.hpp"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +21,8 @@ struct AskedOn {
   std::string client;  ///< path of the client file
   FileStore& files;
   std::optional<Unit> unit = {};  ///< of the run; else that of the file
+  /// What a correction would do, on any day where the fitting is not known yet.
+  std::function<FitPreview(const WantedCorrection&)> preview = {};
 };
 
 /// What follows from an answer.
@@ -39,7 +42,8 @@ class FitQuestions {
         client_(on.client),
         files_(on.files),
         file_unit_(unit_of_client(on.client, on.files)),
-        unit_(on.unit.value_or(file_unit_)) {}
+        unit_(on.unit.value_or(file_unit_)),
+        preview_(on.preview) {}
 
   [[nodiscard]] Unit unit() const { return unit_; }
   void introduce() const;
@@ -48,8 +52,9 @@ class FitQuestions {
   /// What is seen, and which correction answers it; nothing: she is done. It is asked for where
   /// `choice` has heard nothing yet.
   std::optional<WantedCorrection> correction(FitChoice& choice) const;
-  /// Asks for the amount, how it was read, the side and the fitting, where they are missing. Back:
-  /// to the corrections.
+  /// Asks for the amount, how it was read, the side and the fitting, where they are missing. What
+  /// her block does not take is asked again before the fitting is asked for. Back: to the
+  /// corrections.
   GoesOn complete(WantedCorrection& wanted) const;
   /// Says why it was refused and asks for what was wrong, once more.
   GoesOn mended(WantedCorrection& wanted, const FitPreview& refused) const;
@@ -84,6 +89,7 @@ class FitQuestions {
   FileStore& files_;
   Unit file_unit_;
   Unit unit_;  ///< that is asked in
+  std::function<FitPreview(const WantedCorrection&)> preview_;
 };
 
 }  // namespace blockwright

@@ -15,6 +15,15 @@ enum class FitQuestion { Amount, Way, Side, Date, Toile };
 inline constexpr std::array kFitQuestions{FitQuestion::Amount, FitQuestion::Way, FitQuestion::Side,
                                           FitQuestion::Date, FitQuestion::Toile};
 
+/// How much, as it was answered.
+struct WantedAmount {
+  std::string amount;
+  std::optional<AmountAs> as;
+  std::optional<BodySide> side;
+
+  bool operator==(const WantedAmount&) const = default;
+};
+
 /// What was answered about one correction.
 struct WantedCorrection {
   const CorrectionWords* correction = nullptr;
@@ -24,8 +33,9 @@ struct WantedCorrection {
   std::optional<AmountAs> as;
   std::optional<BodySide> side;
   std::string seen;
-  FittingName fitting;                ///< that it goes to
-  std::vector<FitQuestion> answered;  ///< so far, the last one last
+  FittingName fitting;                      ///< that it goes to
+  std::vector<FitQuestion> answered;        ///< so far, the last one last
+  std::optional<WantedAmount> judged = {};  ///< by her block
 };
 
 /// The amount of an answer such as "2", "5/8 in" or "2 whole girth", kept in what is wanted with

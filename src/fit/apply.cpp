@@ -23,10 +23,6 @@ constexpr double kForecast = 0.5, kRatio = 0.3;
 constexpr Angle kSmoothNeck = Angle::degrees(0.01);
 // A sum of less, in mm, is what rounding leaves of opposite corrections that cancel.
 constexpr double kNothing = 1e-6;
-// Of a refused amount less than this is not offered instead, in mm.
-constexpr double kWorthSaying = 1.0;
-// What is offered instead is found as near as this share of what was asked for.
-constexpr double kNearly = 0.05;
 // A toile is at most so many times the usual most of a row off; within it every row decides for
 // itself. Ours: twice the most leaves no measurement unquestioned, and beyond three no garment.
 constexpr double kMostTimes = 3.0;
@@ -77,8 +73,7 @@ struct Job {
   Effect effect;
   RowMoves moves;
   std::string place;
-  double given_per_counted = 1.0;  ///< of the amount as it was read
-  Hollows hollows{};               ///< what it changed of them
+  Hollows hollows{};  ///< what it changed of them
 
   [[nodiscard]] RowAsk ask() const { return {moves.sign * effect.by, place}; }
   // What makes corrections one: their amounts are added.
@@ -99,16 +94,12 @@ Job job_of(const RowAmount& amount, std::size_t correction) {
            amount.place},
           moves_for(amount),
           place_of(amount),
-          counted_amount(amount) > 0.0 ? amount.by / counted_amount(amount) : 1.0,
           {}};
 }
 
-double most_of(const Effect& effect) {
-  return kMostTimes * fitting_row(effect.row).amount.most.mm();
-}
-
 void require_moderate(const Effect& effect) {
-  if (std::abs(effect.by) <= most_of(effect) + kNothing) return;
+  const double most = kMostTimes * fitting_row(effect.row).amount.most.mm();
+  if (std::abs(effect.by) <= most + kNothing) return;
   refuse_fit("fit.amount", "no toile is so far off", "look at the amount and its unit");
 }
 
@@ -182,8 +173,7 @@ void require_as_pinned(const Job& job) {
     if (moved == job.effect.moved.end()) continue;
     const double change = moved->change(), asked = *moved->predicted;
     if (std::abs(change - asked) <= kMostMissed) continue;
-    const double done = std::abs(job.effect.by) * job.given_per_counted * change / asked;
-    refuse_fit("fit.amount", "it would come to " + Length::mm(done), "give a smaller amount");
+    refuse_fit("fit.amount", "only a part of it would come about", "give a smaller amount");
   }
 }
 
@@ -218,44 +208,14 @@ void carry_out(Halves& halves, Job& job) {
   require_as_pinned(job);
 }
 
-// The most of a refused correction that would not be refused, as it was read, in whole mm. Nothing
-// where it is not worth saying, or where several were added.
-std::optional<Length> most_taken(const Halves& halves, const Job& job) {
-  if (job.effect.corrections.size() > 1) return std::nullopt;
-  const auto is_taken = [&](double by) {
-    Halves tried = halves;
-    Job smaller = job;
-    smaller.effect.by = std::copysign(by, job.effect.by);
-    try {
-      carry_out(tried, smaller);
-      return true;
-    } catch (const InputError&) {
-      return false;
-    }
-  };
-  double most = 0.0, over = std::fmin(std::abs(job.effect.by), most_of(job.effect));
-  if (over < std::abs(job.effect.by) && is_taken(over)) most = over;
-  const double near = std::fmax(kWorthSaying, kNearly * over);
-  while (over - most > near) {
-    const double middle = 0.5 * (most + over);
-    (is_taken(middle) ? most : over) = middle;
-  }
-  const Length given = Length::mm(std::floor(most * job.given_per_counted + kNothing));
-  return given >= Length::mm(kWorthSaying) ? std::optional(given) : std::nullopt;
-}
-
 // A refusal from within names row and amount here, and the measurement that the row doubts.
 void carry_out_named(Halves& halves, Job& job) {
-  const Halves before = halves;
   try {
     carry_out(halves, job);
   } catch (const InputError& error) {
     Problem problem = error.problem();
     problem.where = words_of(job.effect);
     problem.message = amount_words(job.effect) + ": " + problem.message;
-    if (const auto most = most_taken(before, job)) {
-      problem.hint += "; this block takes up to about " + *most + " of it";
-    }
     const auto& doubts = fitting_row(job.effect.row).doubts;
     if (doubts && problem.measurements.empty()) {
       problem.measurements.emplace_back(info(doubts->name).key);

@@ -66,10 +66,10 @@ Problems judge_half(const Redrawn& half);
 /// Warnings where the two sides of the body no longer meet at the centre ("fit.seam").
 Problems judge_centres(const Halves& halves);
 
-/// What corrections say together: amounts over the catalogue's ("fit.limit"), judgements that void
-/// each other ("fit.void"), faults with another cause ("fit.chain"), amounts that add up on one
-/// line or dart ("fit.same_line", or "fit.limit" where they change more than a tape may be off).
-/// `shoulder` is the shoulder's length in mm, for slopes.
+/// What corrections say together: amounts over the catalogue's ("fit.limit"), faults with another
+/// cause ("fit.chain"), amounts that add up on one line or dart ("fit.same_line", or "fit.limit"
+/// where they change more than a tape may be off). `shoulder` is the shoulder's length in mm, for
+/// slopes.
 Problems judge_together(const std::vector<Effect>& effects, double shoulder);
 
 /// "waist girth" for waist_girth.

@@ -42,7 +42,7 @@ void require_shoulder(const RedrawnPiece& piece) {
 void require_moderate_shoulder(const RedrawnPiece& piece) {
   const double was = closed_length(piece.before, BlockEdge::Shoulder);
   const double is = closed_length(piece.after, BlockEdge::Shoulder);
-  if (is <= was + kMostShoulderGain) return;
+  if (is <= was + kMostShoulderGain + kSeamsMeet) return;
   refuse_fit("fit.limit",
              "the shoulder would become " + Length::mm(is - was) + " longer; at most " +
                  Length::mm(kMostShoulderGain) + " is the same shoulder",

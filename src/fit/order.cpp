@@ -1,5 +1,6 @@
 #include "blockwright/fit/apply.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "line_sums.hpp"
 
 #include <algorithm>
 
@@ -15,7 +16,9 @@ std::vector<OrderedCorrection> order_corrections(const std::vector<Correction>& 
   std::ranges::stable_sort(order, {}, &OrderedCorrection::stage);
   for (OrderedCorrection& one : order) {
     for (const OrderedCorrection& other : order) {
-      const bool is_void = std::ranges::count(one.look_at, other.row) > 0;
+      const bool is_void =
+          std::ranges::count(one.look_at, other.row) > 0 &&
+          same_body(corrections[one.correction].side, corrections[other.correction].side);
       if (is_void && other.correction != one.correction) one.voids.push_back(other.correction);
     }
   }

@@ -14,6 +14,11 @@ Vec arriving_of(const CubicCurve& c) { return tangent_at(c, 1.0); }
 // it can be drawn so. Ours: a neck narrowed by 1.5 cm on each side is cut so by eye.
 constexpr double kKeptRoundness = 0.75;
 
+// Where the side neck points moved along their shoulders it turns nowhere within less than this, in
+// mm, or than what it had. Ours: so round are most that are drafted.
+constexpr double kRoundNeck = 20.0;
+constexpr double kAlong = 1e-6;  // off the shoulder, in shares of the way
+
 double least_radius_kept(const CubicCurve& was) {
   const double radius = least_radius(Path({was}));
   return std::fmax(kKeptRoundness * radius, std::fmin(kLeastRadius, radius));
@@ -103,8 +108,14 @@ CubicCurve Redrawing::bent_neckline(const Stroke& neck, const EndTurns& turns) c
   const Point start = nodes_[neck.from].now, end = nodes_[neck.to].now;
   const Vec arriving = rotated(arriving_of(was), turns.to);
   const auto draw = front ? reshaped_front_neckline : reshaped_neckline;
-  const bool other_width = moved_by(neck.from) != Vec{};
-  const double least = std::fmax(least_radius_kept(was), other_width ? round_enough(was) : 0.0);
+  const Vec moved = moved_by(neck.from);
+  const Vec along = unit(nodes_[neck.from].was - nodes_[neck.from - 1].was);
+  const bool other_width = moved != Vec{};
+  const bool along_shoulder = other_width && std::abs(cross(moved, along)) < kAlong * norm(moved);
+  const double round = along_shoulder ? std::fmin(kRoundNeck, least_radius(Path({was})))
+                       : other_width  ? round_enough(was)
+                                      : 0.0;
+  const double least = std::fmax(least_radius_kept(was), round);
   return rounder(draw(was, start, leaving, end, arriving), least);
 }
 

@@ -13,63 +13,6 @@ using enum CorrectionRow;
 
 Length amount_of(const Effect& effect) { return Length::mm(std::abs(effect.by)); }
 
-// More than a measurement may be off before it is taken again; nothing within that.
-std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) {
-  const FittingRow& row = fitting_row(effect.row);
-  if (!row.doubts || effect.side != BodySide::Both) return std::nullopt;
-  const Length by = amount_of(effect);
-  const Measure limit = redraft_limit(row.doubts->name);
-  const Measure change = limit.is_angle()
-                             ? Angle::radians(std::asin(std::fmin(by.mm() / shoulder, 1.0)))
-                             : abs(row.doubts->change(by));
-  if (change <= limit) return std::nullopt;
-  const std::string taped = tape_words(row.doubts->name);
-  return Problem{.severity = Severity::Warning,
-                 .code = "fit.limit",
-                 .where = words_of(effect),
-                 .message = "it changes " + taped + " by " + change + "; over " + limit +
-                            " later changes pile up on distorted seams",
-                 .hint = "take " + taped + " again and draft anew",
-                 .measurements = {std::string(info(row.doubts->name).key)},
-                 .limit = {.most = limit, .value = change}};
-}
-
-// More than the row usually takes.
-std::optional<Problem> too_much_for_row(const Effect& effect) {
-  const Length by = amount_of(effect);
-  const auto& [usual, least, most] = fitting_row(effect.row).amount;
-  if (by <= most + Length::mm(1e-9)) return std::nullopt;
-  return Problem{.severity = Severity::Warning,
-                 .code = "fit.limit",
-                 .where = words_of(effect),
-                 .message = "usual is " + usual + ", from " + least + " to " + most,
-                 .hint = "measure again before so much is altered on paper",
-                 .limit = {.least = least, .most = most, .value = by}};
-}
-
-// An amount is warned of once.
-void judge_amount(const Effect& effect, double shoulder, Problems& problems) {
-  const auto of_tape = too_much_for_tape(effect, shoulder);
-  const auto problem = of_tape ? of_tape : too_much_for_row(effect);
-  if (problem) problems.push_back(*problem);
-}
-
-// What others have changed is said once of each.
-void judge_voids(const std::vector<Effect>& effects, Problems& problems) {
-  for (const Effect& judged : effects) {
-    Wording changed;
-    for (const Effect& other : effects) {
-      const bool voids = &other != &judged && fitting_row(other.row).voids.contains(judged.row);
-      if (!voids || !same_body(other.side, judged.side)) continue;
-      changed += (changed.empty() ? "" : "; ") + words_of(other) + ", " + amount_words(other);
-    }
-    if (changed.empty()) continue;
-    problems.push_back({Severity::Warning, "fit.void", words_of(judged),
-                        "what this was judged by has changed: " + changed,
-                        "judge it again on the next toile"});
-  }
-}
-
 // Corrections that, noted together, have another cause. `over`: only beyond so many mm of the
 // first.
 struct Chain {
@@ -95,10 +38,10 @@ constexpr Chain kChains[] = {
     {SideSeamForward, UpperBackLonger, 0, "a short back pulls the side seam backwards",
      "lengthen the upper back first, and judge the side seam on the next toile"},
     {ShoulderShorter, NoRow, 13,
-     "a shoulder so much too long: across front and across back are likely wrong too",
+     "with a shoulder so much too long across front and across back are likely wrong too",
      "take shoulder length, across front and across back again"},
     {ShoulderLonger, NoRow, 13,
-     "a shoulder so much too short: across front and across back are likely wrong too",
+     "with a shoulder so much too short across front and across back are likely wrong too",
      "take shoulder length, across front and across back again"},
     {FrontNeckEdgeTakenIn, NoRow, 13, "a neck edge that gapes so much wants a fuller bust",
      "note a fuller bust"},
@@ -107,16 +50,90 @@ constexpr Chain kChains[] = {
      "widen the across back in place of filling the armhole"},
 };
 
+// The first link of the chain, and large enough.
+bool begins(const Chain& chain, const Effect& effect) {
+  return effect.row == chain.first && effect.by > 0.0 && std::abs(effect.by) > chain.over;
+}
+
+Problem warning_of(const Chain& chain, const Effect& effect) {
+  return {Severity::Warning, "fit.chain", words_of(effect), std::string(chain.message),
+          std::string(chain.hint)};
+}
+
+// What a correction alone says of another cause; nothing where it says nothing.
+std::optional<Problem> cause_of(const Effect& effect) {
+  const auto* const found = std::ranges::find_if(
+      kChains, [&](const Chain& chain) { return chain.second == NoRow && begins(chain, effect); });
+  return found == std::end(kChains) ? std::nullopt : std::optional(warning_of(*found, effect));
+}
+
+// The length on paper that a girth is; empty of another measurement.
+std::string_view girth_drawn(MeasurementName name) {
+  if (name == MeasurementName::NeckBaseGirth) return "neckline";
+  if (name == MeasurementName::BustGirth) return "bust_line";
+  return name == MeasurementName::WaistGirth ? "waist" : "";
+}
+
+// What it changes of the measurement that it doubts: a girth as the paper has it, all else by the
+// row's rule.
+Measure change_of_tape(const Effect& effect, const DoubtedMeasurement& doubts, double shoulder) {
+  const auto drawn = std::ranges::find(effect.moved, girth_drawn(doubts.name), &MovedLength::name);
+  if (drawn != effect.moved.end()) return Length::mm(std::abs(drawn->change()));
+  const Length by = amount_of(effect);
+  if (!redraft_limit(doubts.name).is_angle()) return abs(doubts.change(by));
+  return Angle::radians(std::asin(std::fmin(by.mm() / shoulder, 1.0)));
+}
+
+// More than a measurement may be off before it is taken again; nothing within that.
+std::optional<Problem> too_much_for_tape(const Effect& effect, double shoulder) {
+  const FittingRow& row = fitting_row(effect.row);
+  if (!row.doubts || effect.side != BodySide::Both) return std::nullopt;
+  const Measure limit = redraft_limit(row.doubts->name);
+  const Measure change = change_of_tape(effect, *row.doubts, shoulder);
+  if (change <= limit) return std::nullopt;
+  const std::string taped = tape_words(row.doubts->name);
+  return Problem{.severity = Severity::Warning,
+                 .code = "fit.limit",
+                 .where = words_of(effect),
+                 .message = "it changes " + taped + " by " + change + "; over " + limit +
+                            " later changes pile up on distorted seams",
+                 .hint = "take " + taped + " again and draft anew",
+                 .measurements = {std::string(info(row.doubts->name).key)},
+                 .limit = {.most = limit, .value = change}};
+}
+
+// More than the row usually takes.
+std::optional<Problem> too_much_for_row(const Effect& effect) {
+  const Length by = amount_of(effect);
+  const auto& [usual, least, most] = fitting_row(effect.row).amount;
+  if (by <= most + Length::mm(1e-9)) return std::nullopt;
+  return Problem{.severity = Severity::Warning,
+                 .code = "fit.limit",
+                 .where = words_of(effect),
+                 .message = "usual is " + usual + ", from " + least + " to " + most,
+                 .hint = "measure again before so much is altered on paper",
+                 .limit = {.least = least, .most = most, .value = by}};
+}
+
+// An amount is warned of once, with another cause that it has.
+std::optional<Problem> warning_of(const Effect& effect, double shoulder) {
+  auto problem = too_much_for_tape(effect, shoulder);
+  if (!problem) problem = too_much_for_row(effect);
+  const auto cause = cause_of(effect);
+  if (!problem || !cause) return problem ? problem : cause;
+  problem->message += "; " + cause->message;
+  problem->hint = cause->hint;
+  return problem;
+}
+
 void judge_chains(const std::vector<Effect>& effects, Problems& problems) {
   for (const Chain& chain : kChains) {
     for (const Effect& a : effects) {
-      if (a.row != chain.first || a.by <= 0.0 || std::abs(a.by) <= chain.over) continue;
       const auto is_second = [&](const Effect& b) {
         return b.row == chain.second && b.by > 0.0 && same_body(a.side, b.side);
       };
-      if (chain.second == NoRow || std::ranges::any_of(effects, is_second)) {
-        problems.push_back({Severity::Warning, "fit.chain", words_of(a), std::string(chain.message),
-                            std::string(chain.hint)});
+      if (begins(chain, a) && std::ranges::any_of(effects, is_second)) {
+        problems.push_back(warning_of(chain, a));
       }
     }
   }
@@ -167,9 +184,9 @@ Problems judge_together(const std::vector<Effect>& effects, double shoulder) {
   Problems problems;
   const std::vector<LineSum> sums = sums_of(effects);
   for (const Effect& effect : effects) {
-    if (!is_said_in(sums, effect)) judge_amount(effect, shoulder, problems);
+    const auto problem = is_said_in(sums, effect) ? cause_of(effect) : warning_of(effect, shoulder);
+    if (problem) problems.push_back(*problem);
   }
-  judge_voids(effects, problems);
   judge_chains(effects, problems);
   for (const LineSum& sum : sums) problems.push_back(said_of(sum));
   return problems;

@@ -3,11 +3,12 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/measure/tape_changes.hpp"
 #include "blockwright/text/units.hpp"
-#include "new_tape_sums.hpp"
+#include "most_taken.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 #include <sstream>
 
 namespace blockwright {
@@ -20,21 +21,6 @@ constexpr const char* kNoName = "(no name)";
 void name_file_in_errors(BlockRun& run) {
   for (Problem& problem : run.problems) {
     if (problem.severity == Severity::Error) problem.where = run.file + ": " + problem.where;
-  }
-}
-
-/// A correction that cannot be applied is told with the client file and its number there.
-FittedPattern fitted(const BlockRun& run) {
-  std::vector<Correction> corrections;
-  for (const NumberedCorrection& numbered : run.corrections) {
-    corrections.push_back(numbered.correction);
-  }
-  try {
-    return apply_corrections(run.block.pattern, corrections);
-  } catch (const InputError& error) {
-    Problem problem = worded(error.problem(), run.unit);
-    problem.where = run.file + ": fittings: " + problem.where;
-    throw InputError(problem);
   }
 }
 
@@ -52,6 +38,41 @@ Problems level_changes(const BlockRun& run) {
   Problems changed = judge_changes(*earlier, run.session);
   std::erase_if(changed, [](const Problem& p) { return p.severity == Severity::Note; });
   return changed;
+}
+
+std::vector<Correction> plain(const std::vector<NumberedCorrection>& numbered) {
+  std::vector<Correction> corrections;
+  corrections.reserve(numbered.size());
+  for (const NumberedCorrection& one : numbered) corrections.push_back(one.correction);
+  return corrections;
+}
+
+/// One in its words, several by their numbers: "lower underarm", "no. 2, 5 and 7".
+std::string corrections_named(const BlockRun& run, const std::set<std::size_t>& items) {
+  if (items.size() == 1)
+    return correction_text(run.corrections[*items.begin()].correction, run.unit);
+  std::string text = "no. ";
+  std::size_t left = items.size();
+  for (const std::size_t item : items) {
+    text += std::to_string(run.corrections[item].number);
+    text += --left > 1 ? ", " : left == 1 ? " and " : "";
+  }
+  return text;
+}
+
+/// What others have moved is to be judged again: said once of all.
+Problems voided_judgements(const BlockRun& run) {
+  std::set<std::size_t> judged, moved_by;
+  for (const OrderedCorrection& one : order_corrections(plain(run.corrections))) {
+    if (!one.voids.empty()) moved_by.insert(one.correction);
+    judged.insert(one.voids.begin(), one.voids.end());
+  }
+  if (judged.empty()) return {};
+  return {{Severity::Warning, "fit.void", corrections_named(run, judged),
+           fmt::format("{} {} moved what {} judged by", corrections_named(run, moved_by),
+                       moved_by.size() == 1 ? "has" : "have",
+                       judged.size() == 1 ? "this was" : "these were"),
+           fmt::format("judge {} again on the next toile", judged.size() == 1 ? "it" : "them")}};
 }
 
 }  // namespace
@@ -171,6 +192,7 @@ void judge_draft(BlockRun& run) {
 
 void judge_corrected(BlockRun& run) {
   add(run.problems, without_unseen(run.fitted.remarks, run.unit));
+  add(run.problems, voided_judgements(run));
   add(run.problems, told_by_new_tape(run));
   add(run.problems, less_than_the_body(run));
   add(run.problems, check_pattern(run.fitted.pattern));
@@ -203,9 +225,8 @@ BlockRun fitted_block(BlockSource source) {
   BlockRun run = drafted_block(std::move(source));
   if (has_errors(run.problems)) return run;
   const auto active = active_corrections(run.client, run.before_toile);
-  run.corrections = with_what_remains(run, active);
   if (active.empty()) return run;
-  run.fitted = fitted(run);
+  run = with_corrections(std::move(run), active);
   judge_corrected(run);
   return run;
 }

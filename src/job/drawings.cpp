@@ -90,7 +90,7 @@ void add_page(const std::string& stem, const DrawingJob& job, const PrintPlan& p
     if (row.of != OutputOf::Sheet || !is_wanted(job, row)) continue;
     std::ostringstream bytes;
     if (row.kind == OutputKind::Svg) {
-      write_svg(bytes, plan.pages.front().furniture, plan.title, fonts);
+      write_svg(bytes, pages_in_one(plan), plan.title, fonts);
     } else {
       write_pdf(bytes, plan, fonts);
     }

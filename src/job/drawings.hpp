@@ -65,8 +65,7 @@ bool writes(const DrawingJob& job, OutputOf of);
 int add_outputs(const std::string& stem, OutputOf of, const DrawingJob& job,
                 const DrawnOutput& drawing, std::vector<NewFile>& outputs);
 
-/// Adds a drawing that is one page, and in the PDF whatever pages follow it: as SVG its first page
-/// alone.
+/// Adds a drawing of its own pages: as SVG one below another.
 void add_page(const std::string& stem, const DrawingJob& job, const PrintPlan& plan,
               TextFonts& fonts, std::vector<NewFile>& outputs);
 

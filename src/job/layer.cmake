@@ -2,7 +2,7 @@ add_layer(job
   HEADERS job.hpp options.hpp tape_form.hpp fit_words.hpp
   SOURCES run_job.cpp toile_number.cpp
           fit/run_fit.cpp fit/fit_picture.cpp fit/shown_amounts.cpp fit/fit_corrections.cpp
-          fit/fit_fittings.cpp fit/fit_answers.cpp fit/fit_offer.cpp fit/fit_reports.cpp
+          fit/most_taken.cpp fit/fit_fittings.cpp fit/fit_answers.cpp fit/fit_offer.cpp fit/fit_reports.cpp
           run_compare.cpp run_tape.cpp run_tape_sheet.cpp run_tape_blank.cpp tape_form.cpp
           block_pass.cpp worn_block.cpp below_body.cpp doubt.cpp
           new_tape/new_tape.cpp new_tape/new_tape_steps.cpp new_tape/new_tape_sums.cpp

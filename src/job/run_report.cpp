@@ -167,7 +167,9 @@ SheetNotes notes_of(const Report& report) {
   notes.estimated = estimated_lines(report);
   notes.fitted = version_line(report);
   for (const NumberedCorrection& numbered : report.corrections) {
-    notes.corrections.push_back(correction_text(numbered.correction, report.unit));
+    const bool is_one = report.corrections.size() == 1;
+    notes.corrections.push_back((is_one ? "" : std::to_string(numbered.number) + ". ") +
+                                correction_text(numbered.correction, report.unit));
   }
   if (report.cut == cut_style_name(CutStyle::Toile)) notes.look_first = looked_at_first(report);
   notes.made = made_lines(report);

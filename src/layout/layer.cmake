@@ -7,7 +7,7 @@ add_layer(layout
           pages/print_plan.cpp pages/one_page.cpp
           picture/laid_under.cpp picture/piece_change.cpp
           picture/change_drawing.cpp picture/change_page.cpp
-          picture/shown_pieces.cpp
+          picture/shown_pieces.cpp picture/seen_grid.cpp picture/seen_pages.cpp
           texts/free_space.cpp texts/text_placer.cpp texts/words.cpp
           texts/piece_texts.cpp texts/ink.cpp texts/text_flow.cpp
           form/form_head.cpp form/form_group.cpp form/form_points.cpp

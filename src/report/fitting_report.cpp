@@ -23,9 +23,13 @@ std::string prediction(const LengthChange& moved, Unit unit) {
   return (moved.roughly ? "; about " : "; expected ") + change_text(*moved.predicted, unit);
 }
 
-std::string length_line(const LengthChange& moved, Unit unit) {
+bool has_moved(const LengthChange& moved) {
   const Length by = *moved.after - *moved.before;
-  if (by < kSeen && -by < kSeen && !moved.predicted) return "";
+  return by >= kSeen || -by >= kSeen;
+}
+
+std::string length_line(const LengthChange& moved, Unit unit) {
+  if (!has_moved(moved) && !moved.predicted) return "";
   const Length printed = as_printed(*moved.after, unit) - as_printed(*moved.before, unit);
   return fmt::format("       {:<24}{:>8} -> {:<8} ({}{})\n", name_text(moved.name),
                      number_text(*moved.before, unit), number_text(*moved.after, unit),
@@ -50,7 +54,12 @@ std::string lengths_text(const FittingLine& line, Unit unit) {
 }
 
 std::string_view says(const FittingLine& line) {
-  return watched_by(line).in_words(row_of(line.correction.correction).sign);
+  const Watched& watched = watched_by(line);
+  const bool is_so = watched.says_with.empty() || !line.change ||
+                     std::ranges::any_of(line.change->lengths, [&](const LengthChange& moved) {
+                       return moved.name.starts_with(watched.says_with) && has_moved(moved);
+                     });
+  return is_so ? watched.in_words(row_of(line.correction.correction).sign) : std::string_view();
 }
 
 /// "0.4 cm less", or "nothing more".

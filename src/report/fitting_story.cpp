@@ -39,12 +39,20 @@ std::optional<Left> left_of(const FittingReport& report, std::size_t number) {
   return std::nullopt;
 }
 
-std::string left_text(const FittingReport& report, std::size_t number) {
+/// "2.5 cm per half".
+std::string amount_left(Correction correction, Length by, Unit unit) {
+  correction.by = by;
+  correction.given.clear();
+  return fmt::format("{}", fmt::join(amount_lines(correction, unit), " "));
+}
+
+std::string left_text(const FittingReport& report, std::size_t number,
+                      const Correction& correction) {
   const auto left = left_of(report, number);
   if (!left) return "";
   const std::string why = left->as_written ? "as the file says" : "with the newer tape";
   if (left->by == Length()) return fmt::format("; {} nothing of it is left", why);
-  return fmt::format("; {} it counts {}", why, amount_text(left->by, report.unit));
+  return fmt::format("; {} it counts {}", why, amount_left(correction, left->by, report.unit));
 }
 
 std::string done_text(const FittingReport& report, std::size_t number,
@@ -57,7 +65,7 @@ std::string done_text(const FittingReport& report, std::size_t number,
   }
   text += correction_text(correction, report.unit);
   if (correction.withdrawn) return text + "; withdrawn, not applied\n";
-  return text + left_text(report, number) + "\n";
+  return text + left_text(report, number, correction) + "\n";
 }
 
 std::string look_first_text(const Fitting& fitting) {

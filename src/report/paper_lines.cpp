@@ -90,7 +90,7 @@ std::vector<std::string> caution_lines(const Report& report) {
   std::vector<std::string> lines;
   for (const Problem& problem : report.problems) {
     if (problem.severity != Severity::Warning) continue;
-    lines.push_back("Look first: " + name_text(problem.where) + ": " +
+    lines.push_back("Look first: " + place_text(problem.where) + ": " +
                     worded(problem.message, report.unit) + ".");
   }
   // Common practice, no source.

@@ -89,8 +89,10 @@ std::string_view unit_name(Unit unit) { return unit == Unit::Cm ? "cm" : "in"; }
 
 std::string_view unit_word(Unit unit) { return unit == Unit::Cm ? "cm" : "inches"; }
 
+Length printed_step(Unit unit) { return unit == Unit::Cm ? Length::mm(1.0) : kSixteenth; }
+
 Length as_printed(Length length, Unit unit) {
-  const Length step = unit == Unit::Cm ? Length::mm(1.0) : kSixteenth;
+  const Length step = printed_step(unit);
   return std::round(length / step) * step;
 }
 

@@ -358,7 +358,7 @@ TEST_CASE("A part of the body shows all that can be done there, and all shows ev
 TEST_CASE("Whatever is refused is asked for again, and nothing else") {
   // Not an amount, too much, then right; a way that there is not; a date that is none.
   const Asked asked =
-      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n20 July\n2026-07-20\n2\n1\n\n\n");
+      new_fitting("waist loose\na\nmuch\n99\nsideways\nper half\n1\n20 July\n2026-07-20\n2\n\n\n");
   INFO(asked.said);
   CHECK(asked.says("\"much\" is not an amount: 1.5, 1,5, 5/8 or 1 1/2"));
   CHECK(asked.says("one of the words above"));
@@ -369,6 +369,27 @@ TEST_CASE("Whatever is refused is asked for again, and nothing else") {
   CHECK(count_of(asked.said, "Which toile?") == 1);
   CHECK(count_of(asked.said, "How did you read") == 2);  // once more for "sideways" alone
   CHECK(count_of(asked.said, "What do you see?") == 2);
+}
+
+TEST_CASE("What her block does not take is said before date and toile are asked for") {
+  const Asked asked = new_fitting("armhole digs in\na 11\n1\n\n\n\n\n");
+  INFO(asked.said);
+  const std::size_t refused = asked.said.find("this block takes up to \"lower underarm ");
+  REQUIRE(refused != std::string::npos);
+  CHECK(refused < asked.said.find("Date of the fitting"));
+  CHECK(count_of(asked.said, "Date of the fitting") == 1);
+  CHECK(asked.wrote(R"("lower": "underarm", "by": 1)"));
+  // What it was judged for is asked again, and judged again, wherever it is changed.
+  const Asked later = new_fitting("armhole digs in\na 1\nback\n11\n1.5\n\n\n\n\n");
+  CHECK(later.said.find("this block takes up to") < later.said.rfind("Date of the fitting"));
+  CHECK(later.wrote(R"("by": 1.5)"));
+}
+
+TEST_CASE("Buttons alone find nothing, and it is said how to go on") {
+  const Asked asked = new_fitting("buttons\nbuttons gape at the waist\na 1 per half\n\n\n\n\n");
+  CHECK(asked.says("Nothing of the catalogue is found by these words alone."));
+  CHECK(asked.says("Say where it is and what the cloth does there"));
+  CHECK(asked.wrote(R"("let_out": "waist")"));
 }
 
 TEST_CASE("Date and toile are asked for once") {
@@ -391,8 +412,14 @@ TEST_CASE("Done, q, quit and the like end as Enter does; so at a tape, where the
     CHECK_FALSE(at_amount.says("is not an amount"));
     CHECK(at_amount.file == kNewClient);
   }
-  // Of so many answers q is one.
-  CHECK(new_fitting("shoulder\nq 0.5 per half\n\n\n\n\n").file != kNewClient);
+  // However many answers there are, no letter of theirs is a word that ends.
+  const Asked many = new_fitting("shoulder\nq\n");
+  CHECK(many.says("  p  "));
+  CHECK(many.says("  r  "));
+  CHECK_FALSE(many.says("  q  "));
+  CHECK(count_of(many.said, "What do you see?") == 1);
+  CHECK(many.file == kNewClient);
+  CHECK(new_fitting("shoulder\nr 0.5 per half\n\n\n\n\n").file != kNewClient);
   MemoryFiles files = files_here();
   CHECK(count_of(asked(draft_job(), "quit\n", files), "Settle it so (s)") == 1);
 }
@@ -419,7 +446,7 @@ TEST_CASE("Enter in place of an amount is asked about once before the correction
 }
 
 TEST_CASE("A number that is none is refused for itself, and not for its unit") {
-  const Asked asked = new_fitting("armhole digs in\na 1.5.2 cm\n\n\n1.5 cm\n\n\n");
+  const Asked asked = new_fitting("armhole digs in\na 1.5.2 cm\n1.5 cm\n\n\n\n\n");
   INFO(asked.said);
   CHECK_FALSE(asked.says("\"cm\""));
   CHECK(asked.says("'1.5.2 cm' is not an amount"));
@@ -446,6 +473,15 @@ TEST_CASE("A fraction without a unit is of cm or of an inch: it is asked") {
   const Asked asked = new_fitting("front neck chokes\na\n3/8\nin\n\n\n\n\n");
   CHECK(asked.says("3/8 of what: cm or in?"));
   CHECK(asked.wrote(R"("by": "3/8 in")"));
+}
+
+TEST_CASE("Where cm or inches are asked for another amount is taken") {
+  const Asked whole = new_fitting("front neck chokes\na 5/8\n1.5 cm\n\n\n\n\n");
+  CHECK(whole.says("5/8 of what: cm or in?"));
+  CHECK(whole.wrote(R"("lower": "front_neck", "by": 1.5)"));
+  const Asked none = new_fitting("front neck chokes\na 5/8\nmuch\nin\n\n\n\n\n");
+  CHECK(none.says("cm or in, or another amount"));
+  CHECK(none.wrote(R"("by": "5/8 in")"));
 }
 
 TEST_CASE("A side that was said with what is seen is not asked for") {

@@ -208,12 +208,10 @@ TEST_CASE("A correction is at most three times the most of its row, and that is 
     int number;
     double most;
     AmountAs as;
-    std::string given;
   };
   // Ours. A fold 2 cm deep across the chest takes 4 cm of it.
-  for (const Absurd& one :
-       {Absurd{50, 60.0, AmountAs::PerSeam, "60 mm"}, Absurd{19, 60.0, AmountAs::Length, "60 mm"},
-        Absurd{18, 19.5, AmountAs::TuckDepth, "19 mm"}}) {
+  for (const Absurd& one : {Absurd{50, 60.0, AmountAs::PerSeam}, Absurd{19, 60.0, AmountAs::Length},
+                            Absurd{18, 19.5, AmountAs::TuckDepth}}) {
     INFO(one.number);
     RowAmount asked = row(one.number, one.most - 0.1);
     asked.as = one.as;
@@ -222,7 +220,6 @@ TEST_CASE("A correction is at most three times the most of its row, and that is 
     const Problem refusal = outcome(usual_block(), {asked}).refusal;
     CHECK(refusal.code == "fit.amount");
     CHECK(has(refusal.message.plain(), "no toile is so far off"));
-    CHECK(has(refusal.hint.plain(), "this block takes up to about " + one.given));
   }
 }
 
@@ -236,14 +233,13 @@ TEST_CASE("What the fitter watches misses what she pinned by 1 mm at most", "[kM
   for (const Pattern& block : each_block(30)) {
     double taken = 0.0, over = 45.0;
     const Problem refusal = outcome(block, {taken_in(over)}).refusal;
-    if (!has(refusal.message.plain(), "it would come to ")) continue;
+    if (!has(refusal.message.plain(), "only a part of it would come about")) continue;
     ++refused;
     while (over - taken > 0.001) {
       const double middle = 0.5 * (taken + over);
       (outcome(block, {taken_in(middle)}).fitted ? taken : over) = middle;
     }
     CHECK(2.0 * taken + change(block, taken_in(taken), "waist") == Approx(1.0).margin(0.01));
-    CHECK(has(refusal.hint.plain(), "this block takes up to about "));
   }
   CHECK(refused >= (kSanitized ? 0 : 1));
 }

@@ -201,6 +201,7 @@ TEST_CASE("What a newer tape has of a correction is told where the fittings are"
   later["tape"]["waist_girth"] = 73.0;
   const std::string half = story_of(lavinia(), words, later);
   INFO(half);
-  CHECK(
-      says(half, "done: take in waist 1.0 cm (per half); with the newer tape it counts 0.5 cm\n"));
+  CHECK(says(
+      half,
+      "done: take in waist 1.0 cm (per half); with the newer tape it counts 0.5 cm per half\n"));
 }

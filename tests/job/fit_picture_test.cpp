@@ -1,5 +1,6 @@
 // The page that `fit` draws, and how it is written.
 #include "blockwright/job/job.hpp"
+#include "blockwright/measure/typed_correction.hpp"
 #include "support/memory_files.hpp"
 
 #include <catch2/catch.hpp>
@@ -192,11 +193,55 @@ TEST_CASE("Of many warnings the page has the gravest first, and what to judge ag
             AmountAs::PerHalf};
   done(job, files);
   const std::string& svg = files.files.at(kPicture);
-  CHECK(count_of(svg, "Judge again on the next toile") == 1);
-  CHECK_FALSE(has(svg, "[fit.void]"));
+  CHECK(count_of(svg, "[fit.void]") == 1);
   CHECK(has(svg, "[fit.below_body]"));
   CHECK(svg.find("[fit.below_body]") < svg.find("[fit.limit]"));
-  CHECK(svg.find("[fit.limit]") < svg.find("Judge again"));
+  CHECK(svg.find("[fit.limit]") < svg.find("[fit.void]"));
+}
+
+TEST_CASE("Ten corrections: each with number, amount and figure, on two pages, nothing left out") {
+  MemoryFiles files(her_file());
+  const std::vector<std::string> ten = {
+      "lower front_neck 1 cm",       "lower underarm 1 cm",
+      "take_in waist 1 cm per_half", "take_in centre_back 1 cm per_half",
+      "take_up shoulders 0.5 cm",    "narrow bust_points 0.6 cm per_half",
+      "lower shoulder_point 0.6 cm", "shorten shoulder 0.6 cm",
+      "narrow side_neck 0.4 cm",     "lower front_hem 0.8 cm"};
+  FitJob job = job_of(ten);
+  done(job, files);
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(has(svg, ", page 1 of 2"));
+  CHECK(has(svg, ", page 2 of 2"));
+  CHECK_FALSE(has(svg, "see the report"));
+  CHECK(count_of(svg, ">seen: ") == 10);
+  for (std::size_t i = 0; i < ten.size(); ++i) {
+    const std::string number = std::to_string(i + 1);
+    const TypedCorrection typed = correction_typed(ten[i]);
+    const std::string words = number + ". " + name_text(typed.action + " " + typed.place);
+    INFO(words);
+    CHECK(has(svg, ">no. " + number + ": " + typed.amount + "<"));
+    CHECK(count_of(svg, ">" + words) + count_of(svg, "> " + words) >= 2);  // listed, and drawn
+  }
+}
+
+TEST_CASE("A fault that two corrections mend is drawn once, with both numbers") {
+  MemoryFiles files(her_file());
+  done(job_of({"lower underarm 0.6", "lower front_neck 0.5", "lower underarm 0.4"}), files);
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(count_of(svg, ">for 1 and 3, ") == 1);
+  CHECK(count_of(svg, ">for ") == 2);
+}
+
+TEST_CASE("An amount that several places share says how far each moves") {
+  MemoryFiles files(her_file());
+  FitJob job = job_of({"let_out side 1.5"});
+  job.as = {AmountAs::PerHalf};
+  done(job, files);
+  const std::string& svg = files.files.at(kPicture);
+  CHECK(count_of(svg, ">here 0.8 cm<") == 2);  // 0.75 of 1.5 at the front, as much at the back
+  files = MemoryFiles(her_file());
+  done(job_of({"lower front_neck 1.0"}), files);
+  CHECK_FALSE(has(files.files.at(kPicture), ">here "));
 }
 
 // Common practice, no source: a bodice hangs from neck and shoulders; over a fuller bust its hem

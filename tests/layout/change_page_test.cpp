@@ -4,6 +4,7 @@
 #include "blockwright/figure/seen_figure.hpp"
 #include "blockwright/text/units.hpp"
 #include "piece_change.hpp"
+#include "seen_grid.hpp"
 #include "sheet_reading.hpp"
 #include "support/each.hpp"
 #include "support/sample_pattern.hpp"
@@ -88,37 +89,58 @@ struct Drawn {
   Sheet sheet;
   double reduction;
 };
-Drawn drawn_on(const ChangePage& page, const std::string& paper) {
+DrawnChange all_drawn(const ChangePage& page, const std::string& paper) {
   TextFonts fonts;
-  DrawnChange drawn = change_page(page, on(paper), fonts);
+  return change_page(page, on(paper), fonts);
+}
+/// Of one page.
+Drawn drawn_on(const ChangePage& page, const std::string& paper) {
+  DrawnChange drawn = all_drawn(page, paper);
   REQUIRE(drawn.plan.pages.size() == 1);
   return {std::move(drawn.plan.pages.front().furniture), drawn.reduction};
 }
 
+std::string text_of_all(const DrawnChange& drawn) {
+  std::string text;
+  for (const Page& page : drawn.plan.pages) text += all_text(page.furniture);
+  return text;
+}
+
+std::size_t count_in(const std::string& text, const std::string& part) {
+  std::size_t found = 0;
+  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++found;
+  }
+  return found;
+}
+
 }  // namespace
 
-TEST_CASE("What changed is on one page of any paper, inside its margin, and nothing is to be cut") {
+TEST_CASE("What changed is on pages of any paper, inside their margin, and nothing is to be cut") {
   for (const char* paper : each({"a4", "letter", "a3", "a1", "roll:300", "210x240", "120x300"})) {
     for (const std::size_t lines : {1U, 12U, 80U}) {
       CAPTURE(paper, lines);
-      const auto [sheet, reduction] = drawn_on(page_of(lines, lines), paper);
-      const Box ink = drawn_box(sheet);
-      CHECK(ink.left >= 10.0 - 1e-6);
-      CHECK(ink.bottom >= 10.0 - 1e-6);
-      CHECK(ink.right <= sheet.width - 10.0 + 1e-6);
-      CHECK(ink.top <= sheet.height - 10.0 + 1e-6);
-      CHECK(text_in_the_way(sheet) == "");
-      for (const LineRole role : {LineRole::CutLine, LineRole::FoldLine, LineRole::Grainline,
-                                  LineRole::Notch, LineRole::Hole}) {
-        CHECK(strokes_of(sheet, role).empty());
+      const DrawnChange drawn = all_drawn(page_of(lines, lines), paper);
+      for (const Page& page : drawn.plan.pages) {
+        const Sheet& sheet = page.furniture;
+        const Box ink = drawn_box(sheet);
+        CHECK(ink.left >= 10.0 - 1e-6);
+        CHECK(ink.bottom >= 10.0 - 1e-6);
+        CHECK(ink.right <= sheet.width - 10.0 + 1e-6);
+        CHECK(ink.top <= sheet.height - 10.0 + 1e-6);
+        CHECK(text_in_the_way(sheet) == "");
+        for (const LineRole role : {LineRole::CutLine, LineRole::FoldLine, LineRole::Grainline,
+                                    LineRole::Notch, LineRole::Hole}) {
+          CHECK(strokes_of(sheet, role).empty());
+        }
       }
-      const std::string text = all_text(sheet);
-      CHECK(text.find("not for cutting") != std::string::npos);
+      CHECK(all_text(drawn.plan.pages.front().furniture).find("not for cutting") !=
+            std::string::npos);
+      const std::string text = text_of_all(drawn);
       CHECK(text.find("cut 1") == std::string::npos);
       CHECK(text.find("cut 2") == std::string::npos);
-      const bool left_out = text.find("more: see the report") != std::string::npos;
-      const bool all = text.find("\n" + std::to_string(lines) + ". lower") != std::string::npos;
-      CHECK((left_out || all));
+      CHECK(text.find("\n" + std::to_string(lines) + ". lower") != std::string::npos);
+      CHECK(count_in(text, "front neck lower") == lines);
     }
   }
 }
@@ -178,36 +200,45 @@ TEST_CASE("The old line is drawn where it lay elsewhere, and nowhere under the n
   CHECK(strokes_of(unchanged, LineRole::Arrow).empty());
 }
 
-TEST_CASE("Long words under the figures do not push figures off the page") {
-  ChangePage page = page_of(1, 4);
-  for (SeenOnPage& seen : page.seen) {
-    seen.words =
-        "loose folds from the neck to the underarm, folds below the armhole, and the "
-        "underarm seam sags between them";
-  }
-  const std::string text = all_text(drawn_on(page, "a4").sheet);
-  std::size_t found = 0;
-  for (std::size_t at = text.find("loose folds"); at != std::string::npos;
-       at = text.find("loose folds", at + 1)) {
-    ++found;
-  }
-  CHECK(found == 4);
-}
-
-TEST_CASE("A page has four figures at most, and the words of all", "[kMostSeenOnPage]") {
-  const auto words = [](std::size_t count, TextAnchor anchor) {
-    const Sheet sheet = drawn_on(page_of(1, count), "a4").sheet;
-    return static_cast<std::size_t>(std::ranges::count_if(sheet.texts, [&](const SheetText& text) {
-      return text.text == "front neck lower" && text.anchor == anchor;
-    }));
+TEST_CASE("Long words under the figures are whole, on that page or the next") {
+  const auto drawn = [](std::size_t figures) {
+    ChangePage page = page_of(1, figures);
+    for (SeenOnPage& seen : page.seen) {
+      seen.words =
+          "loose folds from the neck to the underarm, folds below the armhole, and the "
+          "underarm seam sags between them";
+    }
+    return all_drawn(page, "a4");
   };
-  CHECK(words(kMostSeenOnPage, TextAnchor::Middle) == kMostSeenOnPage);
-  CHECK(words(kMostSeenOnPage, TextAnchor::Start) == 0);
-  CHECK(words(kMostSeenOnPage + 1, TextAnchor::Middle) == kMostSeenOnPage);
-  CHECK(words(kMostSeenOnPage + 1, TextAnchor::Start) == 1);
+  CHECK(drawn(2).plan.pages.size() == 1);
+  for (const std::size_t figures : {2U, 4U}) {
+    std::string text = text_of_all(drawn(figures));
+    std::ranges::replace(text, '\n', ' ');
+    CHECK(count_in(text, "loose folds from the neck") == figures);
+    CHECK(count_in(text, "sags between them") == figures);
+  }
 }
 
-TEST_CASE("Figures are left out before the pieces shrink below 1:4, and their words stay",
+TEST_CASE("A page has four figures at most; more have a page of their own, with what mends each",
+          "[kMostSeenOnPage]") {
+  ChangePage page = page_of(1, kMostSeenOnPage);
+  for (SeenOnPage& seen : page.seen) seen.cure = "1. lower front neck";
+  const DrawnChange four = all_drawn(page, "a4");
+  REQUIRE(four.plan.pages.size() == 1);
+  CHECK(text_of_all(four).find("page 1") == std::string::npos);
+  page.seen.push_back(page.seen.front());
+  const DrawnChange five = all_drawn(page, "a4");
+  REQUIRE(five.plan.pages.size() == 2);
+  const std::string first = all_text(five.plan.pages[0].furniture);
+  const std::string second = all_text(five.plan.pages[1].furniture);
+  CHECK(count_in(first, "front neck lower") == 0);
+  CHECK(first.find("page 1 of 2; what was seen: page 2") != std::string::npos);
+  CHECK(count_in(second, "front neck lower") == kMostSeenOnPage + 1);
+  CHECK(count_in(second, "1. lower front neck") == kMostSeenOnPage + 1);
+  CHECK(second.find("page 2 of 2") != std::string::npos);
+}
+
+TEST_CASE("Figures have a page of their own before the pieces shrink below 1:4",
           "[kMostReducedByFigures]") {
   const auto drawn = [](double size, std::size_t figures) {
     ChangePage page = page_of(1, 0);
@@ -216,21 +247,42 @@ TEST_CASE("Figures are left out before the pieces shrink below 1:4, and their wo
       page.seen.push_back({seen_figure({CorrectionRow::FrontNeckLower}, 0.09),
                            "fault " + std::to_string(i + 1) + "."});
     }
-    return drawn_on(page, "a4");
+    return all_drawn(page, "a4");
   };
-  int shrunk = 0;
+  int shrunk = 0, apart = 0;
   for (double size = 0.5; size < 1.5; size += 0.02) {
     CAPTURE(size);
-    const auto [sheet, reduction] = drawn(size, 4);
+    const DrawnChange with = drawn(size, 4);
     const double bare = drawn(size, 0).reduction;
     for (const char* words : {"fault 1.", "fault 2.", "fault 3.", "fault 4."}) {
-      CHECK(all_text(sheet).find(words) != std::string::npos);
+      CHECK(count_in(text_of_all(with), words) == 1);
     }
-    CHECK(reduction >= bare);
-    CHECK((reduction <= kMostReducedByFigures || bare > kMostReducedByFigures));
-    shrunk += reduction > kMostReducedByFigures ? 1 : 0;
+    CHECK(with.reduction >= bare);
+    CHECK((with.reduction <= kMostReducedByFigures || bare > kMostReducedByFigures));
+    shrunk += with.reduction > kMostReducedByFigures ? 1 : 0;
+    apart += with.plan.pages.size() > 1 ? 1 : 0;
   }
   CHECK(shrunk > 0);
+  CHECK(apart > 0);
+}
+
+// Four figures beside a page's words; on lower paper they are smaller.
+TEST_CASE("Figures are drawn at 0.7 of their size before they go to a page of their own",
+          "[kSmallestSeen]") {
+  TextFonts fonts;
+  const SeenOnPage one{seen_figure({CorrectionRow::FrontNeckLower}, 0.09), "seen"};
+  const std::vector<SeenOnPage> two = {one, one};
+  const auto scale = [&](double height) {
+    const auto grid = seen_at_right(two, {0.0, 0.0, 190.0, height}, 60.0, fonts);
+    return grid ? grid->scale : 0.0;
+  };
+  double least = 0.0;
+  for (double height = 60.0; height > 10.0; height -= 0.5) {
+    if (scale(height) > 0.0) least = scale(height);
+  }
+  CHECK(scale(60.0) == 1.0);
+  CHECK(least == kSmallestSeen);
+  CHECK(scale(10.0) == 0.0);
 }
 
 TEST_CASE("Pieces that would be drawn smaller than 1:12 are refused", "[kMostReduced]") {
@@ -269,20 +321,6 @@ TEST_CASE("A line is heavy where it moved by enough to see, or by half of all th
   CHECK(heavy(moved(1.0, 2.0 * kSeenShare)) == both);
   CHECK(heavy(moved(1.0, 0.9 * kSeenShare)) == one);
   CHECK(heavy(moved(0.0, 0.0)) == none);
-}
-
-TEST_CASE("Words under a figure are five lines at most", "[kMostSeenLines]") {
-  const auto lines = [](std::size_t count) {
-    ChangePage page = page_of();
-    page.seen.front().words.clear();
-    for (std::size_t i = 0; i < count; ++i) {
-      page.seen.front().words += (i == 0 ? "" : " ") + std::string(12, 'm');  // a line each
-    }
-    const std::string text = all_text(drawn_on(page, "a4").sheet);
-    return std::ranges::count(text, 'm') / 12;
-  };
-  CHECK(lines(5) == 5);
-  CHECK(lines(6) == 5);
 }
 
 TEST_CASE("A moved line is one line where it crosses the old one, and a stub of it is left out") {
@@ -424,25 +462,21 @@ TEST_CASE("A page is turned where four halves are larger on it so, and all is in
   CHECK(upright.width < upright.height);
 }
 
-TEST_CASE("A warning that has no room is left out as a whole and counted") {
+TEST_CASE("Warnings that have no room go on on the next page, which is said") {
   ChangePage page = page_of(0);
   for (int i = 0; i < 40; ++i) {
     std::string words = "begins";
     for (int w = 0; w < 30; ++w) words += " and goes on";
     page.words.push_back({words + " to its end."});
   }
-  const std::string text = all_text(drawn_on(page, "a4").sheet);
-  const auto count = [&](const std::string& part) {
-    int found = 0;
-    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
-      ++found;
-    }
-    return found;
-  };
-  CHECK(count("begins") > 2);
-  CHECK(count("begins") == count("end."));
-  CHECK(text.find(std::to_string(40 - count("begins")) + " more: see the report") !=
-        std::string::npos);
+  const DrawnChange drawn = all_drawn(page, "a4");
+  const std::string text = text_of_all(drawn);
+  CHECK(drawn.plan.pages.size() >= 2);
+  CHECK(count_in(text, "begins") == 40);
+  CHECK(count_in(text, "end.") == 40);
+  const std::string first = all_text(drawn.plan.pages.front().furniture);
+  CHECK(first.find("goes on on page 2") != std::string::npos);
+  CHECK(count_in(first, "begins") == count_in(first, "end."));
 }
 
 TEST_CASE("A bust line that alone moved is told, and not as unchanged") {

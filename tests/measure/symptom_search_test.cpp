@@ -457,5 +457,13 @@ TEST_CASE("Each correction of the table is one of the catalogue") {
   }
 }
 
+TEST_CASE("Buttons are no fault by themselves") {
+  for (const char* said : {"buttons", "button", "the hooks"}) {
+    CHECK(find_corrections(said).best.empty());
+  }
+  CHECK_FALSE(find_corrections("buttons gape").best.empty());
+  CHECK_FALSE(find_corrections("buttons pull at the waist").best.empty());
+}
+
 }  // namespace
 }  // namespace blockwright

@@ -67,11 +67,11 @@ struct Effect {
 /// A block with corrections applied, what each did, and what the fitter should know: warnings and
 /// notes, which name a correction in words that can be typed, with the codes "fit.limit" (more than
 /// the row's most; more than a measurement may be off before it is taken again; a dart wider than
-/// one should be), "fit.void" (one correction makes another's judgement void), "fit.chain"
-/// (corrections that together have another cause), "fit.same_line" (corrections that add up on one
-/// line or dart; over what a measurement may be off "fit.limit" in its place), "fit.curve" (a curve
-/// is no longer fair, or nearly straight, or very hollow), "fit.seam" (right and left no longer
-/// meet at the centre), "fit.unfolded" (right and left come as two pieces).
+/// one should be), "fit.chain" (corrections that together have another cause; of one that is too
+/// large besides "fit.limit" says it), "fit.same_line" (corrections that add up on one line or
+/// dart; over what a measurement may be off "fit.limit" in its place), "fit.curve" (a curve is no
+/// longer fair, or nearly straight, or very hollow), "fit.seam" (right and left no longer meet at
+/// the centre), "fit.unfolded" (right and left come as two pieces).
 struct FittedPattern {
   Pattern pattern;
   std::vector<Effect> effects;  ///< in the order of work
@@ -116,8 +116,8 @@ struct OrderedCorrection {
   std::size_t correction = 0;  ///< index in the list
   CorrectionRow row{};
   int stage = 0;
-  /// Corrections of the list whose judgement this one makes void: judge them again on the next
-  /// toile before they are believed.
+  /// Corrections of the list, of the same side, whose judgement this one makes void: judge them
+  /// again on the next toile before they are believed.
   std::vector<std::size_t> voids;
   /// Rows to look at on the next toile because of this one.
   std::vector<CorrectionRow> look_at;

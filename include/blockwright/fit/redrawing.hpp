@@ -23,7 +23,7 @@ inline constexpr StrokeSpot kLowerArmhole{BlockEdge::Armhole, 0, 0};
 inline constexpr StrokeSpot kUpperArmhole{BlockEdge::Armhole, 0, 1};
 inline constexpr StrokeSpot kNeckline{BlockEdge::Neckline, 0, 0};
 
-/// A neckline of another width, or a lower armhole, turns nowhere within less than this, in mm, as
+/// A neckline drawn parallel, or a lower armhole, turns nowhere within less than this, in mm, as
 /// far as it can be drawn so: 15, or what it had. Ours: a sharper one is hard to face or bind flat.
 double round_enough(const CubicCurve& was);
 

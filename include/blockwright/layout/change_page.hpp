@@ -14,6 +14,9 @@ namespace blockwright {
 struct SeenOnPage {
   FigureDrawing figure;
   std::string words;
+  std::string number = {};  ///< "3 and 7": of what mends it, where there are several; may be empty
+  std::string cure = {};    ///< what mends it, with number and amount: said where figures have a
+                            ///< page of their own
 };
 
 /// A line of the words on the page.
@@ -44,22 +47,22 @@ struct ShownAmount {
   std::optional<double> share = {};
 };
 
-/// What is on one page that shows how pieces changed.
+/// What is on a page that shows how pieces changed.
 struct ChangePage {
   Pattern before, after;
   Alignment alignment = Alignment::Still;
   std::string title, subtitle;
   std::vector<ChangeWords> words;
-  std::vector<SeenOnPage> seen;      ///< at most kMostSeenOnPage are drawn, on small paper fewer,
-                                     ///< and of the others their words
+  std::vector<SeenOnPage> seen;      ///< each with all its words
   std::string before_is, now_is;     ///< which line is whose: "as drafted", "corrected"
   std::vector<ShownAmount> amounts;  ///< none: an arrow at the largest move with how far it is
   bool every_point = false;          ///< an arrow at every named point that moved
   Unit unit = Unit::Cm;
 };
 
+/// More figures have a page of their own.
 inline constexpr std::size_t kMostSeenOnPage = 4;
-/// Figures are left out where the pieces would else be smaller, if that is enough.
+/// So have they where the pieces would else be smaller, if that is enough.
 inline constexpr double kMostReducedByFigures = 4.0;
 /// A line is heavy where it moved by so many mm: enough to see and to cut. Ours.
 inline constexpr double kSeenMove = 1.5;
@@ -68,7 +71,8 @@ inline constexpr double kSeenShare = 0.5;
 /// Smaller nothing is seen on it.
 inline constexpr double kMostReduced = 12.0;
 
-/// A page, and how many times smaller than life its pieces are drawn: 1, 2, 2.5, 3 ...
+/// A page, with what has no room on it on those behind it, and how many times smaller than life its
+/// pieces are drawn: 1, 2, 2.5, 3 ...
 struct DrawnChange {
   PrintPlan plan;
   double reduction = 1.0;
@@ -85,9 +89,12 @@ struct DrawnChange {
 /// kMostReducedByFigures and are larger on the paper turned, it is turned. On a roll it is cut off
 /// in the proportions of an A4.
 ///
+/// Figures that have no room have a page of their own behind it, with what mends each; so have
+/// words that have none. The pages say so, and are numbered.
+///
 /// Guarantees: nothing lies nearer than `margin` to the paper's edge; no text lies on another;
-/// words that have no room are left out, and it is said how many. Throws UsageError
-/// "paper.too_small" where not even kMostReduced fits.
+/// nothing is left out. Throws UsageError "paper.too_small" where not even kMostReduced fits, or a
+/// figure has no room.
 DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts);
 
 }  // namespace blockwright

@@ -133,6 +133,9 @@ struct PrintPlan {
   std::vector<Page> pages;
 };
 
+/// What is printed on the pages besides the sheet, as one drawing: each page below the one before.
+Sheet pages_in_one(const PrintPlan& plan);
+
 /// Splits a layout over pages: first a map page with test squares (100 mm and 4 in), piece list,
 /// notes and cautions, then the tiles, rows from the top (A, B ...), columns from the left (1, 2
 /// ...), blank ones left out. Landscape or portrait, whichever takes fewer pages. Tiles overlap by

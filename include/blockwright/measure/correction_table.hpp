@@ -95,12 +95,16 @@ struct Watched {
   std::string_view says = {};       ///< what else moves, and what stays; no full stop
   std::string_view place = {};      ///< of the words it holds for; empty: of all
   std::string_view says_back = {};  ///< the same of the row's reverse; empty: the same words
+  std::string_view says_with = {};  ///< it is said where a length of such a name has moved, too
 
   [[nodiscard]] constexpr Watched at(std::string_view where) const {
-    return {lengths, says, where, says_back};
+    return {lengths, says, where, says_back, says_with};
   }
   [[nodiscard]] constexpr Watched or_back(std::string_view words) const {
-    return {lengths, says, place, words};
+    return {lengths, says, place, words, says_with};
+  }
+  [[nodiscard]] constexpr Watched where_moved(std::string_view name) const {
+    return {lengths, says, place, says_back, name};
   }
   [[nodiscard]] constexpr std::string_view in_words(int sign) const {
     return sign < 0 && !says_back.empty() ? says_back : says;
@@ -281,7 +285,8 @@ consteval std::array<FittingRow, kCorrectionCount> correction_table() {
      usually(6).from(3).to(20), doubts(ShoulderLength, -1.0), kBoth,
      {FrontArmholeScooped, BackArmholeFilled, FrontArmholeEdgeTakenIn, BackArmholeEdgeTakenIn},
      {{1, "shorten", "shoulder"}},
-     {watch({"front.shoulder", -1.0}, {"back.shoulder", -1.0}, kAcrossGoesAlong)}},
+     {watch({"front.shoulder", -1.0}, {"back.shoulder", -1.0}, kAcrossGoesAlong)
+          .where_moved("across_")}},
     {ShoulderLonger, Shoulder, 2, "shoulder longer", "shoulder shorter",
      "the armhole seam climbs toward the neck, the armhole binds, movement is tight",
      "the shoulder was taken too short", usually(6).from(3).to(20), doubts(ShoulderLength, 1.0),

@@ -19,7 +19,9 @@ std::string_view unit_name(Unit unit);
 /// "cm" or "inches": in a sentence.
 std::string_view unit_word(Unit unit);
 
-/// The next length that a table shows: whole millimetres, or sixteenths of an inch. What is rounded
+/// What a tape shows: a millimetre, or a sixteenth of an inch.
+Length printed_step(Unit unit);
+/// The next length that a table shows: whole steps of a tape. What is rounded
 /// so before it is added up adds up to what is printed.
 Length as_printed(Length length, Unit unit);
 

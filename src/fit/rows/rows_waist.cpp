@@ -158,10 +158,10 @@ constexpr WaistPlaces kDartsAlone{
     "give the rest to the side seams (side_at_waist), or to all (waist); or take the waist girth "
     "again and draft anew"};
 
-[[noreturn]] void refuse_waist(const WaistPlaces& places, double by, double left) {
+[[noreturn]] void refuse_waist(const WaistPlaces& places, double by) {
   refuse_fit("fit.limit",
              Length::mm(std::abs(by)) + " is asked for on each half; " + std::string(places.name) +
-                 " have room for " + Length::mm(std::abs(by - left)),
+                 " have not so much room",
              std::string(places.hint), {MeasurementName::WaistGirth});
 }
 
@@ -200,7 +200,7 @@ void share_waist(HalfBlock& half, double by) {
   for (const WaistPlace& place : places) left += place.take(place.share * by);
   if (by < 0.0) std::ranges::reverse(places);
   for (const WaistPlace& place : places) left = place.take(left);
-  if (std::abs(left) > kLeftToSides) refuse_waist(by > 0.0 ? kAllPlaces : kSidesAndDarts, by, left);
+  if (std::abs(left) > kLeftToSides) refuse_waist(by > 0.0 ? kAllPlaces : kSidesAndDarts, by);
   take_in_sides(half, at_sides + left);
 }
 
@@ -221,7 +221,7 @@ void share_among_darts(HalfBlock& half, double by) {
     left = left_of_all(left, {waist_darts(half.front), kAnyWidth},
                        {waist_darts(half.back), kAnyWidth});
   }
-  if (std::abs(left) > kTaken) refuse_waist(kDartsAlone, by, left);
+  if (std::abs(left) > kTaken) refuse_waist(kDartsAlone, by);
 }
 
 void take_in_one_dart(Opened& open, double by) {

@@ -118,6 +118,9 @@ std::string not_found_text(const FitAnswers& answers) {
   text += left_out_text(answers);
   if (!answers.best.empty()) return text + beyond_text(answers.set_aside);
   if (answers.set_aside != SaidOf::Fault) return text + nothing_to_do_text(answers.set_aside);
+  if (words.empty() && answers.left_out.empty()) {
+    text += "Nothing of the catalogue is found by these words alone.\n";
+  }
   return text + fmt::format(
                     "Say where it is and what the cloth does there: \"armhole digs in\", \"waist "
                     "loose\".\nParts of the body: {}.\n",

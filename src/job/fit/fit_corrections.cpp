@@ -5,12 +5,14 @@
 #include "blockwright/measure/symptom_search.hpp"
 #include "blockwright/measure/typed_correction.hpp"
 #include "blockwright/report/report.hpp"
+#include "most_taken.hpp"
 #include "option_words.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace blockwright {
 namespace {
@@ -218,24 +220,46 @@ std::string without_minus(const CorrectionWords& words, const std::string& amoun
 
 void judge_size(const FitJob& job, std::size_t item, const TypedCorrection& typed, Unit file_unit) {
   const Length by = amount_typed(typed.amount)->length(file_unit);
-  if (by > Length() && by <= kMostCorrection) return;
+  if (by > Length()) return;
   if (by == Length()) {
     refuse_added(
         job, item,
         {"client.range", "changes nothing: its amount is 0", "write how much, or leave it out"});
   }
-  if (by < Length()) {
-    const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
-    refuse_added(job, item,
-                 {"client.range", "has a minus sign", without_minus(words, shown(typed.amount))});
-  }
-  const Unit unit = job.unit.value_or(file_unit);
+  const CorrectionWords& words = *find_correction_words(typed.action, typed.place);
   refuse_added(job, item,
-               {"client.range",
-                fmt::format("is {}; a correction is at most {}", amount_text(by, unit),
-                            amount_text(kMostCorrection, unit)),
-                "look at the amount and its unit, cm, mm or in; a toile that is so far off is not "
-                "corrected: measure again and draft anew"});
+               {"client.range", "has a minus sign", without_minus(words, shown(typed.amount))});
+}
+
+Correction with_amount(const NewCorrection& added, Length by) {
+  const CorrectionWords& words = *find_correction_words(added.action, added.place);
+  return {.action = added.action,
+          .place = added.place,
+          .by = by,
+          .as = added.as.value_or(words.readings.front()),
+          .side = added.side,
+          .seen = added.seen};
+}
+
+/// "; a correction is at most 10 cm", or less where her block takes less; empty where it takes
+/// nothing of it.
+std::string at_most(const FitJob& job, const std::string& text, const NewCorrection& added) {
+  const BlockRun drafted = drafted_block(block_source(text, job, job.session));
+  const Unit unit = drafted.unit;
+  const std::string of_any =
+      fmt::format("; a correction is at most {}", amount_text(kMostCorrection, unit));
+  if (has_errors(drafted.problems)) return of_any;
+  const Length step = printed_step(unit), most = std::floor(kMostCorrection / step) * step;
+  const FittingName fitting = meant_fitting(drafted.client, {job.date, job.toile});
+  const std::string date = fitting.date.empty() ? drafted.session.date : fitting.date;
+  auto corrections = active_corrections(drafted.client);
+  corrections.push_back({numbered_corrections(drafted.client).size() + 1, date,
+                         fitting.toile.value_or(1), with_amount(added, most + step)});
+  const auto taken = most_taken(drafted, corrections);
+  if (!taken) return {};
+  if (*taken >= most) return of_any;
+  return fmt::format("; this block takes up to \"{}\"",
+                     words_with_amount(corrections.back().correction, *taken, unit));
 }
 
 void judge_side(const FitJob& job, std::size_t item, const CorrectionWords& words, BodySide side) {
@@ -268,6 +292,19 @@ std::optional<Problem> fault_of_way(const CorrectionWords& words, const std::str
                  .message = fmt::format("{} is not measured {}", name_text(words_text(words)),
                                         kMeasured[static_cast<std::size_t>(as)]),
                  .hint = lines_of_ways(words, amount)};
+}
+
+void judge_most(const FitJob& job, std::size_t item, const std::string& text,
+                const NewCorrection& added) {
+  const Unit file_unit = client_in(text, job).unit;
+  const Length by = amount_typed(added.by)->length(file_unit);
+  if (by <= kMostCorrection) return;
+  refuse_added(job, item,
+               {"client.range",
+                fmt::format("is {}{}", amount_text(by, job.unit.value_or(file_unit)),
+                            at_most(job, text, added)),
+                "look at the amount and its unit, cm, mm or in; a toile that is so far off is not "
+                "corrected: measure again and draft anew"});
 }
 
 NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit) {

@@ -20,4 +20,9 @@ void judge_date(const FitJob& job, const std::string& date, const Client& client
 /// no such correction.
 NewCorrection correction_of(const FitJob& job, std::size_t item, Unit file_unit);
 
+/// Throws UsageError "client.range" for one that is more than any correction may be: with the most
+/// that the block of that client file takes, where that is less. `added` is the item-th of --add.
+void judge_most(const FitJob& job, std::size_t item, const std::string& text,
+                const NewCorrection& added);
+
 }  // namespace blockwright

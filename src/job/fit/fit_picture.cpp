@@ -10,6 +10,8 @@
 #include "drawings.hpp"
 #include "shown_amounts.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <optional>
 
@@ -69,47 +71,60 @@ void add_words(const std::vector<ToldCorrection>& told, Unit unit, ChangePage& p
   if (told.empty()) page.words.push_back({"No correction is applied."});
 }
 
-/// Each fault once, with the numbers of the corrections that mend it where there are several.
-void add_seen(const std::vector<ToldCorrection>& told, ChangePage& page) {
-  std::vector<std::string> drawn;
+/// The figure of a fault, and those of the corrections that mend it.
+struct MendedFault {
+  SeenRow seen;
+  std::string words;  ///< of the corrections, with the side
+  std::vector<std::string> numbers, cures;
+};
+
+/// Each fault once.
+std::vector<MendedFault> mended_faults(const std::vector<ToldCorrection>& told, Unit unit) {
+  std::vector<MendedFault> faults;
   for (const ToldCorrection& one : told) {
     const Correction& correction = one.numbered.correction;
     const RowAmount row = row_of(correction);
-    const SeenRow seen{row.row, row.sign, correction.place, correction.side};
-    const std::string key =
+    const std::string words =
         correction.action + " " + correction.place + std::string(side_word(correction.side));
-    if (std::ranges::find(drawn, key) != drawn.end()) continue;
-    drawn.push_back(key);
-    const std::string number =
-        told.size() > 1 ? "for " + std::to_string(one.numbered.number) + ", " : "";
-    page.seen.push_back({seen_figure(seen, kSeenScale), number + "seen: " + seen_words(seen)});
+    auto fault = std::ranges::find(faults, words, &MendedFault::words);
+    if (fault == faults.end()) {
+      faults.push_back({{row.row, row.sign, correction.place, correction.side}, words, {}, {}});
+      fault = faults.end() - 1;
+    }
+    const std::string number = std::to_string(one.numbered.number);
+    fault->numbers.push_back(number);
+    fault->cures.push_back((one.withdrawn ? "withdrawn: " : "") + number + ". " +
+                           correction_text(correction, unit));
+  }
+  return faults;
+}
+
+void add_seen(const std::vector<ToldCorrection>& told, Unit unit, ChangePage& page) {
+  for (const MendedFault& fault : mended_faults(told, unit)) {
+    const std::string numbers = fmt::format("{}", fmt::join(fault.numbers, " and "));
+    page.seen.push_back({seen_figure(fault.seen, kSeenScale), "seen: " + seen_words(fault.seen),
+                         told.size() > 1 ? numbers : "",
+                         fmt::format("{}", fmt::join(fault.cures, "; "))});
   }
 }
 
-/// What goes first on the page: what she cannot wear, then what is much, then the rest.
+/// What goes first on the page: what she cannot wear, then what is much; what is to be judged again
+/// goes last.
 int gravity(const Problem& problem) {
   if (problem.code == "fit.below_body") return 0;
-  return problem.code == "fit.limit" ? 1 : 2;
+  if (problem.code == "fit.limit") return 1;
+  return problem.code == "fit.void" ? 3 : 2;
 }
 
-/// What the run warns of in the corrections, as on the screen; those that others have voided in one
-/// line, for the list says by what.
+/// What the run warns of in the corrections, as on the screen.
 void add_warnings(const BlockRun& run, ChangePage& page) {
   Problems told;
-  std::string voided;
   for (const Problem& problem : worded(run.problems, run.unit)) {
-    if (problem.severity != Severity::Warning || !problem.code.starts_with("fit.")) continue;
-    if (problem.code == "fit.void") {
-      voided += (voided.empty() ? "" : ", ") + problem.where;
-    } else {
-      told.push_back(problem);
-    }
+    const bool is_of_fit = problem.code.starts_with("fit.");
+    if (problem.severity == Severity::Warning && is_of_fit) told.push_back(problem);
   }
   std::ranges::stable_sort(told, {}, gravity);
   for (const Problem& problem : told) page.words.push_back({problem_text(problem)});
-  if (voided.empty()) return;
-  page.words.push_back(
-      {"Judge again on the next toile, for others have moved what it was judged by: " + voided});
 }
 
 /// The pieces with their bust dart divided; nothing where the side has no room.
@@ -178,7 +193,7 @@ ChangePage page_of_change(const FitJob& job, const ClientTexts& texts, const Blo
   add_words(told, run.unit, page);
   add_warnings(run, page);
   divide_bust_dart(run, page);
-  add_seen(told, page);
+  add_seen(told, run.unit, page);
   page.alignment = laid_for(told);
   page.amounts = shown_amounts(numbered_of(told), run);
   return page;

@@ -28,6 +28,7 @@ namespace {
 std::string with_one_more(const std::string& text, const FitJob& job, std::size_t item) {
   const Client client = client_in(text, job);
   const NewCorrection correction = correction_of(job, item, client.unit);
+  judge_most(job, item, text, correction);
   const FittingOf fitting = fitting_of(job, client);
   try {
     std::string changed = with_correction({text, job.client}, fitting, correction);

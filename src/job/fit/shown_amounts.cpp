@@ -2,6 +2,7 @@
 
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "blockwright/text/units.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -100,6 +101,7 @@ bool is_clearly_farther(const MovedPoint& a, const MovedPoint& b) {
 struct PlaceAlone {
   std::string piece, place;
   std::optional<double> share;
+  Length moved;
 };
 
 /// How far along its edge the place lies; none of a named point.
@@ -110,7 +112,8 @@ std::optional<double> share_of(const MovedPoint& place, const Piece& piece) {
   return closed_from_cut(piece, *edge, along) / sewn_length(piece, *edge);
 }
 PlaceAlone at(const MovedPoint& place, const Piece& piece) {
-  return {piece.name, place.name, share_of(place, piece)};
+  return {piece.name, place.name, share_of(place, piece),
+          Length::mm(distance(place.was, place.is))};
 }
 
 std::vector<PlaceAlone> places_of(const Correction& correction, const Pattern& block) {
@@ -137,6 +140,14 @@ bool is_of(const Piece& piece, const std::string& alone) {
   return piece.name == alone || piece.name.starts_with(alone + "_");
 }
 
+/// "here 0.4 cm", where a half, a fold or a girth moves several places, and each by less.
+void add_here(const Correction& correction, Length moved, Unit unit,
+              std::vector<std::string>& words) {
+  if (correction.as == AmountAs::Length) return;
+  const bool is_seen = as_printed(moved, unit) != as_printed(correction.by, unit);
+  if (is_seen) words.push_back("here " + value_text(moved, unit));
+}
+
 }  // namespace
 
 std::vector<ShownAmount> shown_amounts(const std::vector<NumberedCorrection>& corrections,
@@ -150,9 +161,11 @@ std::vector<ShownAmount> shown_amounts(const std::vector<NumberedCorrection>& co
     if (corrections.size() > 1)
       words.front() = "no. " + std::to_string(numbered.number) + ": " + words.front();
     try {
-      for (const auto& [alone, place, share] : places_of(applied, run.block.pattern)) {
+      for (const auto& [alone, place, share, moved] : places_of(applied, run.block.pattern)) {
+        std::vector<std::string> lines = words;
+        add_here(applied, moved, run.unit, lines);
         for (const Piece& piece : run.fitted.pattern.pieces) {
-          if (is_of(piece, alone)) amounts.push_back({piece.name, place, words, share});
+          if (is_of(piece, alone)) amounts.push_back({piece.name, place, lines, share});
         }
       }
     } catch (const InputError&) {

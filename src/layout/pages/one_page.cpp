@@ -2,6 +2,7 @@
 #include "blockwright/base/number_text.hpp"
 #include "ink.hpp"
 #include "pages.hpp"
+#include "words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -16,7 +17,8 @@ constexpr double kClearGap = 15.0;  // clear paper between pieces, squares and t
 constexpr double kLeastNotes = 80.0;
 constexpr std::size_t kMostColumns = 4;
 constexpr std::array<double, 5> kNoteScales = {1.0, 0.9, 0.8, 0.7, 0.6};
-constexpr double kMoreText = 3.0;
+constexpr double kMoreText = 3.0, kMoreStep = 1.3 * kMoreText;
+constexpr double kMoreLines = 5.0;  // of the seven sections that there are
 
 enum class StripAt { Beside, Below };
 
@@ -95,7 +97,29 @@ Sheet poured(const std::vector<Box>& frames, TextFlow& flow, TextFonts& fonts) {
   return sheet;
 }
 
-// Notes as large as they fit; if even the smallest do not, the last line says how many are left.
+// "3 of Corrections, all of Ease and Estimated, not taped" of the last lines.
+std::string sections_of(const std::vector<Paragraph>& paragraphs, std::size_t left) {
+  struct Section {
+    std::string name;
+    std::size_t lines = 0, left = 0;
+  };
+  std::vector<Section> sections;
+  for (std::size_t i = 0; i < paragraphs.size(); ++i) {
+    if (paragraphs[i].heading) sections.push_back({paragraphs[i].text});
+    if (paragraphs[i].heading || sections.empty()) continue;
+    ++sections.back().lines;
+    if (i + left >= paragraphs.size()) ++sections.back().left;
+  }
+  std::vector<std::string> names;
+  for (const Section& section : sections) {
+    if (section.left == 0) continue;
+    const bool all = section.left == section.lines;
+    names.push_back((all ? "all" : std::to_string(section.left)) + " of \"" + section.name + "\"");
+  }
+  return listed(names);
+}
+
+// Notes as large as they fit; if even the smallest do not, the last lines say what is left.
 Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraphs,
                 TextFonts& fonts) {
   for (const double scale : kNoteScales) {
@@ -103,14 +127,18 @@ Sheet set_notes(std::vector<Box> frames, const std::vector<Paragraph>& paragraph
     Sheet notes = poured(frames, flow, fonts);
     if (flow.done()) return notes;
   }
+  frames.back().bottom += kMoreLines * kMoreStep;
   const Box& last = frames.back();
-  const Point foot = {last.left, last.bottom + 1.0};
-  frames.back().bottom += 2.0 * kMoreText;
   TextFlow flow(paragraphs, kNoteScales.back());
   Sheet notes = poured(frames, flow, fonts);
-  TextDrawing(notes, fonts)
-      .text("\u2026 and " + std::to_string(flow.left()) + " more: see the report", foot, kMoreText,
-            TextAnchor::Start);
+  TextDrawing drawing(notes, fonts);
+  Point at{last.left, last.bottom};
+  const std::string said =
+      "No room here for " + sections_of(paragraphs, flow.left()) + ": see the report.";
+  for (const std::string& line : wrapped(fonts, said, kMoreText, last.width())) {
+    at.y -= kMoreStep;
+    drawing.text(line, at, kMoreText, TextAnchor::Start);
+  }
   return notes;
 }
 

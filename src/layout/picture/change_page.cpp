@@ -3,14 +3,16 @@
 #include "blockwright/base/error.hpp"
 #include "blockwright/base/number_text.hpp"
 #include "change_drawing.hpp"
-#include "form_parts.hpp"
+#include "page_size.hpp"
+#include "seen_grid.hpp"
+#include "seen_pages.hpp"
 #include "shown_pieces.hpp"
-#include "text_flow.hpp"
 #include "words.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <optional>
 #include <utility>
 
@@ -19,16 +21,12 @@ namespace {
 
 // Round scales that a ruler or a head can undo.
 constexpr std::array kReductions = {1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, kMostReduced};
-constexpr double kRollProportion = 1.4142;  // of an A4: height over width
 
 // In mm.
 constexpr double kPageTitle = 6.0, kPageSubtitle = 3.6, kScaleText = 4.2;
 constexpr double kHeadRoom = 21.0;
 constexpr double kChangeHeading = 3.8, kChangeBody = 3.2;
 constexpr double kLegendText = 3.0, kLegendRoom = 6.0;
-constexpr double kSeenWords = 2.7, kSeenStep = 1.25 * kSeenWords, kSeenGap = 4.0;
-constexpr std::size_t kMostSeenLines = 5, kFewestSeenLines = 2;  // under a figure
-constexpr std::size_t kSeenColumns = 2;
 constexpr double kLeastWordsWide = 60.0;           // beside figures
 constexpr double kUnderWords = kLeastArrow + 2.0;  // between the words and the pieces
 constexpr double kRimOfWords = 1.0;
@@ -36,7 +34,7 @@ constexpr double kCellGap = 10.0, kCellRim = 1.0;
 constexpr double kMostMoreBetween = 36.0;  // two amounts side by side
 constexpr double kNameText = 4.2, kTogetherText = 2.8, kCaptionRoom = kLeastArrow + 17.0;
 constexpr double kCellOfSpace = 1.0;
-// Words take at most this share of the page; they are set smaller before some are left out.
+// Words take at most this share of the page; they are set smaller before some go to the next.
 constexpr double kMostWords = 0.45;
 constexpr std::array kChangeScales = {1.0, 0.9, 0.8};
 
@@ -129,15 +127,25 @@ RowGaps gaps_of(const std::vector<ShownChange>& shown, const Row& row, double wi
 /// The paper as it is named, or its other edge up.
 enum class PaperLies { AsNamed, Turned };
 
+/// The page of the pieces, and what had no room on it.
+struct PiecesPage {
+  Page page;
+  double reduction = 1.0;
+  bool has_figures = true;     ///< all of them
+  std::size_t words_left = 0;  ///< the last lines
+
+  [[nodiscard]] bool is_whole() const { return has_figures && words_left == 0; }
+};
+
 /// One page in the making, from the top down.
 class ChangePageDrawing {
  public:
   ChangePageDrawing(const ChangePage& page, const PrintOptions& options, TextFonts& fonts,
                     PaperLies lies)
       : page_(page), options_(options), fonts_(fonts), drawing_(sheet_, fonts) {
-    sheet_.width = options.paper.width.mm();
-    sheet_.height =
-        options.paper.is_roll() ? kRollProportion * sheet_.width : options.paper.height.mm();
+    const PageSize size = upright(options.paper);
+    sheet_.width = size.width;
+    sheet_.height = size.height;
     turned_ = lies == PaperLies::Turned;
     if (turned_) std::swap(sheet_.width, sheet_.height);
     const double margin = options.margin.mm();
@@ -145,7 +153,7 @@ class ChangePageDrawing {
     head_right_ = rest_.right;
   }
 
-  DrawnChange draw() && {
+  PiecesPage draw() && {
     const Box head = rest_;
     rest_.top -= kHeadRoom;
     draw_above();
@@ -160,7 +168,7 @@ class ChangePageDrawing {
     page.width = sheet_.width;
     page.height = sheet_.height;
     page.furniture = std::move(sheet_);
-    return {{page_.title, {}, {std::move(page)}}, rows->reduction};
+    return {std::move(page), rows->reduction, has_figures_, words_left_};
   }
 
  private:
@@ -195,94 +203,26 @@ class ChangePageDrawing {
     Box words = {rest_.left, rest_.top - kMostWords * rest_.height(), rest_.right, rest_.top};
     const double beside_head = turned_ ? kHeadRoom : 0.0;
     Box frame = {words.left, words.bottom, words.right, words.top + beside_head};
-    const double figures = draw_seen(frame) - beside_head;
+    const double figures = draw_seen_at_right(frame) - beside_head;
     words.right = frame.right;
     if (turned_) head_right_ = frame.right;
     const double said = draw_words(words);
     rest_.top -= std::max(figures, said) + kUnderWords;
   }
 
-  /// The largest figure's width and height.
-  [[nodiscard]] Vec seen_size() const {
-    Vec size;
-    for (const SeenOnPage& seen : page_.seen) {
-      size.x = std::max(size.x, seen.figure.width);
-      size.y = std::max(size.y, seen.figure.height);
-    }
-    return size;
-  }
-
-  /// In at most so many lines; what is cut off shows as an ellipsis.
-  std::vector<std::string> seen_lines(const SeenOnPage& seen, double wide, std::size_t most) {
-    std::vector<std::string> lines = wrapped(fonts_, seen.words, kSeenWords, wide);
-    if (lines.size() <= most) return lines;
-    lines[most - 1] = shortened(fonts_, lines[most - 1] + " " + lines[most], kSeenWords, wide);
-    lines.resize(most);
-    return lines;
-  }
-
-  /// Under each figure, as high as the longest words are.
-  double seen_words_room(double wide, std::size_t lines) {
-    std::size_t most = 0;
-    for (const auto& figure : page_.seen) {
-      most = std::max(most, seen_lines(figure, wide, lines).size());
-    }
-    return (static_cast<double>(most) + 0.4) * kSeenStep;
-  }
-
-  /// How the figures stand: in rows of so many, each with its words under it.
-  struct SeenGrid {
-    double across = 0.0, step = 0.0;
-    std::size_t columns = 0, count = 0;
-    std::size_t lines = 0;  ///< of words, at most
-  };
-
-  /// As many as leave room for words; their own words in fewer lines where that makes room for
-  /// more.
-  SeenGrid seen_grid(const Box& frame) {
-    const auto [wide, high] = seen_size();
-    const auto room = [](double whole, double each) {
-      return whole < each ? std::size_t{0} : static_cast<std::size_t>(whole / each);
-    };
-    const std::size_t wanted = page_.seen.size();
-    SeenGrid best;
-    for (std::size_t lines = kMostSeenLines; lines >= kFewestSeenLines; --lines) {
-      SeenGrid grid{wide + kSeenGap, high + seen_words_room(wide, lines) + kSeenGap, 0, 0, lines};
-      grid.columns =
-          std::min({wanted, kSeenColumns, room(frame.width() - kLeastWordsWide, grid.across)});
-      grid.count = std::min(wanted, grid.columns * room(frame.height() + kSeenGap, grid.step));
-      if (grid.count > best.count) best = grid;
-    }
-    return best;
-  }
-
   /// Takes their columns off the frame; gives the height used.
-  double draw_seen(Box& frame) {
-    const auto [across, step, columns, count, lines] = seen_grid(frame);
-    if (count == 0) return 0.0;
-    const double left = frame.right - static_cast<double>(columns) * across + kSeenGap;
-    const double high = seen_size().y;
-    for (std::size_t i = 0; i < count; ++i) {
-      const std::size_t above = i / columns;
-      const auto column = static_cast<double>(i % columns), row = static_cast<double>(above);
-      draw_one_seen(page_.seen[i], {left + column * across, frame.top - row * step - high}, lines);
-    }
+  double draw_seen_at_right(Box& frame) {
+    if (page_.seen.empty()) return 0.0;
+    const auto grid = seen_at_right(page_.seen, frame, kLeastWordsWide, fonts_);
+    has_figures_ = grid.has_value();
+    if (!grid) return 0.0;
+    const double left = frame.right - width_of(*grid);
+    draw_seen(drawing_, page_.seen, *grid, {left, frame.top});
     frame.right = left - kGutter;
-    const std::size_t rows = (count + columns - 1) / columns;
-    return static_cast<double>(rows) * step - kSeenGap;
+    return height_of(row_heights(page_.seen, *grid, fonts_));
   }
 
-  void draw_one_seen(const SeenOnPage& seen, Point lower_left, std::size_t lines) {
-    const double wide = seen_size().x;
-    draw_figure_lines(drawing_, seen.figure, lower_left - Point{});
-    double y = lower_left.y;
-    for (const std::string& words : seen_lines(seen, wide, lines)) {
-      y -= kSeenStep;
-      drawing_.text(words, {lower_left.x + 0.5 * wide, y}, kSeenWords, TextAnchor::Middle);
-    }
-  }
-
-  /// As large as they fit; gives the height used.
+  /// As large as they fit, and as many; gives the height used.
   double draw_words(const Box& frame) {
     for (const double scale : kChangeScales) {
       Sheet tried;
@@ -294,10 +234,10 @@ class ChangePageDrawing {
       const double high = flow.pour(drawing, room);
       if (!flow.done() && !last) continue;
       if (!flow.done()) {
-        drawing.text("\u2026 and " + std::to_string(flow.left()) + " more: see the report",
-                     {frame.left, frame.bottom + 0.5 * kChangeBody}, kChangeBody,
-                     TextAnchor::Start);
+        drawing.text("goes on on page 2", {frame.left, frame.bottom + 0.5 * kChangeBody},
+                     kChangeBody, TextAnchor::Start);
       }
+      words_left_ = flow.left();
       add(sheet_, tried);
       return flow.done() ? high : frame.height();
     }
@@ -365,45 +305,73 @@ class ChangePageDrawing {
   TextDrawing drawing_;
   Box rest_;  // what is free of the page
   bool turned_ = false;
+  bool has_figures_ = true;
+  std::size_t words_left_ = 0;
   double head_right_ = 0.0;
 };
 
-/// The page with its first figures; of the others the words alone.
-ChangePage with_figures(const ChangePage& page, std::size_t count) {
-  ChangePage fewer = page;
-  for (std::size_t i = count; i < page.seen.size(); ++i) {
-    fewer.words.push_back({page.seen[i].words});
-  }
-  fewer.seen.resize(count);
-  return fewer;
+ChangePage without_figures(ChangePage page) {
+  page.seen.clear();
+  return page;
 }
 
-/// On the paper as it is named; turned where the pieces would be small and are larger so.
-DrawnChange drawn_larger(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
-  DrawnChange named = ChangePageDrawing(page, options, fonts, PaperLies::AsNamed).draw();
-  if (options.paper.is_roll() || named.reduction <= kMostReducedByFigures) return named;
+/// On the paper as it is named; turned where that has no room for all, or the pieces would be small
+/// and are larger so.
+PiecesPage drawn_larger(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
+  PiecesPage named = ChangePageDrawing(page, options, fonts, PaperLies::AsNamed).draw();
+  const bool is_small = named.reduction > kMostReducedByFigures;
+  if (options.paper.is_roll() || (!is_small && named.is_whole())) return named;
   try {
-    DrawnChange turned = ChangePageDrawing(page, options, fonts, PaperLies::Turned).draw();
+    PiecesPage turned = ChangePageDrawing(page, options, fonts, PaperLies::Turned).draw();
+    if (turned.is_whole() != named.is_whole()) return turned.is_whole() ? turned : named;
     return turned.reduction < named.reduction ? turned : named;
   } catch (const UsageError&) {
     return named;
   }
 }
 
+/// Nothing where not all has room, or the figures make the pieces small.
+std::optional<PiecesPage> on_one_page(const ChangePage& page, const PrintOptions& options,
+                                      TextFonts& fonts) {
+  if (page.seen.size() > kMostSeenOnPage) return std::nullopt;
+  PiecesPage one = drawn_larger(page, options, fonts);
+  if (!one.is_whole()) return std::nullopt;
+  const bool is_small = !page.seen.empty() && one.reduction > kMostReducedByFigures;
+  if (!is_small) return one;
+  const PiecesPage bare = drawn_larger(without_figures(page), options, fonts);
+  return bare.reduction > kMostReducedByFigures ? std::optional(std::move(one)) : std::nullopt;
+}
+
+std::vector<Paragraph> last_of(std::vector<Paragraph> words, std::size_t count) {
+  words.erase(words.begin(), words.end() - static_cast<std::ptrdiff_t>(count));
+  return words;
+}
+
+/// The pieces on the first page; on those behind it the words that it has no room for, and the
+/// figures.
+DrawnChange on_several_pages(const ChangePage& page, const PrintOptions& options,
+                             TextFonts& fonts) {
+  ChangePage first = without_figures(page);
+  const PiecesPage pieces = drawn_larger(first, options, fonts);
+  const std::vector<Paragraph> rest = last_of(paragraphs_of(page.words), pieces.words_left);
+  PageHeads heads{page.title, page.subtitle};
+  heads.of = 1 + seen_pages(rest, page.seen, heads, options, fonts).size();
+  first.subtitle = numbered_page(page.subtitle, 1, heads.of);
+  if (!page.seen.empty()) first.subtitle += "; what was seen: page 2";
+  PiecesPage one = drawn_larger(first, options, fonts);
+  DrawnChange drawn{{page.title, {}, {std::move(one.page)}}, one.reduction};
+  std::ranges::move(seen_pages(rest, page.seen, heads, options, fonts),
+                    std::back_inserter(drawn.plan.pages));
+  return drawn;
+}
+
 }  // namespace
 
 DrawnChange change_page(const ChangePage& page, const PrintOptions& options, TextFonts& fonts) {
-  const std::size_t most = std::min(page.seen.size(), kMostSeenOnPage);
-  const auto drawn_with = [&](std::size_t figures) {
-    return drawn_larger(with_figures(page, figures), options, fonts);
-  };
-  DrawnChange all = drawn_with(most);
-  if (all.reduction <= kMostReducedByFigures) return all;
-  for (std::size_t figures = most; figures-- > 0;) {
-    DrawnChange fewer = drawn_with(figures);
-    if (fewer.reduction <= kMostReducedByFigures) return fewer;
+  if (auto one = on_one_page(page, options, fonts)) {
+    return {{page.title, {}, {std::move(one->page)}}, one->reduction};
   }
-  return all;
+  return on_several_pages(page, options, fonts);
 }
 
 }  // namespace blockwright

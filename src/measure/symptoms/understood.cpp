@@ -7,15 +7,16 @@ namespace {
 
 using enum Concept;
 
-/// What gapes between buttons is tight, and what stands out at the blades is the body.
+/// What gapes between buttons is tight, and what stands out at the blades is the body. Buttons by
+/// themselves are no fault.
 void read_by_place(Concepts& seen) {
-  if (seen.has(Buttons)) {
+  if (seen.has(Buttons) && seen.has_any(is_sight)) {
     seen.remove(Chest);  // what is buttoned there is the bust
     if (!seen.has_any(is_part)) seen.add(seen.has(Back) ? Centre : Bust);
     if (seen.has(Gapes)) seen.add(Tight);
     if (seen.has(Gapes)) seen.remove(Gapes);
-    seen.remove(Buttons);
   }
+  seen.remove(Buttons);
   if (seen.has(Armhole) && seen.has(Full)) {  // a bigger armhole is looser
     seen.remove(Full);
     seen.add(Loose);
