@@ -66,16 +66,34 @@ std::string length_words(const ClothLength& length, const Cloth& cloth, Unit uni
   return words;
 }
 
+// Widths that take the same, and what they take.
+struct SameWidths {
+  std::string widths, takes;
+};
+
+std::vector<SameWidths> by_width(const std::vector<ClothPiece>& pieces, Material material,
+                                 double square, Unit unit) {
+  std::vector<SameWidths> all;
+  for (const double width : widths_of(material, unit)) {
+    const Cloth cloth{width, sold_by(unit), square};
+    const std::string takes = length_words(cloth_length(pieces, cloth), cloth, unit);
+    const std::string words = length_text(Length::mm(width), unit);
+    if (!all.empty() && all.back().takes == takes) {
+      all.back().widths += " or " + words;
+    } else {
+      all.push_back({words, takes});
+    }
+  }
+  return all;
+}
+
 void add_cloth(const Pattern& pattern, Material material, Unit unit,
                std::vector<std::string>& lines) {
   const std::vector<ClothPiece> pieces = cloth_pieces(pattern, material);
   if (pieces.empty()) return;
   const double square = material == Material::Cloth ? square_of_strips(pattern) : 0.0;
-  for (const double width : widths_of(material, unit)) {
-    const Cloth cloth{width, sold_by(unit), square};
-    lines.push_back(fmt::format("{}, {} wide: {}", material_name(material),
-                                length_text(Length::mm(width), unit),
-                                length_words(cloth_length(pieces, cloth), cloth, unit)));
+  for (const SameWidths& one : by_width(pieces, material, square, unit)) {
+    lines.push_back(fmt::format("{}, {} wide: {}", material_name(material), one.widths, one.takes));
   }
 }
 
