@@ -66,7 +66,6 @@ JobResult run_folder(BatchJob& batch, FileStore& files) {
 
 /// Works on a folder, or on a stream from standard input; prints the summary meanwhile.
 JobResult run_batch_command(BatchJob& batch, FileStore& files) {
-  batch.each.command = batch.each.style.empty() ? Command::Draft : Command::Adapt;
   require_source(batch);
   return batch.jsonl ? run_lines(batch, files) : run_folder(batch, files);
 }

@@ -483,11 +483,22 @@ Problem told_length(const Piece& front, const Piece& back) {
           ""};
 }
 
+// A top without straps has none.
+void require_armholes(const Pattern& pattern) {
+  for (const Piece& piece : pattern.pieces) {
+    const bool half = is_a(piece, kBodiceFront) || is_a(piece, kBodiceBack);
+    if (!half || find_part(piece, BlockEdge::Armhole) != nullptr) continue;
+    refuse(kArmholeCode, piece.name, "it has no armhole: its top edge runs from side to centre",
+           "draw the armhole before the top edge, or leave one of the two out");
+  }
+}
+
 }  // namespace
 
 MovedDarts draw_armhole(const Pattern& pattern, const ArmholeDesign& design) {
   require_amounts(design);
   require_whole_bodice(pattern, kArmholeCode, kArmholeStep);
+  require_armholes(pattern);
   MovedDarts all{pattern, {}};
   for (const std::size_t i : pieces_of(pattern, kBodiceFront)) {
     const Piece& front = pattern.pieces[i];

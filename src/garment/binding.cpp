@@ -197,6 +197,12 @@ double square_for(const StripSize& strips) {
   return std::sqrt(kStripWaste * strips.length * strips.width);
 }
 
+double square_of_strips(const Pattern& pattern) {
+  double area = 0.0;
+  for (const Binding& one : pattern.bindings) area += one.square * one.square;
+  return std::sqrt(area);
+}
+
 MovedDarts with_binding(const Pattern& pattern, const BindingPlan& plan) {
   require_bindable(plan);
   MovedDarts bound{pattern, {}};

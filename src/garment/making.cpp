@@ -10,7 +10,6 @@
 #include "strip_join.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <string>
 
 namespace blockwright {
@@ -91,11 +90,10 @@ Wording strip_line(const Pattern& pattern, const Binding& binding) {
 }
 
 // One square yields the strips of one width; those of all runs of a step are.
-Wording square_line(const std::vector<Binding>& bindings) {
-  double area = 0.0;
-  for (const Binding& one : bindings) area += one.square * one.square;
-  return "all strips: on the true bias, from a square of cloth of " + Length::mm(std::sqrt(area)) +
-         " or from offcuts, each " + Length::mm(kSpareStrip) + " longer to be safe";
+Wording square_line(const Pattern& pattern) {
+  return "all strips: on the true bias, from a square of cloth of " +
+         Length::mm(square_of_strips(pattern)) + " or from offcuts, each " +
+         Length::mm(kSpareStrip) + " longer to be safe";
 }
 
 std::vector<Wording> cut_lines(const Pattern& pattern) {
@@ -106,7 +104,7 @@ std::vector<Wording> cut_lines(const Pattern& pattern) {
                        ", each cut on the stitch line, without allowance");
   }
   for (const Binding& one : pattern.bindings) lines.push_back(strip_line(pattern, one));
-  if (!pattern.bindings.empty()) lines.push_back(square_line(pattern.bindings));
+  if (!pattern.bindings.empty()) lines.push_back(square_line(pattern));
   return lines;
 }
 

@@ -158,15 +158,77 @@ double girth_of_straps(const Pattern& pattern) {
 struct ClosedEdge {
   const char* name;
   double girth, takes;
+  const char* hint;
+
+  [[nodiscard]] double lacks() const { return girth > 0.0 ? std::max(takes - girth, 0.0) : 0.0; }
 };
 
-void warn_if_narrow(const ClosedEdge& edge, const char* hint, Problems& problems) {
-  if (edge.girth <= 0.0 || edge.girth >= edge.takes) return;
+// The edges that pass over the wearer when it is put on so.
+using WayIn = std::vector<ClosedEdge>;
+
+double lacks(const WayIn& way) {
+  double sum = 0.0;
+  for (const ClosedEdge& edge : way) sum += edge.lacks();
+  return sum;
+}
+
+bool is_strapless(const Pattern& pattern) {
+  return girth_of(pattern, BlockEdge::Shoulder) == 0.0 && !has_straps(pattern);
+}
+
+// A hook closes what little is above a zip.
+bool parts_upper_edge(const Opening& opening, bool strapless) {
+  if (opening.with == Closure::Buttons) return true;
+  return opening.from_edge <= kUnderEdge && (strapless || opening.name != "left_side");
+}
+
+// What is closed of both edges; 0 where they part.
+struct ClosedGirths {
+  double upper = 0.0, lower = 0.0;
+};
+
+ClosedGirths closed_girths(const Pattern& pattern) {
+  const bool strapless = is_strapless(pattern);
+  const auto any = [&](auto&& is) { return std::ranges::any_of(pattern.openings, is); };
+  ClosedGirths closed;
+  if (!any([](const Opening& one) { return one.with != Closure::Zip; })) {
+    closed.lower = girth_of(pattern, BlockEdge::Waist);
+  }
+  if (!any([&](const Opening& one) { return parts_upper_edge(one, strapless); })) {
+    closed.upper = girth_of(pattern, BlockEdge::Neckline) + girth_of_straps(pattern);
+    if (strapless) closed.upper += girth_of(pattern, BlockEdge::Armhole);
+  }
+  return closed;
+}
+
+double arms_of(const WearerSize& wearer) {
+  return kFoldedArms * (kShouldersOfBust905 + kShouldersByBust * (wearer.bust - 905.0));
+}
+
+std::vector<WayIn> ways_in(const Pattern& pattern, const WearerSize& wearer) {
+  constexpr const char* part_hem = "close it with \"open_zip\", so that the lower edge parts";
+  constexpr const char* open_top =
+      "let the zip begin at the edge, \"from_edge\": 0, or open it at the centre back";
+  const ClosedGirths closed = closed_girths(pattern);
+  const double arms = arms_of(wearer);
+  const ClosedEdge hem{"hem", closed.lower, std::max(wearer.bust, arms), part_hem};
+  if (!is_strapless(pattern)) {
+    return {{hem,
+             {"neckline", closed.upper, kHeadGirth,
+              "open it at the centre back, from the edge on, or draw a wider neckline"}}};
+  }
+  return {{hem, {"top_edge", closed.upper, std::max(kHeadGirth, arms), open_top}},
+          {{"hem", closed.lower, wearer.hip, part_hem},
+           {"top_edge", closed.upper, std::max(wearer.hip, wearer.bust), open_top}}};
+}
+
+void warn_if_narrow(const ClosedEdge& edge, Problems& problems) {
+  if (edge.lacks() <= 0.0) return;
   problems.push_back({Severity::Warning, "garment.get_in", edge.name,
                       "closed it is " + Length::mm(edge.girth) +
                           " round, and what passes through it when the garment is put on takes " +
                           Length::mm(edge.takes),
-                      hint});
+                      edge.hint});
 }
 
 void require_means(const OpeningPlan& plan) {
@@ -214,20 +276,9 @@ MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan) {
 Problems getting_in(const Pattern& pattern, const WearerSize& wearer) {
   Problems problems;
   if (pattern.openings.empty()) return problems;
-  const auto any = [&](auto&& is) { return std::ranges::any_of(pattern.openings, is); };
-  const bool parts = any([](const Opening& one) { return one.with != Closure::Zip; });
-  const bool neck_opens = any([](const Opening& one) { return one.name != "left_side"; });
-  const double arms =
-      kFoldedArms * (kShouldersOfBust905 + kShouldersByBust * (wearer.bust - 905.0));
-  const double takes = std::max(wearer.bust, arms);
-  if (!parts) {
-    warn_if_narrow({"hem", girth_of(pattern, BlockEdge::Waist), takes},
-                   "close it with \"open_zip\", so that the lower edge parts", problems);
-  }
-  if (!neck_opens) {
-    const double girth = girth_of(pattern, BlockEdge::Neckline) + girth_of_straps(pattern);
-    warn_if_narrow({"neckline", girth, kHeadGirth},
-                   "open it at the centre back, or draw a wider neckline", problems);
+  const std::vector<WayIn> ways = ways_in(pattern, wearer);
+  for (const ClosedEdge& edge : *std::ranges::min_element(ways, {}, lacks)) {
+    warn_if_narrow(edge, problems);
   }
   return problems;
 }

@@ -7,7 +7,7 @@ add_layer(job
           block_pass.cpp worn_block.cpp below_body.cpp doubt.cpp
           new_tape/new_tape.cpp new_tape/new_tape_steps.cpp new_tape/new_tape_sums.cpp
           new_tape/new_tape_in_full.cpp new_tape/drafted_lengths.cpp
-          drawings.cpp run_report.cpp embedded_docs.cpp
+          drawings.cpp run_report.cpp cloth_lines.cpp embedded_docs.cpp
           batch/run_batch.cpp batch/run_stream.cpp batch/batch_summary.cpp batch/batch_work.cpp
           batch/sources_hash.cpp batch/work_in_order.cpp
           options/options.cpp options/option.cpp options/option_words.cpp options/read_job.cpp

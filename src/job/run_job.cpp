@@ -78,6 +78,11 @@ void divide_bust_dart(BlockRun& run) {
   }
 }
 
+WearerSize wearer_of(const Body& body) {
+  using enum MeasurementName;
+  return {body.length(BustGirth).mm(), body.length(HipGirth).mm()};
+}
+
 /// The ease that the style is worn with, a wide bust dart made two, the style's steps on the block,
 /// and what must hold of the pieces after them; then the last step before printing, trueing the
 /// darts.
@@ -91,7 +96,7 @@ void make_pieces(const Job& job, FileStore& files, BlockRun& run) {
   run.made = std::move(pieces.pattern);
   run.steps = std::move(pieces.steps);
   add(run.problems, without_unseen(hard_to_sew(run.made), run.unit));
-  add(run.problems, getting_in(run.made, {run.body.length(MeasurementName::BustGirth).mm()}));
+  add(run.problems, getting_in(run.made, wearer_of(run.body)));
   true_for_paper(run);
 }
 

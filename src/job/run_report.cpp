@@ -2,6 +2,7 @@
 #include "blockwright/base/version.hpp"
 #include "blockwright/garment/making.hpp"
 #include "blockwright/measure/correction_table.hpp"
+#include "cloth_lines.hpp"
 
 #include <algorithm>
 #include <set>
@@ -52,8 +53,9 @@ std::vector<std::string> worded_lines(const std::vector<Wording>& lines, Unit un
 
 Making making_in(const BlockRun& run) {
   const MakingOf making = making_of(run.printed);
-  return {worded_lines(making.to_cut, run.unit), worded_lines(making.to_buy, run.unit),
-          worded_lines(making.to_sew, run.unit)};
+  std::vector<std::string> to_buy = cloth_lines(run.printed, run.unit);
+  for (const Wording& line : making.to_buy) to_buy.push_back(worded(line, run.unit));
+  return {worded_lines(making.to_cut, run.unit), to_buy, worded_lines(making.to_sew, run.unit)};
 }
 
 const Effect* effect_of(const BlockRun& run, std::size_t correction) {

@@ -16,7 +16,4 @@ Length allowance_at(const Edge& edge, const PrintOptions& options);
 /// Source: common practice, no source.
 CornerCut corner_between(const EdgeFinish& before, const EdgeFinish& after);
 
-/// The line to cut the piece along.
-Path outline_to_cut(const Piece& piece, const PrintOptions& options);
-
 }  // namespace blockwright

@@ -7,7 +7,9 @@
 #include "blockwright/dart/drawn_neckline.hpp"
 #include "blockwright/dart/folded.hpp"
 #include "blockwright/dart/fullness.hpp"
+#include "blockwright/dart/one_dart.hpp"
 #include "blockwright/dart/panels.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "dart/dart_measures.hpp"
 #include "dart/refusal.hpp"
 #include "support/blocks.hpp"
@@ -329,6 +331,14 @@ TEST_CASE("An armhole that would turn within 15 mm is refused with what can be, 
   CAPTURE(sharp, told);
   CHECK(sharp > 0);
   CHECK(told > 0);
+}
+
+TEST_CASE("A top without straps has no armhole to draw, which is said") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Straight;
+  const Pattern darts = one_dart(ordinary_block(), {"front.waist"}, 150.0).pattern;
+  const Pattern top = draw_top_edge(darts, design).pattern;
+  CHECK(armhole_refused_for(top, cut_in(10.0), "it has no armhole"));
 }
 
 TEST_CASE("What an armhole cannot do is refused") {

@@ -4,6 +4,8 @@
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/check/check.hpp"
 #include "blockwright/dart/hem.hpp"
+#include "blockwright/dart/one_dart.hpp"
+#include "blockwright/dart/top_edge.hpp"
 #include "dart/refusal.hpp"
 #include "support/blocks.hpp"
 #include "support/each_person.hpp"
@@ -118,6 +120,53 @@ TEST_CASE("What is closed must pass over head and shoulders") {
   const Pattern closed = with_opening(block, plan_at(CentreBack)).pattern;
   CHECK(getting_in(closed, {bust + 1.0}).size() == 1);
   CHECK(getting_in(closed, {bust - 1.0}).empty());
+}
+
+TEST_CASE("A zip that begins further down than a hook reaches leaves the edge above it closed") {
+  OpeningPlan plan = plan_at(CentreBack, Closure::OpenZip);
+  const auto warned = [&](double from_edge) {
+    plan.from_edge = from_edge;
+    return getting_in(with_opening(ordinary_block(), plan).pattern, {920.0, 980.0});
+  };
+  CHECK(warned(kUnderEdge).empty());
+  REQUIRE(warned(kUnderEdge + 0.1).size() == 1);
+  CHECK(warned(kUnderEdge + 0.1).front().where == "neckline");
+}
+
+// Sewn closed above the zip, such a top has a ring that passes over the arms or over the hips.
+TEST_CASE("A strapless top goes on over the shoulders or over the hips") {
+  TopEdgeDesign design;
+  design.shape = TopShape::Straight;
+  const Pattern darts = one_dart(ordinary_block(), {"front.waist"}, 150.0).pattern;
+  const Pattern top = draw_top_edge(darts, design).pattern;
+  OpeningPlan plan = plan_at(LeftSide, Closure::OpenZip);
+  const Pattern closed = with_opening(top, plan).pattern;
+  double ring = 0.0;
+  for (const Piece& piece : closed.pieces) {
+    for (const Edge& edge : piece.edges) {
+      const bool upper = is_part(piece, edge.name, BlockEdge::Neckline) ||
+                         is_part(piece, edge.name, BlockEdge::Armhole);
+      if (upper) ring += 2.0 * sewn_length(piece, edge);
+    }
+  }
+  const auto bust_of = [](double arms) {
+    return 905.0 + (arms / kFoldedArms - kShouldersOfBust905) / kShouldersByBust;
+  };
+  const double fits = bust_of(ring - 1.0), too_wide = bust_of(ring + 1.0);
+  constexpr double wide_hip = 1500.0;
+  CHECK(getting_in(closed, {fits, wide_hip}).empty());
+  REQUIRE(getting_in(closed, {too_wide, wide_hip}).size() == 1);
+  CHECK(getting_in(closed, {too_wide, wide_hip}).front().where == "top_edge");
+  const double other_bust = std::fmin(too_wide, ring - 1.0);
+  CHECK(getting_in(closed, {other_bust, ring - 1.0}).empty());
+  CHECK(getting_in(closed, {too_wide, std::fmax(ring + 1.0, too_wide)}).size() == 1);
+  plan.from_edge = kUnderEdge;
+  CHECK(getting_in(with_opening(top, plan).pattern, {too_wide, wide_hip}).empty());
+  // A lower edge that stays closed passes over the hips, too.
+  plan.with = Closure::Zip;
+  const Pattern ending = with_opening(top, plan).pattern;
+  REQUIRE(getting_in(ending, {1200.0, 1200.0}).size() == 1);
+  CHECK(getting_in(ending, {1200.0, 1200.0}).front().where == "hem");
 }
 
 TEST_CASE("A piece may open at two edges, each with a notch of its own") {

@@ -226,8 +226,7 @@ TEST_CASE("What is wrong for everybody is told once, and nobody is worked on") {
   batch.each.paper = "papyrus";
   CHECK(told_by(batch, files).result.exit_code == 2);
   batch = batch_of("people");
-  batch.each.command = Command::Adapt;
-  batch.each.style = "none.json";
+  batch.styles = {"none.json"};
   CHECK(told_by(batch, files).result.exit_code == 2);
   CHECK(files.files.size() == 5);
 }

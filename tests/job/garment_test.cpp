@@ -165,6 +165,32 @@ TEST_CASE("A strip is as long as the edges that it binds, read from the drawing"
   CHECK(svg.find("armhole \u2013 bound") != std::string::npos);
 }
 
+// Source: the strip round an opening and its straps is as long as their edges, the straps between
+// what is sewn in at their ends (15 mm each), and two ends of 15 mm; common practice, no source.
+TEST_CASE("A strip along straps is as long as edges and straps, read from the drawing") {
+  const Finished done = finished(style_of_steps(
+      R"({"one_dart": {"into": "front.waist"}}, {"hem": {"below_bust_point": 9}},
+         {"top_edge": {"shape": "sweetheart", "straps": {"width": 2, "adjust": 3.5}}},
+         {"opening": {"at": "left_side", "with": "open_zip"}},
+         {"binding": {"runs": [["armhole"], ["neckline", "strap"]], "stretch": 0}},)" +
+      kAllowance));
+  REQUIRE(done.result.exit_code == 0);
+  const std::string& svg = done.files.at("out/odile-top-garment.svg");
+  const auto bindings = GarmentJson::parse(done.files.at("out/odile-top-pattern.json"))["bindings"];
+  REQUIRE(bindings.size() == 2);
+  const auto both = [&](const std::string& edge) {
+    return svg_length(svg, "front-" + edge) + svg_length(svg, "back-" + edge);
+  };
+  const double strap = svg_length(svg, "strap-long-edge");
+  CHECK(svg_length(svg, "strap-other-long-edge") == Approx(strap).margin(0.1));
+  CHECK(strap > 250.0);
+  CHECK(strap < 550.0);
+  const double along = 2.0 * (both("neckline") + strap - 30.0);
+  CHECK(bindings[0]["strip_length"].get<double>() == Approx(both("armhole") + 30.0).margin(5.0));
+  CHECK(bindings[1]["strip_length"].get<double>() == Approx(along + 30.0).margin(5.0));
+  CHECK(bindings[1]["edge_length"].get<double>() == Approx(along).margin(0.5));
+}
+
 TEST_CASE("The report says what to cut, to buy and to sew, in order") {
   const std::string steps = R"({"opening": {"at": "centre_back", "with": "open_zip"}},
     {"binding": {"runs": [["armhole"]]}},)" +
@@ -173,8 +199,14 @@ TEST_CASE("The report says what to cut, to buy and to sew, in order") {
   REQUIRE(done.result.exit_code == 0);
   const auto making = GarmentJson::parse(done.result.output)["making"];
   CHECK(making["cut"][0] == "cloth: front 1 on the fold and back 2 as a pair");
-  REQUIRE(making["buy"].size() == 1);
-  CHECK(making["buy"][0].get<std::string>().starts_with("zip that parts in two, "));
+  const std::vector<std::string> buy = making["buy"];
+  REQUIRE(buy.size() >= 4);  // cloth by its width, what is counted, the zip
+  CHECK(buy[0].starts_with("cloth, 90 cm "));
+  CHECK_THAT(buy[0], Catch::EndsWith("cm once washed); bias strips included") ||
+                         Catch::EndsWith("cm once washed); bias strips from what is left over"));
+  CHECK_THAT(buy[buy.size() - 3], Catch::Contains("150 cm wide: "));
+  CHECK(buy[buy.size() - 2].starts_with("counted for that: cloth folded in half "));
+  CHECK(buy.back().starts_with("zip that parts in two, "));
   std::vector<std::string> begins;
   for (const std::string line : making["sew"]) begins.push_back(line.substr(0, line.find(' ')));
   REQUIRE(begins.size() == 7);

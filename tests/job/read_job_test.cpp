@@ -109,7 +109,7 @@ TEST_CASE("Options of pivot, adapt, fit and compare can stand in their job files
     "style": "s.json", "jobs": 2, "toile": 1, "anonymous": true, "quiet": true})",
                                         "job.json", {});
   CHECK(batch.folder == "people");
-  CHECK(batch.each.style == "s.json");
+  CHECK(batch.styles == std::vector<std::string>{"s.json"});
   CHECK(batch.each.toile == 1);
   CHECK(batch.each.anonymous);
   CHECK(batch.quiet);

@@ -1,6 +1,7 @@
 add_layer_tests(job
   SOURCES
-    block_pass_test.cpp most_taken_test.cpp batch_test.cpp work_in_order_test.cpp read_job_test.cpp
+    block_pass_test.cpp most_taken_test.cpp batch_test.cpp batch_styles_test.cpp cloth_lines_test.cpp
+    work_in_order_test.cpp read_job_test.cpp
     output_key_test.cpp doubt_test.cpp story_test.cpp
     adapt_test.cpp bands_test.cpp new_tape_sums_test.cpp makers_list_test.cpp
     fit_hints_test.cpp laid_together_test.cpp explain_test.cpp formats_test.cpp

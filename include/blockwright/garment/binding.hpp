@@ -50,4 +50,7 @@ struct StripSize {
 };
 double square_for(const StripSize& strips);
 
+/// Side of the square of cloth that yields the strips of all bindings, in mm; 0 without any.
+double square_of_strips(const Pattern& pattern);
+
 }  // namespace blockwright

@@ -82,6 +82,7 @@ MovedDarts with_opening(const Pattern& pattern, const OpeningPlan& plan);
 /// What passes through a garment when it is put on, in mm.
 struct WearerSize {
   double bust = 0.0;
+  double hip = 0.0;
 };
 
 /// Round the head, and how much more it takes to pull an edge over it, in mm. From memory of
@@ -95,7 +96,11 @@ inline constexpr double kShouldersByBust = 0.67;
 inline constexpr double kFoldedArms = 0.87;
 
 /// Whether the wearer can get in: warnings "garment.get_in", with the girth of a closed edge and
-/// what has to pass through it. Nothing of a pattern without openings of a style.
+/// what has to pass through it. An opening parts the upper edge where it begins no more than
+/// kUnderEdge below it, which a hook closes; further down the seam above it keeps the edge closed.
+/// A garment with shoulders or straps is pulled on over the head; a strapless top also goes on over
+/// the shoulders or from below over the hips, whichever lacks less. Nothing of a pattern without
+/// openings of a style.
 Problems getting_in(const Pattern& pattern, const WearerSize& wearer);
 
 }  // namespace blockwright

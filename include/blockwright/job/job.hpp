@@ -164,17 +164,19 @@ struct JobResult {
   RunSummary summary;
 };
 
-/// Several clients, each drafted or adapted with the same options.
+/// Several clients, each drafted, or adapted to each of several styles, with the same options.
 struct BatchJob {
   std::string folder;                ///< with client files (*.json)
   std::vector<std::string> clients;  ///< client files by path, before those of the folder
-  Job each;                          ///< command, style and options; its client is ignored
-  int jobs = 1;                      ///< clients worked on at the same time
-  bool subfolders = false;           ///< of the folder, too
-  bool again = false;                ///< also those of whom nothing has changed
-  std::string shard;                 ///< "2/8": the second of eight parts of the folder
-  bool jsonl = false;                ///< the program reads a stream: see run_stream()
-  bool quiet = false;                ///< in text: only of those that failed, and the counts
+  /// Style files, or folders of them (*.json), by path; none: the clients are drafted.
+  std::vector<std::string> styles;
+  Job each;                 ///< options; its command, client and style are ignored
+  int jobs = 1;             ///< clients worked on at the same time
+  bool subfolders = false;  ///< of the folder, too
+  bool again = false;       ///< also those of whom nothing has changed
+  std::string shard;        ///< "2/8": the second of eight parts of the folder
+  bool jsonl = false;       ///< the program reads a stream: see run_stream()
+  bool quiet = false;       ///< in text: only of those that failed, and the counts
 };
 
 /// Runs the passes in order: read, fill in, draft, check, divide a wide bust dart, style steps,
@@ -189,20 +191,21 @@ struct BatchWatch {
   std::function<void(std::size_t done, std::size_t total, std::size_t failed)> progress;
 };
 
-/// Runs every client file in the order of their names. One client's failure never stops the others:
-/// the summary has a line for each, the exit code is 1 if any failed. What looks like a client file
-/// and is none is named with its reason, and counted. Two clients whose output would have the same
-/// name are refused, the later one ("batch.collision"). Those of whom nothing has changed (client
-/// file, style, options, the program's sources) and whose output is still there are left as they
-/// are. Output of clients whose file is gone is told, never deleted. The same
-/// summary and bytes for any number of jobs. The output folder is held while it runs ("file.busy").
-/// Throws nothing but std::logic_error.
+/// Runs every client file in the order of their names, and with each its styles in order. One
+/// failure never stops the others: the summary has a line for each client and style, the exit code
+/// is 1 if any failed. What looks like a client file and is none is named with its reason, and
+/// counted. Of two whose output would have the same name the later one is refused
+/// ("batch.collision"). Each client and style gives what run_job() gives alone, byte for byte.
+/// Those of whom nothing has changed (client file, style, options, the program's sources) and whose
+/// output is still there are left as they are. Output of clients whose file is gone is told, never
+/// deleted. The same summary and bytes for any number of jobs. The output folder is held while it
+/// runs ("file.busy"). Throws nothing but std::logic_error.
 JobResult run_batch(const BatchJob& batch, FileStore& files, const BatchWatch& watch);
 
-/// Reads a client object from each line and says a report object in a line for each, in the same
-/// order: what a batch tells, the report of a single run, and the pattern where no files are
-/// written, since `out` is empty. Files are named by the number of the line and the client's name.
-/// Throws nothing but std::logic_error.
+/// Reads a client object from each line and says a report object in a line for each client and
+/// style, in the same order: what a batch tells, the report of a single run, and the pattern where
+/// no files are written, since `out` is empty. Files are named by the number of the line and the
+/// client's name. Throws nothing but std::logic_error.
 JobResult run_stream(const BatchJob& batch, std::istream& in, FileStore& files,
                      const BatchWatch& watch);
 

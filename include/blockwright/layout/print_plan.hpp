@@ -52,6 +52,10 @@ struct PrintOptions {
   Length overlap = Length::mm(10.0);  ///< that neighbouring tiles share
 };
 
+/// The line to cut the piece along, in its own frame: with what the options or the style say of its
+/// allowances. See cut_line() for what holds of it.
+Path outline_to_cut(const Piece& piece, const PrintOptions& options);
+
 /// What is said beside an edge of a piece: "zip 40 cm".
 struct EdgeNote {
   std::string piece, edge, text;

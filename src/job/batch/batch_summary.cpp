@@ -61,6 +61,7 @@ std::string state_of(const BatchLine& line) {
 std::string line_text(const BatchLine& line) {
   const RunSummary& summary = line.result.summary;
   std::string text = fmt::format("{:<9} {}", state_of(line), shown_place(line.client));
+  if (!line.style.empty()) text += ", " + shown_place(line.style);
   if (!summary.name.empty()) text += ": " + shown(summary.name, kMostTextLength);
   if (!line.failed()) {
     text += fmt::format("; {}; {}; measures back within {}; {} pages, {} files",
@@ -74,23 +75,24 @@ std::string line_text(const BatchLine& line) {
 
 Json line_json(const BatchLine& line) {
   const RunSummary& summary = line.result.summary;
-  return {{"file", line.client},
-          {"client", summary.name},
-          {"state", state_of(line)},
-          {"taken", summary.taken},
-          {"estimated", summary.estimated},
-          {"darts", summary.darts},
-          {"residual_mm", rounded(summary.residual.mm())},
-          {"pages", summary.pages},
-          {"unit", unit_name(summary.unit)},
-          {"files", line.result.files},
-          {"problems", Json::parse(problems_json(line.result.problems))}};
+  Json json = {{"file", line.client}, {"client", summary.name}};
+  if (!line.style.empty()) json["style"] = line.style;
+  json.update({{"state", state_of(line)},
+               {"taken", summary.taken},
+               {"estimated", summary.estimated},
+               {"darts", summary.darts},
+               {"residual_mm", rounded(summary.residual.mm())},
+               {"pages", summary.pages},
+               {"unit", unit_name(summary.unit)},
+               {"files", line.result.files},
+               {"problems", Json::parse(problems_json(line.result.problems))}});
+  return json;
 }
 
 std::optional<BatchLine> read_line(const std::string& json) {
   try {
     const auto object = Json::parse(json);
-    BatchLine line{object.at("file"), {}};
+    BatchLine line{object.at("file"), {}, object.value("style", "")};
     line.result.summary = {object.at("client"),
                            object.at("taken"),
                            object.at("estimated"),
@@ -112,8 +114,8 @@ std::string on_one_line(const Json& json) {
 
 std::string as_in_line(const std::string& path) { return Json::parse(on_one_line(path)); }
 
-BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total)
-    : watch_(watch), batch_(batch), total_(total) {
+BatchSummary::BatchSummary(const BatchWatch& watch, const BatchJob& batch, const BatchSize& size)
+    : watch_(watch), batch_(batch), size_(size) {
   if (is_json()) say("{\"clients\": [");
 }
 
@@ -129,7 +131,7 @@ void BatchSummary::tell(const BatchLine& line) {
     say(line_text(line));
   }
   ++done_;
-  if (watch_.progress) watch_.progress(done_, total_, counts_["failed"]);
+  if (watch_.progress) watch_.progress(done_, size_.clients * size_.styles, counts_["failed"]);
 }
 
 void BatchSummary::end(const BatchEnd& end) { is_json() ? end_json(end) : end_text(end); }
@@ -144,9 +146,10 @@ void BatchSummary::end_text(const BatchEnd& end) {
     say(fmt::format("not read  {}: {}\n", shown_place(other.path), other.reason));
   }
   const std::size_t not_read = end.not_read.size();
-  say(fmt::format("{} {}: {} done, {} warned, {} unchanged, {} failed{}\n", done_,
-                  done_ == 1 ? "client" : "clients", counts_["done"], counts_["warned"],
-                  counts_["unchanged"], counts_["failed"],
+  say(fmt::format("{} {}{}: {} done, {} warned, {} unchanged, {} failed{}\n", size_.clients,
+                  size_.clients == 1 ? "client" : "clients",
+                  size_.styles == 1 ? "" : fmt::format(" in {} styles", size_.styles),
+                  counts_["done"], counts_["warned"], counts_["unchanged"], counts_["failed"],
                   not_read == 0 ? "" : fmt::format("; {} not read", not_read)));
 }
 

@@ -15,17 +15,25 @@
 
 namespace blockwright {
 
-/// One client to be worked on: a file, or a line of a stream with its text.
+/// A style that every client is adapted to; without path and text they are drafted.
+struct BatchStyle {
+  std::string path, text;
+  CutStyle cut = CutStyle::Toile;  ///< what the pieces are cut as
+};
+
+/// One client and style to be worked on: a client's file, or a line of a stream with its text.
 struct BatchTask {
   std::string client;
   std::string text;
   bool endless = false;  ///< the line never ended: it is refused, and nothing is read after it
+  const BatchStyle* style = nullptr;  ///< of the batch's; never null where work is to be done
 };
 
-/// What a batch tells of one client.
+/// What a batch tells of one client and style.
 struct BatchLine {
   std::string client;  ///< path of the file, or "line 7" of a stream
   JobResult result;
+  std::string style = {};    ///< path of the file; empty if she was drafted
   bool unchanged = false;    ///< what was written before still holds
   std::string pattern = {};  ///< of a stream: a JSON text
 
@@ -62,12 +70,18 @@ struct BatchEnd {
   std::vector<NotRead> not_read;
 };
 
-/// Tells each client of a batch as she gets done, then the counts: text for a person, or one JSON
-/// object with a line for each client.
+/// How many a batch works on.
+struct BatchSize {
+  std::size_t clients = 0;
+  std::size_t styles = 1;  ///< 1 for a draft
+};
+
+/// Tells each client and style of a batch as they get done, then the counts: text for a person, or
+/// one JSON object with a line for each.
 class BatchSummary {
  public:
   /// `watch` and `batch` must outlive it.
-  BatchSummary(const BatchWatch& watch, const BatchJob& batch, std::size_t total);
+  BatchSummary(const BatchWatch& watch, const BatchJob& batch, const BatchSize& size);
 
   void tell(const BatchLine& line);
   void end(const BatchEnd& end);
@@ -80,7 +94,8 @@ class BatchSummary {
 
   const BatchWatch& watch_;
   const BatchJob& batch_;
-  std::size_t total_, done_ = 0;
+  BatchSize size_;
+  std::size_t done_ = 0;
   std::map<std::string, std::size_t> counts_;  ///< by state
 };
 
@@ -113,30 +128,36 @@ struct BatchSteps {
 /// throw, after the tasks in hand are done.
 JobResult work_in_order(const BatchPace& pace, const BatchSteps& steps);
 
+/// The job of one client and style of a batch.
+Job job_of(const BatchJob& batch, const BatchTask& task);
+
 /// What is the same for all clients of a batch or a stream. May be used by several threads.
 class BatchWork {
  public:
-  /// Throws what is wrong for everybody, before anybody is worked on: UsageError of an option,
-  /// InputError of the style file. `batch` and `files` must outlive it.
+  /// Throws what is wrong for everybody, before anybody is worked on: UsageError of an option or of
+  /// two styles whose output would share a name, InputError of a style file. `batch` and `files`
+  /// must outlive it.
   BatchWork(const BatchJob& batch, FileStore& files);
+
+  /// In order, each once; for a draft one without path.
+  [[nodiscard]] const std::vector<BatchStyle>& styles() const { return styles_; }
 
   /// One client file to its output and its stamp; where the stamp says that nothing has changed
   /// and the output is still there, nothing is made, unless it is asked for. Throws nothing, and
   /// neither do the others: a bug in one client's run must not stop the others.
-  [[nodiscard]] BatchDraft client(const std::string& path) const;
+  [[nodiscard]] BatchDraft client(const BatchTask& task) const;
 
   /// The client of a stream's line to a report, and to its output if `out` names a folder; else the
   /// line carries the pattern.
-  [[nodiscard]] BatchDraft of_stream(const std::string& place, const std::string& text) const;
+  [[nodiscard]] BatchDraft of_stream(const BatchTask& task) const;
 
   /// Writes what was drafted.
   [[nodiscard]] BatchLine written(BatchDraft draft) const;
 
  private:
   const BatchJob& batch_;
-  std::string style_;  ///< text of the style file
-  CutStyle cut_ = CutStyle::Toile;
   FileStore& files_;
+  std::vector<BatchStyle> styles_;
 };
 
 /// What a client's output is made of besides the options: the hash of the program's sources, and
@@ -150,7 +171,7 @@ std::string_view sources_hash();
 /// The key of the output's stamp.
 std::string output_key(Job job, const MadeOf& parts);
 
-/// A client that was not worked on.
-BatchDraft refused(const std::string& client, const Problem& problem);
+/// A client and style that were not worked on.
+BatchDraft refused(const BatchTask& task, const Problem& problem);
 
 }  // namespace blockwright

@@ -57,25 +57,43 @@ std::vector<std::string> clients_of(const BatchJob& batch, FileStore& files) {
   return clients;
 }
 
-/// Outputs are named after the client file's stem; the second of two that share one is refused
-/// before anything is written. Names that differ only in the case of ASCII letters are the same
-/// file on some disks.
-std::map<std::string, std::string> collisions(const BatchJob& batch,
-                                              const std::vector<std::string>& clients) {
-  std::map<std::string, std::string> first, later;
-  Job job = batch.each;
+/// Every client with every style, in order.
+std::vector<BatchTask> tasks_of(const std::vector<std::string>& clients,
+                                const std::vector<BatchStyle>& styles) {
+  std::vector<BatchTask> tasks;
+  tasks.reserve(clients.size() * styles.size());
   for (const std::string& client : clients) {
-    job.client = client;
-    const auto [it, is_new] = first.emplace(in_small_letters(output_stem(job)), client);
-    if (!is_new) later.emplace(client, it->second);
+    for (const BatchStyle& style : styles) tasks.push_back({client, "", false, &style});
+  }
+  return tasks;
+}
+
+/// A client file and a style file.
+using MadeFrom = std::pair<std::string, std::string>;
+
+MadeFrom made_from(const BatchTask& task) { return {task.client, task.style->path}; }
+
+/// Outputs are named after the stems of client and style file; the second of two that share one is
+/// refused before anything is written. Names that differ only in the case of ASCII letters are the
+/// same file on some disks.
+std::map<MadeFrom, MadeFrom> collisions(const BatchJob& batch,
+                                        const std::vector<BatchTask>& tasks) {
+  std::map<std::string, MadeFrom> first;
+  std::map<MadeFrom, MadeFrom> later;
+  for (const BatchTask& task : tasks) {
+    const std::string stem = in_small_letters(output_stem(job_of(batch, task)));
+    const auto [it, is_new] = first.emplace(stem, made_from(task));
+    if (!is_new) later.emplace(made_from(task), it->second);
   }
   return later;
 }
 
-/// Of a client, and the other one that comes before.
-Problem collision(const std::pair<const std::string, std::string>& clients) {
-  return {Severity::Error, "batch.collision", clients.first,
-          "its output would have the same names as that of " + shown_place(clients.second),
+/// Of one that is refused, and the other one that comes before.
+Problem collision(const std::pair<const MadeFrom, MadeFrom>& both) {
+  const auto& [client, style] = both.second;
+  return {Severity::Error, "batch.collision", both.first.first,
+          "its output would have the same names as that of " + shown_place(client) +
+              (style.empty() ? "" : " in " + shown_place(style)),
           "rename one of the two client files"};
 }
 
@@ -84,6 +102,13 @@ struct Present {
   std::vector<std::string> clients;
   std::vector<NotRead> not_read;
 };
+
+/// The one of that client: a stamp for each style comes to one.
+GoneClient& gone_named(std::vector<GoneClient>& gone, const std::string& client) {
+  const auto found = std::ranges::find(gone, client, &GoneClient::client);
+  if (found != gone.end()) return *found;
+  return gone.emplace_back(GoneClient{client, {}});
+}
 
 /// Whose stamps are there, but not their files. A stamp names a file as a summary does.
 std::vector<GoneClient> gone_clients(const BatchJob& batch, const Present& there,
@@ -97,8 +122,8 @@ std::vector<GoneClient> gone_clients(const BatchJob& batch, const Present& there
     const auto stamp = read_stamp(files.read(path));
     const auto line = stamp ? read_line(stamp->line) : std::nullopt;
     if (!line || present.contains(line->client) || text_if_there(line->client, files)) continue;
-    gone.push_back({line->client, {}});
-    for (const Stamp::Output& output : stamp->outputs) gone.back().outputs.push_back(output.name);
+    GoneClient& one = gone_named(gone, line->client);
+    for (const Stamp::Output& output : stamp->outputs) one.outputs.push_back(output.name);
   }
   return gone;
 }
@@ -162,7 +187,7 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   const Shard shard = shard_named(batch.shard);
   require_own_folder(batch);
   const Present all{clients_of(batch, files), not_read_of(batch, files)};
-  const std::map<std::string, std::string> taken = collisions(batch, all.clients);
+  const auto taken = collisions(batch, tasks_of(all.clients, work.styles()));
   const auto held = files.lock(batch.each.out);
   Present mine = all;
   const auto is_of_others = [&](const std::string& path) {
@@ -170,16 +195,15 @@ JobResult batched(const BatchJob& batch, FileStore& files, const BatchWatch& wat
   };
   std::erase_if(mine.clients, is_of_others);
   std::erase_if(mine.not_read, [&](const NotRead& other) { return is_of_others(other.path); });
-  const std::vector<std::string>& clients = mine.clients;
-  BatchSummary summary(watch, batch, clients.size());
+  const std::vector<BatchTask> tasks = tasks_of(mine.clients, work.styles());
+  BatchSummary summary(watch, batch, {mine.clients.size(), work.styles().size()});
   std::size_t at = 0;
   const auto next = [&]() -> std::optional<BatchTask> {
-    return at < clients.size() ? std::optional(BatchTask{clients[at++], ""}) : std::nullopt;
+    return at < tasks.size() ? std::optional(tasks[at++]) : std::nullopt;
   };
   const auto draft = [&](const BatchTask& task) {
-    const auto other = taken.find(task.client);
-    if (other == taken.end()) return work.client(task.client);
-    return refused(task.client, collision(*other));
+    const auto other = taken.find(made_from(task));
+    return other == taken.end() ? work.client(task) : refused(task, collision(*other));
   };
   const auto write = [&](BatchDraft drafted) { return work.written(std::move(drafted)); };
   const auto tell = [&](const BatchLine& line) { summary.tell(line); };

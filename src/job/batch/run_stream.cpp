@@ -43,14 +43,23 @@ bool is_blank_line(const std::string& text) {
   return text.find_first_not_of(" \t\r") == std::string::npos;
 }
 
-/// The lines of a stream that hold anything, as tasks. One that is too long for a client is cut;
-/// one without an end is the last.
+/// The lines of a stream that hold anything, as tasks, each once with every style. One that is too
+/// long for a client is cut; one without an end is the last.
 class ClientLines {
  public:
-  /// `in` must outlive it.
-  explicit ClientLines(std::istream& in) : in_(in) {}
+  /// `in` and `styles` must outlive it.
+  ClientLines(std::istream& in, const std::vector<BatchStyle>& styles) : in_(in), styles_(styles) {}
 
   std::optional<BatchTask> next() {
+    if (style_ == 0) task_ = next_client();
+    if (!task_) return std::nullopt;
+    task_->style = &styles_[style_];
+    style_ = (style_ + 1) % styles_.size();
+    return task_;
+  }
+
+ private:
+  std::optional<BatchTask> next_client() {
     while (!endless_) {
       const auto line = next_line(in_, kKeptOfLine);
       if (!line) break;
@@ -62,7 +71,6 @@ class ClientLines {
     return std::nullopt;
   }
 
- private:
   /// Skips the rest of a line, as far as lines go.
   bool reaches_end_of_line() {
     for (std::size_t at = kKeptOfLine; at < kEndless;) {
@@ -74,7 +82,9 @@ class ClientLines {
   }
 
   std::istream& in_;
-  std::size_t number_ = 0;
+  const std::vector<BatchStyle>& styles_;
+  std::optional<BatchTask> task_;
+  std::size_t number_ = 0, style_ = 0;  ///< of the task, and the style of the next
   bool endless_ = false;
 };
 
@@ -89,11 +99,10 @@ JobResult streamed(const BatchJob& batch, std::istream& in, FileStore& files,
                    const BatchWatch& watch) {
   const BatchWork work(batch, files);
   const auto held = batch.each.out.empty() ? FolderLock() : files.lock(batch.each.out);
-  ClientLines lines(in);
+  ClientLines lines(in, work.styles());
   const auto next = [&] { return lines.next(); };
   const auto draft = [&](const BatchTask& task) {
-    return task.endless ? refused(task.client, endless_line(task.client))
-                        : work.of_stream(task.client, task.text);
+    return task.endless ? refused(task, endless_line(task.client)) : work.of_stream(task);
   };
   const auto write = [&](BatchDraft drafted) { return work.written(std::move(drafted)); };
   const auto tell = [&](const BatchLine& done) {

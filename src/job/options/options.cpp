@@ -46,8 +46,10 @@ std::vector<Option> batch_options() {
              {.argument = true}),
       option("clients", {Batch}, &BatchJob::clients, kNothing,
              "Path of a client file, taken before those of the folder; may be repeated"),
-      option("style", {Batch}, &Job::style, kNothing,
-             "Path of a style file: adapt each client to it", {.otherwise = "draft each"}),
+      option("style", {Batch}, &BatchJob::styles, kNothing,
+             "Path of a style file, or of a folder of them: adapt each client to each; may be "
+             "repeated",
+             {.otherwise = "draft each", .or_one = true}),
       option("jobs", {Batch}, &BatchJob::jobs, kNothing, "Clients worked on at the same time",
              {.limits = {1, 64}}),
       option("subfolders", {Batch}, &BatchJob::subfolders, kNothing,
