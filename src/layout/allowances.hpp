@@ -18,5 +18,7 @@ CornerCut corner_between(const EdgeFinish& before, const EdgeFinish& after);
 
 /// The line to cut the piece along.
 Path outline_to_cut(const Piece& piece, const PrintOptions& options);
+/// The stitch line, on a garment led round the facings that are cut on.
+Path outline_with_facings(const Piece& piece, const PrintOptions& options);
 
 }  // namespace blockwright

@@ -198,6 +198,29 @@ TEST_CASE("On A4 and letter no text is cut or clumsy and every page names its pi
   }
 }
 
+TEST_CASE("A page that shows the facing that is cut on to a front names it") {
+  const Style style = read_style(R"({"format": "blockwright-style-1", "name": "n", "steps": [
+    {"neckline": {"shape": "v", "depth_share": 0.6}},
+    {"opening": {"at": "centre_front", "with": "buttons"}},
+    {"binding": {"runs": [["neckline"]]}},
+    {"allowance": {}}]})",
+                                 "n.json");
+  int made = 0;
+  for (const Wearer& wearer : wearers()) {
+    Garment garment{wearer.name, wearer.notes, {}};
+    try {
+      garment.pattern = apply_style(wearer.block, style, wearer.cup).pattern;
+    } catch (const InputError&) {
+      continue;  // a V so low that it leaves no room for two buttons
+    }
+    for (const std::string paper : {"a4", "letter", "120x120"}) {
+      check_pages(with_making(garment), CutStyle::Garment, paper);
+    }
+    ++made;
+  }
+  CHECK(made > 3);
+}
+
 TEST_CASE("No stroke of a style is without length") {
   for (const Wearer& wearer : wearers()) {
     for (const Garment& garment : styles_of(wearer)) {

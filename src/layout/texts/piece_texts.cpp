@@ -292,8 +292,8 @@ bool follows_outline(const Stroke& stroke) {
 
 }  // namespace
 
-std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines) {
-  const Path outline = flat_outline(piece);
+std::shared_ptr<const PieceRoom> room_on(const Path& outline, const Piece& piece,
+                                         const Sheet& lines) {
   const Box box = box_of(outline);
   PieceRoom room{box, FreeSpace(box, kPieceCell), FreeSpace(box, kPieceCell)};
   room.inside.take_outside(outline);
@@ -301,6 +301,12 @@ std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines)
     if (!follows_outline(stroke)) room.inside.take(stroke.path);
   }
   room.near_edges.take_near(outline, kLabelFromEdge);
+  // The fold of a facing that is cut on lies inside the outline.
+  for (const Edge& edge : piece.edges) {
+    if (edge.finish.how != Finish::FoldedBack) continue;
+    room.inside.take(edge.path);
+    room.near_edges.take_near(edge.path, kLabelFromEdge);
+  }
   return std::make_shared<const PieceRoom>(std::move(room));
 }
 
