@@ -17,13 +17,22 @@ Wording counted(const Opening& opening, const char* what) {
 // How far up and down the facing of this front edge reaches: it is the mirror image of the front
 // beside its fold.
 double facing_length(const Piece& front, const Edge& fold) {
-  const Vec down = unit(fold.path.end() - fold.path.start());
+  const Point top = fold.path.start();
+  const Vec down = unit(fold.path.end() - top);
+  const double width = fold.finish.allowance;
+  const auto off = [&](Point p) { return std::abs(cross(down, p - top)); };
   double least = 0.0, most = 0.0;
-  for (const Point p : flattened(flat_outline(front), 0.5)) {
-    const Vec off = p - fold.path.start();
-    if (std::abs(cross(down, off)) > fold.finish.allowance) continue;
-    least = std::min(least, dot(off, down));
-    most = std::max(most, dot(off, down));
+  const auto take = [&](Point p) {
+    least = std::min(least, dot(p - top, down));
+    most = std::max(most, dot(p - top, down));
+  };
+  const std::vector<Point> outline = flattened(flat_outline(front), 0.1);
+  for (std::size_t i = 1; i < outline.size(); ++i) {
+    const Point a = outline[i - 1], b = outline[i];
+    const bool a_lies_in = off(a) <= width, b_lies_in = off(b) <= width;
+    if (a_lies_in) take(a);
+    if (b_lies_in) take(b);
+    if (a_lies_in != b_lies_in) take(between(a, b, (width - off(a)) / (off(b) - off(a))));
   }
   return most - least;
 }

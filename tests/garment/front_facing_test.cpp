@@ -166,6 +166,15 @@ TEST_CASE("Facings of fronts are interfaced, cut on or not") {
   CHECK(std::stod(cut_on.substr(at + 62)) > edge);
   CHECK(std::stod(cut_on.substr(at + 62)) < edge + 60.0);
   CHECK(cut_on.find("fold them to the right side") != std::string::npos);
+  // Beside a V it is as much longer as the V rises over the width of the facing.
+  const Piece v = buttoned(ordinary_block(), NeckShape::V).piece("front");
+  const Vec slant = end_tangent(v.edge("neckline").path);
+  const double rise = v.edge("front_edge").finish.allowance * std::abs(slant.y / slant.x);
+  const std::string beside_v = lines(buttoned(ordinary_block(), NeckShape::V));
+  const std::size_t told = beside_v.find("to the fronts: 2, ");
+  REQUIRE(told != std::string::npos);
+  CHECK(std::stod(beside_v.substr(told + 18)) ==
+        Approx(length(v.edge("front_edge").path) + rise).margin(1.0));
   const std::string apart = lines(with_facing(front, {.edges = {"neckline"}}).pattern);
   CHECK(apart.find("interfacing: front facing 2 as a pair and back neck facing") !=
         std::string::npos);

@@ -182,7 +182,9 @@ void set_stand_texts(const Piece& piece, TextPlacer& placer) {
   if (!piece.stand) return;
   const ButtonStand& stand = *piece.stand;
   placer.beside(Path({stand.centre}), "centre front", kAlongLine);
-  const Point first = stand.buttons.empty() ? stand.buttonholes.front().a : stand.buttons.front();
+  // Beside the marks, not on the facing.
+  const Point first =
+      stand.buttonholes.empty() ? stand.buttons.front() : stand.buttonholes.front().b;
   placer.block({{button_text(stand), kAlongLine}}, first, 1.0);
 }
 
