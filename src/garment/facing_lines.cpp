@@ -231,8 +231,14 @@ ArchFeet arch_feet(const Path& armhole, const Path& neckline, const Path& should
   return feet;
 }
 
-// Between the ends of two lines that run towards each other.
-Path arch_between(const Path& rising, const Path& falling) {
+// Two lines that run towards each other, from the side up and down to the centre.
+struct ArchSides {
+  Path rising, falling;
+};
+
+// Between their ends.
+Path arch_between(const ArchSides& sides) {
+  const auto& [rising, falling] = sides;
   const Point from = rising.end(), to = falling.start();
   const Vec along = unit(to - from), leaving = end_tangent(rising);
   const Vec up = dot(leaving, left_of(along)) > 0.0 ? left_of(along) : right_of(along);
@@ -251,11 +257,12 @@ Path arch_between(const Path& rising, const Path& falling) {
 // The parallel of the armhole and that of the neckline, each on its way from the shoulder.
 Path arched(const Path& armhole, const Path& neckline, const Path& shoulder, double width) {
   const ArchFeet feet = arch_feet(armhole, neckline, shoulder, width);
-  Path line = reversed(sub_path(armhole, {feet.armhole, length(armhole)}));
-  const Path rest = sub_path(neckline, {feet.neckline, length(neckline)});
-  append(line, arch_between(line, rest));
-  append(line, rest);
-  return line;
+  ArchSides sides{reversed(sub_path(armhole, {feet.armhole, length(armhole)})),
+                  sub_path(neckline, {feet.neckline, length(neckline)})};
+  const Path arch = arch_between(sides);
+  append(sides.rising, arch);
+  append(sides.rising, sides.falling);
+  return sides.rising;
 }
 
 // What runs as far inside the edges as the facing is wide.
