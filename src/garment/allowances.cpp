@@ -116,7 +116,10 @@ MovedDarts with_allowances(const Pattern& pattern, const Allowances& allowances)
   MovedDarts finished{pattern, {}};
   for (Piece& piece : finished.pattern.pieces) {
     for (Edge& edge : piece.edges) {
-      if (!is_said(edge)) edge.finish = usual_finish(piece, edge, allowances);
+      if (is_said(edge)) continue;
+      const bool faced = facing_of(pattern, {piece.name, edge.name}) != nullptr;
+      edge.finish = faced ? EdgeFinish{Finish::Enclosed, allowances.enclosed}
+                          : usual_finish(piece, edge, allowances);
     }
   }
   for (const EdgeAllowance& one : allowances.edges) set_one(finished.pattern, one);

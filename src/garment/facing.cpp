@@ -3,10 +3,10 @@
 #include "blockwright/base/printable.hpp"
 #include "blockwright/block/kinds.hpp"
 #include "blockwright/dart/truing.hpp"
-#include "blockwright/geometry/intersections.hpp"
+#include "blockwright/garment/opening.hpp"
 #include "faced.hpp"
-#include "facing_lines.hpp"
 #include "named_edges.hpp"
+#include "planned_facing.hpp"
 #include "refusal.hpp"
 
 #include <algorithm>
@@ -18,9 +18,10 @@ namespace blockwright {
 namespace {
 
 constexpr const char* kFacingCode = "garment.facing";
-constexpr const char* kOuterEdge = "outer_edge";
-// A notch keeps this far off the ends of its edge and of darts, in mm. Common practice, no source.
-constexpr double kNotchClear = 10.0;
+// Of a facing that goes round a front edge, or along neckline and armhole.
+constexpr const char* kWholeFacing = "facing";
+// The front edge that a facing is sewn to, on the facing.
+constexpr const char* kFacingFrontEdge = "front_edge";
 
 // What can be faced, as it is named in a style.
 struct FacedPart {
@@ -33,12 +34,8 @@ constexpr std::array<FacedPart, 3> kFacedParts = {{
     {"top_edge", "top_facing", "top_facing_edge", "neckline"},
 }};
 
-// A facing before its lines are drawn.
-struct PlannedFacing {
-  const FacedPart* part = nullptr;
-  TracedEdge traced;
-  FacingShape shape;
-};
+// Neckline and armhole in one piece.
+constexpr FacedPart kInOnePart = {"neckline", kWholeFacing, "", "neckline"};
 
 [[noreturn]] void refuse_edge(const std::string& where, const Wording& message,
                               const Wording& hint) {
@@ -59,6 +56,13 @@ void require_sewable(const FacingPlan& plan) {
   if (plan.edges.empty()) {
     refuse_edge("edges", "it does not say which edges are faced",
                 R"(write "neckline", "armhole" or "top_edge")");
+  }
+  const bool both = std::ranges::count(plan.edges, "neckline") == 1 &&
+                    std::ranges::count(plan.edges, "armhole") == 1 && plan.edges.size() == 2;
+  if (plan.in_one && !both) {
+    refuse({kFacingCode, "in_one", "in_one",
+            "a facing in one piece is that of neckline and armhole",
+            R"(write "edges": ["neckline", "armhole"], or leave "in_one" out)"});
   }
 }
 
@@ -97,12 +101,24 @@ OutlineEdge on_outline(const Pattern& pattern, const EdgeOf& at) {
 
 LineEnd end_at(const OutlineEdge& of) {
   if (of.get().role == EdgeRole::Fold) return LineEnd::OnFold;
+  if (of.get().role == EdgeRole::Hem) return LineEnd::AtHem;
   return lies_at_centre(of) ? LineEnd::AtOpening : LineEnd::AtSeam;
 }
 
+bool has_part(const OutlineEdge& of, BlockEdge part) {
+  return is_part(*of.piece, of.get().name, part);
+}
+
+// The end of a strap is in its place, and free.
+bool is_shoulder(const OutlineEdge& of) {
+  return has_part(of, BlockEdge::Shoulder) && of.get().role == EdgeRole::Seam;
+}
+
+// From the side to the centre without a shoulder.
 bool is_top(const TracedEdge& traced) {
-  return lies_at_centre(traced.after_edge) &&
-         is_part(*traced.before_edge.piece, traced.before_edge.get().name, BlockEdge::Side);
+  return (lies_at_centre(traced.after_edge) || is_front_edge(traced.edges.back())) &&
+         has_part(traced.before_edge, BlockEdge::Side) &&
+         std::ranges::none_of(traced.edges, is_shoulder);
 }
 
 void require_its_part(const std::string& name, const FacedPart& part, const TracedEdge& traced) {
@@ -129,23 +145,55 @@ void require_free(const Pattern& pattern, const TracedEdge& traced) {
   }
 }
 
-// A front that is buttoned has its facing cut on: a second one under it would meet its fold.
-void require_no_stand(const TracedEdge& traced) {
-  for (const OutlineEdge* end : {&traced.before_edge, &traced.after_edge}) {
-    if (end->get().finish.how != Finish::FoldedBack) continue;
-    refuse_edge(name_of(traced.edges.front().name()),
-                "it ends at the buttons, where a facing is cut on to the front", "bind it");
+FacingRun run_over(const FacedPart& part, const OutlineEdge& of, std::size_t at) {
+  using enum FacingRun::Kind;
+  const EdgeRange range{at, at + 1};
+  if (is_front_edge(of)) return {OnFront, kFacingFrontEdge, range};
+  if (is_shoulder(of)) return {Shoulder, of.get().name, range};
+  if (!part.edge.empty()) return {Sewn, std::string(part.edge), range};
+  return {Sewn, has_part(of, BlockEdge::Armhole) ? "armhole_edge" : "neck_edge", range};
+}
+
+// An edge of the facing for each part of the garment, in as many panels as it is cut into.
+std::vector<FacingRun> runs_of(const FacedPart& part, const TracedEdge& traced) {
+  std::vector<FacingRun> runs;
+  for (std::size_t i = 0; i < traced.edges.size(); ++i) {
+    FacingRun run = run_over(part, traced.edges[i], i);
+    const bool goes_on = !runs.empty() && runs.back().kind == run.kind &&
+                         (runs.back().edge == run.edge || run.kind == FacingRun::Kind::Shoulder);
+    if (goes_on) {
+      runs.back().range.to = i + 1;
+    } else {
+      runs.push_back(std::move(run));
+    }
   }
+  return runs;
+}
+
+// From a front edge inwards, as wide as one that is cut on.
+double front_width_of(const TracedEdge& traced) {
+  const OutlineEdge& last = traced.edges.back();
+  return is_front_edge(last) ? 2.0 * last.piece->stand->width + kFacingMore : 0.0;
+}
+
+PlannedFacing planned_along(const FacedPart& part, TracedEdge traced, double roll) {
+  const std::string words =
+      is_front_edge(traced.edges.back()) ? kWholeFacing : std::string(part.piece_words);
+  const FacingShape shape{end_at(traced.before_edge), end_at(traced.after_edge), 0.0, roll,
+                          front_width_of(traced)};
+  std::vector<FacingRun> runs = runs_of(part, traced);
+  return {words, std::move(traced), std::move(runs), shape};
 }
 
 std::vector<PlannedFacing> planned(const Pattern& trued, const std::string& name,
                                    const FacingPlan& plan) {
-  const FacedPart& part = part_named(name);
+  const FacedPart& part = plan.in_one ? kInOnePart : part_named(name);
+  const Follows follows = plan.in_one ? Follows::ShouldersToo : Follows::FreeEdges;
   std::vector<PlannedFacing> facings;
   std::set<std::string> seen;
   for (const EdgeOf& at : edges_of(trued, name, part)) {
     if (seen.contains(name_of(at))) continue;
-    auto traced = traced_edge(trued, on_outline(trued, at));
+    auto traced = traced_edge(trued, on_outline(trued, at), follows);
     if (!traced) {
       refuse_edge(name_of(at), "its panels are joined in a way that a facing cannot follow",
                   "bind it, or cut the piece into fewer panels");
@@ -153,10 +201,7 @@ std::vector<PlannedFacing> planned(const Pattern& trued, const std::string& name
     for (const OutlineEdge& of : traced->edges) seen.insert(name_of(of.name()));
     require_its_part(name, part, *traced);
     require_free(trued, *traced);
-    require_no_stand(*traced);
-    const FacingShape shape{end_at(traced->before_edge), end_at(traced->after_edge), 0.0,
-                            plan.roll};
-    facings.push_back({&part, std::move(*traced), shape});
+    facings.push_back(planned_along(part, std::move(*traced), plan.roll));
   }
   return facings;
 }
@@ -207,185 +252,141 @@ double width_of(const std::vector<PlannedFacing>& facings, const FacingPlan& pla
   return most;
 }
 
-// --- the piece ----------------------------------------------------------------------------------
+// --- off the bust point --------------------------------------------------------------------------
 
-// The stretch of a seam or centre between the facing's edge and its outer edge, from the corner
-// away.
-Path end_stretch(const Path& bound, Point from, Point to) {
-  const Path part = sub_path(bound, {nearest(bound, from).along, nearest(bound, to).along});
-  return ending_at(starting_at(part, from), to);
-}
-
-std::vector<Edge> edges_of(const PlannedFacing& planned, const FacingLines& lines) {
-  const TracedEdge& traced = planned.traced;
-  const Path before = end_stretch(traced.before, lines.edge.start(), lines.outer.start());
-  const Path after = end_stretch(traced.after, lines.edge.end(), lines.outer.end());
-  return {{traced.before_edge.get().name, EdgeRole::Seam, reversed(before)},
-          {std::string(planned.part->edge), EdgeRole::Seam, lines.edge},
-          {traced.after_edge.get().name, EdgeRole::Seam, after},
-          {kOuterEdge, EdgeRole::FreeEdge, reversed(lines.outer)}};
-}
-
-// Along the grain, where the piece is longest, off its edges.
-Segment grain_in(const Piece& piece, Vec along) {
-  constexpr int places = 80;
-  constexpr double taken = 0.7;  // of the length
-  const Path outline = flat_outline(piece);
-  const Vec across = right_of(along);
-  double least = 0.0, most = 0.0;
-  const Point from = outline.start();
-  for (const Point p : flattened(outline, 0.5)) {
-    least = std::min(least, dot(p - from, across));
-    most = std::max(most, dot(p - from, across));
+// Between its outer edge and the bust point; nothing where it covers that. Facings that cannot be
+// drawn are judged when they are.
+double clear_of_bust(PlannedFacing planned, double width) {
+  double clear = 2.0 * kFacingOffBust;
+  planned.shape.width = width;
+  const auto lines = facing_lines(planned.traced, planned.runs, planned.shape);
+  if (!lines) return clear;
+  const Path outline = flat_outline(piece_for(planned, *lines));
+  for (std::size_t i = 0; i < planned.traced.edges.size(); ++i) {
+    const Landmark* bust = find_landmark(*planned.traced.edges[i].piece, PointUse::Marked);
+    if (bust == nullptr) continue;
+    const Point at = planned.traced.lies[i](bust->at);
+    const bool covered = contains(outline, at, 0.05);
+    clear = std::min(clear, covered ? 0.0 : nearest(lines->outer, at).distance);
   }
-  Segment longest{from, from};
-  for (int i = 1; i < places; ++i) {
-    const double off = least + (most - least) * i / places;
-    std::vector<LineCrossing> hits = intersections(outline, from + off * across, along);
-    std::ranges::sort(hits, {}, &LineCrossing::along_line);
-    for (std::size_t h = 1; h < hits.size(); ++h) {
-      const Segment between_hits{hits[h - 1].point, hits[h].point};
-      if (!contains(outline, midpoint(between_hits.a, between_hits.b), 0.05)) continue;
-      if (distance(between_hits.a, between_hits.b) > distance(longest.a, longest.b)) {
-        longest = between_hits;
-      }
+  return clear;
+}
+
+bool is_clear_of_bust(const std::vector<PlannedFacing>& facings, double width) {
+  return std::ranges::all_of(facings, [&](const PlannedFacing& one) {
+    return clear_of_bust(one, width) >= kFacingOffBust;
+  });
+}
+
+// Of neckline and armhole in one piece, whose outer edge runs over the bust.
+double width_off_bust(const std::vector<PlannedFacing>& facings, const FacingPlan& plan,
+                      double wanted, Problems& remarks) {
+  double width = wanted;
+  while (width >= kLeastFacing && !is_clear_of_bust(facings, width)) width -= 1.0;
+  if (width == wanted) return width;
+  const Wording why = "it comes nearer than " + Length::mm(kFacingOffBust) + " to the bust point";
+  if (width < kLeastFacing) {
+    refuse({kFacingCode, "in_one", "front", "a facing in one piece has no room: " + why,
+            "draw the neckline higher, or bind neckline and armhole"});
+  }
+  if (plan.width) {
+    refuse({kFacingCode, "width", "front",
+            "a facing of " + Length::mm(wanted) + " is too wide: " + why,
+            "write at most " + Length::mm(width)});
+  }
+  remarks.push_back(
+      {Severity::Note, kFacingCode, "front",
+       "its facing is " + Length::mm(width) + " wide, not " + Length::mm(wanted) + ": wider " + why,
+       "nothing to do; understitch it well"});
+  return width;
+}
+
+// --- on the shoulder -----------------------------------------------------------------------------
+
+// What two facings take of a shoulder that both end at.
+struct SharedShoulder {
+  EdgeOf of;
+  double length = 0.0, taken = 0.0;
+};
+
+std::optional<EdgeOf> shoulder_end(const Pattern& pattern, const Facing& facing) {
+  for (const EdgeOf& end : {facing.before, facing.after}) {
+    if (!end.piece.empty() && is_part(pattern.piece(end.piece), end.edge, BlockEdge::Shoulder)) {
+      return end;
     }
-  }
-  const double end = 0.5 * (1.0 - taken);
-  return {between(longest.a, longest.b, end), between(longest.a, longest.b, 1.0 - end)};
-}
-
-CutOn cut_of(const TracedEdge& traced) {
-  if (lies_at_centre(traced.after_edge)) return traced.after_edge.piece->cut_on;
-  const bool one = std::ranges::any_of(
-      traced.edges, [](const OutlineEdge& of) { return of.piece->cut_on == CutOn::One; });
-  return one ? CutOn::One : CutOn::Pair;
-}
-
-std::string name_for(const PlannedFacing& planned) {
-  const Piece& piece = *planned.traced.edges.front().piece;
-  return std::string(piece.kind->name) + "_" + std::string(planned.part->piece_words) +
-         std::string(sided_name(piece.name).side);
-}
-
-Piece piece_for(const PlannedFacing& planned, const FacingLines& lines, bool interfaced) {
-  Piece piece;
-  piece.name = name_for(planned);
-  piece.edges = edges_of(planned, lines);
-  piece.grainline = grain_in(piece, planned.traced.grain);
-  piece.cut_on = cut_of(planned.traced);
-  if (interfaced) piece.cut_from.push_back(Material::Interfacing);
-  return piece;
-}
-
-// --- notches ------------------------------------------------------------------------------------
-
-// Where an edge without a notch gets one: near its middle, off darts; in mm of the sewn edge.
-std::optional<double> notch_place(const Piece& piece, const Edge& edge) {
-  const double whole = sewn_length(piece, edge);
-  for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7}) {
-    const double along = share * whole;
-    if (std::min(along, whole - along) < kNotchClear) continue;
-    const bool clear = std::ranges::all_of(mouths_along(piece, edge), [&](const Mouth& mouth) {
-      return std::abs(closed_from_cut(piece, edge, mouth.in.along) - along) >= kNotchClear;
-    });
-    if (clear) return along;
   }
   return std::nullopt;
 }
 
-void notch_if_bare(Piece& piece, const Edge& edge) {
-  if (std::ranges::count(piece.notches, edge.name, &Notch::edge) > 0) return;
-  const auto place = notch_place(piece, edge);
-  if (!place) return;
-  piece.notches.push_back({edge.name + ".facing",
-                           edge.name,
-                           cut_from_closed(piece, edge, *place),
-                           kind_of(piece).notch_count,
-                           {},
-                           {}});
+// Of one half of the body.
+bool shares_piece(const Pattern& pattern, const EdgeOf& a, const EdgeOf& b) {
+  return pattern.piece(a.piece).kind == pattern.piece(b.piece).kind &&
+         sided_name(a.piece).side == sided_name(b.piece).side;
 }
 
-// The notches of the garment's edges on the facing as well; what the roll makes it longer or
-// shorter by is spread evenly.
-void set_notches(Pattern& pattern, const PlannedFacing& planned, Piece& facing) {
-  const TracedEdge& traced = planned.traced;
-  const std::string edge_name(planned.part->edge);
-  double whole = 0.0, before = 0.0;
-  for (const double sewn : traced.sewn) whole += sewn;
-  const double per_mm = length(facing.edge(edge_name).path) / whole;
-  for (std::size_t i = 0; i < traced.edges.size(); ++i) {
-    Piece& piece = *find_named(pattern.pieces, traced.edges[i].piece->name);
-    const Edge& of = piece.edge(traced.edges[i].get().name);
-    notch_if_bare(piece, of);
-    for (Notch& notch : piece.notches) {
-      const bool taken = find_named(facing.notches, notch.name) != nullptr;
-      if (notch.edge != of.name || !notch.mate_piece.empty() || taken) continue;
-      const double along = before + closed_from_cut(piece, of, notch.along);
-      notch.mate_piece = facing.name;
-      notch.mate_edge = edge_name;
-      facing.notches.push_back(
-          {notch.name, edge_name, per_mm * along, notch.count, piece.name, of.name});
-    }
-    before += traced.sewn[i];
-  }
-}
-
-// --- seams --------------------------------------------------------------------------------------
-
-bool has(const std::vector<EdgeOf>& side, const EdgeOf& edge) {
-  return std::ranges::count(side, edge) > 0;
-}
-
-// What two facings are joined at, where the garment is: their edges of one seam.
-void join_at(Pattern& pattern, const Seam& seam, const Facing& a, const Facing& b) {
-  if (a.edge != b.edge) return;
-  for (const EdgeOf& end : {a.before, a.after}) {
-    for (const EdgeOf& mate : {b.before, b.after}) {
-      if (!has(seam.a, end) || !has(seam.b, mate)) continue;
-      const std::string name = a.piece + "_" + end.edge;
-      if (find_named(pattern.seams, name) != nullptr) continue;
-      pattern.seams.push_back(
-          {name, {{a.piece, end.edge}}, {{b.piece, mate.edge}}, 0.0, seam.b_runs_back});
+// In as many panels as the piece is cut into.
+double shoulder_length(const Pattern& pattern, const EdgeOf& of) {
+  double whole = 0.0;
+  for (const Piece& one : pattern.pieces) {
+    if (!shares_piece(pattern, of, {one.name, ""})) continue;
+    for (const Edge& edge : one.edges) {
+      if (is_part(one, edge.name, BlockEdge::Shoulder)) whole += sewn_length(one, edge);
     }
   }
+  return whole;
 }
 
-void join_facings(Pattern& pattern) {
-  const std::vector<Seam> seams = pattern.seams;
-  for (const Seam& seam : seams) {
-    for (const Facing& a : pattern.facings) {
-      for (const Facing& b : pattern.facings) join_at(pattern, seam, a, b);
+// A facing before `added` was there before this step.
+std::optional<SharedShoulder> overlap_at(const Pattern& pattern, std::size_t added) {
+  for (std::size_t i = added; i < pattern.facings.size(); ++i) {
+    const Facing& one = pattern.facings[i];
+    const auto at = shoulder_end(pattern, one);
+    if (!at) continue;
+    for (const Facing& other : pattern.facings) {
+      const auto end = shoulder_end(pattern, other);
+      const bool shared = end && other.piece != one.piece && shares_piece(pattern, *at, *end);
+      if (!shared) continue;
+      const SharedShoulder on{*at, shoulder_length(pattern, *at), one.width + other.width};
+      if (on.taken > on.length) return on;
     }
   }
+  return std::nullopt;
+}
+
+void warn_of_overlap(const Pattern& pattern, std::size_t added, Problems& remarks) {
+  const auto on = overlap_at(pattern, added);
+  if (!on) return;
+  remarks.push_back({Severity::Warning, kFacingCode, name_of(on->of),
+                     "it is " + Length::mm(on->length) +
+                         " long, and the facings of neckline and armhole, " +
+                         Length::mm(on->taken) + " together, lie over each other on it",
+                     R"(face both in one piece with "in_one": true, or write a narrower width)"});
+}
+
+// --- sewn on ------------------------------------------------------------------------------------
+
+// The fold of a facing that is cut on becomes an edge like the one that it goes on from.
+void finish_front_edge(Pattern& pattern, const PlannedFacing& planned) {
+  const FacingRun& last = planned.runs.back();
+  if (last.kind != FacingRun::Kind::OnFront) return;
+  const auto& edges = planned.traced.edges;
+  edge_at(pattern, edges[last.range.from].name()).finish =
+      edge_at(pattern, edges[last.range.from - 1].name()).finish;
 }
 
 void add_facing(Pattern& pattern, const PlannedFacing& planned, bool interfaced) {
-  const TracedEdge& traced = planned.traced;
-  const auto lines = facing_lines(traced, planned.shape);
+  const auto lines = facing_lines(planned.traced, planned.runs, planned.shape);
   std::optional<Piece> piece;
-  if (lines) piece = piece_for(planned, *lines, interfaced);
+  if (lines) piece = piece_for(planned, *lines);
   if (!piece || find_problem(*piece)) {
-    refuse({kFacingCode, "edges", name_of(traced.edges.front().name()),
+    refuse({kFacingCode, "edges", name_of(planned.traced.edges.front().name()),
             "a facing of " + Length::mm(planned.shape.width) + " cannot follow so sharp an edge",
             "write a narrower width, or bind it"});
   }
+  if (interfaced) piece->cut_from.push_back(Material::Interfacing);
   set_notches(pattern, planned, *piece);
-  Facing facing{piece->name,
-                std::string(planned.part->edge),
-                {},
-                traced.before_edge.name(),
-                traced.after_edge.name(),
-                planned.shape.width,
-                planned.shape.roll};
-  double sewn = 0.0;
-  for (std::size_t i = 0; i < traced.edges.size(); ++i) {
-    facing.faced.push_back(traced.edges[i].name());
-    sewn += traced.sewn[i];
-  }
-  pattern.seams.push_back(
-      {piece->name, facing.faced, {{piece->name, facing.edge}}, sewn - length(lines->edge), false});
-  pattern.facings.push_back(facing);
+  finish_front_edge(pattern, planned);
+  add_seams(pattern, planned, *piece);
   pattern.pieces.push_back(std::move(*piece));
 }
 
@@ -400,37 +401,17 @@ std::set<std::string> image_names(const Pattern& pattern) {
 
 }  // namespace
 
-const Facing* facing_of(const Pattern& pattern, const EdgeOf& edge) {
-  return first_where(pattern.facings, [&](const Facing& one) { return has(one.faced, edge); });
-}
-
-const Facing* facing_named(const Pattern& pattern, std::string_view piece) {
-  return first_where(pattern.facings, [&](const Facing& one) { return one.piece == piece; });
-}
-
-void follow_garment(Pattern& pattern) {
-  for (const Facing& facing : pattern.facings) {
-    const EdgeFinish faced = edge_at(pattern, facing.faced.front()).finish;
-    edge_at(pattern, {facing.piece, facing.edge}).finish = faced;
-    for (const EdgeOf& end : {facing.before, facing.after}) {
-      const Edge& under = edge_at(pattern, end);
-      Edge& edge = edge_at(pattern, {facing.piece, end.edge});
-      edge.role = under.role;
-      edge.finish = under.finish;
-    }
-    edge_at(pattern, {facing.piece, kOuterEdge}).finish =
-        faced.how == Finish::NotSaid ? EdgeFinish{} : EdgeFinish{Finish::Turned, kFacingTurn};
-  }
-}
-
 MovedDarts with_facing(const Pattern& pattern, const FacingPlan& plan) {
   require_sewable(plan);
   std::set<std::string> images = image_names(pattern);
   MovedDarts faced{images.empty() ? pattern : with_mirrored(pattern, images), {}};
   const Pattern trued = true_darts(faced.pattern).pattern;
-  for (const std::string& name : plan.edges) {
+  const std::vector<std::string> names =
+      plan.in_one ? std::vector<std::string>{"neckline"} : plan.edges;
+  for (const std::string& name : names) {
     std::vector<PlannedFacing> facings = planned(trued, name, plan);
-    const double width = width_of(facings, plan, faced.remarks);
+    double width = width_of(facings, plan, faced.remarks);
+    if (plan.in_one) width = width_off_bust(facings, plan, width, faced.remarks);
     for (PlannedFacing& one : facings) {
       for (const OutlineEdge& of : one.traced.edges) {
         if (facing_of(faced.pattern, of.name()) != nullptr) {
@@ -442,6 +423,7 @@ MovedDarts with_facing(const Pattern& pattern, const FacingPlan& plan) {
       if (images.contains(one.traced.edges.front().piece->name)) images.insert(name_for(one));
     }
   }
+  warn_of_overlap(faced.pattern, pattern.facings.size(), faced.remarks);
   join_facings(faced.pattern);
   follow_garment(faced.pattern);
   if (!images.empty()) faced.pattern = with_mirrored(std::move(faced.pattern), images);

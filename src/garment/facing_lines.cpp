@@ -1,9 +1,11 @@
 #include "facing_lines.hpp"
 
+#include "blockwright/geometry/fair_path.hpp"
 #include "blockwright/geometry/intersections.hpp"
 #include "blockwright/geometry/offset.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace blockwright {
@@ -19,6 +21,18 @@ constexpr double kRounding = 0.5;
 constexpr double kCircle = 0.5523;
 // Under a V the outer edge lies no deeper than this at the centre, of the facing's width. Ours.
 constexpr double kDeepestAtCentre = 1.4;
+// Between neckline and armhole the outer edge of a facing in one piece is an arch. It begins so far
+// under the shoulder and where the parallels of both meet, and is so wide, all of the facing's
+// width; it takes at most so much of a parallel, and of what is left of it. Ours.
+constexpr double kArchUnderShoulder = 1.5;
+constexpr double kArchUnderMeeting = 1.0;
+constexpr double kArchSpan = 1.3;
+constexpr double kShareOfParallel = 0.6;
+// Where its feet run together less than so much of its span above them it is rounded under that
+// corner, else it is half round: there both are equally high. Computed for equal feet.
+constexpr double kPointedArch = 1.2;
+// Steps along a line in search of a place, in mm.
+constexpr double kArchStep = 2.0;
 // How far an edge is led on to the fold that it meets at a V, of the roll.
 constexpr double kSteepest = 20.0;
 // How far a line is led on to meet what it ends at, of the facing's width.
@@ -41,6 +55,16 @@ std::optional<PathCrossing> meeting(const Path& longer, const Path& bound, Point
   return best;
 }
 
+// Two lines that turn a corner, cut off or led on to the point where they meet.
+bool meet_at_corner(Path& arriving, Path& leaving, double reach) {
+  const Path longer = led_on(arriving, reach), earlier = reversed(led_on(reversed(leaving), reach));
+  const auto at = meeting(longer, earlier, midpoint(arriving.end(), leaving.start()));
+  if (!at) return false;
+  arriving = ending_at(part_before(longer, at->on_a), at->point);
+  leaving = starting_at(part_after(earlier, at->on_b), at->point);
+  return true;
+}
+
 // --- edge ---------------------------------------------------------------------------------------
 
 // What the garment's edge ends at: a seam or centre, from there away.
@@ -54,7 +78,7 @@ struct GarmentEnd {
 std::optional<Path> edge_end(Path edge, const GarmentEnd& end, double roll) {
   if (end.how == LineEnd::AtSeam)
     return ending_at(std::move(edge), point_at_length(end.bound, roll));
-  if (end.how == LineEnd::OnFold) {
+  if (end.how == LineEnd::OnFold || end.how == LineEnd::AtHem) {
     const Path longer = led_on(edge, kSteepest * roll);
     const auto at = meeting(longer, led_on(end.bound, kLedOn * roll), edge.end());
     if (!at) return std::nullopt;
@@ -66,6 +90,47 @@ std::optional<Path> edge_end(Path edge, const GarmentEnd& end, double roll) {
   Path run_out = sub_path(edge, {0.0, from});
   run_out.add(fair_curve(run_out.end(), leaving, end.line.end(), end_tangent(end.line)));
   return run_out;
+}
+
+// What the run is on the facing, before its ends are made.
+Path rolled(const TracedEdge& traced, const FacingRun& run, double roll) {
+  const Path line = line_of(traced, run.range);
+  if (run.kind != FacingRun::Kind::Shoulder) return offset(line, -roll);
+  return sub_path(line, {roll, length(line) - roll});
+}
+
+bool join_rolled(Path& before, Path& after, const FacingRun& from, const FacingRun& to,
+                 double roll) {
+  if (to.kind == FacingRun::Kind::Shoulder) {
+    before = ending_at(std::move(before), after.start());
+  } else if (from.kind == FacingRun::Kind::Shoulder) {
+    after = starting_at(std::move(after), before.end());
+  } else {
+    return meet_at_corner(before, after, kLedOn * roll);
+  }
+  return true;
+}
+
+std::optional<std::vector<Path>> rolled_runs(const TracedEdge& traced,
+                                             const std::vector<FacingRun>& runs,
+                                             const FacingShape& shape) {
+  std::vector<Path> lines;
+  lines.reserve(runs.size());
+  for (const FacingRun& run : runs) lines.push_back(rolled(traced, run, shape.roll));
+  for (std::size_t i = 1; i < runs.size(); ++i) {
+    if (!join_rolled(lines[i - 1], lines[i], runs[i - 1], runs[i], shape.roll)) return std::nullopt;
+  }
+  const Path last = line_of(traced, runs.back().range);
+  const auto at_end = edge_end(lines.back(), {last, traced.after, shape.after}, shape.roll);
+  if (!at_end) return std::nullopt;
+  lines.back() = *at_end;
+  const Path first = reversed(line_of(traced, runs.front().range));
+  const auto at_start =
+      edge_end(reversed(lines.front()), {first, traced.before, shape.before}, shape.roll);
+  if (!at_start) return std::nullopt;
+  lines.front() = reversed(*at_start);
+  for (Path& line : lines) line = without_specks(std::move(line));
+  return lines;
 }
 
 // --- outer edge ---------------------------------------------------------------------------------
@@ -123,6 +188,107 @@ Path with_rounded_corners(const Path& path, double by) {
   return rounded;
 }
 
+// How far along the line it is first so far from the shoulder, at most kShareOfParallel of it.
+double clear_of_shoulder(const Path& line, const Path& shoulder, double off) {
+  const double most = kShareOfParallel * length(line);
+  double along = 0.0;
+  while (along < most && nearest(shoulder, point_at_length(line, along)).distance < off) {
+    along += kArchStep;
+  }
+  return std::min(along, most);
+}
+
+// Where an arch begins and ends, along two lines that come from the shoulder.
+struct ArchFeet {
+  double armhole = 0.0, neckline = 0.0;
+};
+
+// So far on, or as far as leaves enough of the line.
+double further(const Path& line, double from, double by) {
+  return from + std::min(by, kShareOfParallel * (length(line) - from));
+}
+
+// Below where the lines meet, and so far down that it is wide enough.
+ArchFeet arch_feet(const Path& armhole, const Path& neckline, const Path& shoulder, double width) {
+  const double under = kArchUnderShoulder * width, under_meeting = kArchUnderMeeting * width;
+  ArchFeet feet{clear_of_shoulder(armhole, shoulder, under),
+                clear_of_shoulder(neckline, shoulder, under)};
+  for (const PathCrossing& hit : intersections(armhole, neckline)) {
+    feet.armhole = std::max(
+        feet.armhole, further(armhole, length(part_before(armhole, hit.on_a)), under_meeting));
+    feet.neckline = std::max(
+        feet.neckline, further(neckline, length(part_before(neckline, hit.on_b)), under_meeting));
+  }
+  const auto span = [&] {
+    return distance(point_at_length(armhole, feet.armhole),
+                    point_at_length(neckline, feet.neckline));
+  };
+  const double most = kArchSpan * width;
+  const ArchFeet from = feet;
+  for (double on = 0.0; on < most && span() < most; on += kArchStep) {
+    feet = {further(armhole, from.armhole, on), further(neckline, from.neckline, on)};
+  }
+  return feet;
+}
+
+// Two lines that run towards each other, from the side up and down to the centre.
+struct ArchSides {
+  Path rising, falling;
+};
+
+// Between their ends.
+Path arch_between(const ArchSides& sides) {
+  const auto& [rising, falling] = sides;
+  const Point from = rising.end(), to = falling.start();
+  const Vec along = unit(to - from), leaving = end_tangent(rising);
+  const Vec up = dot(leaving, left_of(along)) > 0.0 ? left_of(along) : right_of(along);
+  const double span = distance(from, to);
+  const auto peak = lines_meet(from, leaving, to, start_tangent(falling));
+  const double height = peak ? dot(*peak - from, up) : 0.0;
+  if (height > 0.0 && height < kPointedArch * span) {
+    return Path({corner_curve(from, leaving, to, start_tangent(falling), kCircle)});
+  }
+  const std::array<Through, 3> round = {Through{from, leaving},
+                                        Through{midpoint(from, to) + 0.5 * span * up, along},
+                                        Through{to, start_tangent(falling)}};
+  return fair_path(round);
+}
+
+// The parallel of the armhole and that of the neckline, each on its way from the shoulder.
+Path arched(const Path& armhole, const Path& neckline, const Path& shoulder, double width) {
+  const ArchFeet feet = arch_feet(armhole, neckline, shoulder, width);
+  ArchSides sides{reversed(sub_path(armhole, {feet.armhole, length(armhole)})),
+                  sub_path(neckline, {feet.neckline, length(neckline)})};
+  const Path arch = arch_between(sides);
+  append(sides.rising, arch);
+  append(sides.rising, sides.falling);
+  return sides.rising;
+}
+
+// What runs as far inside the edges as the facing is wide.
+std::optional<Path> inner_parallel(const TracedEdge& traced, const std::vector<FacingRun>& runs,
+                                   const FacingShape& shape) {
+  Path whole;
+  const FacingRun* before = nullptr;
+  for (const FacingRun& run : runs) {
+    if (run.kind != FacingRun::Kind::Shoulder) {
+      const bool front = run.kind == FacingRun::Kind::OnFront;
+      Path line = without_loops(
+          offset(line_of(traced, run.range), -(front ? shape.front_width : shape.width)));
+      if (whole.empty()) {
+        whole = std::move(line);
+      } else if (before->kind == FacingRun::Kind::Shoulder) {
+        whole = arched(reversed(whole), line, line_of(traced, before->range), shape.width);
+      } else {
+        if (!meet_at_corner(whole, line, kLedOn * shape.width)) return std::nullopt;
+        append(whole, line);
+      }
+    }
+    before = &run;
+  }
+  return with_rounded_corners(whole, kRounding * shape.width);
+}
+
 // Square to the bound at a place of it, arriving from where `from` lies.
 Vec square_to(const Path& bound, double along, Point from) {
   const Vec square = left_of(tangent_at_length(bound, along));
@@ -176,6 +342,12 @@ std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, doubl
 // Nothing where the line does not meet what it ends at, or that is too short.
 std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd how, double width) {
   if (length(bound) <= width) return std::nullopt;
+  if (how == LineEnd::AtHem) {
+    const Path longer = led_on(parallel, kLedOn * width);
+    const auto at = meeting(longer, bound, point_at_length(bound, width));
+    if (!at) return std::nullopt;
+    return ending_at(part_before(longer, at->on_a), at->point);
+  }
   if (how != LineEnd::AtSeam) return end_at_centre(parallel, bound, width);
   const auto led = led_to(parallel, width, bound);
   if (!led) return std::nullopt;
@@ -184,19 +356,16 @@ std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd h
 
 }  // namespace
 
-std::optional<FacingLines> facing_lines(const TracedEdge& traced, const FacingShape& shape) {
-  auto edge = edge_end(offset(traced.line, -shape.roll), {traced.line, traced.after, shape.after},
-                       shape.roll);
-  if (edge) {
-    edge =
-        edge_end(reversed(*edge), {reversed(traced.line), traced.before, shape.before}, shape.roll);
-  }
-  const Path parallel = with_rounded_corners(without_loops(offset(traced.line, -shape.width)),
-                                             kRounding * shape.width);
-  auto outer = outer_end(parallel, traced.after, shape.after, shape.width);
+std::optional<FacingLines> facing_lines(const TracedEdge& traced,
+                                        const std::vector<FacingRun>& runs,
+                                        const FacingShape& shape) {
+  const auto lines = rolled_runs(traced, runs, shape);
+  const auto parallel = inner_parallel(traced, runs, shape);
+  if (!lines || !parallel) return std::nullopt;
+  auto outer = outer_end(*parallel, traced.after, shape.after, shape.width);
   if (outer) outer = outer_end(reversed(*outer), traced.before, shape.before, shape.width);
-  if (!edge || !outer) return std::nullopt;
-  return FacingLines{without_specks(reversed(*edge)), without_specks(reversed(*outer))};
+  if (!outer) return std::nullopt;
+  return FacingLines{*lines, without_specks(reversed(*outer))};
 }
 
 }  // namespace blockwright

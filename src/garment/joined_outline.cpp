@@ -108,7 +108,10 @@ std::optional<LaidEdge> previous_edge(const Pattern& pattern, const OutlineEdge&
   return LaidEdge{beyond, laid};
 }
 
-bool is_free(const OutlineEdge& of) { return of.get().role == EdgeRole::FreeEdge; }
+bool is_followed(const OutlineEdge& of, Follows follows) {
+  if (of.get().role == EdgeRole::FreeEdge || is_front_edge(of)) return true;
+  return follows == Follows::ShouldersToo && is_part(*of.piece, of.get().name, BlockEdge::Shoulder);
+}
 
 const std::string& part_of(const OutlineEdge& of) { return of.get().part_name(); }
 
@@ -128,19 +131,34 @@ Path walked_part(const Pattern& pattern, LaidEdge edge, WalkedEdge (*walk)(const
   return path;
 }
 
-// The first free edge of the run.
-std::optional<OutlineEdge> first_of_run(const Pattern& pattern, const OutlineEdge& from) {
+// The first edge of the run.
+std::optional<OutlineEdge> first_of_run(const Pattern& pattern, const OutlineEdge& from,
+                                        Follows follows) {
   OutlineEdge first = from;
   while (true) {
     const auto previous = previous_edge(pattern, first, {});
     if (!previous) return std::nullopt;
-    if (!is_free(previous->of)) return first;
+    if (!is_followed(previous->of, follows)) return first;
     first = previous->of;
   }
 }
 
 void lay(TracedEdge& traced, const Placement& at) {
-  for (Path* path : {&traced.line, &traced.before, &traced.after}) *path = placed(*path, at);
+  for (Path* path : {&traced.before, &traced.after}) *path = placed(*path, at);
+  for (Path& line : traced.lines) line = placed(line, at);
+  for (Placement& lies : traced.lies) lies = lies.then(at);
+}
+
+// Where the part with the centre is cut, and how the cloth lies there; else the first part.
+void lay_by_centre(TracedEdge& traced, const Placement& at_end) {
+  const bool opens = is_front_edge(traced.edges.back());
+  const bool to_centre = opens || lies_at_centre(traced.after_edge);
+  const OutlineEdge& part = opens       ? traced.edges.back()
+                            : to_centre ? traced.after_edge
+                                        : traced.edges.front();
+  const Segment& grain = part.piece->grainline;
+  traced.grain = unit(grain.b - grain.a);
+  if (to_centre) lay(traced, undone(at_end));
 }
 
 }  // namespace
@@ -149,29 +167,35 @@ bool lies_at_centre(const OutlineEdge& of) {
   return is_part(*of.piece, of.get().name, BlockEdge::Centre);
 }
 
-std::optional<TracedEdge> traced_edge(const Pattern& trued, const OutlineEdge& from) {
-  const auto first = first_of_run(trued, from);
+bool is_front_edge(const OutlineEdge& of) { return of.piece->stand && lies_at_centre(of); }
+
+Path line_of(const TracedEdge& traced, EdgeRange range) {
+  Path line = traced.lines[range.from];
+  for (std::size_t i = range.from + 1; i < range.to; ++i) append(line, traced.lines[i]);
+  return line;
+}
+
+std::optional<TracedEdge> traced_edge(const Pattern& trued, const OutlineEdge& from,
+                                      Follows follows) {
+  const auto first = first_of_run(trued, from, follows);
   if (!first) return std::nullopt;
   TracedEdge traced;
   const auto before = previous_edge(trued, *first, {});
   traced.before_edge = before->of;
   traced.before = walked_part(trued, *before, backwards, previous_edge);
   std::optional<LaidEdge> edge = LaidEdge{*first, {}};
-  while (edge && is_free(edge->of)) {
+  while (edge && is_followed(edge->of, follows)) {
     const WalkedEdge walked = forwards(*edge);
     traced.edges.push_back(edge->of);
     traced.sewn.push_back(length(walked.path));
-    append(traced.line, walked.path);
+    traced.lines.push_back(walked.path);
+    traced.lies.push_back(edge->at);
     edge = next_edge(trued, edge->of, walked.at_end);
   }
   if (!edge) return std::nullopt;
   traced.after_edge = edge->of;
   traced.after = walked_part(trued, *edge, forwards, next_edge);
-  const bool to_centre = lies_at_centre(traced.after_edge);
-  const Segment& grain =
-      to_centre ? traced.after_edge.piece->grainline : traced.edges.front().piece->grainline;
-  traced.grain = unit(grain.b - grain.a);
-  if (to_centre) lay(traced, undone(edge->at));
+  lay_by_centre(traced, edge->at);
   return traced;
 }
 

@@ -103,6 +103,9 @@ std::vector<Wording> cut_lines(const Pattern& pattern) {
     lines.emplace_back("interfacing: " + stiff +
                        ", each cut on the stitch line, without allowance");
   }
+  for (const Opening& opening : pattern.openings) {
+    if (has_cut_on_facing(pattern, opening)) lines.push_back(facing_strips(pattern, opening));
+  }
   for (const Binding& one : pattern.bindings) lines.push_back(strip_line(pattern, one));
   if (!pattern.bindings.empty()) lines.push_back(square_line(pattern));
   return lines;
@@ -202,8 +205,23 @@ void sew_centres(const Pattern& pattern, std::vector<Wording>& lines) {
   }
   for (const Opening& opening : pattern.openings) {
     if (opening.name == "left_side") continue;
-    lines.push_back(opening.with == Closure::Buttons ? fold_facings(opening) : set_zip(opening));
+    if (opening.with != Closure::Buttons) lines.push_back(set_zip(opening));
+    if (has_cut_on_facing(pattern, opening)) lines.push_back(fold_facings());
   }
+}
+
+// Whether neckline and armhole have one facing.
+bool faces_in_one(const Pattern& pattern) {
+  const auto faces = [&](const Facing& one, BlockEdge part) {
+    const EdgeOf& at = one.faced.front();
+    return is_part(pattern.piece(at.piece), at.edge, part);
+  };
+  return std::ranges::any_of(pattern.facings, [&](const Facing& neck) {
+    return faces(neck, BlockEdge::Neckline) &&
+           std::ranges::any_of(pattern.facings, [&](const Facing& arm) {
+             return arm.piece == neck.piece && faces(arm, BlockEdge::Armhole);
+           });
+  });
 }
 
 void sew_sides(const Pattern& pattern, std::vector<Wording>& lines) {
@@ -212,8 +230,9 @@ void sew_sides(const Pattern& pattern, std::vector<Wording>& lines) {
   });
   const Opening* zip = opening_at(pattern, "left_side");
   if (!sides) return;
-  lines.emplace_back(zip == nullptr ? "sew the side seams and press them open"
-                                    : "sew the right side seam and press it open");
+  const std::string facing = faces_in_one(pattern) ? ", cloth and facing in one run," : "";
+  lines.emplace_back(zip == nullptr ? "sew the side seams" + facing + " and press them open"
+                                    : "sew the right side seam" + facing + " and press it open");
   if (zip != nullptr) lines.push_back(set_zip(*zip));
 }
 
@@ -233,24 +252,57 @@ std::string faced_names(const Pattern& pattern) {
   return listed_words(names);
 }
 
-void face_edges(const Pattern& pattern, std::vector<Wording>& lines) {
-  if (pattern.facings.empty()) return;
-  if (!cut_from(pattern, Material::Interfacing).empty()) {
-    lines.emplace_back("fix the interfacing to the wrong side of the facings");
-  }
-  lines.emplace_back(
-      "join the facings, press their seams open, and turn or neaten their outer edges");
+bool meets_hem(const Pattern& pattern) {
+  return std::ranges::any_of(pattern.facings, [&](const Facing& one) {
+    return !one.after.piece.empty() && edge_at(pattern, one.after).role == EdgeRole::Hem;
+  });
+}
+
+void fix_interfacing(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (cut_from(pattern, Material::Interfacing).empty()) return;
+  lines.emplace_back("fix the interfacing to the wrong side of the facings");
+}
+
+// "understitch ... and let the seam roll 2 mm inside".
+Wording turn_in_words(const Pattern& pattern) {
   std::vector<double> rolls;
   for (const Facing& one : pattern.facings) {
     if (std::ranges::count(rolls, one.roll) == 0) rolls.push_back(one.roll);
   }
   Wording roll = Length::mm(rolls.front());
   for (std::size_t i = 1; i < rolls.size(); ++i) roll += " or " + Wording(Length::mm(rolls[i]));
-  lines.push_back("sew the facings on, right sides together and notch on notch (" +
-                  Wording(faced_names(pattern)) +
-                  "); trim and clip the allowances, understitch them to the facing, turn it in and "
-                  "let the seam roll " +
-                  roll + " inside");
+  return " trim and clip the allowances, understitch them to the facing, turn it in and let the "
+         "seam roll " +
+         roll + " inside";
+}
+
+Wording sew_on_words(const Pattern& pattern, const std::string& edges) {
+  return "sew the facings on, right sides together and notch on notch (" + Wording(edges) + ");" +
+         (meets_hem(pattern) ? " at the lower edge sew them on along the hem line;" : "") +
+         turn_in_words(pattern);
+}
+
+void face_edges(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (pattern.facings.empty() || faces_in_one(pattern)) return;
+  fix_interfacing(pattern, lines);
+  lines.emplace_back(
+      "join the facings, press their seams open, and turn or neaten their outer edges");
+  lines.push_back(sew_on_words(pattern, faced_names(pattern)));
+}
+
+// While the sides are open: the armholes cannot be turned once all is closed.
+void face_in_one(const Pattern& pattern, std::vector<Wording>& lines) {
+  if (!faces_in_one(pattern)) return;
+  fix_interfacing(pattern, lines);
+  lines.emplace_back(
+      "join the facings at the shoulders, not at the sides, press the seams open, and turn or "
+      "neaten their outer edges");
+  lines.push_back(
+      sew_on_words(pattern, meets_hem(pattern) ? "neckline and front edge" : "neckline"));
+  lines.push_back(
+      "for each armhole roll the garment up from the other side, lay cloth and facing round the "
+      "roll, right sides together and notch on notch, sew the armhole and pull the roll out;" +
+      turn_in_words(pattern));
 }
 
 Wording bind_line(const Pattern& pattern, const Binding& binding) {
@@ -314,8 +366,8 @@ void sew_buttons(const Pattern& pattern, std::vector<Wording>& lines) {
 
 std::vector<Wording> sewing_lines(const Pattern& pattern) {
   std::vector<Wording> lines;
-  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, sew_sides, set_straps,
-                          finish_edges, turn_hems, sew_buttons}) {
+  for (const auto step : {sew_darts, sew_panels, sew_shoulders, sew_centres, face_in_one, sew_sides,
+                          set_straps, finish_edges, turn_hems, sew_buttons}) {
     step(pattern, lines);
   }
   return lines;
@@ -327,7 +379,9 @@ std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
   std::vector<EdgeWords> edges;
   for (const Opening& opening : pattern.openings) {
     if (opening.with == Closure::Buttons) {
-      for (const EdgeOf& at : opening.edges) edges.push_back({at, "fold the facing back here"});
+      const char* words =
+          has_cut_on_facing(pattern, opening) ? "fold the facing back here" : "faced, laps over";
+      for (const EdgeOf& at : opening.edges) edges.push_back({at, words});
       continue;
     }
     Wording words = zip_words(opening);
@@ -337,7 +391,10 @@ std::vector<EdgeWords> edge_words_of(const Pattern& pattern) {
   }
   for (const Binding& one : pattern.bindings) {
     for (const EdgeOf& at : one.edges) {
-      const bool of_strap = is_strap(pattern.piece(at.piece));
+      const Piece& piece = pattern.piece(at.piece);
+      const bool of_strap = is_strap(piece);
+      // Said at the edge that counts for both.
+      if (of_strap && bound_length(piece, piece.edge(at.edge)) == 0.0) continue;
       edges.push_back({at, of_strap ? "bound, both long edges as one" : "bound"});
     }
   }

@@ -57,8 +57,8 @@ void require_parted(const Pattern& pattern, const OpeningPlan& plan,
     if (plan.with == Closure::Buttons || edge_at(pattern, edge).role != EdgeRole::Fold) continue;
     refuse_place(at, name_of(edge) + " lies on the fold of the cloth",
                  plan.at == CentreFront
-                     ? "close it with \"buttons\", or open it at \"centre_back\" "
-                       "or \"left_side\""
+                     ? "close it with \"buttons\", make a \"centre_seam\" of it first, or open "
+                       "it at \"centre_back\" or \"left_side\""
                      : "open it at \"left_side\"");
   }
   if (edges.empty() || edges.size() > 2 || (at == LeftSide && edges.size() != 2)) {

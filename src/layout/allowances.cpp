@@ -50,4 +50,16 @@ Path outline_to_cut(const Piece& piece, const PrintOptions& options) {
   return options.cut == CutStyle::Garment ? cut_line(edges) : cut_line(paths, widths);
 }
 
+Path outline_with_facings(const Piece& piece, const PrintOptions& options) {
+  const auto is_cut_on = [](const Edge& edge) { return edge.finish.how == Finish::FoldedBack; };
+  if (options.cut != CutStyle::Garment || !first_where(piece.edges, is_cut_on)) {
+    return flat_outline(piece);
+  }
+  Piece bare = piece;
+  for (Edge& edge : bare.edges) {
+    if (!is_cut_on(edge)) edge.finish.allowance = 0.0;
+  }
+  return outline_to_cut(bare, options);
+}
+
 }  // namespace blockwright

@@ -16,4 +16,7 @@ Length allowance_at(const Edge& edge, const PrintOptions& options);
 /// Source: common practice, no source.
 CornerCut corner_between(const EdgeFinish& before, const EdgeFinish& after);
 
+/// The stitch line, on a garment led round the facings that are cut on.
+Path outline_with_facings(const Piece& piece, const PrintOptions& options);
+
 }  // namespace blockwright

@@ -210,7 +210,7 @@ LaidPiece dress(const Piece& piece, const PrintOptions& options,
   if (options.cut == CutStyle::Card) draw_card_holes(piece, drawing);
   if (previous) draw_previous(*previous, drawing);
   draw_bands(piece, bands, drawing);
-  dressed.room = room_on(piece, dressed.lines);
+  dressed.room = room_on(outline_with_facings(piece, options), piece, dressed.lines);
   return dressed;
 }
 
@@ -221,7 +221,7 @@ LaidPiece dress_compared(const Piece& piece, const std::optional<PreviousPiece>&
                                       : PieceChange{.kept = lines_of(piece)};
   draw_change(change, drawing);
   dressed.moved = change.points;
-  dressed.room = room_on(piece, dressed.lines);
+  dressed.room = room_on(flat_outline(piece), piece, dressed.lines);
   return dressed;
 }
 

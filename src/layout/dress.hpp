@@ -33,8 +33,9 @@ std::vector<Path> notch_marks(const Piece& piece, const Notch& notch, const Path
 /// A notch at each end of the dart's mouth, where the leg, led on, meets the cut line.
 std::vector<Path> leg_notches(const Dart& dart, const Path& cut);
 
-/// The room of a piece drawn with these lines.
-std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines);
+/// The room inside the outline of a piece drawn with these lines.
+std::shared_ptr<const PieceRoom> room_on(const Path& outline, const Piece& piece,
+                                         const Sheet& lines);
 
 /// Sets a piece's texts into its drawing, where its lines and the pages' borders (both in the
 /// piece's frame) leave room: names of balance lines, fold and opening along their edges, the bust

@@ -331,11 +331,13 @@ StepRow row(BindingPlan& m) {
 }
 
 StepRow row(FacingPlan& m) {
-  StepRow row{"facing",
-              {required(edge_names("edges", m.edges)), length("width", m.width),
-               length("roll", m.roll), plain("interfaced", m.interfaced)},
-              "face edges" + (m.width ? ", " + Length::mm(*m.width) + " wide" : Wording()),
-              [&m](const Pattern& pattern, double) { return with_facing(pattern, m); }};
+  StepRow row{
+      "facing",
+      {required(edge_names("edges", m.edges)), length("width", m.width), length("roll", m.roll),
+       plain("interfaced", m.interfaced), plain("in_one", m.in_one)},
+      (m.in_one ? "face neckline and armhole in one piece" : "face edges") +
+          (m.width ? ", " + Length::mm(*m.width) + " wide" : Wording()),
+      [&m](const Pattern& pattern, double) { return with_facing(pattern, m); }};
   row.finishes = true;
   return row;
 }

@@ -218,6 +218,7 @@ FacingPlan some_facing(Bytes& bytes, const Pattern& pattern) {
   if (bytes.flag()) facing.width = bytes.amount(30.0, 80.0);
   if (bytes.flag()) facing.roll = bytes.amount(0.0, 4.0);
   facing.interfaced = bytes.flag();
+  facing.in_one = bytes.below(4) == 0;
   return facing;
 }
 

@@ -12,9 +12,8 @@
 #include "blockwright/garment/binding.hpp"
 #include "blockwright/garment/making.hpp"
 #include "blockwright/garment/opening.hpp"
-#include "blockwright/geometry/box.hpp"
-#include "blockwright/layout/print_plan.hpp"
 #include "dart/refusal.hpp"
+#include "garment/printed_facings.hpp"
 #include "support/blocks.hpp"
 #include "support/each.hpp"
 #include "support/each_person.hpp"
@@ -96,26 +95,6 @@ int check_ends(const Pattern& pattern) {
     CHECK(a == Approx(b).margin(1e-6));
   }
   return joined;
-}
-
-// Facings of a garment as it is printed.
-void check_printed(const Pattern& finished) {
-  const Pattern printed = true_darts(finished).pattern;
-  CHECK(errors_of(printed) == "");
-  PrintOptions options;
-  options.cut = CutStyle::Garment;
-  std::vector<Box> boxes;
-  for (const LaidPiece& laid : lay_out(printed, options, {}).pieces) {
-    for (const Stroke& stroke : laid.lines.strokes) {
-      if (stroke.role != LineRole::CutLine) continue;
-      CHECK(distance(stroke.path.start(), stroke.path.end()) < 1e-9);
-      CHECK(!find_crossing(stroke.path, 0.01));
-      const Box box = box_of(placed(stroke.path, Placement::shift(laid.at)));
-      for (const Box& other : boxes) CHECK(!box.overlaps(other));
-      boxes.push_back(box);
-    }
-  }
-  CHECK(boxes.size() == printed.pieces.size());
 }
 
 Pattern square_neck(const Pattern& block) {
@@ -345,11 +324,6 @@ TEST_CASE("What cannot be faced is refused as what it is") {
           .pattern;
   CHECK(facing_refusal(full, face({"neckline"})).message ==
         "it is gathered or eased, and a facing is flat");
-  const Pattern buttoned =
-      with_opening(ordinary_block(), {OpeningPlan::At::CentreFront, Closure::Buttons}).pattern;
-  CHECK(facing_refusal(buttoned, face({"neckline"})).message ==
-        "it ends at the buttons, where a facing is cut on to the front");
-  CHECK(facing_refusal(buttoned, face({"armhole"})).code == "");
   Pattern top = one_dart(ordinary_block(), {"front.waist"}).pattern;
   top = draw_top_edge(top, {}).pattern;
   CHECK(facing_refusal(top, face({"neckline"})).hint == R"(write "top_edge")");

@@ -118,6 +118,10 @@ TEST_CASE("Straps are sewn in after the edges that end at them, before those tha
   CHECK(line_with(lines, "the binding closes them") == straps - 1);
   CHECK(std::ranges::count_if(
             lines, [](const std::string& line) { return line.starts_with("bind the "); }) == 3);
+  const std::vector<EdgeWords> edges = making_of(bound).edges;
+  CHECK(std::ranges::count_if(edges, [](const EdgeWords& one) {
+          return one.words.plain() == "bound, both long edges as one";
+        }) == 1);
   const std::vector<std::string> faced = sewing_of(with_allowances(top_on_straps(8.0), {}).pattern);
   const std::size_t set = line_with(faced, "where neckline and armhole meet");
   CHECK(line_with(faced, "trim and turn them") == set - 1);

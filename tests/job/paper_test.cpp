@@ -119,7 +119,8 @@ std::string clumsy_text(const Sheet& sheet) {
   return {};
 }
 
-void check_pages(const Garment& garment, CutStyle cut, const std::string& paper) {
+void check_pages(const Garment& garment, CutStyle cut, const std::string& paper,
+                 double large = 12000.0) {
   PrintOptions options;
   options.cut = cut;
   options.paper = paper_named(paper);
@@ -139,7 +140,7 @@ void check_pages(const Garment& garment, CutStyle cut, const std::string& paper)
     if (!page.window) continue;
     CHECK(cut_text(plan.sheet, *page.window) == "");
     CHECK(unnamed_piece(plan, page) == "");
-    CHECK(large_unnamed_part(plan, page) == "");
+    CHECK(large_unnamed_part(plan, page, large) == "");
   }
 }
 
@@ -196,6 +197,31 @@ TEST_CASE("On A4 and letter no text is cut or clumsy and every page names its pi
       }
     }
   }
+}
+
+TEST_CASE("A page that shows the facing that is cut on to a front names it") {
+  const Style style = read_style(R"({"format": "blockwright-style-1", "name": "n", "steps": [
+    {"neckline": {"shape": "v", "depth_share": 0.6}},
+    {"opening": {"at": "centre_front", "with": "buttons"}},
+    {"binding": {"runs": [["neckline"]]}},
+    {"allowance": {}}]})",
+                                 "n.json");
+  int made = 0;
+  for (const Wearer& wearer : wearers()) {
+    Garment garment{wearer.name, wearer.notes, {}};
+    try {
+      garment.pattern = apply_style(wearer.block, style, wearer.cup).pattern;
+    } catch (const InputError&) {
+      continue;  // a V so low that it leaves no room for two buttons
+    }
+    // The facing is 6 cm wide: of what a small page shows of it there is less than elsewhere.
+    for (const std::string paper : {"a4", "letter"}) {
+      check_pages(with_making(garment), CutStyle::Garment, paper);
+    }
+    check_pages(with_making(garment), CutStyle::Garment, "150x150", 5000.0);
+    ++made;
+  }
+  CHECK(made > 3);
 }
 
 TEST_CASE("No stroke of a style is without length") {

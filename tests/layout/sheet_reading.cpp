@@ -95,14 +95,14 @@ std::string unnamed_piece(const PrintPlan& plan, const Page& page) {
   return {};
 }
 
-std::string large_unnamed_part(const PrintPlan& plan, const Page& page) {
+std::string large_unnamed_part(const PrintPlan& plan, const Page& page, double large) {
   for (const Stroke* outline : strokes_of(plan.sheet, LineRole::CutLine)) {
     const bool named =
         std::any_of(plan.sheet.texts.begin(), plan.sheet.texts.end(), [&](const SheetText& text) {
           return text.piece == outline->piece && printed_name(text.piece).starts_with(text.text) &&
                  lies_in(*page.window, text.at);
         });
-    if (!named && shown_area(outline->path, *page.window) >= 12000.0) return outline->piece;
+    if (!named && shown_area(outline->path, *page.window) >= large) return outline->piece;
   }
   return {};
 }

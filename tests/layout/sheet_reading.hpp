@@ -25,9 +25,9 @@ std::string text_in_the_way(const Sheet& sheet);
 std::string cut_text(const Sheet& sheet, const Box& window);
 /// The first piece that the page shows and does not name, or "".
 std::string unnamed_piece(const PrintPlan& plan, const Page& page);
-/// The first piece of which the page shows 120 cm2 or more without its name, or the first line of
-/// it, inside, or "".
-std::string large_unnamed_part(const PrintPlan& plan, const Page& page);
+/// The first piece of which the page shows so much or more, in mm2, without its name, or the first
+/// line of it, inside, or "".
+std::string large_unnamed_part(const PrintPlan& plan, const Page& page, double large = 12000.0);
 
 /// Round everything drawn, texts included; line widths are not counted.
 Box drawn_box(const Sheet& sheet);

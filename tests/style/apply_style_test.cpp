@@ -351,6 +351,8 @@ TEST_CASE("Finishing steps in any order move no line, and are refused by name or
         FacingPlan plan{{edges[random.whole(0, 3)]}};
         if (random.whole(0, 1) == 1) plan.width = random.between(35.0, 75.0);
         plan.roll = random.between(0.8, 3.2);
+        if (random.whole(0, 3) == 0) plan.edges = {"neckline", "armhole"};
+        plan.in_one = random.whole(0, 2) == 0;
         style.steps.emplace_back(plan);
       } else {
         Allowances allowances;

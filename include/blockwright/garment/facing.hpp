@@ -18,6 +18,8 @@ struct FacingPlan {
   /// How far the facing's edge is cut inside the garment's, so that the seam rolls inside.
   double roll = 2.0;
   bool interfaced = true;
+  /// Neckline and armhole in one piece, from the side over the shoulder to the centre.
+  bool in_one = false;
 };
 
 /// Facings, in mm: narrower they roll out, wider they are no facing. Common practice, no source: 4
@@ -30,6 +32,9 @@ inline constexpr double kLeastRoll = 1.0;
 inline constexpr double kMostRoll = 3.0;
 /// On the shoulder a facing keeps this far off the other edge, in mm. Ours.
 inline constexpr double kFacingOffEdge = 3.0;
+/// A facing of neckline and armhole in one piece keeps this far off the bust point, in mm. Common
+/// practice, no source.
+inline constexpr double kFacingOffBust = 25.0;
 /// What the outer edge of a facing is cut with, in mm, to be turned or neatened. Common practice,
 /// no source.
 inline constexpr double kFacingTurn = 6.0;
@@ -39,15 +44,22 @@ inline constexpr double kFacingTurn = 6.0;
 /// of the part that it lies under. What it is cut with follows the edges that it lies under,
 /// whichever of the steps that finish edges comes first.
 ///
+/// A front with buttons whose neckline is faced gets a "front_facing" from the shoulder along
+/// neckline and front edge to the hem, in place of the one that is cut on; beside the front edge it
+/// is as wide as that was. In one piece, neckline and armhole have a "front_facing" and a
+/// "back_facing" from the side over the shoulder, their outer edge an arch over the bust.
+///
 /// Guarantees: no line of the garment moves. The facing's edge lies `roll` inside the garment's,
 /// nothing at a centre that is not on the fold. On a shoulder or side it is as wide as asked,
 /// measured along the seam, so that facings are equally long there; elsewhere its outer edge is
-/// parallel within 1 mm, but for 60 mm next to its ends and corners, which are rounded. Notches of
-/// the edge have mates on the facing; an edge without gets one, double on a back.
+/// parallel within 1 mm, but for 60 mm next to its ends and corners, which are rounded, and for the
+/// arch of one in one piece. Notches of the edge have mates on the facing; an edge without gets
+/// one, double on a back.
 ///
+/// Where the facings of neckline and armhole lie over each other on a shoulder a warning says so.
 /// Throws InputError "garment.facing": no edges, a width or roll that cannot be sewn, an edge that
-/// is not there, is bound, gathered or faced already, or too short a shoulder, with what can be
-/// done.
+/// is not there, is bound, gathered or faced already, too short a shoulder, or a facing in one
+/// piece that comes too near to the bust point, with what can be done.
 MovedDarts with_facing(const Pattern& pattern, const FacingPlan& plan);
 
 }  // namespace blockwright

@@ -182,7 +182,9 @@ void set_stand_texts(const Piece& piece, TextPlacer& placer) {
   if (!piece.stand) return;
   const ButtonStand& stand = *piece.stand;
   placer.beside(Path({stand.centre}), "centre front", kAlongLine);
-  const Point first = stand.buttons.empty() ? stand.buttonholes.front().a : stand.buttons.front();
+  // Beside the marks, not on the facing.
+  const Point first =
+      stand.buttonholes.empty() ? stand.buttons.front() : stand.buttonholes.front().b;
   placer.block({{button_text(stand), kAlongLine}}, first, 1.0);
 }
 
@@ -292,8 +294,8 @@ bool follows_outline(const Stroke& stroke) {
 
 }  // namespace
 
-std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines) {
-  const Path outline = flat_outline(piece);
+std::shared_ptr<const PieceRoom> room_on(const Path& outline, const Piece& piece,
+                                         const Sheet& lines) {
   const Box box = box_of(outline);
   PieceRoom room{box, FreeSpace(box, kPieceCell), FreeSpace(box, kPieceCell)};
   room.inside.take_outside(outline);
@@ -301,6 +303,12 @@ std::shared_ptr<const PieceRoom> room_on(const Piece& piece, const Sheet& lines)
     if (!follows_outline(stroke)) room.inside.take(stroke.path);
   }
   room.near_edges.take_near(outline, kLabelFromEdge);
+  // The fold of a facing that is cut on lies inside the outline.
+  for (const Edge& edge : piece.edges) {
+    if (edge.finish.how != Finish::FoldedBack) continue;
+    room.inside.take(edge.path);
+    room.near_edges.take_near(edge.path, kLabelFromEdge);
+  }
   return std::make_shared<const PieceRoom>(std::move(room));
 }
 
