@@ -380,7 +380,7 @@ TEST_CASE("What her block does not take is said before date and toile are asked 
   CHECK(count_of(asked.said, "Date of the fitting") == 1);
   CHECK(asked.wrote(R"("lower": "underarm", "by": 1)"));
   // What it was judged for is asked again, and judged again, wherever it is changed.
-  const Asked later = new_fitting("armhole digs in\na 1\nback\n11\n1.5\n\n\n\n\n");
+  const Asked later = new_fitting("armhole digs in\na\n1\nback\n11\n1.5\n\n\n\n\n");
   CHECK(later.said.find("this block takes up to") < later.said.rfind("Date of the fitting"));
   CHECK(later.wrote(R"("by": 1.5)"));
 }

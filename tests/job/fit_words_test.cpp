@@ -110,8 +110,12 @@ TEST_CASE("What is refused of --add is said in the words that are typed") {
   CHECK(has(said("lower underarm -1"), "write \"lower underarm 1\", or \"raise underarm 1\""));
   CHECK(has(said("take_in upper_chest -1 length"), "write \"take in upper chest 1\""));
   CHECK(has(said("lower underarm 0"), "its amount is 0"));
-  CHECK(has(said("lower underarm 90"), "is 90 cm; a correction is at most 10 cm"));
-  CHECK(has(said("lower underarm 90", Unit::Inch), "a correction is at most 3 15/16 in"));
+  CHECK(has(said("lower underarm 90"), "is 90 cm; this block takes up to \"lower underarm "));
+  CHECK(has(said("let_out waist 11 cm whole_girth"), "is 11 cm; a correction is at most 10 cm"));
+  // 3 15/16 in are 10.001 cm.
+  const std::string inches = said("let_out side 11 whole_girth", Unit::Inch);
+  INFO(inches);
+  CHECK(has(inches, "a correction is at most 3 7/8 in"));
   CHECK(has(said("lower one_shoulder 1"), "write left or right behind the amount"));
   CHECK(has(said("take_in waist 2 whole_girth left"), "for the left alone"));
 }
