@@ -252,6 +252,27 @@ double width_of(const std::vector<PlannedFacing>& facings, const FacingPlan& pla
   return most;
 }
 
+// --- at the centre ------------------------------------------------------------------------------
+
+// Down the centre, in mm; nothing where it does not end there.
+std::optional<double> depth_at_centre(const PlannedFacing& planned) {
+  if (planned.shape.after != LineEnd::AtOpening) return std::nullopt;
+  const auto lines = facing_lines(planned.traced, planned.runs, planned.shape);
+  if (!lines) return std::nullopt;
+  return nearest(planned.traced.after, lines->outer.end()).along;
+}
+
+// Halves that meet at the centre, of a front or a back, are equally deep there.
+void make_halves_meet(std::vector<PlannedFacing>& facings) {
+  for (PlannedFacing& one : facings) {
+    for (PlannedFacing& other : facings) {
+      if (one.traced.after_edge.piece->kind != other.traced.after_edge.piece->kind) continue;
+      const auto depth = depth_at_centre(one), others = depth_at_centre(other);
+      if (depth && others && *depth > *others) one.shape.depth = others;
+    }
+  }
+}
+
 // --- off the bust point --------------------------------------------------------------------------
 
 // Between its outer edge and the bust point; nothing where it covers that. Facings that cannot be
@@ -412,13 +433,14 @@ MovedDarts with_facing(const Pattern& pattern, const FacingPlan& plan) {
     std::vector<PlannedFacing> facings = planned(trued, name, plan);
     double width = width_of(facings, plan, faced.remarks);
     if (plan.in_one) width = width_off_bust(facings, plan, width, faced.remarks);
-    for (PlannedFacing& one : facings) {
+    for (PlannedFacing& one : facings) one.shape.width = width;
+    make_halves_meet(facings);
+    for (const PlannedFacing& one : facings) {
       for (const OutlineEdge& of : one.traced.edges) {
         if (facing_of(faced.pattern, of.name()) != nullptr) {
           refuse_edge(name_of(of.name()), "it is faced already", "name each edge once");
         }
       }
-      one.shape.width = width;
       add_facing(faced.pattern, one, plan.interfaced);
       if (images.contains(one.traced.edges.front().piece->name)) images.insert(name_for(one));
     }

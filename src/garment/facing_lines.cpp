@@ -319,7 +319,8 @@ Path end_at_seam(const Path& parallel, const LedOn& led, const Path& bound, doub
 }
 
 // At a centre: square to it, no deeper than a V needs. The parallel of a steep V may never meet it.
-std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, double width) {
+std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, double width,
+                                  std::optional<double> asked) {
   const double half = 0.5 * kRounding * width;
   double depth = kDeepestAtCentre * width;
   Path whole = led_on(parallel, kLedOn * width);
@@ -328,6 +329,7 @@ std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, doubl
     depth = std::min(depth, led->along - half * dot(end_tangent(led->whole), down));
     whole = led->whole;
   }
+  depth = asked.value_or(depth);
   if (depth <= 0.0 || depth >= length(bound)) return std::nullopt;
   const Point end = point_at_length(bound, depth);
   const auto hits = intersections(whole, end, left_of(tangent_at_length(bound, depth)));
@@ -340,7 +342,9 @@ std::optional<Path> end_at_centre(const Path& parallel, const Path& bound, doubl
 }
 
 // Nothing where the line does not meet what it ends at, or that is too short.
-std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd how, double width) {
+std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd how,
+                              const FacingShape& shape) {
+  const double width = shape.width;
   if (length(bound) <= width) return std::nullopt;
   if (how == LineEnd::AtHem) {
     const Path longer = led_on(parallel, kLedOn * width);
@@ -348,7 +352,7 @@ std::optional<Path> outer_end(const Path& parallel, const Path& bound, LineEnd h
     if (!at) return std::nullopt;
     return ending_at(part_before(longer, at->on_a), at->point);
   }
-  if (how != LineEnd::AtSeam) return end_at_centre(parallel, bound, width);
+  if (how != LineEnd::AtSeam) return end_at_centre(parallel, bound, width, shape.depth);
   const auto led = led_to(parallel, width, bound);
   if (!led) return std::nullopt;
   return end_at_seam(parallel, *led, bound, width);
@@ -362,8 +366,8 @@ std::optional<FacingLines> facing_lines(const TracedEdge& traced,
   const auto lines = rolled_runs(traced, runs, shape);
   const auto parallel = inner_parallel(traced, runs, shape);
   if (!lines || !parallel) return std::nullopt;
-  auto outer = outer_end(*parallel, traced.after, shape.after, shape.width);
-  if (outer) outer = outer_end(reversed(*outer), traced.before, shape.before, shape.width);
+  auto outer = outer_end(*parallel, traced.after, shape.after, shape);
+  if (outer) outer = outer_end(reversed(*outer), traced.before, shape.before, shape);
   if (!outer) return std::nullopt;
   return FacingLines{*lines, without_specks(reversed(*outer))};
 }

@@ -38,6 +38,8 @@ struct FacingShape {
   LineEnd before = LineEnd::AtSeam, after = LineEnd::AtSeam;
   double width = 0.0, roll = 0.0;
   double front_width = 0.0;  ///< along a front edge
+  /// Down a centre that is no fold; without it as far as the outer edge asks for.
+  std::optional<double> depth = {};
 };
 
 /// The edges of a facing and its outer edge. Nothing where they do not meet what they end at.
