@@ -45,8 +45,8 @@ void check_places(const ClothLength& length, double usable) {
 }
 
 std::vector<ClothPiece> some_pieces(std::mt19937& random) {
-  const auto below = [&](unsigned count) { return random() % count; };
-  std::vector<ClothPiece> pieces(1 + below(12));
+  const auto below = [&](int count) { return static_cast<int>(random() % 1000U) % count; };
+  std::vector<ClothPiece> pieces(static_cast<std::size_t>(1 + below(12)));
   for (ClothPiece& piece : pieces) {
     piece.name = "piece " + std::to_string(below(9));
     piece.cut_on = below(8) == 0 ? CutOn::One : below(2) == 0 ? CutOn::Fold : CutOn::Pair;
@@ -68,11 +68,12 @@ double area_of(const std::vector<ClothPiece>& pieces) {
 
 // Source: a worked table, computed by hand without room between the pieces: two rows of 46.5 cm on
 // 90 cm, one row and the small pieces below on 114, all in one row on 140 and 150. 5 cm for the
-// ends, 5 % for shrinking, rounded up to 5 cm.
+// ends, 5 % for shrinking, rounded up to 5 cm; where 54.2 cm come of that the table buys 60 cm,
+// against its own rounding.
 TEST_CASE("Cloth for a bodice on four widths is that of a table worked by hand") {
   for (const Worked& row :
        {Worked{900.0, 930.0, 930.0, 1050.0}, Worked{1140.0, 465.0, 645.0, 750.0},
-        Worked{1400.0, 465.0, 465.0, 600.0}, Worked{1500.0, 465.0, 465.0, 600.0}}) {
+        Worked{1400.0, 465.0, 465.0, 550.0}, Worked{1500.0, 465.0, 465.0, 550.0}}) {
     INFO(row.width);
     const ClothLength bodice = cloth_length(kBodice, {.width = row.width});
     const double rows = row.bodice > 465.0 ? 2.0 : 1.0;
@@ -158,8 +159,8 @@ TEST_CASE("However pieces are laid, none lies on another or over the edge of the
   for (int i = 0; i < 2000; ++i) {
     INFO("pieces " << i);
     const std::vector<ClothPiece> pieces = some_pieces(random);
-    const double width = 700.0 + 10.0 * (random() % 90);
-    const Cloth cloth{width, 50.0, random() % 2 == 0 ? 0.0 : 150.0 + random() % 200};
+    const double width = 700.0 + 10.0 * static_cast<double>(random() % 90U);
+    const Cloth cloth{width, 50.0, i % 2 == 0 ? 0.0 : 150.0 + static_cast<double>(random() % 200U)};
     const ClothLength length = cloth_length(pieces, cloth);
     if (!length.too_wide.empty()) continue;
     const double usable = width - kSelvedges;
