@@ -51,7 +51,7 @@ std::size_t count_named(const PrintPlan& plan, const std::string& name) {
   return count;
 }
 
-std::string all_text(const PrintPlan& plan) {
+std::string text_on_form(const PrintPlan& plan) {
   std::string text;
   for (const Page& page : plan.pages) text += blockwright_tests::all_text(page.furniture);
   return text;
@@ -95,7 +95,7 @@ TEST_CASE("A form has three boxes for each measurement, and rings the numbers of
   CHECK(count_named(plan, "Name") == 3);  // at the head, and at the foot of the other pages
   CHECK(count_named(plan, "early") == kFirstMeasurements);
   CHECK(count_named(plan, "tick box") == 4);
-  const std::string text = all_text(plan);
+  const std::string text = text_on_form(plan);
   for (const MeasurementInfo& entry : each(measurement_catalogue())) {
     CHECK(text.find(std::string(entry.key) + "\n") != std::string::npos);
   }
@@ -110,7 +110,7 @@ TEST_CASE("What is known is on the form, the last value under the boxes of each 
   const PrintPlan plan = tape_sheet(form, printed_on("letter"), fonts);
   CHECK(plan.title == "Tape session, Ondine Marsh");
   CHECK(count_named(plan, "tick box") == 2);
-  const std::string text = all_text(plan);
+  const std::string text = text_on_form(plan);
   for (const char* part :
        {"Ondine Marsh\n", "2026-11-29\n", "R.\n", "Write centimetres, for example 74.5\n",
         "Page 1 of ", "92.5 cm on 2026-03-14\n"}) {
@@ -122,7 +122,8 @@ TEST_CASE("What is known is on the form, the last value under the boxes of each 
 TEST_CASE("A long name is shortened, what to do with the form is not") {
   TextFonts fonts;
   const PrintPlan plan = tape_sheet(form_for(std::string(100, 'W'), ""), printed_on("a4"), fonts);
-  CHECK(all_text(plan).find("Type it in with: blockwright tape CLIENT.\n") != std::string::npos);
+  CHECK(text_on_form(plan).find("Type it in with: blockwright tape CLIENT.\n") !=
+        std::string::npos);
 }
 
 TEST_CASE("A paper that does not take the form is refused with the size that is needed") {

@@ -46,7 +46,7 @@ std::vector<SeenText> lines_under(const SeenOnPage& seen, const SeenGrid& grid, 
   return lines;
 }
 
-double height_of(const std::vector<SeenText>& lines) {
+double height_of_lines(const std::vector<SeenText>& lines) {
   double high = 0.4 * kSeenLine * kSeenText;
   for (const SeenText& line : lines) high += kSeenLine * line.height;
   return high;
@@ -80,7 +80,7 @@ std::vector<double> row_heights(SeenFigures seen, const SeenGrid& grid, TextFont
   std::vector<double> rows((seen.size() + grid.columns - 1) / grid.columns, figure);
   for (std::size_t i = 0; i < seen.size(); ++i) {
     double& row = rows[i / grid.columns];
-    row = std::max(row, figure + height_of(lines_under(seen[i], grid, fonts)));
+    row = std::max(row, figure + height_of_lines(lines_under(seen[i], grid, fonts)));
   }
   return rows;
 }

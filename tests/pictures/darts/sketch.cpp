@@ -16,7 +16,7 @@ constexpr double kNotchesApart = 4.0;
 const Angle kHatchSlant = Angle::degrees(50.0);
 
 // The ends of the stretches of an endless line that lie inside a closed path, two by two.
-std::vector<Point> inside(const Path& closed, Point through, Vec along) {
+std::vector<Point> inside_of(const Path& closed, Point through, Vec along) {
   std::vector<LineCrossing> hits = intersections(closed, through, along);
   std::sort(hits.begin(), hits.end(), [](const LineCrossing& a, const LineCrossing& b) {
     return a.along_line < b.along_line;
@@ -64,7 +64,8 @@ void Sketch::hatch(const Path& closed, Angle turned) const {
   const Point middle{0.5 * (box.left + box.right), 0.5 * (box.bottom + box.top)};
   const int count = static_cast<int>((box.width() + box.height()) / norm(across));
   for (int i = -count; i <= count; ++i) {
-    const std::vector<Point> ends = inside(closed, middle + static_cast<double>(i) * across, along);
+    const std::vector<Point> ends =
+        inside_of(closed, middle + static_cast<double>(i) * across, along);
     for (std::size_t k = 0; k + 1 < ends.size(); k += 2) line(ends[k], ends[k + 1], Look::Guide);
   }
 }
