@@ -226,7 +226,7 @@ BlockRun fitted_block(BlockSource source) {
   if (has_errors(run.problems)) return run;
   const auto active = active_corrections(run.client, run.before_toile);
   if (active.empty()) return run;
-  run = with_corrections(std::move(run), active);
+  run = with_corrections(run, active);
   judge_corrected(run);
   return run;
 }

@@ -8,6 +8,7 @@
 #include "blockwright/measure/typed_correction.hpp"
 #include "support/client_text.hpp"
 #include "support/each.hpp"
+#include "support/each_person.hpp"
 #include "support/memory_files.hpp"
 #include "support/people.hpp"
 
@@ -154,7 +155,7 @@ TEST_CASE("What a refusal names is taken by anybody, of every row") {
   const auto& all = correction_words();
   int named = 0;
   std::size_t next = 0;
-  for (const Session& session : survey_people(people(50), 20261201)) {
+  for (const Session& session : each_person(people(50), 20261201)) {
     const std::string client = client_text(session, 1);
     for (int i = 0; i < 3; ++i, next += 7) {
       const CorrectionWords& words = all[next % all.size()];

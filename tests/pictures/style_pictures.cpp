@@ -1,4 +1,5 @@
-// Draws the pictures of docs/styles.md: what each example style makes of a block.
+// Draws the pictures of docs/styles.md: what each example style that ends in a garment makes of a
+// block.
 //
 //   style_pictures EXAMPLES FOLDER
 //
@@ -102,6 +103,7 @@ void write_all(const fs::path& examples, const fs::path& folder) {
   const Person person = person_of((examples / "wardrobe").string(), kShownPerson);
   for (const auto& entry : fs::directory_iterator(examples / "styles")) {
     const Style style = style_in(entry.path());
+    if (!finishes(style)) continue;
     const Pattern garment = garment_of(person, style);
     const std::vector<Group> groups = groups_of(person.block, garment);
     Diagram diagram(kSheetWide, kSheetHigh);

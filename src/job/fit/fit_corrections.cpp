@@ -247,7 +247,7 @@ std::string at_most(const FitJob& job, const std::string& text, const NewCorrect
   const BlockRun drafted = drafted_block(block_source(text, job, job.session));
   const Unit unit = drafted.unit;
   const Length step = printed_step(unit), most = std::floor(kMostCorrection / step) * step;
-  const std::string of_any = fmt::format("; a correction is at most {}", amount_text(most, unit));
+  std::string of_any = fmt::format("; a correction is at most {}", amount_text(most, unit));
   if (has_errors(drafted.problems)) return of_any;
   const FittingName fitting = meant_fitting(drafted.client, {job.date, job.toile});
   const std::string date = fitting.date.empty() ? drafted.session.date : fitting.date;

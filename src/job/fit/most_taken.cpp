@@ -55,7 +55,7 @@ void refuse_first_refused(const BlockRun& drafted, const Corrections& correction
 
 }  // namespace
 
-BlockRun with_corrections(BlockRun drafted, const Corrections& corrections) {
+BlockRun with_corrections(const BlockRun& drafted, const Corrections& corrections) {
   try {
     return applied_to(drafted, corrections);
   } catch (const InputError&) {

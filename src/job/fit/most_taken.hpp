@@ -11,7 +11,8 @@ namespace blockwright {
 /// of a refusal in the person's unit. Requires: a drafted block without errors. Throws InputError
 /// for the first correction, in the order of the list, with which those before it can no longer be
 /// applied: the refusal names the most of it that this block takes, where there is one.
-BlockRun with_corrections(BlockRun drafted, const std::vector<NumberedCorrection>& corrections);
+BlockRun with_corrections(const BlockRun& drafted,
+                          const std::vector<NumberedCorrection>& corrections);
 
 /// Whether with_corrections() and all checks let the corrections pass.
 bool takes(const BlockRun& drafted, const std::vector<NumberedCorrection>& corrections);
