@@ -185,6 +185,7 @@ class PointedHem {
     }
     return parts;
   }
+  [[nodiscard]] const Path& without() const { return without_; }
   // How steeply it rises from the point.
   [[nodiscard]] Angle steepness(const PieceHem& hem) const {
     const Point point = point_of(centre_, hem);
@@ -217,13 +218,15 @@ class PointedHem {
 };
 
 void require_not_steep(const PointedHem& drawn, const std::string& piece, const PieceHem& hem) {
+  // The way to the side is shorter than the hem: no drop of that is less steep.
+  const double far = length(drawn.without());
   const auto is_steep = [&](double drop) {
     PieceHem tried = hem;
     tried.point_drop = drop;
-    return drawn.steepness(tried) > kSteepestPoint;
+    return drop >= far || drawn.steepness(tried) > kSteepestPoint;
   };
   if (!is_steep(hem.point_drop)) return;
-  double most = 0.0, refused = hem.point_drop;
+  double most = 0.0, refused = std::min(hem.point_drop, far);
   while (refused - most > kLengthAsked) {
     const double middle = 0.5 * (most + refused);
     (is_steep(middle) ? refused : most) = middle;
@@ -326,6 +329,15 @@ void require_amounts(const HemDesign& design) {
   not_negative("back_above_waist", "its height at the centre back", design.back_above_waist);
   not_negative("point_drop", "how far its point lies under the level at the centre",
                design.point_drop);
+  const auto not_too_little = [](const char* key, const char* what, double mm) {
+    if (mm <= 0.0 || mm >= kLeastPoint) return;
+    refuse(kCode, kName, what + (" is " + Length::mm(mm)),
+           "give 0 or at least " + Length::mm(kLeastPoint), key);
+  };
+  not_too_little("point_drop", "how far its point lies under the level at the centre",
+                 design.point_drop);
+  not_too_little("point_from_centre", "how far its point lies from the centre",
+                 design.point_from_centre);
   if (design.point_from_centre != 0.0 && design.point_drop == 0.0) {
     refuse(kCode, kName, "its point has a place and no depth", "give \"point_drop\", too",
            "point_from_centre");

@@ -286,6 +286,19 @@ TEST_CASE("From centre to side a hem rises or falls by a quarter of its length",
         std::string::npos);
 }
 
+TEST_CASE("A point of less than 5 mm is refused, and one beyond any body", "[kLeastPoint]") {
+  const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
+  CHECK_NOTHROW(draw_hem(block, in_points(5.01, 5.01, 20.0)));
+  for (const HemDesign& little : {in_points(4.99, 10.0, 20.0), in_points(10.0, 4.99, 20.0)}) {
+    CHECK(hem_refusal(block, little).hint.find("at least 5 mm") != std::string::npos);
+  }
+  for (const double far : {1e3, 1e9, 1e300}) {
+    CHECK(hem_refusal(block, in_points(far, 0.0, 20.0)).code == "garment.hem");
+    CHECK(hem_refusal(block, in_points(20.0, far, 20.0)).code == "garment.hem");
+    CHECK(hem_refusal(block, rising(10.0, far)).code == "garment.hem");
+  }
+}
+
 TEST_CASE("A point keeps 10 mm off a folded dart", "[kLeastBesidePoint]") {
   const Pattern block = checked_block(survey_people(1, 41).front()).block.pattern;
   const Piece& front = block.piece("front");

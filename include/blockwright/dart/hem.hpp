@@ -30,6 +30,9 @@ inline constexpr double kUsualUnderBust = 80.0;
 /// From centre to side a hem rises or falls by no more than this share of its length. Ours: steeper
 /// it hangs from the bust like a bag or bares the side.
 inline constexpr double kMostHemSlope = 0.25;
+/// A point is at least so deep, and so far from the centre line if it is not on it, in mm. Ours:
+/// less is no point.
+inline constexpr double kLeastPoint = 5.0;
 /// A point keeps this far off a dart that is folded towards it, in mm. Ours.
 inline constexpr double kLeastBesidePoint = 10.0;
 /// On its way up from a point a hem crosses darts no further than this under the waist, in mm: they
